@@ -1,0 +1,68 @@
+package leafturn.advice.call;
+
+import java.time.LocalDate;
+import java.util.List;
+import org.jspecify.annotations.Nullable;
+
+/**
+ * The call for one lawn and day.
+ *
+ * @param on the day the call is for
+ * @param choice what to do
+ * @param mowOn the day to mow, or null when nothing is to be mown in sight
+ * @param sentence the answer in one sentence
+ * @param reasons in order of weight; the first one decides
+ * @param options side by side, the best one marked
+ * @param mowBy day on which a third of the height would come off, over the possible seasons, days
+ *     from {@code on}; null when no member reaches it within the run
+ * @param wouldChange what would change this answer
+ * @param cautions plain cautions that arise today
+ * @param notes what the model filled in, corrected or does not know
+ * @param today the lawn's state today
+ * @param outlook the season so far and to come
+ */
+public record Call(
+    LocalDate on,
+    Choice choice,
+    @Nullable LocalDate mowOn,
+    String sentence,
+    List<Reason> reasons,
+    List<Option> options,
+    @Nullable Spread mowBy,
+    List<String> wouldChange,
+    List<String> cautions,
+    List<String> notes,
+    Today today,
+    Outlook outlook) {
+  public Call {
+    reasons = List.copyOf(reasons);
+    options = List.copyOf(options);
+    wouldChange = List.copyOf(wouldChange);
+    cautions = List.copyOf(cautions);
+    notes = List.copyOf(notes);
+  }
+
+  /**
+   * The lawn's state on the day.
+   *
+   * @param heightMm grass height, mm
+   * @param cutHeightMm height it is cut to, mm
+   * @param thatchMm thatch, mm
+   * @param clippingsShareOfThatch share of the thatch that came from clippings, 0-1
+   * @param soilWaterFraction root-zone water over its capacity, 0-1
+   * @param soilPhosphorusPpm soil-test P, ppm
+   * @param soilPotassiumPpm soil-test K, ppm
+   * @param possiblyWet true when the daily rule calls the leaves wet
+   * @param lastMown the day of the last mowing, or null
+   */
+  public record Today(
+      double heightMm,
+      double cutHeightMm,
+      double thatchMm,
+      double clippingsShareOfThatch,
+      double soilWaterFraction,
+      double soilPhosphorusPpm,
+      double soilPotassiumPpm,
+      boolean possiblyWet,
+      @Nullable LocalDate lastMown) {}
+}

@@ -1,0 +1,62 @@
+package leafturn.advice.call;
+
+import java.time.LocalDate;
+import org.jspecify.annotations.Nullable;
+
+/**
+ * One choice and what it would do.
+ *
+ * @param choice the kind of choice
+ * @param title in words, for instance "Tomorrow, return"
+ * @param day the day of (the first) cut
+ * @param best true for the one the call recommends
+ * @param remark a short note under the title, for instance "grass is wet"; may be empty
+ * @param outcome the computed outcome over the possible seasons
+ */
+public record Option(
+    Choice choice, String title, LocalDate day, boolean best, String remark, Outcome outcome) {
+
+  /**
+   * The computed outcome of one choice; a null component is not known to the model or needs a
+   * description the lawn lacks (bags and minutes need the mower, kilograms need the area).
+   *
+   * @param heightTakenFraction share of the grass height taken by the cut, 0-1
+   * @param dryGPerM2 dry clippings of the cut, g/m2 (sum of both cuts when cut twice)
+   * @param dryKg dry clippings, kg for the lawn
+   * @param freshKg fresh clippings, kg for the lawn
+   * @param freshLitres loose fresh volume, litres for the lawn
+   * @param bags bags filled with this mower
+   * @param clumpIndex local load on the turf over its limit for dry or wet grass; above 1 clumps
+   *     are likely
+   * @param daysToHalf days until half of the clippings' carbon has broken down
+   * @param daysToNineTenths days until nine tenths have broken down
+   * @param nitrogenG N in the clippings, g for 1 m2
+   * @param phosphorusG P in the clippings, g for 1 m2
+   * @param potassiumG K in the clippings, g for 1 m2
+   * @param nitrogenShareOfYearsFeed N in the clippings over the year's fertiliser N, 0-1 or more
+   * @param nutrientsStay true when the clippings stay in the turf
+   * @param thatchChangeMm change of thatch over the run, mm, against today
+   * @param leachedNGPerM2 N leached over the run, g/m2
+   * @param minutes work for the cut(s), minutes
+   * @param nextMowDay day of the year's calendar on which the next cut is due, days from today
+   */
+  public record Outcome(
+      Spread heightTakenFraction,
+      Spread dryGPerM2,
+      @Nullable Spread dryKg,
+      @Nullable Spread freshKg,
+      @Nullable Spread freshLitres,
+      @Nullable Spread bags,
+      Spread clumpIndex,
+      @Nullable Spread daysToHalf,
+      @Nullable Spread daysToNineTenths,
+      Spread nitrogenG,
+      Spread phosphorusG,
+      Spread potassiumG,
+      @Nullable Spread nitrogenShareOfYearsFeed,
+      boolean nutrientsStay,
+      Spread thatchChangeMm,
+      Spread leachedNGPerM2,
+      @Nullable Spread minutes,
+      @Nullable Spread nextMowDay) {}
+}

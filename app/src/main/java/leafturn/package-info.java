@@ -1,0 +1,5 @@
+/** The front door: builds the objects and hands over to a command. */
+@NullMarked
+package leafturn;
+
+import org.jspecify.annotations.NullMarked;
