@@ -1,4 +1,6 @@
-/** Files in and out: lawn descriptions, weather, logs. Every fault of a file is reported at once. */
+/**
+ * Files in and out: lawn descriptions, weather, logs. Every fault of a file is reported at once.
+ */
 @NullMarked
 package leafturn.records;
 

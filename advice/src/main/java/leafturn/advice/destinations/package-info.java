@@ -1,4 +1,6 @@
-/** Where collected clippings go. The door is here; the room comes with compost and mulch planning. */
+/**
+ * Where collected clippings go. The door is here; the room comes with compost and mulch planning.
+ */
 @NullMarked
 package leafturn.advice.destinations;
 

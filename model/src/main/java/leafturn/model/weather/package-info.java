@@ -1,4 +1,7 @@
-/** Weather of a site by the day: reference evapotranspiration, radiation, growing potential, soil temperature, daylength. */
+/**
+ * Weather of a site by the day: reference evapotranspiration, radiation, growing potential, soil
+ * temperature, daylength.
+ */
 @NullMarked
 package leafturn.model.weather;
 
