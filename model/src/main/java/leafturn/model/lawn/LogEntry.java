@@ -1,0 +1,38 @@
+package leafturn.model.lawn;
+
+import java.time.LocalDate;
+
+/** Something that was done to a lawn on a day. */
+public sealed interface LogEntry {
+  /** The day it was done. */
+  LocalDate day();
+
+  /**
+   * A mowing.
+   *
+   * @param heightBeforeMm measured grass height before the cut, mm, or NaN when not measured
+   * @param heightAfterMm height it was cut to, mm, or NaN for the programme's cut height
+   * @param returnedShare share of the clippings returned, 0 to 1
+   */
+  record Mown(LocalDate day, double heightBeforeMm, double heightAfterMm, double returnedShare)
+      implements LogEntry {
+    public Mown {
+      if (!(returnedShare >= 0 && returnedShare <= 1)) {
+        throw new IllegalArgumentException(
+            "the returned share is " + returnedShare + ", but must lie from 0 to 1");
+      }
+      if (heightAfterMm > heightBeforeMm) {
+        throw new IllegalArgumentException(
+            "the height after mowing (%s mm) is above the height before (%s mm)"
+                .formatted(heightAfterMm, heightBeforeMm));
+      }
+    }
+  }
+
+  /** Fertiliser, elements in g/m2. */
+  record Fed(LocalDate day, double fastNGPerM2, double slowNGPerM2, double pGPerM2, double kGPerM2)
+      implements LogEntry {}
+
+  /** Watering by hand or sprinkler, mm. */
+  record Watered(LocalDate day, double waterMm) implements LogEntry {}
+}
