@@ -20,6 +20,7 @@ import org.jspecify.annotations.Nullable;
  * @param notes what the model filled in, corrected or does not know
  * @param today the lawn's state today
  * @param outlook the season so far and to come
+ * @param possibleSeasons the weather that every spread of this call is taken over
  */
 public record Call(
     LocalDate on,
@@ -33,7 +34,8 @@ public record Call(
     List<String> cautions,
     List<String> notes,
     Today today,
-    Outlook outlook) {
+    Outlook outlook,
+    PossibleSeasons possibleSeasons) {
   public Call {
     reasons = List.copyOf(reasons);
     options = List.copyOf(options);

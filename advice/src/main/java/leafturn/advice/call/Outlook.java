@@ -8,8 +8,9 @@ import java.util.List;
  *
  * @param past from the first day shown to today, in order
  * @param toCome from tomorrow on if it is not mown: height over the possible seasons
+ * @param rainNextSevenDaysMm rain from tomorrow over seven days, mm
  */
-public record Outlook(List<PastDay> past, List<DayToCome> toCome) {
+public record Outlook(List<PastDay> past, List<DayToCome> toCome, Spread rainNextSevenDaysMm) {
   public Outlook {
     past = List.copyOf(past);
     toCome = List.copyOf(toCome);
@@ -35,6 +36,8 @@ public record Outlook(List<PastDay> past, List<DayToCome> toCome) {
   /**
    * @param heightMm height if left unmown, mm
    * @param rainMm rain of the possible seasons, mm
+   * @param wetDayFraction share of the possible seasons with 1 mm of rain or more on the day, 0-1
    */
-  public record DayToCome(LocalDate day, Spread heightMm, Spread rainMm) {}
+  public record DayToCome(
+      LocalDate day, Spread heightMm, Spread rainMm, double wetDayFraction) {}
 }

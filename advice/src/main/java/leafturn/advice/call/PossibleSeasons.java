@@ -1,0 +1,22 @@
+package leafturn.advice.call;
+
+/**
+ * The weather a call is reckoned over: what may come after its day, taken from years on record.
+ *
+ * @param count number of possible seasons, 1 or more
+ * @param days length of each, days from the day of the call, 1 or more
+ * @param madeFrom where they come from, in words that can follow "made from", for instance "the
+ *     days after 29 May in each year from 1986 to 2014"
+ */
+public record PossibleSeasons(int count, int days, String madeFrom) {
+  public PossibleSeasons {
+    if (count < 1 || days < 1) {
+      throw new IllegalArgumentException(
+          "possible seasons need a count and a length of 1 or more, but got "
+              + count
+              + " of "
+              + days
+              + " days");
+    }
+  }
+}
