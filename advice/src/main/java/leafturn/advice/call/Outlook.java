@@ -38,6 +38,5 @@ public record Outlook(List<PastDay> past, List<DayToCome> toCome, Spread rainNex
    * @param rainMm rain of the possible seasons, mm
    * @param wetDayFraction share of the possible seasons with 1 mm of rain or more on the day, 0-1
    */
-  public record DayToCome(
-      LocalDate day, Spread heightMm, Spread rainMm, double wetDayFraction) {}
+  public record DayToCome(LocalDate day, Spread heightMm, Spread rainMm, double wetDayFraction) {}
 }
