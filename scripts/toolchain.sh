@@ -21,7 +21,7 @@ find_jdk() {
     java_version=${java_version#1.}
     java_version=${java_version%%[!0-9]*}
     java_folder=$(printf '%s\n' "$java_facts" | sed -n 's/^ *java\.home = //p')
-    if [ "${java_version:-0}" -ge 17 ] && [ -x "$java_folder/bin/javac" ]; then
+    if [ "${java_version:-0}" -ge 17 ] && [ -n "$java_folder" ] && [ -x "$java_folder/bin/javac" ]; then
       JAVA_HOME=$java_folder
       export JAVA_HOME
       return 0
