@@ -1,5 +1,8 @@
 # Finds a JDK 17 or newer and Maven 3.8.1 or newer. Sourced by the other scripts, POSIX sh.
 
+# File modes go into the jars, so the builder's own umask must not: two builds give one archive.
+umask 022
+
 say() { printf '%s\n' "$*" >&2; }
 
 refuse() {
