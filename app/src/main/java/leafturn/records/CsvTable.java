@@ -1,0 +1,183 @@
+package leafturn.records;
+
+import de.siegmar.fastcsv.reader.CloseableIterator;
+import de.siegmar.fastcsv.reader.CsvParseException;
+import de.siegmar.fastcsv.reader.CsvReader;
+import de.siegmar.fastcsv.reader.CsvRecord;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Locale;
+import java.util.function.Consumer;
+import java.util.regex.Pattern;
+
+/**
+ * A CSV file (RFC 4180) with a header line, read row by row. Columns are separated by commas; a
+ * header with semicolons and no comma makes them semicolons, and then numbers may have a decimal
+ * comma.
+ */
+final class CsvTable {
+  private static final Pattern NUMBER =
+      Pattern.compile("[+-]?(\\d+([.,]\\d*)?|[.,]\\d+)([eE][+-]?\\d{1,3})?");
+
+  private final SourceText source;
+  private final Faults faults;
+  private final boolean semicolons;
+  private final List<String> header;
+  private long firstDecimalComma;
+  private long firstDecimalPoint;
+  private boolean markFaultTold;
+
+  /**
+   * Reads the header.
+   *
+   * @throws InputException when there is none, with everything found so far
+   */
+  CsvTable(SourceText source, Faults faults) {
+    this.source = source;
+    this.faults = faults;
+    String firstLine = source.text().lines().filter(line -> !line.isBlank()).findFirst().orElse("");
+    if (firstLine.isEmpty()) {
+      faults.add("it is empty; a header line with the names of the columns is expected.");
+      faults.throwIfAny();
+    }
+    this.semicolons = firstLine.indexOf(';') >= 0 && firstLine.indexOf(',') < 0;
+    this.header = readHeader();
+  }
+
+  private List<String> readHeader() {
+    List<String> names = new ArrayList<>();
+    try (CsvReader<CsvRecord> reader = open()) {
+      CsvRecord first = reader.stream().findFirst().orElseThrow();
+      for (String field : first.getFields()) {
+        String name = field.strip().toLowerCase(Locale.ROOT);
+        if (!name.isEmpty() && names.contains(name)) {
+          faults.add(first.getStartingLineNumber(), name, "two columns have this name; keep one.");
+        }
+        names.add(name);
+      }
+    } catch (CsvParseException e) {
+      faults.add(1, "the header cannot be read as CSV; check its quotation marks.");
+      faults.throwIfAny();
+    } catch (java.io.IOException e) {
+      throw new java.io.UncheckedIOException(e);
+    }
+    return List.copyOf(names);
+  }
+
+  private CsvReader<CsvRecord> open() {
+    return CsvReader.builder()
+        .fieldSeparator(semicolons ? ';' : ',')
+        .skipEmptyLines(true)
+        .allowMissingFields(true)
+        .allowExtraFields(true)
+        .ofCsvRecord(source.text());
+  }
+
+  /** Names of the columns in lower case, in the order of the file; some may be empty. */
+  List<String> header() {
+    return header;
+  }
+
+  /** Position of a column, or -1. */
+  int column(String name) {
+    return header.indexOf(name);
+  }
+
+  /** Hands over each row after the header; a row of another length is a fault and left out. */
+  void forEachRow(Consumer<Row> use) {
+    long line = 1;
+    try (CsvReader<CsvRecord> reader = open();
+        CloseableIterator<CsvRecord> records = reader.iterator()) {
+      records.next();
+      while (records.hasNext()) {
+        CsvRecord csvRecord = records.next();
+        line = csvRecord.getStartingLineNumber();
+        if (csvRecord.getFieldCount() == header.size()) {
+          use.accept(new Row(csvRecord));
+        } else if (csvRecord.getFieldCount() > 1 || !csvRecord.getField(0).isBlank()) {
+          faults.add(
+              line,
+              "it has %d cells, but the header names %d columns."
+                  .formatted(csvRecord.getFieldCount(), header.size()));
+        }
+      }
+    } catch (CsvParseException e) {
+      faults.add(line, "the CSV breaks off after this line; check the quotation marks below it.");
+    } catch (java.io.IOException e) {
+      throw new java.io.UncheckedIOException(e);
+    }
+  }
+
+  /** What was understood of the file's form and is worth saying; empty when nothing is. */
+  List<String> notes() {
+    return firstDecimalComma > 0
+        ? List.of("Columns are separated by semicolons and numbers have decimal commas.")
+        : List.of();
+  }
+
+  /** One row of cells. */
+  final class Row {
+    private final CsvRecord csvRecord;
+
+    private Row(CsvRecord csvRecord) {
+      this.csvRecord = csvRecord;
+    }
+
+    /** Line in the file, from 1. */
+    long line() {
+      return csvRecord.getStartingLineNumber();
+    }
+
+    /** Text of a cell without outer blanks. */
+    String text(int column) {
+      return csvRecord.getField(column).strip();
+    }
+
+    /** Adds a fault of a cell. */
+    void fault(int column, String sentence) {
+      faults.add(line(), header.get(column), sentence);
+    }
+
+    /** Number in a cell; NaN when the cell is empty or, after a fault, when it is no number. */
+    double number(int column) {
+      String text = text(column);
+      if (text.isEmpty()) {
+        return Double.NaN;
+      }
+      boolean comma = text.indexOf(',') >= 0;
+      if (!NUMBER.matcher(text).matches()) {
+        fault(
+            column,
+            Faults.quoted(text)
+                + " is not a number; give one such as 12.5, or leave the cell empty where nothing"
+                + " was measured.");
+        return Double.NaN;
+      }
+      if (comma && !semicolons) {
+        fault(
+            column,
+            Faults.quoted(text)
+                + " has a decimal comma; write a point, or separate the columns by semicolons.");
+        return Double.NaN;
+      }
+      noteDecimalMark(comma, text.indexOf('.') >= 0);
+      return Double.parseDouble(text.replace(',', '.'));
+    }
+
+    private void noteDecimalMark(boolean comma, boolean point) {
+      if (comma && firstDecimalComma == 0) {
+        firstDecimalComma = line();
+      }
+      if (point && firstDecimalPoint == 0) {
+        firstDecimalPoint = line();
+      }
+      if (firstDecimalComma > 0 && firstDecimalPoint > 0 && !markFaultTold) {
+        markFaultTold = true;
+        faults.add(
+            line(),
+            "numbers have decimal commas (line %d) and decimal points (line %d); use one of them."
+                .formatted(firstDecimalComma, firstDecimalPoint));
+      }
+    }
+  }
+}

@@ -1,0 +1,187 @@
+package leafturn.records;
+
+import java.util.ArrayList;
+import java.util.LinkedHashMap;
+import java.util.LinkedHashSet;
+import java.util.List;
+import java.util.Map;
+import java.util.Set;
+import org.jspecify.annotations.Nullable;
+
+/**
+ * An object of a JSON document, read field by field. A field that is wrong is reported and read as
+ * missing, so that the rest can still be checked. The names asked for are the valid ones: {@link
+ * #refuseOthers()} reports all others.
+ */
+final class JsonObject {
+  private final String path;
+  private final int line;
+  private final Map<String, JsonValue> members;
+  private final Faults faults;
+  private final Set<String> asked = new LinkedHashSet<>();
+
+  private JsonObject(
+      String path, int line, @Nullable Map<String, JsonValue> members, Faults faults) {
+    this.path = path;
+    this.line = line;
+    this.members = members == null ? Map.of() : members;
+    this.faults = faults;
+  }
+
+  /** The root object of a document. */
+  static JsonObject root(SourceText source, Faults faults) {
+    JsonValue root = JsonTree.read(source, faults);
+    if (root.members() == null) {
+      faults.add(root.line(), "it holds %s; a JSON object is expected.".formatted(root.shown()));
+      faults.throwIfAny();
+    }
+    return new JsonObject("", root.line(), root.members(), faults);
+  }
+
+  /** True when the field is there, right or wrong. */
+  boolean has(String name) {
+    asked.add(name);
+    return members.containsKey(name);
+  }
+
+  /** Reports a fault of a field, or of the place where it should be. */
+  void fault(String name, String sentence) {
+    JsonValue value = members.get(name);
+    faults.add(value == null ? line : value.line(), JsonTree.memberPath(path, name), sentence);
+  }
+
+  /** Reports a missing field. */
+  void missing(String name, String right) {
+    fault(name, "it is missing; give " + right + ".");
+  }
+
+  /** A number within limits, or null when it is missing or wrong. */
+  @Nullable Double number(String name, double low, double high, String unit) {
+    JsonValue value = take(name);
+    if (value == null) {
+      return null;
+    }
+    String right = "give a number %s%s.".formatted(Numbers.range(low, high), comma(unit));
+    if (!(value.content() instanceof Double number) || !Double.isFinite(number)) {
+      fault(name, "%s is not a number; %s".formatted(value.shown(), right));
+      return null;
+    }
+    if (number < low || number > high) {
+      fault(name, "%s is out of range; %s".formatted(Numbers.plain(number), right));
+      return null;
+    }
+    return number;
+  }
+
+  /** A whole number within limits, or null when it is missing or wrong. */
+  @Nullable Integer wholeNumber(String name, int low, int high, String unit) {
+    Double number = number(name, low, high, unit);
+    if (number == null) {
+      return null;
+    }
+    if (number != Math.rint(number)) {
+      fault(
+          name,
+          "%s is not a whole number; give one %s%s."
+              .formatted(Numbers.plain(number), Numbers.range(low, high), comma(unit)));
+      return null;
+    }
+    return number.intValue();
+  }
+
+  /** Text that is not blank, or null when it is missing or wrong. */
+  @Nullable String text(String name) {
+    JsonValue value = take(name);
+    if (value == null) {
+      return null;
+    }
+    if (!(value.content() instanceof String text) || text.isBlank()) {
+      fault(name, value.shown() + " is not usable; give a text in quotation marks.");
+      return null;
+    }
+    return text.strip();
+  }
+
+  /** True or false, or null when it is missing or wrong. */
+  @Nullable Boolean flag(String name) {
+    JsonValue value = take(name);
+    if (value == null) {
+      return null;
+    }
+    if (!(value.content() instanceof Boolean flag)) {
+      fault(name, value.shown() + " is not usable; give true or false.");
+      return null;
+    }
+    return flag;
+  }
+
+  /** The value of a field whatever it is, or null when it is missing or JSON's null. */
+  @Nullable JsonValue take(String name) {
+    if (!has(name)) {
+      return null;
+    }
+    JsonValue value = members.get(name);
+    if (value != null && value.content() == null) {
+      fault(name, "null is not a value; leave the field out instead.");
+      return null;
+    }
+    return value;
+  }
+
+  /** The object in a field; an empty one when it is missing or wrong. */
+  JsonObject object(String name) {
+    JsonValue value = take(name);
+    if (value != null && value.members() == null) {
+      fault(name, value.shown() + " is not usable; give an object in braces.");
+    }
+    return new JsonObject(
+        JsonTree.memberPath(path, name),
+        value == null ? line : value.line(),
+        value == null ? null : value.members(),
+        faults);
+  }
+
+  /** The objects of a list in a field; none when it is missing or wrong. */
+  List<JsonObject> objects(String name) {
+    JsonValue value = take(name);
+    List<JsonValue> items = value == null ? List.of() : value.items();
+    if (items == null) {
+      fault(name, "it is not a list; give objects in square brackets.");
+      return List.of();
+    }
+    List<JsonObject> objects = new ArrayList<>();
+    for (JsonValue item : items) {
+      if (item.members() == null) {
+        faults.add(item.line(), item.path(), item.shown() + " is not usable; give an object.");
+      } else {
+        objects.add(new JsonObject(item.path(), item.line(), item.members(), faults));
+      }
+    }
+    return objects;
+  }
+
+  /** All fields as numbers by name; those that are no numbers are reported. */
+  Map<String, Double> numbers() {
+    Map<String, Double> numbers = new LinkedHashMap<>();
+    for (String name : members.keySet()) {
+      Double number = number(name, -Double.MAX_VALUE, Double.MAX_VALUE, "");
+      if (number != null) {
+        numbers.put(name, number);
+      }
+    }
+    return numbers;
+  }
+
+  /** Reports every field that nobody asked for, with the name that was probably meant. */
+  void refuseOthers() {
+    for (String name : members.keySet()) {
+      if (!asked.contains(name)) {
+        fault(name, "there is no such field; " + NearestName.advice(name, asked));
+      }
+    }
+  }
+
+  private static String comma(String unit) {
+    return unit.isEmpty() ? "" : ", " + unit;
+  }
+}

@@ -1,0 +1,42 @@
+package leafturn.records;
+
+import java.util.List;
+import java.util.Map;
+import org.jspecify.annotations.Nullable;
+
+/**
+ * A value of a JSON document with its place, so that a message can name it.
+ *
+ * @param path from the root, for instance {@code feeding[0].on}; empty for the root
+ * @param line line it starts on, from 1
+ * @param content {@code Map<String, JsonValue>}, {@code List<JsonValue>}, String, Double, Boolean,
+ *     or null for JSON's null
+ */
+record JsonValue(String path, int line, @Nullable Object content) {
+
+  /** The members by name when this is an object, else null. */
+  @SuppressWarnings("unchecked") // JsonTree puts nothing else into a map
+  @Nullable Map<String, JsonValue> members() {
+    return content instanceof Map<?, ?> ? (Map<String, JsonValue>) content : null;
+  }
+
+  /** The items when this is an array, else null. */
+  @SuppressWarnings("unchecked") // JsonTree puts nothing else into a list
+  @Nullable List<JsonValue> items() {
+    return content instanceof List<?> ? (List<JsonValue>) content : null;
+  }
+
+  /** What stands there, for a message. */
+  String shown() {
+    if (content instanceof Map<?, ?>) {
+      return "an object";
+    }
+    if (content instanceof List<?>) {
+      return "a list";
+    }
+    if (content instanceof String text) {
+      return Faults.quoted(text);
+    }
+    return content instanceof Double number ? Numbers.plain(number) : String.valueOf(content);
+  }
+}

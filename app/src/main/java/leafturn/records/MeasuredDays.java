@@ -1,0 +1,124 @@
+package leafturn.records;
+
+import java.time.LocalDate;
+import java.time.temporal.ChronoUnit;
+import java.util.ArrayList;
+import java.util.Arrays;
+import java.util.EnumMap;
+import java.util.List;
+import java.util.Map;
+import java.util.NavigableMap;
+import java.util.TreeMap;
+import leafturn.model.weather.WeatherSeries.Quantity;
+
+/** What a weather file says of the days of one place, with the gaps it has. */
+final class MeasuredDays {
+  static final List<Quantity> REQUIRED =
+      List.of(Quantity.MAXIMUM_C, Quantity.MINIMUM_C, Quantity.RAIN_MM);
+
+  private final NavigableMap<LocalDate, double[]> days = new TreeMap<>();
+  private final List<RainTotal> rainTotals = new ArrayList<>();
+
+  /**
+   * Rain that was read once for several days.
+   *
+   * @param lastDay day of the reading
+   * @param days number of days up to and with that day, or 0 when the file does not say
+   * @param rainMm rain of all these days, mm
+   */
+  record RainTotal(LocalDate lastDay, int days, double rainMm) {}
+
+  /** Books a value; true when the day had none of this quantity before. */
+  boolean put(LocalDate day, Quantity quantity, double value) {
+    double[] values = days.computeIfAbsent(day, key -> emptyDay());
+    boolean first = Double.isNaN(values[quantity.ordinal()]);
+    values[quantity.ordinal()] = value;
+    return first;
+  }
+
+  private static double[] emptyDay() {
+    double[] values = new double[Quantity.values().length];
+    Arrays.fill(values, Double.NaN);
+    return values;
+  }
+
+  /** Books a day of which nothing needs to have been measured. */
+  void putDay(LocalDate day) {
+    days.computeIfAbsent(day, key -> emptyDay());
+  }
+
+  void putRainTotal(RainTotal total) {
+    rainTotals.add(total);
+  }
+
+  List<RainTotal> rainTotals() {
+    return rainTotals;
+  }
+
+  boolean isEmpty() {
+    return days.isEmpty();
+  }
+
+  /** The measured value, or NaN. */
+  double value(LocalDate day, Quantity quantity) {
+    double[] values = days.get(day);
+    return values == null ? Double.NaN : values[quantity.ordinal()];
+  }
+
+  LocalDate firstDay() {
+    return days.firstKey();
+  }
+
+  LocalDate lastDay() {
+    return days.lastKey();
+  }
+
+  /**
+   * Forgets the days before the first and after the last on which all that is required is there.
+   */
+  int trimToCompleteDays() {
+    int before = days.size();
+    while (!days.isEmpty() && !complete(days.firstEntry().getValue())) {
+      days.pollFirstEntry();
+    }
+    while (!days.isEmpty() && !complete(days.lastEntry().getValue())) {
+      days.pollLastEntry();
+    }
+    return before - days.size();
+  }
+
+  private static boolean complete(double[] values) {
+    return REQUIRED.stream().noneMatch(quantity -> Double.isNaN(values[quantity.ordinal()]));
+  }
+
+  /** One column a quantity from first to last day, NaN in the gaps. */
+  Map<Quantity, double[]> columns() {
+    int length = Math.toIntExact(ChronoUnit.DAYS.between(firstDay(), lastDay())) + 1;
+    Map<Quantity, double[]> columns = new EnumMap<>(Quantity.class);
+    for (Quantity quantity : Quantity.values()) {
+      double[] column = new double[length];
+      Arrays.fill(column, Double.NaN);
+      columns.put(quantity, column);
+    }
+    days.forEach(
+        (day, values) -> {
+          int index = Math.toIntExact(ChronoUnit.DAYS.between(firstDay(), day));
+          columns.forEach((quantity, column) -> column[index] = values[quantity.ordinal()]);
+        });
+    return columns;
+  }
+
+  /** Reports each day whose maximum lies below its minimum. */
+  void checkTemperatures(Faults faults) {
+    days.forEach(
+        (day, values) -> {
+          double maximum = values[Quantity.MAXIMUM_C.ordinal()];
+          double minimum = values[Quantity.MINIMUM_C.ordinal()];
+          if (maximum < minimum) {
+            faults.add(
+                "on %s the maximum of %s °C lies below the minimum of %s °C; correct or remove one."
+                    .formatted(day, Numbers.plain(maximum), Numbers.plain(minimum)));
+          }
+        });
+  }
+}

@@ -1,0 +1,20 @@
+package leafturn.records;
+
+import leafturn.quantity.DisplayNumber;
+
+/** Numbers as people write them. */
+public final class Numbers {
+  private static final double LONG_NUMBER = 1e15;
+
+  private Numbers() {}
+
+  /** A number without needless zeros: 76 for 76.0, 3.675; with an exponent where it is huge. */
+  public static String plain(double value) {
+    return Math.abs(value) < LONG_NUMBER ? DisplayNumber.plain(value) : Double.toString(value);
+  }
+
+  /** A range for a message: "from 0 to 1". */
+  public static String range(double low, double high) {
+    return "from " + plain(low) + " to " + plain(high);
+  }
+}

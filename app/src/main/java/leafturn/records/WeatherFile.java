@@ -1,0 +1,125 @@
+package leafturn.records;
+
+import java.nio.file.Path;
+import java.util.ArrayList;
+import java.util.Arrays;
+import java.util.List;
+import java.util.Map;
+import java.util.stream.Collectors;
+import java.util.stream.IntStream;
+import leafturn.model.weather.WeatherSeries;
+import leafturn.model.weather.WeatherSeries.Quantity;
+import leafturn.records.WeatherReading.Counts;
+import org.jspecify.annotations.Nullable;
+
+/**
+ * Reads daily weather: a CSV with a header, or NOAA's GHCN-Daily in its fixed-width or its
+ * one-value-a-line form. The form is told by the first line.
+ */
+public final class WeatherFile {
+  static final int LIMIT_BYTES = 50_000_000;
+
+  private static final Map<Quantity, String> OPTIONAL =
+      Map.of(
+          Quantity.WIND_M_PER_S, "wind, where 2 m/s is assumed",
+          Quantity.DEW_POINT_C, "dew point",
+          Quantity.HUMIDITY_MAXIMUM_PERCENT, "highest humidity",
+          Quantity.HUMIDITY_MINIMUM_PERCENT, "lowest humidity",
+          Quantity.RADIATION_MJ_PER_M2, "radiation");
+
+  private WeatherFile() {}
+
+  /**
+   * How to read a file.
+   *
+   * @param site the location or station to read, or null when the file has only one
+   * @param fillLongGaps true to fill gaps of more than three days too
+   */
+  public record Choice(@Nullable String site, boolean fillLongGaps) {
+    /** The only site of a file, whose long gaps are faults. */
+    public static final Choice ONLY_SITE = new Choice(null, false);
+  }
+
+  /**
+   * Reads daily weather from a file.
+   *
+   * @throws InputException with one sentence for each fault of the file
+   */
+  public static WeatherReading read(Path file, Choice choice) {
+    return read(SourceText.read(file, LIMIT_BYTES), choice);
+  }
+
+  /**
+   * Reads daily weather from text.
+   *
+   * @throws InputException with one sentence for each fault of the text
+   */
+  public static WeatherReading read(SourceText source, Choice choice) {
+    String firstLine = source.text().lines().filter(line -> !line.isBlank()).findFirst().orElse("");
+    Faults faults = new Faults(source.name());
+    if (StationMonths.START.matcher(firstLine).lookingAt()) {
+      StationElements elements = new StationElements(choice.site(), faults);
+      new StationMonths(elements, faults).read(source);
+      return fromStation(elements, "GHCN-Daily, fixed width", List.of(), choice, faults);
+    }
+    if (StationDays.START.matcher(firstLine).lookingAt()) {
+      StationElements elements = new StationElements(choice.site(), faults);
+      StationDays lines = new StationDays(elements, faults);
+      lines.read(source);
+      return fromStation(elements, "GHCN-Daily, one value a line", lines.notes(), choice, faults);
+    }
+    WeatherCsv csv = new WeatherCsv(source, choice.site(), faults);
+    MeasuredDays days = csv.read();
+    faults.throwIfAny();
+    GapFilling gaps = new GapFilling(days, choice.fillLongGaps(), faults);
+    return reading(gaps, csv.place(), "CSV with a header", Counts.NONE, csv.notes());
+  }
+
+  private static WeatherReading fromStation(
+      StationElements elements,
+      String format,
+      List<String> formNotes,
+      Choice choice,
+      Faults faults) {
+    List<String> notes = new ArrayList<>(formNotes);
+    MeasuredDays days = elements.days(notes);
+    faults.throwIfAny();
+    GapFilling gaps = new GapFilling(days, choice.fillLongGaps(), faults);
+    return reading(gaps, elements.place(), format, elements.counts(), notes);
+  }
+
+  private static WeatherReading reading(
+      GapFilling gaps, String place, String format, Counts counts, List<String> notes) {
+    WeatherSeries series = gaps.fill();
+    List<String> all = new ArrayList<>(notes);
+    Arrays.stream(Quantity.values())
+        .filter(OPTIONAL::containsKey)
+        .filter(series::has)
+        .forEach(quantity -> noteMissing(series, quantity, all));
+    WeatherReading reading = new WeatherReading(series, place, format, gaps.filled(), counts, all);
+    if (!reading.filled().isEmpty()) {
+      all.add(0, filledInWords(reading));
+    }
+    return new WeatherReading(series, place, format, gaps.filled(), counts, all);
+  }
+
+  private static void noteMissing(WeatherSeries series, Quantity quantity, List<String> notes) {
+    long missing =
+        IntStream.range(0, series.days())
+            .filter(day -> Double.isNaN(series.value(quantity, day)))
+            .count();
+    if (missing > 0) {
+      notes.add("%d days lack %s.".formatted(missing, OPTIONAL.get(quantity)));
+    }
+  }
+
+  private static String filledInWords(WeatherReading reading) {
+    String rules =
+        reading.filled().stream()
+            .map(value -> value.rule().inWords())
+            .distinct()
+            .collect(Collectors.joining(", "));
+    int days = reading.filledDays().size();
+    return "%d %s filled in (%s).".formatted(days, days == 1 ? "day was" : "days were", rules);
+  }
+}
