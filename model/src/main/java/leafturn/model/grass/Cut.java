@@ -1,0 +1,105 @@
+package leafturn.model.grass;
+
+import static leafturn.model.Flows.CLIPPINGS_G;
+import static leafturn.model.Flows.CLIPPINGS_N;
+import static leafturn.model.Flows.COLLECTED_C;
+import static leafturn.model.Flows.COLLECTED_K;
+import static leafturn.model.Flows.COLLECTED_N;
+import static leafturn.model.Flows.COLLECTED_P;
+import static leafturn.model.Flows.LEAF_N_FRACTION;
+import static leafturn.model.Flows.MOWINGS;
+import static leafturn.model.Flows.RETURNED_G;
+import static leafturn.model.Flows.RETURNED_N;
+import static leafturn.model.Flows.RETURNED_SHARE;
+import static leafturn.model.Flows.TO_METABOLIC_N;
+import static leafturn.model.Flows.TO_STRUCTURAL_N;
+import static leafturn.model.Stores.DAYS_SINCE_MOWING;
+import static leafturn.model.Stores.LEAF_C;
+import static leafturn.model.Stores.LITTER_K;
+import static leafturn.model.Stores.METABOLIC_C;
+import static leafturn.model.Stores.METABOLIC_N;
+import static leafturn.model.Stores.METABOLIC_P;
+import static leafturn.model.Stores.PLANT_K;
+import static leafturn.model.Stores.PLANT_N;
+import static leafturn.model.Stores.PLANT_P;
+import static leafturn.model.Stores.SOIL_P;
+import static leafturn.model.Stores.STRUCTURAL_C;
+import static leafturn.model.Stores.STRUCTURAL_N;
+import static leafturn.model.Stores.STRUCTURAL_P;
+
+import leafturn.model.Parameters;
+
+/** One cut: leaf becomes clippings that fall back on the turf or are collected. */
+public final class Cut {
+  private final PlantMass mass;
+  private final double handledFraction;
+  private final double metabolicFraction;
+  private final double freePhosphorusFraction;
+
+  /**
+   * @param parameters eff, fm, pinst
+   */
+  public Cut(Parameters parameters, PlantMass mass) {
+    this.mass = mass;
+    this.handledFraction = parameters.get("eff");
+    this.metabolicFraction = parameters.get("fm");
+    this.freePhosphorusFraction = parameters.get("pinst");
+  }
+
+  /**
+   * Cuts a share of the leaf above the cut height. Clippings carry the N fraction of the leaf after
+   * the day's uptake ({@link leafturn.model.Flows#LEAF_N_FRACTION}). What the mower misses stays on
+   * the turf whatever was chosen; the clippings reported are those it handles.
+   *
+   * @param stores state, changed
+   * @param flows day's flows, written
+   * @param leafFraction share of the leaf above the cut height that is cut, 0-1
+   * @param returnedShare share of the handled clippings returned, 0-1
+   */
+  public void cut(double[] stores, double[] flows, double leafFraction, double returnedShare) {
+    double carbon = leafFraction * stores[LEAF_C];
+    double dryG = carbon / mass.carbonFraction();
+    // A plant near starvation cannot give more N than it holds.
+    double nitrogen = Math.min(dryG * flows[LEAF_N_FRACTION], stores[PLANT_N]);
+    double plantShare = nitrogen / stores[PLANT_N];
+    double phosphorus = plantShare * stores[PLANT_P];
+    double potassium = plantShare * stores[PLANT_K];
+    stores[LEAF_C] -= carbon;
+    stores[PLANT_N] -= nitrogen;
+    stores[PLANT_P] -= phosphorus;
+    stores[PLANT_K] -= potassium;
+
+    double back = 1 - (1 - returnedShare) * handledFraction;
+    drop(stores, flows, back * carbon, back * nitrogen);
+    double freePhosphorus = freePhosphorusFraction * back * phosphorus;
+    stores[SOIL_P] += freePhosphorus;
+    dropPhosphorus(stores, back * phosphorus - freePhosphorus);
+    stores[LITTER_K] += back * potassium;
+    stores[DAYS_SINCE_MOWING] = 0;
+
+    flows[COLLECTED_C] += carbon - back * carbon;
+    flows[COLLECTED_N] += nitrogen - back * nitrogen;
+    flows[COLLECTED_P] += phosphorus - back * phosphorus;
+    flows[COLLECTED_K] += potassium - back * potassium;
+    flows[CLIPPINGS_G] += handledFraction * dryG;
+    flows[CLIPPINGS_N] += handledFraction * nitrogen;
+    flows[RETURNED_G] += back * dryG;
+    flows[RETURNED_N] += back * nitrogen;
+    flows[MOWINGS] += 1;
+    flows[RETURNED_SHARE] = returnedShare;
+  }
+
+  private void drop(double[] stores, double[] flows, double carbon, double nitrogen) {
+    stores[METABOLIC_C] += metabolicFraction * carbon;
+    stores[STRUCTURAL_C] += (1 - metabolicFraction) * carbon;
+    stores[METABOLIC_N] += metabolicFraction * nitrogen;
+    stores[STRUCTURAL_N] += (1 - metabolicFraction) * nitrogen;
+    flows[TO_METABOLIC_N] += metabolicFraction * nitrogen;
+    flows[TO_STRUCTURAL_N] += (1 - metabolicFraction) * nitrogen;
+  }
+
+  private void dropPhosphorus(double[] stores, double phosphorus) {
+    stores[METABOLIC_P] += metabolicFraction * phosphorus;
+    stores[STRUCTURAL_P] += (1 - metabolicFraction) * phosphorus;
+  }
+}

@@ -1,0 +1,210 @@
+package leafturn.model.soil;
+
+import static leafturn.model.Flows.AMMONIUM_TIED_UP_N;
+import static leafturn.model.Flows.DECAYED_C;
+import static leafturn.model.Flows.DECAYED_N;
+import static leafturn.model.Flows.DECAY_SCALE;
+import static leafturn.model.Flows.DECAY_VOLATILISED_N;
+import static leafturn.model.Flows.INCORPORATED_N;
+import static leafturn.model.Flows.METABOLIC_LOST_FRACTION;
+import static leafturn.model.Flows.NITRATE_TIED_UP_N;
+import static leafturn.model.Flows.RESPIRED_C;
+import static leafturn.model.Flows.TO_MICROBES_N;
+import static leafturn.model.Flows.VOLATILISED_N;
+import static leafturn.model.Stores.AMMONIUM_N;
+import static leafturn.model.Stores.CLIPPING_THATCH_C;
+import static leafturn.model.Stores.CLIPPING_THATCH_N;
+import static leafturn.model.Stores.CLIPPING_THATCH_P;
+import static leafturn.model.Stores.FRESH_C;
+import static leafturn.model.Stores.FRESH_N;
+import static leafturn.model.Stores.FRESH_P;
+import static leafturn.model.Stores.HUMUS_P;
+import static leafturn.model.Stores.METABOLIC_C;
+import static leafturn.model.Stores.METABOLIC_N;
+import static leafturn.model.Stores.METABOLIC_P;
+import static leafturn.model.Stores.MICROBE_C;
+import static leafturn.model.Stores.MICROBE_N;
+import static leafturn.model.Stores.NITRATE_N;
+import static leafturn.model.Stores.SOIL_P;
+import static leafturn.model.Stores.STRUCTURAL_C;
+import static leafturn.model.Stores.STRUCTURAL_N;
+import static leafturn.model.Stores.STRUCTURAL_P;
+import static leafturn.model.Stores.THATCH_C;
+import static leafturn.model.Stores.THATCH_N;
+import static leafturn.model.Stores.THATCH_P;
+
+import leafturn.model.Parameters;
+
+/**
+ * Decay of clippings, thatch and fresh soil organic matter through microbes. Each pool loses a
+ * fraction of its carbon; microbes keep part of it and claim N for it, first from the decaying pool,
+ * then from ammonium and nitrate. Where N is short, all decay slows down.
+ */
+public final class Decomposition {
+  /** The decaying pools in the order of the step. */
+  private static final int[] CARBON = {
+    METABOLIC_C, STRUCTURAL_C, CLIPPING_THATCH_C, THATCH_C, FRESH_C
+  };
+
+  private static final int[] NITROGEN = {
+    METABOLIC_N, STRUCTURAL_N, CLIPPING_THATCH_N, THATCH_N, FRESH_N
+  };
+  private static final int[] PHOSPHORUS = {
+    METABOLIC_P, STRUCTURAL_P, CLIPPING_THATCH_P, THATCH_P, FRESH_P
+  };
+
+  /** The first pools are clippings: they decay at air temperature and lose N more slowly than C. */
+  private static final int CLIPPINGS = 2;
+
+  /** Keeps mineral N from falling below zero by rounding when decay is limited by it. */
+  private static final double ROUNDING_MARGIN = 1 - 1e-12;
+
+  private final double[] ratePerDay;
+  private final double nitrogenExponent;
+  private final double efficiency;
+  private final double microbialCarbonToNitrogen;
+  private final double reachableMineralFraction;
+  private final double clippingsVolatilisedFraction;
+  private final double availablePhosphorusFraction;
+  private final double incorporatedFraction;
+
+  /**
+   * @param parameters km, ks, kT, kfo, aN, E, cnm, amin, vclip, plab, kinc
+   */
+  public Decomposition(Parameters parameters) {
+    double thatchRate = parameters.get("kT");
+    this.ratePerDay =
+        new double[] {
+          parameters.get("km"), parameters.get("ks"), thatchRate, thatchRate, parameters.get("kfo")
+        };
+    this.nitrogenExponent = parameters.get("aN");
+    this.efficiency = parameters.get("E");
+    this.microbialCarbonToNitrogen = parameters.get("cnm");
+    this.reachableMineralFraction = parameters.get("amin");
+    this.clippingsVolatilisedFraction = parameters.get("vclip");
+    this.availablePhosphorusFraction = parameters.get("plab");
+    this.incorporatedFraction = 1 - Math.exp(-parameters.get("kinc"));
+  }
+
+  /**
+   * One day of decay.
+   *
+   * @param stores state, changed
+   * @param flows day's flows, written
+   * @param airDecay temperature factor of decay at air temperature, 1 at 20 °C
+   * @param soilDecay temperature factor of decay at soil temperature
+   * @param moisture moisture factor of decay, 0-1
+   */
+  public void step(
+      double[] stores, double[] flows, double airDecay, double soilDecay, double moisture) {
+    losses(stores, flows, airDecay * moisture, soilDecay * moisture);
+    double scale = scale(stores, flows);
+    flows[DECAY_SCALE] = scale;
+    double owed = 0;
+    for (int pool = 0; pool < CARBON.length; pool++) {
+      owed = decay(stores, flows, pool, scale, owed);
+    }
+    incorporate(stores, flows);
+  }
+
+  /** Unscaled losses of carbon and N of each pool. */
+  private void losses(double[] stores, double[] flows, double atAir, double atSoil) {
+    for (int pool = 0; pool < CARBON.length; pool++) {
+      double time = ratePerDay[pool] * (pool < CLIPPINGS ? atAir : atSoil);
+      double carbonFraction = 1 - Math.exp(-time);
+      double nitrogenFraction =
+          pool < CLIPPINGS ? 1 - Math.exp(-nitrogenExponent * time) : carbonFraction;
+      flows[DECAYED_C + pool] = stores[CARBON[pool]] * carbonFraction;
+      flows[DECAYED_N + pool] = stores[NITROGEN[pool]] * nitrogenFraction;
+      if (pool == 0) {
+        flows[METABOLIC_LOST_FRACTION] = stores[METABOLIC_C] > 0 ? carbonFraction : 1;
+      }
+    }
+  }
+
+  /**
+   * Share of the decay that N allows: what the pools free and microbes can reach over what they
+   * claim, lowered further if mineral N would run below zero.
+   */
+  private double scale(double[] stores, double[] flows) {
+    double mineral = stores[AMMONIUM_N] + stores[NITRATE_N];
+    double demand = 0;
+    double limit = reachableMineralFraction * mineral;
+    double netTaken = 0;
+    for (int pool = 0; pool < CARBON.length; pool++) {
+      double need = need(flows[DECAYED_C + pool]);
+      double freed = flows[DECAYED_N + pool];
+      demand += need;
+      limit += freed;
+      netTaken += freed < need ? need - freed : -(1 - volatilisedFraction(pool)) * (freed - need);
+    }
+    double scale = limit < demand ? limit / demand : 1;
+    return scale * netTaken > mineral ? ROUNDING_MARGIN * mineral / netTaken : scale;
+  }
+
+  private double need(double carbon) {
+    return efficiency * carbon / microbialCarbonToNitrogen;
+  }
+
+  private double volatilisedFraction(int pool) {
+    return pool < CLIPPINGS ? clippingsVolatilisedFraction : 0;
+  }
+
+  /**
+   * Moves one pool's losses.
+   *
+   * @param owed mineral N claimed by earlier pools that was not yet freed
+   * @return what is still owed after this pool
+   */
+  private double decay(double[] stores, double[] flows, int pool, double scale, double owed) {
+    double carbon = flows[DECAYED_C + pool] * scale;
+    double nitrogen = flows[DECAYED_N + pool] * scale;
+    double phosphorus =
+        stores[CARBON[pool]] > 0 ? stores[PHOSPHORUS[pool]] * carbon / stores[CARBON[pool]] : 0;
+    double need = need(carbon);
+    double direct = Math.min(nitrogen, need);
+    double volatilised = volatilisedFraction(pool) * (nitrogen - direct);
+
+    stores[CARBON[pool]] -= carbon;
+    stores[NITROGEN[pool]] -= nitrogen;
+    stores[PHOSPHORUS[pool]] -= phosphorus;
+    stores[MICROBE_C] += efficiency * carbon;
+    stores[MICROBE_N] += direct;
+    stores[AMMONIUM_N] += nitrogen - direct - volatilised;
+    stores[SOIL_P] += availablePhosphorusFraction * phosphorus;
+    stores[HUMUS_P] += (1 - availablePhosphorusFraction) * phosphorus;
+    flows[RESPIRED_C] += (1 - efficiency) * carbon;
+    flows[VOLATILISED_N] += volatilised;
+    flows[DECAYED_C + pool] = carbon;
+    flows[DECAYED_N + pool] = nitrogen;
+    flows[TO_MICROBES_N + pool] = direct;
+    flows[DECAY_VOLATILISED_N + pool] = volatilised;
+    return tieUp(stores, flows, pool, owed + need - direct);
+  }
+
+  /** Microbes take N from ammonium, then from nitrate; what is not there yet stays owed. */
+  private static double tieUp(double[] stores, double[] flows, int pool, double claimed) {
+    double ammonium = Math.min(stores[AMMONIUM_N], claimed);
+    double nitrate = Math.min(stores[NITRATE_N], claimed - ammonium);
+    stores[AMMONIUM_N] -= ammonium;
+    stores[NITRATE_N] -= nitrate;
+    stores[MICROBE_N] += ammonium + nitrate;
+    flows[AMMONIUM_TIED_UP_N + pool] = ammonium;
+    flows[NITRATE_TIED_UP_N + pool] = nitrate;
+    return claimed - ammonium - nitrate;
+  }
+
+  /** Part of the slow clippings passes into thatch. */
+  private void incorporate(double[] stores, double[] flows) {
+    flows[INCORPORATED_N] = incorporatedFraction * stores[STRUCTURAL_N];
+    move(stores, STRUCTURAL_C, CLIPPING_THATCH_C);
+    move(stores, STRUCTURAL_N, CLIPPING_THATCH_N);
+    move(stores, STRUCTURAL_P, CLIPPING_THATCH_P);
+  }
+
+  private void move(double[] stores, int from, int to) {
+    double amount = incorporatedFraction * stores[from];
+    stores[from] -= amount;
+    stores[to] += amount;
+  }
+}
