@@ -42,7 +42,9 @@ public final class Flows {
   public static final int CLIPPINGS_G = 24;
 
   public static final int CLIPPINGS_N = 25;
+  /** Of these, returned on purpose; what the mower misses is not counted. */
   public static final int RETURNED_G = 26;
+
   public static final int RETURNED_N = 27;
   public static final int MOWINGS = 28;
 
@@ -81,7 +83,7 @@ public final class Flows {
   /** Factor of growth under undecayed clippings, 1 without smothering. */
   public static final int SMOTHERING = 39;
 
-  /** N fraction of the leaf after uptake, also that of the day's clippings. */
+  /** N fraction of the leaf after the day's growth, also that of its clippings. */
   public static final int LEAF_N_FRACTION = 40;
 
   /** Height before any mowing of the day, mm. */

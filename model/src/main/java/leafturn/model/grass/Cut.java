@@ -6,7 +6,6 @@ import static leafturn.model.Flows.COLLECTED_C;
 import static leafturn.model.Flows.COLLECTED_K;
 import static leafturn.model.Flows.COLLECTED_N;
 import static leafturn.model.Flows.COLLECTED_P;
-import static leafturn.model.Flows.LEAF_N_FRACTION;
 import static leafturn.model.Flows.MOWINGS;
 import static leafturn.model.Flows.RETURNED_G;
 import static leafturn.model.Flows.RETURNED_N;
@@ -47,8 +46,7 @@ public final class Cut {
   }
 
   /**
-   * Cuts a share of the leaf above the cut height. Clippings carry the N fraction of the leaf after
-   * the day's uptake ({@link leafturn.model.Flows#LEAF_N_FRACTION}). What the mower misses stays on
+   * Cuts a share of the leaf above the cut height. What the mower misses stays on
    * the turf whatever was chosen; the clippings reported are those it handles.
    *
    * @param stores state, changed
@@ -59,8 +57,7 @@ public final class Cut {
   public void cut(double[] stores, double[] flows, double leafFraction, double returnedShare) {
     double carbon = leafFraction * stores[LEAF_C];
     double dryG = carbon / mass.carbonFraction();
-    // A plant near starvation cannot give more N than it holds.
-    double nitrogen = Math.min(dryG * flows[LEAF_N_FRACTION], stores[PLANT_N]);
+    double nitrogen = dryG * mass.leafNitrogenFraction(stores);
     double plantShare = nitrogen / stores[PLANT_N];
     double phosphorus = plantShare * stores[PLANT_P];
     double potassium = plantShare * stores[PLANT_K];
@@ -83,8 +80,8 @@ public final class Cut {
     flows[COLLECTED_K] += potassium - back * potassium;
     flows[CLIPPINGS_G] += handledFraction * dryG;
     flows[CLIPPINGS_N] += handledFraction * nitrogen;
-    flows[RETURNED_G] += back * dryG;
-    flows[RETURNED_N] += back * nitrogen;
+    flows[RETURNED_G] += returnedShare * handledFraction * dryG;
+    flows[RETURNED_N] += returnedShare * handledFraction * nitrogen;
     flows[MOWINGS] += 1;
     flows[RETURNED_SHARE] = returnedShare;
   }

@@ -96,6 +96,6 @@ public final class Growth {
     flows[GROWTH_G] = scale * total;
     flows[GROWTH_NITROGEN] = nitrogenFactor;
     flows[SMOTHERING] = smothering;
-    flows[LEAF_N_FRACTION] = leafNitrogen;
+    flows[LEAF_N_FRACTION] = mass.leafNitrogenFraction(stores);
   }
 }

@@ -208,6 +208,16 @@ public final class LawnRun {
     return totals[flow];
   }
 
+  /** Soil temperature, °C. */
+  public double soilC() {
+    return soilC;
+  }
+
+  /** Days since the last mowing; a mowing day counts 0. */
+  public double daysSinceMowing() {
+    return stores[DAYS_SINCE_MOWING];
+  }
+
   /** Height of the grass, mm. */
   public double heightMm() {
     return equations.mass.heightMm(stores);
@@ -216,6 +226,11 @@ public final class LawnRun {
   /** Thatch, mm. */
   public double thatchMm() {
     return equations.thatchMm(stores);
+  }
+
+  /** Share of the thatch that came from clippings, 0-1. */
+  public double clippingsShareOfThatch() {
+    return equations.clippingsShareOfThatch(stores);
   }
 
   /** Soil-test P, ppm. */

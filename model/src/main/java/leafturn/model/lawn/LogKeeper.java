@@ -1,0 +1,108 @@
+package leafturn.model.lawn;
+
+import java.time.LocalDate;
+import java.util.ArrayList;
+import java.util.HashMap;
+import java.util.List;
+import java.util.Map;
+import leafturn.model.Flows;
+import leafturn.model.lawn.LogEntry.Fed;
+import leafturn.model.lawn.LogEntry.Mown;
+import leafturn.model.lawn.LogEntry.Watered;
+import org.jspecify.annotations.Nullable;
+
+/**
+ * Keeps a lawn as its log says. Before the first entry the programme stands in; from then on only
+ * logged mowings count. Feeding follows the log as soon as it holds any, else the programme.
+ */
+public final class LogKeeper implements Keeper {
+
+  /**
+   * A measured height that the model had to be set to.
+   *
+   * @param modelMm height the model had
+   * @param measuredMm height in the log
+   * @param nitrogenGPerM2 N that this added, or took where negative
+   */
+  public record Correction(
+      LocalDate day, double modelMm, double measuredMm, double nitrogenGPerM2) {}
+
+  private final ProgrammeKeeper programme;
+  private final double cutHeightMm;
+  private final Map<LocalDate, List<LogEntry>> entries = new HashMap<>();
+  private final @Nullable LocalDate firstEntry;
+  private final boolean feedingLogged;
+  private final List<Correction> corrections = new ArrayList<>();
+
+  /**
+   * @param lawn its description
+   * @param equations of the lawn
+   * @param log entries in any order
+   */
+  public LogKeeper(Lawn lawn, LawnEquations equations, List<LogEntry> log) {
+    this.programme = new ProgrammeKeeper(lawn.programme(), equations);
+    this.cutHeightMm = lawn.programme().mowing().heightMm();
+    log.forEach(entry -> entries.computeIfAbsent(entry.day(), day -> new ArrayList<>()).add(entry));
+    this.firstEntry = log.stream().map(LogEntry::day).min(LocalDate::compareTo).orElse(null);
+    this.feedingLogged = log.stream().anyMatch(Fed.class::isInstance);
+  }
+
+  @Override
+  public void morning(LawnRun run) {
+    LocalDate today = run.terms().date(run.day());
+    if (!feedingLogged || beforeLog(today)) {
+      programme.morning(run);
+    }
+    for (LogEntry entry : entries.getOrDefault(today, List.of())) {
+      if (entry instanceof Fed fed) {
+        run.feed(fed.fastNGPerM2(), fed.slowNGPerM2(), fed.pGPerM2(), fed.kGPerM2());
+      } else if (entry instanceof Watered watered) {
+        run.water(watered.waterMm());
+      }
+    }
+  }
+
+  @Override
+  public void evening(LawnRun run) {
+    LocalDate today = run.terms().date(run.day());
+    if (beforeLog(today)) {
+      programme.evening(run);
+    }
+    for (LogEntry entry : entries.getOrDefault(today, List.of())) {
+      if (entry instanceof Mown mown) {
+        mow(run, mown);
+      }
+    }
+  }
+
+  private void mow(LawnRun run, Mown mown) {
+    if (!Double.isNaN(mown.heightBeforeMm())) {
+      double modelMm = run.heightMm();
+      double before = run.flow(Flows.CORRECTION_N);
+      run.correctHeight(mown.heightBeforeMm());
+      corrections.add(
+          new Correction(
+              mown.day(),
+              modelMm,
+              mown.heightBeforeMm(),
+              run.flow(Flows.CORRECTION_N) - before));
+    }
+    run.cut(
+        Double.isNaN(mown.heightAfterMm()) ? cutHeightMm : mown.heightAfterMm(),
+        mown.returnedShare());
+  }
+
+  private boolean beforeLog(LocalDate today) {
+    return firstEntry == null || today.isBefore(firstEntry);
+  }
+
+  /** Measured heights met so far, in order. */
+  public List<Correction> corrections() {
+    return List.copyOf(corrections);
+  }
+
+  /** True when feeding follows the log. */
+  public boolean feedingLogged() {
+    return feedingLogged;
+  }
+}
