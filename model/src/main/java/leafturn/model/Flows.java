@@ -42,6 +42,7 @@ public final class Flows {
   public static final int CLIPPINGS_G = 24;
 
   public static final int CLIPPINGS_N = 25;
+
   /** Of these, returned on purpose; what the mower misses is not counted. */
   public static final int RETURNED_G = 26;
 

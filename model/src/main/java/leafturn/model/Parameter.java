@@ -35,8 +35,8 @@ public record Parameter(
   }
 
   /**
-   * True when the model can run with the value: finite, not negative, within 0 to 1 for a share, and
-   * within a factor of ten of the plausible range.
+   * True when the model can run with the value: finite, not negative, within 0 to 1 for a share,
+   * and within a factor of ten of the plausible range.
    */
   public boolean possible(double candidate) {
     boolean share = high <= 1 && unit.equals("-");

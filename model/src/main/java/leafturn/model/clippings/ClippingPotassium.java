@@ -23,7 +23,8 @@ public final class ClippingPotassium {
    *
    * @param stores state, changed
    * @param waterMm rain and irrigation, mm
-   * @param metabolicLostFraction share of the fast clippings that decayed today, 1 if there were none
+   * @param metabolicLostFraction share of the fast clippings that decayed today, 1 if there were
+   *     none
    */
   public void step(double[] stores, double waterMm, double metabolicLostFraction) {
     double unwashed = 1 - washableFraction + washableFraction * Math.exp(-washRatePerMm * waterMm);

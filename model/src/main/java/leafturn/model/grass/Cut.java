@@ -46,8 +46,8 @@ public final class Cut {
   }
 
   /**
-   * Cuts a share of the leaf above the cut height. What the mower misses stays on
-   * the turf whatever was chosen; the clippings reported are those it handles.
+   * Cuts a share of the leaf above the cut height. What the mower misses stays on the turf whatever
+   * was chosen; the clippings reported are those it handles.
    *
    * @param stores state, changed
    * @param flows day's flows, written

@@ -18,7 +18,9 @@ import static leafturn.model.Stores.THATCH_P;
 
 import leafturn.model.Parameters;
 
-/** Death of stubble, roots and leaf: part of the stubble becomes thatch, the rest fresh soil matter. */
+/**
+ * Death of stubble, roots and leaf: part of the stubble becomes thatch, the rest fresh soil matter.
+ */
 public final class Turnover {
   private final PlantMass mass;
   private final double stubbleRatePerDay;
@@ -53,7 +55,12 @@ public final class Turnover {
     double warmth = 0.15 + 0.85 * Math.min(1, Math.max(0, soilTemperatureC / 20));
     double leafNitrogen = mass.leafNitrogenFraction(stores);
     double leafRate = leafRatePerDay * warmth * (1 + droughtSpeeding * (1 - waterStress));
-    die(stores, flows, STUBBLE_C, stubbleRatePerDay * warmth, mass.stubbleNitrogen() * leafNitrogen);
+    die(
+        stores,
+        flows,
+        STUBBLE_C,
+        stubbleRatePerDay * warmth,
+        mass.stubbleNitrogen() * leafNitrogen);
     die(stores, flows, ROOT_C, rootRatePerDay * warmth, mass.rootNitrogen() * leafNitrogen);
     die(stores, flows, LEAF_C, leafRate, leafNitrogen);
   }

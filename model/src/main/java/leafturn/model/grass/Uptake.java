@@ -56,8 +56,7 @@ public final class Uptake {
     double mineral = stores[AMMONIUM_N] + stores[NITRATE_N];
     double wanted =
         Math.max(0, fullNitrogenFraction * mass.leafEquivalentG(stores) - stores[PLANT_N]);
-    double ability =
-        Math.min(1, Math.max(0, soilTemperatureC / fullTemperatureC)) * waterStress;
+    double ability = Math.min(1, Math.max(0, soilTemperatureC / fullTemperatureC)) * waterStress;
     double uptake = Math.min(Math.min(wanted, ratePerDay * ability * mineral), capPerDay);
     if (uptake > 0) {
       double share = uptake / mineral;

@@ -4,8 +4,8 @@ import leafturn.model.Flows;
 import leafturn.model.Stores;
 
 /**
- * Closes carbon, N, P, K and water of each day: end - start - in + out must be rounding alone, and no
- * store may be negative.
+ * Closes carbon, N, P, K and water of each day: end - start - in + out must be rounding alone, and
+ * no store may be negative.
  */
 final class Balance {
   private static final String[] ELEMENTS = {"C (g)", "N (g)", "P (g)", "K (g)", "water (mm)"};

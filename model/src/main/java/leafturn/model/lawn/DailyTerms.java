@@ -6,8 +6,8 @@ import java.util.concurrent.ConcurrentHashMap;
 import leafturn.model.soil.DecayModifiers;
 
 /**
- * The days of a run in order, with all that depends on weather alone. Shared by every lawn that runs
- * through the same days; safe for use from several threads.
+ * The days of a run in order, with all that depends on weather alone. Shared by every lawn that
+ * runs through the same days; safe for use from several threads.
  */
 public final class DailyTerms {
   /** Share of yesterday's soil temperature in today's (Neitsch et al. 2011). */
@@ -31,8 +31,7 @@ public final class DailyTerms {
    * @param weatherDays for each day of the run, the day of the weather record it takes
    * @param soilBeforeC soil temperature on the eve, °C, or NaN to start at the air temperature
    */
-  public DailyTerms(
-      SiteClimate climate, LocalDate[] dates, int[] weatherDays, double soilBeforeC) {
+  public DailyTerms(SiteClimate climate, LocalDate[] dates, int[] weatherDays, double soilBeforeC) {
     int days = dates.length;
     this.year = new int[days];
     this.dayOfYear = new int[days];

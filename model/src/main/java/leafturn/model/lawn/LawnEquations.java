@@ -17,8 +17,8 @@ import leafturn.model.soil.SoilTestReadout;
 import leafturn.model.water.RootZone;
 
 /**
- * The equations of one lawn with its constants worked out once. Holds no state: one object may serve
- * many runs at a time.
+ * The equations of one lawn with its constants worked out once. Holds no state: one object may
+ * serve many runs at a time.
  */
 public final class LawnEquations {
   final Parameters parameters;
@@ -101,7 +101,9 @@ public final class LawnEquations {
     return soilTest.potassiumPpm(stores);
   }
 
-  /** Leaf growth's extra factor in the reproductive phase; the window shifts half a year southward. */
+  /**
+   * Leaf growth's extra factor in the reproductive phase; the window shifts half a year southward.
+   */
   double reproductiveFactor(int dayOfYear, boolean southern) {
     int day = southern ? (dayOfYear + 182 - 1) % 365 + 1 : dayOfYear;
     boolean inside =

@@ -60,8 +60,7 @@ public final class LawnModel {
       Thread.currentThread().interrupt();
       throw new IllegalStateException("the run was interrupted", interrupted);
     } catch (ExecutionException failed) {
-      throw new IllegalStateException(
-"a lawn could not be run: " + failed.getMessage(), failed);
+      throw new IllegalStateException("a lawn could not be run: " + failed.getMessage(), failed);
     } finally {
       pool.shutdownNow();
     }

@@ -76,8 +76,7 @@ public final class LawnRun {
   /** The day's water, inputs, decay, plant and leaching, each with values already updated. */
   private void step() {
     stores[DAYS_SINCE_MOWING] += 1;
-    equations.rootZone.step(
-        stores, flows, terms.rainMm[day], wateredMm, terms.referenceEtMm[day]);
+    equations.rootZone.step(stores, flows, terms.rainMm[day], wateredMm, terms.referenceEtMm[day]);
     flows[REFERENCE_ET_MM] = terms.referenceEtMm[day];
     double waterMm = flows[RAIN_MM] + flows[IRRIGATION_MM];
     double moisture = flows[DECAY_MOISTURE];
@@ -89,8 +88,7 @@ public final class LawnRun {
     equations.decomposition.step(stores, flows, terms.airDecay[day], soilDecay, moisture);
     equations.humus.step(stores, flows, soilDecay, moisture);
     equations.clippingPotassium.step(stores, waterMm, flows[METABOLIC_LOST_FRACTION]);
-    equations.mineralNitrogen.turnOver(
-        stores, flows, soilC, soilDecay, flows[ROOT_ZONE_WATER]);
+    equations.mineralNitrogen.turnOver(stores, flows, soilC, soilDecay, flows[ROOT_ZONE_WATER]);
     equations.turnover.step(stores, flows, soilC, stress);
     equations.uptake.step(stores, flows, soilC, stress);
     flows[GROWTH_TEMPERATURE] = growthTemperature[day];
@@ -137,8 +135,8 @@ public final class LawnRun {
   }
 
   /**
-   * Changes the height below which leaf counts as stubble; the grass keeps its height. Where the new
-   * height is above the grass, all its leaf becomes stubble.
+   * Changes the height below which leaf counts as stubble; the grass keeps its height. Where the
+   * new height is above the grass, all its leaf becomes stubble.
    *
    * @param cutHeightMm mm, positive
    */
@@ -161,11 +159,9 @@ public final class LawnRun {
    * @param measuredMm mm, 0 or more
    */
   public void correctHeight(double measuredMm) {
-    double wantedG =
-        Math.max(0, measuredMm - stores[CUT_HEIGHT_MM]) * equations.leafGPerM2AndMm();
+    double wantedG = Math.max(0, measuredMm - stores[CUT_HEIGHT_MM]) * equations.leafGPerM2AndMm();
     double addedG = wantedG - equations.mass.leafG(stores);
-    double share =
-        addedG * equations.mass.leafNitrogenFraction(stores) / stores[PLANT_N];
+    double share = addedG * equations.mass.leafNitrogenFraction(stores) / stores[PLANT_N];
     correct(LEAF_C, CORRECTION_C, addedG * equations.mass.carbonFraction());
     correct(PLANT_N, CORRECTION_N, share * stores[PLANT_N]);
     correct(PLANT_P, CORRECTION_P, share * stores[PLANT_P]);

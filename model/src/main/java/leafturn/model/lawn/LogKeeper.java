@@ -82,10 +82,7 @@ public final class LogKeeper implements Keeper {
       run.correctHeight(mown.heightBeforeMm());
       corrections.add(
           new Correction(
-              mown.day(),
-              modelMm,
-              mown.heightBeforeMm(),
-              run.flow(Flows.CORRECTION_N) - before));
+              mown.day(), modelMm, mown.heightBeforeMm(), run.flow(Flows.CORRECTION_N) - before));
     }
     run.cut(
         Double.isNaN(mown.heightAfterMm()) ? cutHeightMm : mown.heightAfterMm(),

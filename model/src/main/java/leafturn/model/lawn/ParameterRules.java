@@ -10,8 +10,7 @@ final class ParameterRules {
     ascending(parameters, "wp", "fc");
     ascending(parameters, "fc", "sat");
     ascending(parameters, "nlo", "nhi");
-    double humusCarbon =
-        parameters.get("h") * parameters.get("cns") / parameters.get("cnm");
+    double humusCarbon = parameters.get("h") * parameters.get("cns") / parameters.get("cnm");
     if (humusCarbon > 1) {
       throw new IllegalArgumentException(
           "h cns / cnm is %.3f, but must not be above 1, or dying microbes would make carbon"

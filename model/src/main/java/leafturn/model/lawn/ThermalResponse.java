@@ -25,11 +25,7 @@ record ThermalResponse(
           parameters.get("beta_tm"));
     }
     return new ThermalResponse(
-        false,
-        parameters.get("gp_cap") == 1,
-        0,
-        parameters.get("gp_to"),
-        parameters.get("gp_var"));
+        false, parameters.get("gp_cap") == 1, 0, parameters.get("gp_to"), parameters.get("gp_var"));
   }
 
   /** Growth factor at a daily mean temperature, 0-1. */

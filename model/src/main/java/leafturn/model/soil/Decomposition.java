@@ -37,8 +37,8 @@ import leafturn.model.Parameters;
 
 /**
  * Decay of clippings, thatch and fresh soil organic matter through microbes. Each pool loses a
- * fraction of its carbon; microbes keep part of it and claim N for it, first from the decaying pool,
- * then from ammonium and nitrate. Where N is short, all decay slows down.
+ * fraction of its carbon; microbes keep part of it and claim N for it, first from the decaying
+ * pool, then from ammonium and nitrate. Where N is short, all decay slows down.
  */
 public final class Decomposition {
   /** The decaying pools in the order of the step. */

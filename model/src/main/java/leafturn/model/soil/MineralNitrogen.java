@@ -65,8 +65,7 @@ public final class MineralNitrogen {
       flows[FAST_TO_AMMONIUM_N] = dissolved - lost;
     }
     if (stores[SLOW_FERTILISER_N] > 0) {
-      double released =
-          (1 - Math.exp(-slowRatePerDay * slowWarmth)) * stores[SLOW_FERTILISER_N];
+      double released = (1 - Math.exp(-slowRatePerDay * slowWarmth)) * stores[SLOW_FERTILISER_N];
       stores[SLOW_FERTILISER_N] -= released;
       stores[AMMONIUM_N] += released;
       flows[SLOW_TO_AMMONIUM_N] = released;
@@ -83,9 +82,7 @@ public final class MineralNitrogen {
   public void turnOver(
       double[] stores, double[] flows, double soilTemperatureC, double soilDecay, double water) {
     double rate =
-        nitrificationPerDay
-            * (Math.max(0, soilTemperatureC - 5) / 10)
-            * Math.min(1, water / 0.25);
+        nitrificationPerDay * (Math.max(0, soilTemperatureC - 5) / 10) * Math.min(1, water / 0.25);
     double nitrified = (1 - Math.exp(-rate)) * stores[AMMONIUM_N];
     stores[AMMONIUM_N] -= nitrified;
     stores[NITRATE_N] += nitrified;

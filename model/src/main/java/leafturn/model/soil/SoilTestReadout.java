@@ -22,8 +22,7 @@ public final class SoilTestReadout {
    * @param parameters depth, bd, bP, bK, stp0, stk0, cKl, cPl
    */
   public SoilTestReadout(Parameters parameters) {
-    double soilKgPerM2 =
-        soilKgPerM2(parameters.get("depth"), parameters.get("bd"));
+    double soilKgPerM2 = soilKgPerM2(parameters.get("depth"), parameters.get("bd"));
     this.phosphorusPpmPerG = parameters.get("bP") * 1000 / soilKgPerM2;
     this.potassiumPpmPerG = parameters.get("bK") * 1000 / soilKgPerM2;
     this.startPhosphorusPpm = parameters.get("stp0");
@@ -67,15 +66,15 @@ public final class SoilTestReadout {
   }
 
   /**
-   * K leaves with drainage, P with drainage and runoff, as much as the soil test lets into the water.
+   * K leaves with drainage, P with drainage and runoff, as much as the soil test lets into the
+   * water.
    *
    * @param drainageMm mm
    * @param runoffMm mm
    */
   public void leach(double[] stores, double[] flows, double drainageMm, double runoffMm) {
     double potassium =
-        Math.min(
-            stores[SOIL_K], drainageMm * potassiumInWater * Math.max(0, potassiumPpm(stores)));
+        Math.min(stores[SOIL_K], drainageMm * potassiumInWater * Math.max(0, potassiumPpm(stores)));
     double phosphorus =
         Math.min(
             stores[SOIL_P],

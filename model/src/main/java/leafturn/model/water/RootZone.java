@@ -15,8 +15,8 @@ import static leafturn.model.Stores.IRRIGATION_ACCOUNT_MM;
 import leafturn.model.Parameters;
 
 /**
- * Water of the root zone by the day: runoff by curve number, irrigation programme, evapotranspiration
- * under stress, drainage, and the moisture factors of decay and growth.
+ * Water of the root zone by the day: runoff by curve number, irrigation programme,
+ * evapotranspiration under stress, drainage, and the moisture factors of decay and growth.
  */
 public final class RootZone {
   private final double availableMm;
@@ -32,8 +32,7 @@ public final class RootZone {
    * @param parameters fc, wp, zr, ptab, cn, kc, irr, irrTrig, wg
    */
   public RootZone(Parameters parameters) {
-    this.availableMm =
-        1000 * (parameters.get("fc") - parameters.get("wp")) * parameters.get("zr");
+    this.availableMm = 1000 * (parameters.get("fc") - parameters.get("wp")) * parameters.get("zr");
     this.readilyAvailableMm = parameters.get("ptab") * availableMm;
     this.stressedMm = (1 - parameters.get("ptab")) * availableMm;
     this.retentionMm = CurveNumberRunoff.retentionMm(parameters.get("cn"));
@@ -83,11 +82,12 @@ public final class RootZone {
     flows[WATER_STRESS] = stress;
     flows[ROOT_ZONE_WATER] = water;
     flows[DECAY_MOISTURE] = Math.min(1, 0.1 + 0.9 * Math.sqrt(water));
-    flows[GROWTH_MOISTURE] =
-        growthExponent == 2 ? water * water : Math.pow(water, growthExponent);
+    flows[GROWTH_MOISTURE] = growthExponent == 2 ? water * water : Math.pow(water, growthExponent);
   }
 
-  /** Irrigation of the programme: the saved-up demand's share once the demand reaches the trigger. */
+  /**
+   * Irrigation of the programme: the saved-up demand's share once the demand reaches the trigger.
+   */
   private double programmeMm(double[] stores, double missingMm) {
     if (irrigationShare == 0) {
       return 0;

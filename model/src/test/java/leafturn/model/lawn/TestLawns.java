@@ -13,8 +13,7 @@ final class TestLawns {
 
   static final Soil LOAM =
       new Soil(
-          new Soil.Water(0.25, 0.12, 0.45, 61),
-          new Soil.Test(5, 15, 1.33, 45, 120, "Mehlich-3"));
+          new Soil.Water(0.25, 0.12, 0.45, 61), new Soil.Test(5, 15, 1.33, 45, 120, "Mehlich-3"));
 
   /** A lawn mown weekly in season and fed in four quarters. */
   static Lawn weekly(Species grass, double heightMm, double yearlyNGPerM2, double returned) {
