@@ -52,8 +52,7 @@ final class BenchLawns {
   static Lawn lawn(double returnedShare) {
     Soil soil =
         new Soil(
-            new Soil.Water(0.25, 0.12, 0.45, 61),
-            new Soil.Test(5, 15, 1.33, 45, 120, "Mehlich-3"));
+            new Soil.Water(0.25, 0.12, 0.45, 61), new Soil.Test(5, 15, 1.33, 45, 120, "Mehlich-3"));
     Programme.Mowing mowing =
         new Programme.Mowing(
             76,

@@ -26,7 +26,8 @@ import org.openjdk.jmh.annotations.Warmup;
 
 /**
  * Time of one lawn-day, weather terms and constants hoisted, balances closed, against 22 chained
- * exponentials on the same machine in the same run; with {@code -prof gc} also what a day allocates.
+ * exponentials on the same machine in the same run; with {@code -prof gc} also what a day
+ * allocates.
  */
 @State(Scope.Thread)
 @BenchmarkMode(Mode.AverageTime)
@@ -45,8 +46,7 @@ public class DailyStepBench {
   private final Lawn lawn = BenchLawns.lawn(1);
   private final LawnEquations equations = new LawnEquations(LawnParameters.of(lawn));
   private final Keeper keeper = new ProgrammeKeeper(lawn.programme(), equations);
-  private final LawnRun run =
-      new LawnRun(equations, LawnModel.startState(lawn, equations), terms);
+  private final LawnRun run = new LawnRun(equations, LawnModel.startState(lawn, equations), terms);
 
   /** Fills the seeds and checks that both rivals answer rightly. */
   @Setup
