@@ -1,0 +1,108 @@
+package leafturn.cli;
+
+import java.io.PrintWriter;
+import java.nio.file.Path;
+import java.util.concurrent.Callable;
+import leafturn.advice.season.WeatherAccount;
+import leafturn.model.weather.Site;
+import leafturn.records.InputException;
+import leafturn.records.WeatherFile;
+import leafturn.records.WeatherReading;
+import leafturn.reports.JsonReport;
+import leafturn.reports.WeatherReport;
+import org.jspecify.annotations.Nullable;
+import picocli.CommandLine.Command;
+import picocli.CommandLine.Mixin;
+import picocli.CommandLine.Model.CommandSpec;
+import picocli.CommandLine.Option;
+import picocli.CommandLine.Parameters;
+import picocli.CommandLine.Spec;
+
+/** Reads daily weather and tells what it holds. */
+@Command(
+    name = "weather",
+    description = {
+      "Reads daily weather; tells gaps, faults and repairs, and sums it by month and year.",
+      "FILE is a CSV with the columns date, temp_max, temp_min, precipitation and, if measured,"
+          + " wind, humidity_max_percent, humidity_min_percent, dewpoint_c, radiation_mj_m2;"
+          + " or a file of NOAA's GHCN-Daily archive (.dly, or one value a line).",
+      ""
+    },
+    footer = {
+      "",
+      "Example: leafturn weather new-york-2012-2015.csv --latitude 40.78 --elevation 40"
+    })
+final class WeatherCommand implements Callable<Integer> {
+  @Parameters(paramLabel = "FILE", description = "Daily weather.")
+  @SuppressWarnings("NullAway.Init") // picocli sets it before the command runs
+  private Path file;
+
+  @Option(
+      names = "--site",
+      paramLabel = "SITE",
+      description = "The location or station to read, where the file has several.")
+  private @Nullable String site;
+
+  @Option(
+      names = "--fill",
+      description =
+          "Fills gaps of more than three days too: with the mean of the same day in the other"
+              + " years.")
+  private boolean fill;
+
+  @Option(
+      names = "--latitude",
+      paramLabel = "DEGREES",
+      description = "Degrees north, needed for reference evapotranspiration; south is negative.")
+  private @Nullable Double latitudeDeg;
+
+  @Option(
+      names = "--elevation",
+      paramLabel = "M",
+      defaultValue = "0",
+      description = "Metres above sea level (default: ${DEFAULT-VALUE}).")
+  private double elevationM;
+
+  @Option(
+      names = "--wind-height",
+      paramLabel = "M",
+      defaultValue = "2",
+      description = "Height of the wind measurement (default: ${DEFAULT-VALUE} m).")
+  private double windHeightM;
+
+  @Option(names = "--json", description = "Prints one JSON document.")
+  private boolean json;
+
+  @Mixin private final HelpOption help = new HelpOption();
+
+  @Spec
+  @SuppressWarnings("NullAway.Init") // picocli sets it before the command runs
+  private CommandSpec spec;
+
+  @Override
+  public Integer call() {
+    Site place = place();
+    WeatherReading reading = WeatherFile.read(file, new WeatherFile.Choice(site, fill));
+    WeatherReport report = WeatherReport.of(reading, WeatherAccount.of(reading.series(), place));
+    PrintWriter out = spec.commandLine().getOut();
+    if (json) {
+      out.println(JsonReport.of(report));
+    } else {
+      report.lines().forEach(out::println);
+    }
+    return ExitCode.DONE;
+  }
+
+  private @Nullable Site place() {
+    if (latitudeDeg == null) {
+      return null;
+    }
+    try {
+      return new Site(latitudeDeg, elevationM, windHeightM, null, null);
+    } catch (IllegalArgumentException e) {
+      throw new InputException(
+          "The site given by --latitude, --elevation and --wind-height is wrong: %s."
+              .formatted(e.getMessage()));
+    }
+  }
+}
