@@ -59,56 +59,64 @@ public record DailyEvapotranspiration(
    * @param index day of the series, 0 for the first
    */
   public static DailyEvapotranspiration of(WeatherSeries weather, Site site, int index) {
-    double minimumC = weather.value(Quantity.MINIMUM_C, index);
-    double maximumC = weather.value(Quantity.MAXIMUM_C, index);
     double extraterrestrial =
         Radiation.extraterrestrialMjPerM2(site.latitudeDeg(), weather.dayAt(index).getDayOfYear());
     double clearSky = Radiation.clearSkyMjPerM2(extraterrestrial, site.elevationM());
-
-    double measuredRadiation = weather.value(Quantity.RADIATION_MJ_PER_M2, index);
-    boolean radiationMeasured = !Double.isNaN(measuredRadiation);
+    boolean radiationMeasured = measured(weather, Quantity.RADIATION_MJ_PER_M2, index);
     double radiation =
         radiationMeasured
-            ? measuredRadiation
-            : Math.min(
-                clearSky,
-                Radiation.fromTemperatureRangeMjPerM2(
-                    minimumC, maximumC, extraterrestrial, Radiation.INLAND_COEFFICIENT));
-    HumidityRoute humidityRoute = humidityRoute(weather, index);
-    double vapourPressure = vapourPressureKPa(humidityRoute, weather, index);
-    double netRadiation =
-        Radiation.netShortwaveMjPerM2(radiation)
-            - Radiation.netLongwaveMjPerM2(
-                minimumC,
-                maximumC,
-                vapourPressure,
-                Radiation.clearnessFraction(radiation, clearSky));
-    double reference =
-        ReferenceEvapotranspiration.combinationMm(
-            new ReferenceEvapotranspiration.Day(
-                (minimumC + maximumC) / 2,
-                netRadiation,
-                ReferenceEvapotranspiration.dailySoilHeatFluxMjPerM2(),
-                windAt2mMPerS(weather, site, index),
-                Humidity.meanSaturationVapourPressureKPa(minimumC, maximumC),
-                vapourPressure,
-                ReferenceEvapotranspiration.psychrometricConstantKPaPerC(
-                    ReferenceEvapotranspiration.atmosphericPressureKPa(site.elevationM()))));
+            ? weather.value(Quantity.RADIATION_MJ_PER_M2, index)
+            : Math.min(clearSky, radiationFromTemperature(weather, index, extraterrestrial));
+    double clearness = Radiation.clearnessFraction(radiation, clearSky);
     return new DailyEvapotranspiration(
-        Math.max(0, reference),
+        Math.max(0, combinationMm(weather, site, index, radiation, clearness)),
         radiation,
         radiationMeasured ? RadiationRoute.MEASURED : RadiationRoute.TEMPERATURE_RANGE,
-        humidityRoute,
+        humidityRoute(weather, index),
         windRoute(weather, site, index));
   }
 
   /**
-   * True when neither radiation nor humidity was measured, so that ET0 is no better than a guess
-   * from two temperatures (about 0.7 mm a day off).
+   * True when neither radiation nor humidity was measured: evapotranspiration is then an estimate
+   * from two temperatures, about 0.7 mm a day off, and is never to be shown as a measurement.
    */
   public boolean restsOnTemperatureAlone() {
     return radiationRoute == RadiationRoute.TEMPERATURE_RANGE
         && humidityRoute == HumidityRoute.MINIMUM_TEMPERATURE;
+  }
+
+  private static double radiationFromTemperature(
+      WeatherSeries weather, int index, double extraterrestrialMjPerM2) {
+    return Radiation.fromTemperatureRangeMjPerM2(
+        weather.value(Quantity.MINIMUM_C, index),
+        weather.value(Quantity.MAXIMUM_C, index),
+        extraterrestrialMjPerM2,
+        Radiation.INLAND_COEFFICIENT);
+  }
+
+  private static double combinationMm(
+      WeatherSeries weather,
+      Site site,
+      int index,
+      double globalRadiationMjPerM2,
+      double clearnessFraction) {
+    double minimumC = weather.value(Quantity.MINIMUM_C, index);
+    double maximumC = weather.value(Quantity.MAXIMUM_C, index);
+    double vapourPressure = vapourPressureKPa(weather, index);
+    double netRadiation =
+        ReferenceEvapotranspiration.netRadiationMjPerM2(
+            Radiation.netShortwaveMjPerM2(globalRadiationMjPerM2),
+            Radiation.netLongwaveMjPerM2(minimumC, maximumC, vapourPressure, clearnessFraction));
+    return ReferenceEvapotranspiration.combinationMm(
+        new ReferenceEvapotranspiration.Day(
+            (minimumC + maximumC) / 2,
+            netRadiation,
+            ReferenceEvapotranspiration.dailySoilHeatFluxMjPerM2(),
+            windAt2mMPerS(weather, site, index),
+            Humidity.meanSaturationVapourPressureKPa(minimumC, maximumC),
+            vapourPressure,
+            ReferenceEvapotranspiration.psychrometricConstantKPaPerC(
+                ReferenceEvapotranspiration.atmosphericPressureKPa(site.elevationM()))));
   }
 
   private static HumidityRoute humidityRoute(WeatherSeries weather, int index) {
@@ -123,10 +131,10 @@ public record DailyEvapotranspiration(
         : HumidityRoute.HUMIDITY_MAXIMUM;
   }
 
-  private static double vapourPressureKPa(HumidityRoute route, WeatherSeries weather, int index) {
+  private static double vapourPressureKPa(WeatherSeries weather, int index) {
     double minimumC = weather.value(Quantity.MINIMUM_C, index);
     double humidityMaximum = weather.value(Quantity.HUMIDITY_MAXIMUM_PERCENT, index);
-    return switch (route) {
+    return switch (humidityRoute(weather, index)) {
       case DEW_POINT -> Humidity.fromDewPointKPa(weather.value(Quantity.DEW_POINT_C, index));
       case HUMIDITY_EXTREMES ->
           Humidity.fromHumidityExtremesKPa(

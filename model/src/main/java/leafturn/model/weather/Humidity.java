@@ -132,13 +132,15 @@ public final class Humidity {
    * Dew point, °C, the temperature at which the air's vapour would saturate it: the inverse of
    * equation 11, 237.3 x / (17.27 - x) with x = ln(ea / 0.6108).
    *
-   * @param vapourPressureKPa ea, kPa, 0.000001 to 25
+   * @param vapourPressureKPa ea, kPa, above 0 to 25; wholly dry air has no dew point
    * @throws IllegalArgumentException outside the range or NaN
    * @source fao56, eq. 11 solved for T
    */
   public static double dewPointC(double vapourPressureKPa) {
-    double logRatio =
-        Math.log(WeatherBounds.VAPOUR_PRESSURE.checked(vapourPressureKPa) / FACTOR_KPA);
+    if (WeatherBounds.VAPOUR_PRESSURE.checked(vapourPressureKPa) == 0) {
+      throw new IllegalArgumentException("air without vapour has no dew point");
+    }
+    double logRatio = Math.log(vapourPressureKPa / FACTOR_KPA);
     return OFFSET_C * logRatio / (SLOPE - logRatio);
   }
 }

@@ -176,7 +176,7 @@ public final class Radiation {
    *
    * @param minimumC Tmin, °C, -90 to 60
    * @param maximumC Tmax, °C, Tmin to 60
-   * @param vapourPressureKPa ea, kPa, 0.000001 to 25
+   * @param vapourPressureKPa ea, kPa, 0 to 25
    * @param clearnessFraction Rs/Rso, 0 to 1
    * @throws IllegalArgumentException outside the ranges
    * @source fao56, eq. 39

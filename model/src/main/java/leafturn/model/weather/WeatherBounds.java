@@ -7,7 +7,8 @@ import leafturn.quantity.Range;
  */
 final class WeatherBounds {
   static final Range AIR_TEMPERATURE = new Range("air temperature", -90, 60, "°C");
-  static final Range VAPOUR_PRESSURE = new Range("vapour pressure", 1e-6, 25, "kPa");
+  static final Range VAPOUR_PRESSURE = new Range("vapour pressure", 0, 25, "kPa");
+  static final Range RAIN = new Range("rain", 0, 2000, "mm");
   static final Range RELATIVE_HUMIDITY = new Range("relative humidity", 0, 100, "%");
   static final Range PRESSURE = new Range("air pressure", 20, 115, "kPa");
   static final Range ELEVATION = new Range("elevation", -430, 8850, "m");
@@ -23,6 +24,17 @@ final class WeatherBounds {
   static final Range SUNSHINE = new Range("sunshine", 0, 24, "h");
 
   private WeatherBounds() {}
+
+  /** What a measured quantity of a day can be. */
+  static Range of(WeatherSeries.Quantity quantity) {
+    return switch (quantity) {
+      case MINIMUM_C, MAXIMUM_C, DEW_POINT_C -> AIR_TEMPERATURE;
+      case RAIN_MM -> RAIN;
+      case WIND_M_PER_S -> WIND;
+      case HUMIDITY_MAXIMUM_PERCENT, HUMIDITY_MINIMUM_PERCENT -> RELATIVE_HUMIDITY;
+      case RADIATION_MJ_PER_M2 -> RADIATION;
+    };
+  }
 
   /** Refuses a day whose minimum lies above its maximum. */
   static void temperatures(double minimumC, double maximumC) {

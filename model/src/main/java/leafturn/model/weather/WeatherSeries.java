@@ -4,6 +4,7 @@ import java.time.LocalDate;
 import java.time.temporal.ChronoUnit;
 import java.util.EnumMap;
 import java.util.Map;
+import leafturn.quantity.Range;
 
 /**
  * Daily weather of one place without a missing day. NaN stands for a value that was not measured;
@@ -69,6 +70,13 @@ public final class WeatherSeries {
     if (column.length != days) {
       throw new IllegalArgumentException(
           quantity + " has " + column.length + " days, the other quantities " + days);
+    }
+    Range bounds = WeatherBounds.of(quantity);
+    for (int day = 0; day < days; day++) {
+      if (!Double.isNaN(column[day]) && !bounds.contains(column[day])) {
+        throw new IllegalArgumentException(
+            "the weather of %s: %s".formatted(dayAt(day), bounds.fault(column[day])));
+      }
     }
     return column.clone();
   }
