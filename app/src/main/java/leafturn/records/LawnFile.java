@@ -22,7 +22,8 @@ import org.jspecify.annotations.Nullable;
  * Reads a lawn description, a JSON document of the schema {@code docs/schemas/lawn.schema.json}.
  */
 public final class LawnFile {
-  static final int LIMIT_BYTES = 1_000_000;
+  /** Largest file that is read, bytes. */
+  public static final int LIMIT_BYTES = 1_000_000;
   private static final int DEFAULT_SPIN_UP_YEARS = 4;
   private static final int MOST_SPIN_UP_YEARS = 200;
 

@@ -17,7 +17,8 @@ import org.jspecify.annotations.Nullable;
  * one-value-a-line form. The form is told by the first line.
  */
 public final class WeatherFile {
-  static final int LIMIT_BYTES = 50_000_000;
+  /** Largest file that is read, bytes. */
+  public static final int LIMIT_BYTES = 50_000_000;
 
   private static final Map<Quantity, String> OPTIONAL =
       Map.of(

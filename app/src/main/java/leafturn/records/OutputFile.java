@@ -1,0 +1,76 @@
+package leafturn.records;
+
+import java.io.IOException;
+import java.nio.charset.StandardCharsets;
+import java.nio.file.AtomicMoveNotSupportedException;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.nio.file.StandardCopyOption;
+import org.jspecify.annotations.Nullable;
+
+/** Writes result files whole or not at all. */
+public final class OutputFile {
+  private OutputFile() {}
+
+  /**
+   * Says what would prevent a file from being written, before any long work is done for it.
+   *
+   * @throws InputException when the path is a folder or its folder cannot be written to
+   */
+  public static void check(Path file) {
+    Path folder = folderOf(file);
+    if (Files.isDirectory(file)) {
+      throw new InputException(file + ": this is a folder; give the name of a file to write.");
+    }
+    if (!Files.isDirectory(folder)) {
+      throw new InputException(file + ": there is no folder %s; make it first.".formatted(folder));
+    }
+    if (!Files.isWritable(folder)) {
+      throw new InputException(file + ": the folder %s cannot be written to.".formatted(folder));
+    }
+  }
+
+  /**
+   * Writes text to a file beside the one wanted and then puts it in its place in one step, so that
+   * a reader finds the old file or the new one and never half of it.
+   *
+   * @throws InputException when it cannot be written; nothing is left behind
+   */
+  public static void write(Path file, String text) {
+    check(file);
+    Path beside = null;
+    try {
+      beside = Files.createTempFile(folderOf(file), ".leafturn-", ".part");
+      Files.writeString(beside, text, StandardCharsets.UTF_8);
+      move(beside, file);
+    } catch (IOException e) {
+      discard(beside, e);
+      throw new InputException(
+          file + ": it cannot be written; check the free space and who may write there.");
+    }
+  }
+
+  private static void move(Path from, Path to) throws IOException {
+    try {
+      Files.move(from, to, StandardCopyOption.ATOMIC_MOVE, StandardCopyOption.REPLACE_EXISTING);
+    } catch (AtomicMoveNotSupportedException e) {
+      Files.move(from, to, StandardCopyOption.REPLACE_EXISTING);
+    }
+  }
+
+  private static void discard(@Nullable Path part, IOException cause) {
+    if (part == null) {
+      return;
+    }
+    try {
+      Files.deleteIfExists(part);
+    } catch (IOException e) {
+      cause.addSuppressed(e);
+    }
+  }
+
+  private static Path folderOf(Path file) {
+    Path parent = file.toAbsolutePath().getParent();
+    return parent == null ? file.toAbsolutePath() : parent;
+  }
+}
