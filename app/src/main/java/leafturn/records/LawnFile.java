@@ -24,6 +24,7 @@ import org.jspecify.annotations.Nullable;
 public final class LawnFile {
   /** Largest file that is read, bytes. */
   public static final int LIMIT_BYTES = 1_000_000;
+
   private static final int DEFAULT_SPIN_UP_YEARS = 4;
   private static final int MOST_SPIN_UP_YEARS = 200;
 

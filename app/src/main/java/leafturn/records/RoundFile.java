@@ -16,6 +16,7 @@ import org.jspecify.annotations.Nullable;
 public final class RoundFile {
   /** Largest file that is read, bytes. */
   public static final int LIMIT_BYTES = 1_000_000;
+
   private static final Pattern SLUG = Pattern.compile("[a-z0-9]+(-[a-z0-9]+)*");
 
   private final Faults faults;
