@@ -104,7 +104,7 @@ public final class Flows {
   public static final int SLOW_TO_AMMONIUM_N = 47;
   public static final int FAST_FED_N = 48;
 
-  /** Carbon lost by each of the five decaying pools, in the order of the decay step. */
+  /** Carbon lost by each of the five decaying pools, in the order of {@link Stores}. */
   public static final int DECAYED_C = 49;
 
   /** N lost by each of the five decaying pools. */
@@ -133,8 +133,11 @@ public final class Flows {
   public static final int TO_METABOLIC_N = 87;
   public static final int TO_STRUCTURAL_N = 88;
 
+  /** Share of its carbon that each of the five decaying pools would lose if N allowed. */
+  public static final int DECAY_FRACTION = 89;
+
   /** Length of the array. */
-  public static final int COUNT = 89;
+  public static final int COUNT = 94;
 
   private Flows() {}
 }

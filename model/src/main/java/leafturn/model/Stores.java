@@ -7,7 +7,7 @@ package leafturn.model;
  * leaf, stubble and root through fixed relative concentrations.
  */
 public final class Stores {
-  /** First and one past the last index of the carbon block. */
+  /** First index of the carbon block; a block ends where the next begins. */
   public static final int CARBON = 0;
 
   /** Leaf above the cut height. */
@@ -18,20 +18,20 @@ public final class Stores {
 
   public static final int ROOT_C = 2;
 
-  /** Returned clippings, fast part. */
+  /** Returned clippings, fast part: the first of the decaying pools, which follow one another. */
   public static final int METABOLIC_C = 3;
 
   /** Returned clippings, slow part. */
   public static final int STRUCTURAL_C = 4;
 
-  /** Dead roots, dead leaf and the rest of dead stubble. */
-  public static final int FRESH_C = 5;
+  /** Thatch from clippings. */
+  public static final int CLIPPING_THATCH_C = 5;
 
   /** Thatch from stubble. */
   public static final int THATCH_C = 6;
 
-  /** Thatch from clippings. */
-  public static final int CLIPPING_THATCH_C = 7;
+  /** Dead roots, dead leaf and the rest of dead stubble: the last of the decaying pools. */
+  public static final int FRESH_C = 7;
 
   public static final int MICROBE_C = 8;
   public static final int HUMUS_C = 9;
@@ -40,9 +40,9 @@ public final class Stores {
   public static final int PLANT_N = 10;
   public static final int METABOLIC_N = 11;
   public static final int STRUCTURAL_N = 12;
-  public static final int FRESH_N = 13;
+  public static final int CLIPPING_THATCH_N = 13;
   public static final int THATCH_N = 14;
-  public static final int CLIPPING_THATCH_N = 15;
+  public static final int FRESH_N = 15;
   public static final int MICROBE_N = 16;
   public static final int HUMUS_N = 17;
   public static final int AMMONIUM_N = 18;
@@ -58,9 +58,9 @@ public final class Stores {
   public static final int PLANT_P = 22;
   public static final int METABOLIC_P = 23;
   public static final int STRUCTURAL_P = 24;
-  public static final int FRESH_P = 25;
+  public static final int CLIPPING_THATCH_P = 25;
   public static final int THATCH_P = 26;
-  public static final int CLIPPING_THATCH_P = 27;
+  public static final int FRESH_P = 27;
   public static final int HUMUS_P = 28;
   public static final int SOIL_P = 29;
 
@@ -88,10 +88,16 @@ public final class Stores {
   /** Length of the array. */
   public static final int COUNT = 37;
 
+  /** Number of pools that decay through microbes, from fast clippings to fresh soil matter. */
+  public static final int DECAYING = 5;
+
+  /** The first of the decaying pools are clippings. */
+  public static final int DECAYING_CLIPPINGS = 2;
+
   private static final String[] NAMES = {
-    "C_leaf", "C_stub", "C_root", "C_lm", "C_ls", "C_fo", "C_th", "C_thc", "C_mb", "C_so",
-    "N_plant", "N_lm", "N_ls", "N_fo", "N_th", "N_thc", "N_mb", "N_so", "N_nh4", "N_no3", "N_ff",
-    "N_fs", "P_plant", "P_lm", "P_ls", "P_fo", "P_th", "P_thc", "P_so", "P_soil", "K_plant",
+    "C_leaf", "C_stub", "C_root", "C_lm", "C_ls", "C_thc", "C_th", "C_fo", "C_mb", "C_so",
+    "N_plant", "N_lm", "N_ls", "N_thc", "N_th", "N_fo", "N_mb", "N_so", "N_nh4", "N_no3", "N_ff",
+    "N_fs", "P_plant", "P_lm", "P_ls", "P_thc", "P_th", "P_fo", "P_so", "P_soil", "K_plant",
     "K_lit", "K_soil", "Dr", "irrA", "since", "Hc"
   };
 

@@ -3,6 +3,7 @@ package leafturn.model.clippings;
 import static leafturn.model.Stores.LITTER_K;
 import static leafturn.model.Stores.SOIL_K;
 
+import leafturn.model.FirstOrder;
 import leafturn.model.Parameters;
 
 /** Potassium in returned clippings: almost all of it is washed out by water. */
@@ -27,7 +28,7 @@ public final class ClippingPotassium {
    *     none
    */
   public void step(double[] stores, double waterMm, double metabolicLostFraction) {
-    double unwashed = 1 - washableFraction + washableFraction * Math.exp(-washRatePerMm * waterMm);
+    double unwashed = 1 - washableFraction * FirstOrder.lostFraction(washRatePerMm * waterMm);
     double released = stores[LITTER_K] * (1 - unwashed * (1 - metabolicLostFraction));
     stores[LITTER_K] -= released;
     stores[SOIL_K] += released;

@@ -21,7 +21,7 @@ public final class Growth {
   private final PlantMass mass;
   private final double ceilingGPerDay;
   private final double emptyNitrogenFraction;
-  private final double nitrogenSpan;
+  private final double perNitrogenSpan;
   private final double storageExponent;
   private final double stubbleShare;
   private final double rootShare;
@@ -38,7 +38,7 @@ public final class Growth {
     this.mass = mass;
     this.ceilingGPerDay = parameters.get("gmax") * parameters.get("shade");
     this.emptyNitrogenFraction = parameters.get("nlo");
-    this.nitrogenSpan = parameters.get("nhi") - emptyNitrogenFraction;
+    this.perNitrogenSpan = 1 / (parameters.get("nhi") - emptyNitrogenFraction);
     this.storageExponent = parameters.get("q");
     this.stubbleShare = parameters.get("sStub");
     this.rootShare = parameters.get("sRoot");
@@ -75,7 +75,7 @@ public final class Growth {
       double radiationMj) {
     double leafNitrogen = mass.leafNitrogenFraction(stores);
     double nitrogenFactor =
-        Math.min(1, Math.max(0, (leafNitrogen - emptyNitrogenFraction) / nitrogenSpan));
+        Math.min(1, Math.max(0, (leafNitrogen - emptyNitrogenFraction) * perNitrogenSpan));
     double excessC = stores[METABOLIC_C] + stores[STRUCTURAL_C] - smotheringLimitC;
     double smothering = 1 - Math.min(smotheringMost, smotheringPerC * Math.max(0, excessC));
     double potential = ceilingGPerDay * weatherFactor * smothering;

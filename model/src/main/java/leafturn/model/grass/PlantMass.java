@@ -11,6 +11,8 @@ import leafturn.model.Parameters;
 /** Dry matter, N fraction and height of the grass. */
 public final class PlantMass {
   private final double carbonFraction;
+  private final double dryGPerCarbon;
+  private final double heightPerCarbon;
   private final double stubbleNitrogen;
   private final double rootNitrogen;
   private final double leafGPerM2AndMm;
@@ -23,11 +25,18 @@ public final class PlantMass {
     this.stubbleNitrogen = parameters.get("kapS");
     this.rootNitrogen = parameters.get("kapR");
     this.leafGPerM2AndMm = parameters.get("rho");
+    this.dryGPerCarbon = 1 / carbonFraction;
+    this.heightPerCarbon = dryGPerCarbon / leafGPerM2AndMm;
   }
 
   /** Carbon in dry matter, g/g. */
   public double carbonFraction() {
     return carbonFraction;
+  }
+
+  /** Dry matter per carbon, g/g. */
+  public double dryGPerCarbon() {
+    return dryGPerCarbon;
   }
 
   /** N concentration of stubble over that of leaf. */
@@ -45,10 +54,14 @@ public final class PlantMass {
     return leafGPerM2AndMm;
   }
 
+  /** Carbon weighted by N concentration relative to leaf, g/m2. */
+  double leafEquivalentC(double[] stores) {
+    return stores[LEAF_C] + stubbleNitrogen * stores[STUBBLE_C] + rootNitrogen * stores[ROOT_C];
+  }
+
   /** Dry matter weighted by N concentration relative to leaf, g/m2. */
   public double leafEquivalentG(double[] stores) {
-    return (stores[LEAF_C] + stubbleNitrogen * stores[STUBBLE_C] + rootNitrogen * stores[ROOT_C])
-        / carbonFraction;
+    return leafEquivalentC(stores) * dryGPerCarbon;
   }
 
   /** N fraction of leaf, g/g. */
@@ -58,11 +71,11 @@ public final class PlantMass {
 
   /** Leaf above the cut height, g dry matter per m2. */
   public double leafG(double[] stores) {
-    return stores[LEAF_C] / carbonFraction;
+    return stores[LEAF_C] * dryGPerCarbon;
   }
 
   /** Height of the grass, mm. */
   public double heightMm(double[] stores) {
-    return stores[CUT_HEIGHT_MM] + leafG(stores) / leafGPerM2AndMm;
+    return stores[CUT_HEIGHT_MM] + stores[LEAF_C] * heightPerCarbon;
   }
 }

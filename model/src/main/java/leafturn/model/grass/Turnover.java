@@ -16,6 +16,7 @@ import static leafturn.model.Stores.THATCH_C;
 import static leafturn.model.Stores.THATCH_N;
 import static leafturn.model.Stores.THATCH_P;
 
+import leafturn.model.FirstOrder;
 import leafturn.model.Parameters;
 
 /**
@@ -53,39 +54,34 @@ public final class Turnover {
    */
   public void step(double[] stores, double[] flows, double soilTemperatureC, double waterStress) {
     double warmth = 0.15 + 0.85 * Math.min(1, Math.max(0, soilTemperatureC / 20));
-    double leafNitrogen = mass.leafNitrogenFraction(stores);
-    double leafRate = leafRatePerDay * warmth * (1 + droughtSpeeding * (1 - waterStress));
-    die(
-        stores,
-        flows,
-        STUBBLE_C,
-        stubbleRatePerDay * warmth,
-        mass.stubbleNitrogen() * leafNitrogen);
-    die(stores, flows, ROOT_C, rootRatePerDay * warmth, mass.rootNitrogen() * leafNitrogen);
-    die(stores, flows, LEAF_C, leafRate, leafNitrogen);
-  }
+    double drought = 1 + droughtSpeeding * (1 - waterStress);
+    double stubble = stores[STUBBLE_C] * FirstOrder.lostFraction(stubbleRatePerDay * warmth);
+    double root = stores[ROOT_C] * FirstOrder.lostFraction(rootRatePerDay * warmth);
+    double leaf = stores[LEAF_C] * FirstOrder.lostFraction(leafRatePerDay * warmth * drought);
+    // Share of the plant's N in each dying tissue; P and K leave in the same proportion.
+    double perCarbon = (1 - keptFraction) / mass.leafEquivalentC(stores);
+    double stubbleShare = perCarbon * mass.stubbleNitrogen() * stubble;
+    double otherShare = perCarbon * (mass.rootNitrogen() * root + leaf);
+    double thatchShare = thatchFraction * stubbleShare;
+    double freshShare = stubbleShare - thatchShare + otherShare;
 
-  private void die(
-      double[] stores, double[] flows, int tissue, double rate, double nitrogenFraction) {
-    double carbon = stores[tissue] * (1 - Math.exp(-rate));
-    double nitrogen = carbon / mass.carbonFraction() * nitrogenFraction * (1 - keptFraction);
-    double plantShare = nitrogen / stores[PLANT_N];
-    double phosphorus = plantShare * stores[PLANT_P];
-    double potassium = plantShare * stores[PLANT_K];
-    double toThatch = tissue == STUBBLE_C ? thatchFraction : 0;
-
-    stores[tissue] -= carbon;
-    stores[PLANT_N] -= nitrogen;
-    stores[PLANT_P] -= phosphorus;
+    stores[STUBBLE_C] -= stubble;
+    stores[ROOT_C] -= root;
+    stores[LEAF_C] -= leaf;
+    stores[THATCH_C] += thatchFraction * stubble;
+    stores[FRESH_C] += (1 - thatchFraction) * stubble + root + leaf;
+    double nitrogen = stores[PLANT_N];
+    double phosphorus = stores[PLANT_P];
+    double potassium = (thatchShare + freshShare) * stores[PLANT_K];
+    flows[PLANT_TO_THATCH_N] = thatchShare * nitrogen;
+    flows[PLANT_TO_FRESH_N] = freshShare * nitrogen;
+    stores[PLANT_N] -= (thatchShare + freshShare) * nitrogen;
+    stores[THATCH_N] += thatchShare * nitrogen;
+    stores[FRESH_N] += freshShare * nitrogen;
+    stores[PLANT_P] -= (thatchShare + freshShare) * phosphorus;
+    stores[THATCH_P] += thatchShare * phosphorus;
+    stores[FRESH_P] += freshShare * phosphorus;
     stores[PLANT_K] -= potassium;
-    stores[THATCH_C] += toThatch * carbon;
-    stores[THATCH_N] += toThatch * nitrogen;
-    stores[THATCH_P] += toThatch * phosphorus;
-    stores[FRESH_C] += (1 - toThatch) * carbon;
-    stores[FRESH_N] += (1 - toThatch) * nitrogen;
-    stores[FRESH_P] += (1 - toThatch) * phosphorus;
     stores[SOIL_K] += potassium;
-    flows[PLANT_TO_THATCH_N] += toThatch * nitrogen;
-    flows[PLANT_TO_FRESH_N] += (1 - toThatch) * nitrogen;
   }
 }

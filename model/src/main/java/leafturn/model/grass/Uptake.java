@@ -18,8 +18,10 @@ public final class Uptake {
   /** Share of the soil P or K store that a day's uptake can reach. */
   private static final double REACHABLE_FRACTION = 0.02;
 
-  private static final double PHOSPHORUS_LIMITING_PPM = 10;
-  private static final double POTASSIUM_LIMITING_PPM = 30;
+  /** Below 10 ppm P or 30 ppm K in the soil test, less of the store can be reached. */
+  private static final double PLENTY_PER_PPM_P = 1 / 10.;
+
+  private static final double PLENTY_PER_PPM_K = 1 / 30.;
 
   private final PlantMass mass;
   private final SoilTestReadout soilTest;
@@ -73,13 +75,13 @@ public final class Uptake {
         SOIL_P,
         PLANT_P,
         phosphorusToNitrogen,
-        soilTest.phosphorusPpm(stores) / PHOSPHORUS_LIMITING_PPM);
+        soilTest.phosphorusPpm(stores) * PLENTY_PER_PPM_P);
     takeUp(
         stores,
         SOIL_K,
         PLANT_K,
         potassiumToNitrogen,
-        soilTest.potassiumPpm(stores) / POTASSIUM_LIMITING_PPM);
+        soilTest.potassiumPpm(stores) * PLENTY_PER_PPM_K);
   }
 
   private static void takeUp(

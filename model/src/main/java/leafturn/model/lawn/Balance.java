@@ -1,5 +1,6 @@
 package leafturn.model.lawn;
 
+import java.util.Arrays;
 import leafturn.model.Flows;
 import leafturn.model.Stores;
 
@@ -8,48 +9,75 @@ import leafturn.model.Stores;
  * no store may be negative.
  */
 final class Balance {
-  private static final String[] ELEMENTS = {"C (g)", "N (g)", "P (g)", "K (g)", "water (mm)"};
-  private static final int WATER = 4;
+  /**
+   * What is balanced.
+   *
+   * @param sign 1 for a stock, -1 for water, whose store is what is missing
+   * @param stores first store; the block ends at {@code storesEnd}
+   * @param entering first flow that enters; those that leave follow from {@code leaving} on
+   */
+  private record Element(
+      String name, int sign, int stores, int storesEnd, int entering, int leaving, int flowsEnd) {}
 
-  /** First store of each element; each block ends where the next begins. */
-  private static final int[] STORES = {
-    Stores.CARBON,
-    Stores.NITROGEN,
-    Stores.PHOSPHORUS,
-    Stores.POTASSIUM,
-    Stores.WATER,
-    Stores.WATER + 1
-  };
-
-  /** First flow that enters, per element; each block ends where the flows that leave begin. */
-  private static final int[] ENTERING = {
-    Flows.PHOTOSYNTHESIS_C,
-    Flows.FERTILISER_N,
-    Flows.FERTILISER_P,
-    Flows.FERTILISER_K,
-    Flows.RAIN_MM,
-    Flows.RUNOFF_MM + 1
-  };
-
-  private static final int[] LEAVING = {
-    Flows.RESPIRED_C,
-    Flows.COLLECTED_N,
-    Flows.COLLECTED_P,
-    Flows.COLLECTED_K,
-    Flows.EVAPOTRANSPIRATION_MM
-  };
+  private static final Element CARBON =
+      new Element(
+          "C (g)",
+          1,
+          Stores.CARBON,
+          Stores.NITROGEN,
+          Flows.PHOTOSYNTHESIS_C,
+          Flows.RESPIRED_C,
+          Flows.FERTILISER_N);
+  private static final Element NITROGEN =
+      new Element(
+          "N (g)",
+          1,
+          Stores.NITROGEN,
+          Stores.PHOSPHORUS,
+          Flows.FERTILISER_N,
+          Flows.COLLECTED_N,
+          Flows.FERTILISER_P);
+  private static final Element PHOSPHORUS =
+      new Element(
+          "P (g)",
+          1,
+          Stores.PHOSPHORUS,
+          Stores.POTASSIUM,
+          Flows.FERTILISER_P,
+          Flows.COLLECTED_P,
+          Flows.FERTILISER_K);
+  private static final Element POTASSIUM =
+      new Element(
+          "K (g)",
+          1,
+          Stores.POTASSIUM,
+          Stores.WATER,
+          Flows.FERTILISER_K,
+          Flows.COLLECTED_K,
+          Flows.RAIN_MM);
+  private static final Element WATER =
+      new Element(
+          "water (mm)",
+          -1,
+          Stores.WATER,
+          Stores.WATER + 1,
+          Flows.RAIN_MM,
+          Flows.EVAPOTRANSPIRATION_MM,
+          Flows.RUNOFF_MM + 1);
 
   private static final double FLOW_TOLERANCE = 1e-9;
   private static final double STOCK_TOLERANCE = 1e-12;
 
-  private final double[] stocks = new double[ELEMENTS.length];
-  private final double[] worst = new double[ELEMENTS.length];
+  private final double[] stocks = new double[5];
+  private final double[] worst = new double[5];
 
   /** Takes the stocks at the start of a run. */
   void open(double[] stores) {
-    for (int element = 0; element < stocks.length; element++) {
-      stocks[element] = Stores.sum(stores, STORES[element], STORES[element + 1]);
-    }
+    stocks[0] = stock(CARBON, stores);
+    stocks[1] = stock(NITROGEN, stores);
+    stocks[2] = stock(PHOSPHORUS, stores);
+    stocks[3] = stock(POTASSIUM, stores);
+    stocks[4] = stock(WATER, stores);
   }
 
   /** Largest errors of the run so far: C, N, P, K in g/m2, water in mm. */
@@ -63,45 +91,55 @@ final class Balance {
    * @throws BalanceException naming what does not close, the day and the terms
    */
   void close(double[] stores, double[] flows, DailyTerms terms, int day) {
-    for (int element = 0; element < stocks.length; element++) {
-      double stock = 0;
-      double largest = 0;
-      for (int store = STORES[element]; store < STORES[element + 1]; store++) {
-        double value = stores[store];
-        if (!(value >= 0)) {
-          throw new BalanceException(
-              "%s is %s at the end of %s, but no store may be negative"
-                  .formatted(Stores.name(store), value, terms.date(day)));
-        }
-        stock += value;
-        largest = value > largest ? value : largest;
+    // Not a loop: with constants for indices the compiler unrolls each sum.
+    boolean closed =
+        closes(CARBON, 0, stores, flows)
+            & closes(NITROGEN, 1, stores, flows)
+            & closes(PHOSPHORUS, 2, stores, flows)
+            & closes(POTASSIUM, 3, stores, flows)
+            & closes(WATER, 4, stores, flows);
+    if (!closed) {
+      throw new BalanceException(
+          "the account of %s does not close: error %s g C, %s g N, %s g P, %s g K, %s mm; stores %s; flows %s"
+              .formatted(
+                  terms.date(day),
+                  worst[0],
+                  worst[1],
+                  worst[2],
+                  worst[3],
+                  worst[4],
+                  Arrays.toString(stores),
+                  Arrays.toString(flows)));
+    }
+    for (int store = 0; store <= Stores.WATER; store++) {
+      if (!(stores[store] >= 0)) {
+        throw new BalanceException(
+            "%s is %s at the end of %s, but no store may be negative"
+                .formatted(Stores.name(store), stores[store], terms.date(day)));
       }
-      double change = stock - stocks[element];
-      stocks[element] = stock;
-      close(element, element == WATER ? -change : change, largest, flows, terms, day);
     }
   }
 
-  private void close(
-      int element, double change, double largest, double[] flows, DailyTerms terms, int day) {
-    double in = 0;
-    double boundary = 0;
-    for (int flow = ENTERING[element]; flow < LEAVING[element]; flow++) {
-      in += flows[flow];
-      boundary += Math.abs(flows[flow]);
+  private boolean closes(Element element, int index, double[] stores, double[] flows) {
+    double in = Stores.sum(flows, element.entering, element.leaving);
+    double out = Stores.sum(flows, element.leaving, element.flowsEnd);
+    double stock = stock(element, stores);
+    double error = Math.abs(stock - stocks[index] - in + out);
+    stocks[index] = stock;
+    worst[index] = Math.max(worst[index], error);
+    double allowed = FLOW_TOLERANCE * (Math.abs(in) + out);
+    return error <= allowed || error <= allowed + STOCK_TOLERANCE * largest(element, stores);
+  }
+
+  private static double stock(Element element, double[] stores) {
+    return element.sign * Stores.sum(stores, element.stores, element.storesEnd);
+  }
+
+  private static double largest(Element element, double[] stores) {
+    double largest = 0;
+    for (int store = element.stores; store < element.storesEnd; store++) {
+      largest = Math.max(largest, stores[store]);
     }
-    double out = 0;
-    for (int flow = LEAVING[element]; flow < ENTERING[element + 1]; flow++) {
-      out += flows[flow];
-    }
-    double error = Math.abs(change - in + out);
-    if (error > worst[element]) {
-      worst[element] = error;
-    }
-    if (!(error <= FLOW_TOLERANCE * (boundary + out) + STOCK_TOLERANCE * largest)) {
-      throw new BalanceException(
-          "%s does not close on %s: change %s, in %s, out %s, error %s"
-              .formatted(ELEMENTS[element], terms.date(day), change, in, out, error));
-    }
+    return largest;
   }
 }

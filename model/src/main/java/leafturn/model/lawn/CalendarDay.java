@@ -1,5 +1,6 @@
 package leafturn.model.lawn;
 
+import java.time.Month;
 import java.time.MonthDay;
 import java.time.Year;
 import org.jspecify.annotations.Nullable;
@@ -30,8 +31,11 @@ public record CalendarDay(@Nullable MonthDay monthDay, int dayOfYear) {
 
   /** Number of this day in a year, counting 29 February. */
   public int in(int year) {
-    return monthDay != null
-        ? monthDay.atYear(year).getDayOfYear()
-        : Math.min(dayOfYear, Year.of(year).length());
+    boolean leap = Year.isLeap(year);
+    if (monthDay == null) {
+      return Math.min(dayOfYear, leap ? 366 : 365);
+    }
+    Month month = monthDay.getMonth();
+    return month.firstDayOfYear(leap) + Math.min(monthDay.getDayOfMonth(), month.length(leap)) - 1;
   }
 }

@@ -3,6 +3,7 @@ package leafturn.model.soil;
 import static leafturn.model.Flows.AMMONIUM_TIED_UP_N;
 import static leafturn.model.Flows.DECAYED_C;
 import static leafturn.model.Flows.DECAYED_N;
+import static leafturn.model.Flows.DECAY_FRACTION;
 import static leafturn.model.Flows.DECAY_SCALE;
 import static leafturn.model.Flows.DECAY_VOLATILISED_N;
 import static leafturn.model.Flows.INCORPORATED_N;
@@ -15,9 +16,8 @@ import static leafturn.model.Stores.AMMONIUM_N;
 import static leafturn.model.Stores.CLIPPING_THATCH_C;
 import static leafturn.model.Stores.CLIPPING_THATCH_N;
 import static leafturn.model.Stores.CLIPPING_THATCH_P;
-import static leafturn.model.Stores.FRESH_C;
-import static leafturn.model.Stores.FRESH_N;
-import static leafturn.model.Stores.FRESH_P;
+import static leafturn.model.Stores.DECAYING;
+import static leafturn.model.Stores.DECAYING_CLIPPINGS;
 import static leafturn.model.Stores.HUMUS_P;
 import static leafturn.model.Stores.METABOLIC_C;
 import static leafturn.model.Stores.METABOLIC_N;
@@ -29,10 +29,8 @@ import static leafturn.model.Stores.SOIL_P;
 import static leafturn.model.Stores.STRUCTURAL_C;
 import static leafturn.model.Stores.STRUCTURAL_N;
 import static leafturn.model.Stores.STRUCTURAL_P;
-import static leafturn.model.Stores.THATCH_C;
-import static leafturn.model.Stores.THATCH_N;
-import static leafturn.model.Stores.THATCH_P;
 
+import leafturn.model.FirstOrder;
 import leafturn.model.Parameters;
 
 /**
@@ -41,28 +39,13 @@ import leafturn.model.Parameters;
  * pool, then from ammonium and nitrate. Where N is short, all decay slows down.
  */
 public final class Decomposition {
-  /** The decaying pools in the order of the step. */
-  private static final int[] CARBON = {
-    METABOLIC_C, STRUCTURAL_C, CLIPPING_THATCH_C, THATCH_C, FRESH_C
-  };
-
-  private static final int[] NITROGEN = {
-    METABOLIC_N, STRUCTURAL_N, CLIPPING_THATCH_N, THATCH_N, FRESH_N
-  };
-  private static final int[] PHOSPHORUS = {
-    METABOLIC_P, STRUCTURAL_P, CLIPPING_THATCH_P, THATCH_P, FRESH_P
-  };
-
-  /** The first pools are clippings: they decay at air temperature and lose N more slowly than C. */
-  private static final int CLIPPINGS = 2;
-
   /** Keeps mineral N from falling below zero by rounding when decay is limited by it. */
   private static final double ROUNDING_MARGIN = 1 - 1e-12;
 
   private final double[] ratePerDay;
   private final double nitrogenExponent;
   private final double efficiency;
-  private final double microbialCarbonToNitrogen;
+  private final double nitrogenNeedPerCarbon;
   private final double reachableMineralFraction;
   private final double clippingsVolatilisedFraction;
   private final double availablePhosphorusFraction;
@@ -79,11 +62,11 @@ public final class Decomposition {
         };
     this.nitrogenExponent = parameters.get("aN");
     this.efficiency = parameters.get("E");
-    this.microbialCarbonToNitrogen = parameters.get("cnm");
+    this.nitrogenNeedPerCarbon = efficiency / parameters.get("cnm");
     this.reachableMineralFraction = parameters.get("amin");
     this.clippingsVolatilisedFraction = parameters.get("vclip");
     this.availablePhosphorusFraction = parameters.get("plab");
-    this.incorporatedFraction = 1 - Math.exp(-parameters.get("kinc"));
+    this.incorporatedFraction = FirstOrder.lostFraction(parameters.get("kinc"));
   }
 
   /**
@@ -101,7 +84,7 @@ public final class Decomposition {
     double scale = scale(stores, flows);
     flows[DECAY_SCALE] = scale;
     double owed = 0;
-    for (int pool = 0; pool < CARBON.length; pool++) {
+    for (int pool = 0; pool < DECAYING; pool++) {
       owed = decay(stores, flows, pool, scale, owed);
     }
     incorporate(stores, flows);
@@ -109,17 +92,17 @@ public final class Decomposition {
 
   /** Unscaled losses of carbon and N of each pool. */
   private void losses(double[] stores, double[] flows, double atAir, double atSoil) {
-    for (int pool = 0; pool < CARBON.length; pool++) {
-      double time = ratePerDay[pool] * (pool < CLIPPINGS ? atAir : atSoil);
-      double carbonFraction = 1 - Math.exp(-time);
+    for (int pool = 0; pool < DECAYING; pool++) {
+      boolean clippings = pool < DECAYING_CLIPPINGS;
+      double time = ratePerDay[pool] * (clippings ? atAir : atSoil);
+      double carbonFraction = FirstOrder.lostFraction(time);
       double nitrogenFraction =
-          pool < CLIPPINGS ? 1 - Math.exp(-nitrogenExponent * time) : carbonFraction;
-      flows[DECAYED_C + pool] = stores[CARBON[pool]] * carbonFraction;
-      flows[DECAYED_N + pool] = stores[NITROGEN[pool]] * nitrogenFraction;
-      if (pool == 0) {
-        flows[METABOLIC_LOST_FRACTION] = stores[METABOLIC_C] > 0 ? carbonFraction : 1;
-      }
+          clippings ? FirstOrder.lostFraction(nitrogenExponent * time) : carbonFraction;
+      flows[DECAY_FRACTION + pool] = carbonFraction;
+      flows[DECAYED_C + pool] = stores[METABOLIC_C + pool] * carbonFraction;
+      flows[DECAYED_N + pool] = stores[METABOLIC_N + pool] * nitrogenFraction;
     }
+    flows[METABOLIC_LOST_FRACTION] = stores[METABOLIC_C] > 0 ? flows[DECAY_FRACTION] : 1;
   }
 
   /**
@@ -131,7 +114,7 @@ public final class Decomposition {
     double demand = 0;
     double limit = reachableMineralFraction * mineral;
     double netTaken = 0;
-    for (int pool = 0; pool < CARBON.length; pool++) {
+    for (int pool = 0; pool < DECAYING; pool++) {
       double need = need(flows[DECAYED_C + pool]);
       double freed = flows[DECAYED_N + pool];
       demand += need;
@@ -143,11 +126,11 @@ public final class Decomposition {
   }
 
   private double need(double carbon) {
-    return efficiency * carbon / microbialCarbonToNitrogen;
+    return nitrogenNeedPerCarbon * carbon;
   }
 
   private double volatilisedFraction(int pool) {
-    return pool < CLIPPINGS ? clippingsVolatilisedFraction : 0;
+    return pool < DECAYING_CLIPPINGS ? clippingsVolatilisedFraction : 0;
   }
 
   /**
@@ -159,15 +142,14 @@ public final class Decomposition {
   private double decay(double[] stores, double[] flows, int pool, double scale, double owed) {
     double carbon = flows[DECAYED_C + pool] * scale;
     double nitrogen = flows[DECAYED_N + pool] * scale;
-    double phosphorus =
-        stores[CARBON[pool]] > 0 ? stores[PHOSPHORUS[pool]] * carbon / stores[CARBON[pool]] : 0;
+    double phosphorus = flows[DECAY_FRACTION + pool] * scale * stores[METABOLIC_P + pool];
     double need = need(carbon);
     double direct = Math.min(nitrogen, need);
     double volatilised = volatilisedFraction(pool) * (nitrogen - direct);
 
-    stores[CARBON[pool]] -= carbon;
-    stores[NITROGEN[pool]] -= nitrogen;
-    stores[PHOSPHORUS[pool]] -= phosphorus;
+    stores[METABOLIC_C + pool] -= carbon;
+    stores[METABOLIC_N + pool] -= nitrogen;
+    stores[METABOLIC_P + pool] -= phosphorus;
     stores[MICROBE_C] += efficiency * carbon;
     stores[MICROBE_N] += direct;
     stores[AMMONIUM_N] += nitrogen - direct - volatilised;

@@ -12,6 +12,7 @@ import static leafturn.model.Stores.MICROBE_C;
 import static leafturn.model.Stores.MICROBE_N;
 import static leafturn.model.Stores.SOIL_P;
 
+import leafturn.model.FirstOrder;
 import leafturn.model.Parameters;
 
 /** Turnover of soil microbes and mineralisation of soil organic matter. */
@@ -41,8 +42,8 @@ public final class Humus {
    */
   public void step(double[] stores, double[] flows, double soilDecay, double moisture) {
     double time = soilDecay * moisture;
-    turnMicrobesOver(stores, flows, 1 - Math.exp(-microbeRatePerDay * time));
-    mineralise(stores, flows, 1 - Math.exp(-humusRatePerDay * time));
+    turnMicrobesOver(stores, flows, FirstOrder.lostFraction(microbeRatePerDay * time));
+    mineralise(stores, flows, FirstOrder.lostFraction(humusRatePerDay * time));
   }
 
   private void turnMicrobesOver(double[] stores, double[] flows, double fraction) {

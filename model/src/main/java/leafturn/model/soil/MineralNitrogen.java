@@ -13,6 +13,7 @@ import static leafturn.model.Stores.FAST_FERTILISER_N;
 import static leafturn.model.Stores.NITRATE_N;
 import static leafturn.model.Stores.SLOW_FERTILISER_N;
 
+import leafturn.model.FirstOrder;
 import leafturn.model.Parameters;
 
 /** Ammonium and nitrate: what fertiliser and rain bring, and what turns over or is lost. */
@@ -32,7 +33,7 @@ public final class MineralNitrogen {
    */
   public MineralNitrogen(Parameters parameters) {
     this.depositionPerDay = parameters.get("ndep") / 365;
-    this.fastFraction = 1 - Math.exp(-parameters.get("kff"));
+    this.fastFraction = FirstOrder.lostFraction(parameters.get("kff"));
     this.volatileFraction = parameters.get("vlos");
     this.wateringInMm = parameters.get("wvol");
     this.slowRatePerDay = parameters.get("kfs");
@@ -57,7 +58,7 @@ public final class MineralNitrogen {
     if (stores[FAST_FERTILISER_N] > 0) {
       double dissolved = fastFraction * stores[FAST_FERTILISER_N];
       double warmth = Math.min(1, Math.max(0, airTemperatureC / 20));
-      double lost = volatileFraction * Math.exp(-waterMm / wateringInMm) * warmth * dissolved;
+      double lost = volatileFraction * left(waterMm) * warmth * dissolved;
       stores[FAST_FERTILISER_N] -= dissolved;
       stores[AMMONIUM_N] += dissolved - lost;
       flows[VOLATILISED_N] += lost;
@@ -65,11 +66,17 @@ public final class MineralNitrogen {
       flows[FAST_TO_AMMONIUM_N] = dissolved - lost;
     }
     if (stores[SLOW_FERTILISER_N] > 0) {
-      double released = (1 - Math.exp(-slowRatePerDay * slowWarmth)) * stores[SLOW_FERTILISER_N];
+      double released =
+          FirstOrder.lostFraction(slowRatePerDay * slowWarmth) * stores[SLOW_FERTILISER_N];
       stores[SLOW_FERTILISER_N] -= released;
       stores[AMMONIUM_N] += released;
       flows[SLOW_TO_AMMONIUM_N] = released;
     }
+  }
+
+  /** Share of the ammonia loss that the day's water leaves; most days are dry. */
+  private double left(double waterMm) {
+    return waterMm == 0 ? 1 : Math.exp(-waterMm / wateringInMm);
   }
 
   /**
@@ -83,12 +90,12 @@ public final class MineralNitrogen {
       double[] stores, double[] flows, double soilTemperatureC, double soilDecay, double water) {
     double rate =
         nitrificationPerDay * (Math.max(0, soilTemperatureC - 5) / 10) * Math.min(1, water / 0.25);
-    double nitrified = (1 - Math.exp(-rate)) * stores[AMMONIUM_N];
+    double nitrified = FirstOrder.lostFraction(rate) * stores[AMMONIUM_N];
     stores[AMMONIUM_N] -= nitrified;
     stores[NITRATE_N] += nitrified;
     flows[NITRIFIED_N] = nitrified;
     if (water >= denitrificationWater) {
-      double lost = (1 - Math.exp(-denitrificationPerDay * soilDecay)) * stores[NITRATE_N];
+      double lost = FirstOrder.lostFraction(denitrificationPerDay * soilDecay) * stores[NITRATE_N];
       stores[NITRATE_N] -= lost;
       flows[DENITRIFIED_N] = lost;
     }
@@ -101,7 +108,7 @@ public final class MineralNitrogen {
    */
   public void leach(double[] stores, double[] flows, double drainageMm) {
     if (drainageMm > 0) {
-      double lost = (1 - Math.exp(-drainageMm / saturatedMm)) * stores[NITRATE_N];
+      double lost = FirstOrder.lostFraction(drainageMm / saturatedMm) * stores[NITRATE_N];
       stores[NITRATE_N] -= lost;
       flows[LEACHED_N] = lost;
     }

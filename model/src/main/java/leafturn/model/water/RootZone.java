@@ -20,7 +20,8 @@ import leafturn.model.Parameters;
  */
 public final class RootZone {
   private final double availableMm;
-  private final double stressedMm;
+  private final double perAvailableMm;
+  private final double perStressedMm;
   private final double readilyAvailableMm;
   private final double retentionMm;
   private final double cropCoefficient;
@@ -34,7 +35,8 @@ public final class RootZone {
   public RootZone(Parameters parameters) {
     this.availableMm = 1000 * (parameters.get("fc") - parameters.get("wp")) * parameters.get("zr");
     this.readilyAvailableMm = parameters.get("ptab") * availableMm;
-    this.stressedMm = (1 - parameters.get("ptab")) * availableMm;
+    this.perAvailableMm = 1 / availableMm;
+    this.perStressedMm = 1 / ((1 - parameters.get("ptab")) * availableMm);
     this.retentionMm = CurveNumberRunoff.retentionMm(parameters.get("cn"));
     this.cropCoefficient = parameters.get("kc");
     this.irrigationShare = parameters.get("irr");
@@ -65,14 +67,14 @@ public final class RootZone {
     double stress =
         depletionMm <= readilyAvailableMm
             ? 1
-            : Math.max(0, (availableMm - depletionMm) / stressedMm);
+            : Math.max(0, (availableMm - depletionMm) * perStressedMm);
     double infiltrationMm = rainMm - runoffMm + irrigationMm;
     double evapotranspirationMm =
         Math.min(stress * demandMm, availableMm - depletionMm + infiltrationMm);
     double after = depletionMm - infiltrationMm + evapotranspirationMm;
     // Rounding may leave the root zone a hair drier than empty; it is empty then.
     stores[DEPLETION_MM] = Math.min(availableMm, Math.max(0, after));
-    double water = 1 - stores[DEPLETION_MM] / availableMm;
+    double water = 1 - stores[DEPLETION_MM] * perAvailableMm;
 
     flows[RAIN_MM] = rainMm;
     flows[RUNOFF_MM] = runoffMm;
