@@ -111,8 +111,19 @@ final class Balance {
                   Arrays.toString(stores),
                   Arrays.toString(flows)));
     }
+    long signs = 0;
     for (int store = 0; store <= Stores.WATER; store++) {
-      if (!(stores[store] >= 0)) {
+      signs |= Double.doubleToRawLongBits(stores[store]);
+    }
+    if (signs < 0) {
+      refuseNegative(stores, terms, day);
+    }
+  }
+
+  /** Some sign bit is set; a negative zero may stand, a negative amount may not. */
+  private static void refuseNegative(double[] stores, DailyTerms terms, int day) {
+    for (int store = 0; store <= Stores.WATER; store++) {
+      if (stores[store] < 0) {
         throw new BalanceException(
             "%s is %s at the end of %s, but no store may be negative"
                 .formatted(Stores.name(store), stores[store], terms.date(day)));

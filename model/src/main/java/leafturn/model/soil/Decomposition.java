@@ -83,10 +83,8 @@ public final class Decomposition {
     losses(stores, flows, airDecay * moisture, soilDecay * moisture);
     double scale = scale(stores, flows);
     flows[DECAY_SCALE] = scale;
-    double owed = 0;
-    for (int pool = 0; pool < DECAYING; pool++) {
-      owed = decay(stores, flows, pool, scale, owed);
-    }
+    moveCarbonAndPhosphorus(stores, flows, scale);
+    moveNitrogen(stores, flows, scale);
     incorporate(stores, flows);
   }
 
@@ -133,47 +131,60 @@ public final class Decomposition {
     return pool < DECAYING_CLIPPINGS ? clippingsVolatilisedFraction : 0;
   }
 
-  /**
-   * Moves one pool's losses.
-   *
-   * @param owed mineral N claimed by earlier pools that was not yet freed
-   * @return what is still owed after this pool
-   */
-  private double decay(double[] stores, double[] flows, int pool, double scale, double owed) {
-    double carbon = flows[DECAYED_C + pool] * scale;
-    double nitrogen = flows[DECAYED_N + pool] * scale;
-    double phosphorus = flows[DECAY_FRACTION + pool] * scale * stores[METABOLIC_P + pool];
-    double need = need(carbon);
-    double direct = Math.min(nitrogen, need);
-    double volatilised = volatilisedFraction(pool) * (nitrogen - direct);
-
-    stores[METABOLIC_C + pool] -= carbon;
-    stores[METABOLIC_N + pool] -= nitrogen;
-    stores[METABOLIC_P + pool] -= phosphorus;
-    stores[MICROBE_C] += efficiency * carbon;
-    stores[MICROBE_N] += direct;
-    stores[AMMONIUM_N] += nitrogen - direct - volatilised;
-    stores[SOIL_P] += availablePhosphorusFraction * phosphorus;
-    stores[HUMUS_P] += (1 - availablePhosphorusFraction) * phosphorus;
-    flows[RESPIRED_C] += (1 - efficiency) * carbon;
-    flows[VOLATILISED_N] += volatilised;
-    flows[DECAYED_C + pool] = carbon;
-    flows[DECAYED_N + pool] = nitrogen;
-    flows[TO_MICROBES_N + pool] = direct;
-    flows[DECAY_VOLATILISED_N + pool] = volatilised;
-    return tieUp(stores, flows, pool, owed + need - direct);
+  private void moveCarbonAndPhosphorus(double[] stores, double[] flows, double scale) {
+    double allCarbon = 0;
+    double allPhosphorus = 0;
+    for (int pool = 0; pool < DECAYING; pool++) {
+      double carbon = scale * flows[DECAYED_C + pool];
+      double phosphorus = scale * flows[DECAY_FRACTION + pool] * stores[METABOLIC_P + pool];
+      stores[METABOLIC_C + pool] -= carbon;
+      stores[METABOLIC_P + pool] -= phosphorus;
+      flows[DECAYED_C + pool] = carbon;
+      allCarbon += carbon;
+      allPhosphorus += phosphorus;
+    }
+    stores[MICROBE_C] += efficiency * allCarbon;
+    flows[RESPIRED_C] += (1 - efficiency) * allCarbon;
+    stores[SOIL_P] += availablePhosphorusFraction * allPhosphorus;
+    stores[HUMUS_P] += (1 - availablePhosphorusFraction) * allPhosphorus;
   }
 
-  /** Microbes take N from ammonium, then from nitrate; what is not there yet stays owed. */
-  private static double tieUp(double[] stores, double[] flows, int pool, double claimed) {
-    double ammonium = Math.min(stores[AMMONIUM_N], claimed);
-    double nitrate = Math.min(stores[NITRATE_N], claimed - ammonium);
-    stores[AMMONIUM_N] -= ammonium;
-    stores[NITRATE_N] -= nitrate;
-    stores[MICROBE_N] += ammonium + nitrate;
-    flows[AMMONIUM_TIED_UP_N + pool] = ammonium;
-    flows[NITRATE_TIED_UP_N + pool] = nitrate;
-    return claimed - ammonium - nitrate;
+  /**
+   * Pool by pool: microbes take what they need from the pool's own N; the rest is freed, or what is
+   * missing comes from ammonium, then from nitrate. What mineral N cannot give yet is owed until a
+   * later pool frees it; the scale sees to it that nothing is owed in the end.
+   */
+  private void moveNitrogen(double[] stores, double[] flows, double scale) {
+    double ammonium = stores[AMMONIUM_N];
+    double nitrate = stores[NITRATE_N];
+    double toMicrobes = 0;
+    double allVolatilised = 0;
+    double owed = 0;
+    for (int pool = 0; pool < DECAYING; pool++) {
+      double nitrogen = scale * flows[DECAYED_N + pool];
+      double need = need(flows[DECAYED_C + pool]);
+      double direct = Math.min(nitrogen, need);
+      double volatilised = volatilisedFraction(pool) * (nitrogen - direct);
+      double claimed = owed + need - direct;
+      ammonium += nitrogen - direct - volatilised;
+      double fromAmmonium = Math.min(ammonium, claimed);
+      double fromNitrate = Math.min(nitrate, claimed - fromAmmonium);
+      ammonium -= fromAmmonium;
+      nitrate -= fromNitrate;
+      owed = claimed - fromAmmonium - fromNitrate;
+      toMicrobes += direct + fromAmmonium + fromNitrate;
+      allVolatilised += volatilised;
+      stores[METABOLIC_N + pool] -= nitrogen;
+      flows[DECAYED_N + pool] = nitrogen;
+      flows[TO_MICROBES_N + pool] = direct;
+      flows[AMMONIUM_TIED_UP_N + pool] = fromAmmonium;
+      flows[NITRATE_TIED_UP_N + pool] = fromNitrate;
+      flows[DECAY_VOLATILISED_N + pool] = volatilised;
+    }
+    stores[AMMONIUM_N] = ammonium;
+    stores[NITRATE_N] = nitrate;
+    stores[MICROBE_N] += toMicrobes;
+    flows[VOLATILISED_N] += allVolatilised;
   }
 
   /** Part of the slow clippings passes into thatch. */
