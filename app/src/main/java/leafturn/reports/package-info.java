@@ -1,4 +1,4 @@
-/** Results as aligned text and JSON for people and programs. */
+/** Results for people and programs: words, aligned text, JSON, figures and documents. */
 @NullMarked
 package leafturn.reports;
 

@@ -1,0 +1,78 @@
+package leafturn.advice.call;
+
+import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.api.Assertions.assertThatThrownBy;
+
+import java.time.LocalDate;
+import java.util.List;
+import org.jspecify.annotations.Nullable;
+import org.junit.jupiter.api.Test;
+
+class RoundOfLawnsTest {
+  private static final LocalDate TODAY = LocalDate.of(2015, 5, 29);
+
+  @Test
+  void theLawnOnWhichAThirdIsSoonestReachedComesFirstAndThoseToLeaveComeLast() {
+    RoundOfLawns round =
+        round(
+            lawn("left-alone", Choice.LEAVE_ALONE, Spread.exactly(0)),
+            lawn("no-third-in-sight", Choice.MOW_AND_RETURN, null),
+            lawn("in-a-week", Choice.WAIT_AND_RETURN, new Spread(6, 7, 9)),
+            lawn("perhaps-tomorrow", Choice.MOW_AND_COLLECT, new Spread(1, 9, 12)));
+    assertThat(round.mostUrgentFirst())
+        .extracting(LawnOnRound::slug)
+        .containsExactly("perhaps-tomorrow", "in-a-week", "no-third-in-sight", "left-alone");
+  }
+
+  @Test
+  void aLawnIsFoundByItsAddress() {
+    RoundOfLawns round = round(lawn("front", Choice.LEAVE_ALONE, null));
+    assertThat(round.lawn("front")).isPresent();
+    assertThat(round.lawn("back")).isEmpty();
+  }
+
+  @Test
+  void twoLawnsCannotShareAnAddress() {
+    LawnOnRound lawn = lawn("front", Choice.LEAVE_ALONE, null);
+    assertThatThrownBy(() -> round(lawn, lawn)).hasMessageContaining("\"front\"");
+  }
+
+  @Test
+  void aCallForAnotherDayDoesNotBelong() {
+    LawnOnRound lawn = lawn("front", Choice.LEAVE_ALONE, null);
+    assertThatThrownBy(
+            () -> new RoundOfLawns("Maud", TODAY.plusDays(1), "made up", "", List.of(lawn)))
+        .hasMessageContaining("2015-05-29")
+        .hasMessageContaining("2015-05-30");
+  }
+
+  @Test
+  void anAddressIsPlain() {
+    assertThatThrownBy(() -> lawn("Front Lawn", Choice.LEAVE_ALONE, null))
+        .hasMessageContaining("\"Front Lawn\"");
+  }
+
+  private static RoundOfLawns round(LawnOnRound... lawns) {
+    return new RoundOfLawns("Maud", TODAY, "made up", "", List.of(lawns));
+  }
+
+  private static LawnOnRound lawn(String slug, Choice choice, @Nullable Spread mowBy) {
+    Call call =
+        new Call(
+            TODAY,
+            choice,
+            null,
+            "",
+            List.of(),
+            List.of(),
+            mowBy,
+            List.of(),
+            List.of(),
+            List.of(),
+            new Call.Today(60, 50, 10, 0.1, 0.5, 40, 100, false, null),
+            new Outlook(List.of(), List.of(), Spread.exactly(0)),
+            new PossibleSeasons(1, 14, "one year"));
+    var description = new LawnOnRound.Description("tall fescue", null, "loam", "weekly");
+    return new LawnOnRound(slug, "Property", "Lawn", description, "", call);
+  }
+}

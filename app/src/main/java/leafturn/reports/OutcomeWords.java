@@ -1,0 +1,75 @@
+package leafturn.reports;
+
+import leafturn.advice.call.Choice;
+import leafturn.advice.call.Option;
+import leafturn.advice.call.Spread;
+import org.jspecify.annotations.Nullable;
+
+/** What a choice would do, in the words of the trade. */
+public final class OutcomeWords {
+  /** Said where the model has no answer or the lawn's description lacks what it needs. */
+  public static final String NOT_KNOWN = "not known";
+
+  private static final double CLUMPS_LIKELY = 1.0;
+  private static final double CLUMPS_VERY_LIKELY = 1.5;
+
+  private OutcomeWords() {}
+
+  /**
+   * Clump risk in a word, from the index of local load over its limit: up to 1 unlikely, above 1.5
+   * very likely (our judgement, no published limit); possible where only some seasons pass 1.
+   */
+  public static String clumping(Spread clumpIndex) {
+    if (clumpIndex.high() <= 0) {
+      return "none";
+    }
+    if (clumpIndex.middle() > CLUMPS_VERY_LIKELY) {
+      return "very likely";
+    }
+    if (clumpIndex.middle() > CLUMPS_LIKELY) {
+      return "likely";
+    }
+    return clumpIndex.high() > CLUMPS_LIKELY ? "possible" : "unlikely";
+  }
+
+  /** Bags filled, in whole bags: "3 bags", "2–4 bags". */
+  public static SpreadWords bags(@Nullable Spread bags) {
+    if (bags == null) {
+      return SpreadWords.only(NOT_KNOWN);
+    }
+    if (bags.high() < 1) {
+      return SpreadWords.only(bags.high() <= 0 ? "no bags" : "under 1 bag");
+    }
+    return counted(bags, "bag");
+  }
+
+  /** A spread of days: "20 days", "17–24 days". */
+  public static SpreadWords days(@Nullable Spread days) {
+    return days == null ? SpreadWords.only(NOT_KNOWN) : counted(days, "day");
+  }
+
+  /** A spread of minutes: "24 minutes", "22–27 minutes". */
+  public static SpreadWords minutes(@Nullable Spread minutes) {
+    return minutes == null ? SpreadWords.only(NOT_KNOWN) : counted(minutes, "minute");
+  }
+
+  private static SpreadWords counted(Spread spread, String one) {
+    SpreadWords words = QuantityWords.whole(spread, one + "s");
+    return Math.round(spread.middle()) == 1
+        ? new SpreadWords(QuantityWords.whole(1, one), words.ends(), words.unit())
+        : words;
+  }
+
+  /** What becomes of the nitrogen in the clippings. */
+  public static String nitrogenFate(Option option) {
+    if (option.outcome().nitrogenG().high() <= 0) {
+      return "nothing is cut";
+    }
+    if (option.outcome().nutrientsStay()) {
+      return "stays; about a third feeds the grass again";
+    }
+    return option.choice() == Choice.MOW_AND_COLLECT
+        ? "goes to the heap or a bed"
+        : "leaves with the clippings";
+  }
+}

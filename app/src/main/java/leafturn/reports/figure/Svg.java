@@ -1,0 +1,141 @@
+package leafturn.reports.figure;
+
+import java.math.BigDecimal;
+import java.math.RoundingMode;
+import java.util.List;
+
+/** Writes one SVG element by element. Coordinates are rounded to a tenth of a px. */
+final class Svg {
+  private final StringBuilder text = new StringBuilder(4096);
+
+  private Svg() {}
+
+  /**
+   * A drawing that speaks for itself to a screen reader through its label.
+   *
+   * @param size width and height, px, whole numbers
+   */
+  static Svg labelled(Box size, String cssClass, String label) {
+    return opened(size, cssClass, "role=\"img\" aria-label=\"" + escaped(label) + "\"");
+  }
+
+  /** A drawing whose content also stands beside it in words. */
+  static Svg decorative(Box size, String cssClass) {
+    return opened(size, cssClass, "aria-hidden=\"true\"");
+  }
+
+  private static Svg opened(Box size, String cssClass, String attributes) {
+    Svg svg = new Svg();
+    String width = number(size.width());
+    String height = number(size.height());
+    svg.text.append("<svg class=\"").append(cssClass).append("\" ").append(attributes);
+    svg.text.append(" focusable=\"false\" width=\"").append(width);
+    svg.text.append("\" height=\"").append(height).append("\" viewBox=\"0 0 ");
+    svg.text.append(width).append(' ').append(height).append("\">");
+    return svg;
+  }
+
+  /** Notes a number on the drawing for the page's script, for instance {@code data-day-width}. */
+  Svg data(String name, double value) {
+    int end = text.indexOf(">");
+    text.insert(end, " data-" + name + "=\"" + number(value, 4) + "\"");
+    return this;
+  }
+
+  Svg line(Point from, Point to, String cssClass) {
+    text.append("<line class=\"").append(cssClass).append('"');
+    attribute("x1", from.x());
+    attribute("y1", from.y());
+    attribute("x2", to.x());
+    attribute("y2", to.y());
+    text.append("/>");
+    return this;
+  }
+
+  Svg rectangle(Box box, String cssClass) {
+    text.append("<rect class=\"").append(cssClass).append('"');
+    attribute("x", box.x());
+    attribute("y", box.y());
+    attribute("width", box.width());
+    attribute("height", box.height());
+    text.append("/>");
+    return this;
+  }
+
+  Svg circle(Point centre, double radius, String cssClass) {
+    text.append("<circle class=\"").append(cssClass).append('"');
+    attribute("cx", centre.x());
+    attribute("cy", centre.y());
+    attribute("r", radius);
+    text.append("/>");
+    return this;
+  }
+
+  Svg openLine(List<Point> points, String cssClass) {
+    return path(points, cssClass, "");
+  }
+
+  Svg area(List<Point> points, String cssClass) {
+    return path(points, cssClass, "Z");
+  }
+
+  private Svg path(List<Point> points, String cssClass, String end) {
+    text.append("<path class=\"").append(cssClass).append("\" d=\"");
+    char command = 'M';
+    for (Point point : points) {
+      text.append(command).append(number(point.x())).append(' ').append(number(point.y()));
+      command = 'L';
+    }
+    text.append(end).append("\"/>");
+    return this;
+  }
+
+  /** Several separate strokes as one element. */
+  Svg strokes(List<List<Point>> strokes, String cssClass) {
+    text.append("<path class=\"").append(cssClass).append("\" d=\"");
+    for (List<Point> stroke : strokes) {
+      char command = 'M';
+      for (Point point : stroke) {
+        text.append(command).append(number(point.x())).append(' ').append(number(point.y()));
+        command = 'L';
+      }
+    }
+    text.append("\"/>");
+    return this;
+  }
+
+  Svg words(Label label) {
+    text.append("<text class=\"").append(label.cssClass()).append('"');
+    attribute("x", label.anchor().x());
+    attribute("y", label.anchor().y());
+    text.append(" text-anchor=\"").append(label.align().svgName).append('"');
+    text.append(" font-size=\"").append(number(label.sizePx())).append("\">");
+    text.append(escaped(label.words())).append("</text>");
+    return this;
+  }
+
+  String close() {
+    return text.append("</svg>").toString();
+  }
+
+  private void attribute(String name, double value) {
+    text.append(' ').append(name).append("=\"").append(number(value)).append('"');
+  }
+
+  private static String number(double value) {
+    return number(value, 1);
+  }
+
+  private static String number(double value, int decimals) {
+    BigDecimal rounded = BigDecimal.valueOf(value).setScale(decimals, RoundingMode.HALF_UP);
+    return rounded.signum() == 0 ? "0" : rounded.stripTrailingZeros().toPlainString();
+  }
+
+  private static String escaped(String words) {
+    return words
+        .replace("&", "&amp;")
+        .replace("<", "&lt;")
+        .replace(">", "&gt;")
+        .replace("\"", "&quot;");
+  }
+}

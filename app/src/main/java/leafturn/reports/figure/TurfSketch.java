@@ -1,0 +1,107 @@
+package leafturn.reports.figure;
+
+import java.util.ArrayList;
+import java.util.List;
+import leafturn.advice.call.Call.Today;
+import leafturn.reports.QuantityWords;
+
+/**
+ * The standing grass to scale from the soil up: what a cut would leave, and what it would take off.
+ * Heights are drawn true; the lean of the blades is decoration.
+ */
+public final class TurfSketch {
+  private static final double[] LEAN_PX = {-7, 3, 8, -3, 5, -9, 2, 7, -5, 9, -2};
+  private static final double BLADE_GAP_PX = 6;
+  private static final double EDGE_PX = 9;
+  private static final int STEPS = 4;
+  private static final double GROUND_PX = 8;
+  private static final double TYPE_PX = 15;
+  private static final double HEADROOM = 1.08;
+
+  private final Box size;
+  private final Scale heightPx;
+
+  /**
+   * @param widthPx width, px
+   * @param tallPx height, px
+   * @param tallestMm the grass height that just fits, mm
+   */
+  public TurfSketch(double widthPx, double tallPx, double tallestMm) {
+    size = new Box(0, 0, widthPx, tallPx);
+    heightPx = new Scale(0, HEADROOM * tallestMm, tallPx - GROUND_PX, 0);
+  }
+
+  /** The sketch alone, for a place where the heights stand beside it in words. */
+  public String draw(Today today) {
+    Svg svg = Svg.decorative(size, "turf-sketch");
+    blades(svg, today, size.width());
+    levels(svg, today, size.width());
+    return svg.close();
+  }
+
+  /** The sketch with its heights written at the lines. */
+  public String drawLabelled(Today today) {
+    String label =
+        "The grass stands at "
+            + QuantityWords.whole(today.heightMm(), "mm")
+            + "; the cut height is "
+            + QuantityWords.whole(today.cutHeightMm(), "mm");
+    Svg svg = Svg.labelled(size, "turf-sketch", label);
+    double grassWidth = 0.52 * size.width();
+    blades(svg, today, grassWidth);
+    levels(svg, today, grassWidth + 10);
+    labels(svg, today, grassWidth + 18);
+    return svg.close();
+  }
+
+  private void blades(Svg svg, Today today, double width) {
+    double left = Math.min(today.heightMm(), today.cutHeightMm());
+    List<List<Point>> staying = new ArrayList<>();
+    List<List<Point>> comingOff = new ArrayList<>();
+    int blade = 0;
+    for (double x = EDGE_PX; x <= width - EDGE_PX; x += BLADE_GAP_PX) {
+      double lean = LEAN_PX[blade++ % LEAN_PX.length];
+      staying.add(stroke(x, lean, 0, left));
+      if (today.heightMm() > left) {
+        comingOff.add(stroke(x, lean, left, today.heightMm()));
+      }
+    }
+    svg.strokes(comingOff, "blade-off").strokes(staying, "blade");
+    double ground = heightPx.px(0);
+    svg.line(new Point(0, ground), new Point(width, ground), "ground");
+  }
+
+  /** A piece of a blade that bends the more the higher it stands. */
+  private List<Point> stroke(double x, double lean, double fromMm, double toMm) {
+    List<Point> points = new ArrayList<>();
+    for (int step = 0; step <= STEPS; step++) {
+      double mm = fromMm + (toMm - fromMm) * step / STEPS;
+      double share = mm / heightPx.to();
+      points.add(new Point(x + lean * share * share, heightPx.px(mm)));
+    }
+    return points;
+  }
+
+  private void levels(Svg svg, Today today, double width) {
+    double cut = heightPx.px(today.cutHeightMm());
+    svg.line(new Point(0, cut), new Point(width, cut), "cut-line");
+  }
+
+  private void labels(Svg svg, Today today, double x) {
+    LabelPlaces places = new LabelPlaces(size);
+    double cut = heightPx.px(today.cutHeightMm());
+    double top = heightPx.px(today.heightMm());
+    place(svg, places, x, cut, QuantityWords.whole(today.cutHeightMm(), "mm") + " cut height");
+    place(svg, places, x, top, QuantityWords.whole(today.heightMm(), "mm") + " today");
+  }
+
+  private void place(Svg svg, LabelPlaces places, double x, double level, String words) {
+    List<Point> candidates = new ArrayList<>();
+    for (double shift = 0; shift <= 3 * TYPE_PX; shift += 2) {
+      candidates.add(new Point(x, level + 0.35 * TYPE_PX - shift));
+      candidates.add(new Point(x, level + 0.35 * TYPE_PX + shift));
+    }
+    Label label = new Label(candidates.get(0), Label.Align.START, TYPE_PX, "words", words);
+    places.place(label, candidates).ifPresent(svg::words);
+  }
+}

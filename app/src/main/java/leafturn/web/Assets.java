@@ -1,0 +1,91 @@
+package leafturn.web;
+
+import java.io.IOException;
+import java.io.InputStream;
+import java.io.UncheckedIOException;
+import java.security.MessageDigest;
+import java.security.NoSuchAlgorithmException;
+import java.util.HexFormat;
+import java.util.LinkedHashMap;
+import java.util.Map;
+import java.util.Optional;
+import org.jspecify.annotations.Nullable;
+
+/**
+ * The files the pages need, held in memory. Their address contains a hash of them all, so a browser
+ * may keep each for good: a changed file has another address.
+ */
+final class Assets {
+  private static final Map<String, String> TYPES =
+      Map.of(
+          "leafturn.css", "text/css; charset=utf-8",
+          "season.js", "text/javascript; charset=utf-8",
+          "leaf.svg", "image/svg+xml",
+          "literata.woff2", "font/woff2",
+          "literata-OFL.txt", "text/plain; charset=utf-8",
+          "atkinson-hyperlegible-next.woff2", "font/woff2",
+          "atkinson-hyperlegible-next-OFL.txt", "text/plain; charset=utf-8");
+
+  private final Map<String, Asset> assets = new LinkedHashMap<>();
+  private final String version;
+
+  Assets() {
+    MessageDigest all = sha256();
+    for (String name : TYPES.keySet().stream().sorted().toList()) {
+      byte[] content = read(name);
+      all.update(content);
+      assets.put(name, new Asset(TYPES.getOrDefault(name, ""), content));
+    }
+    version = HexFormat.of().formatHex(all.digest(), 0, 6);
+  }
+
+  /** The address of a file, for templates. */
+  String address(String name) {
+    if (!assets.containsKey(name)) {
+      throw new IllegalArgumentException("no asset is named " + name);
+    }
+    return "/assets/" + version + "/" + name;
+  }
+
+  /** A file by the two parts of its address; empty for a file or version that is not there. */
+  Optional<Asset> find(String askedVersion, String name) {
+    return version.equals(askedVersion) ? Optional.ofNullable(assets.get(name)) : Optional.empty();
+  }
+
+  /** A short hash of some content, for an entity tag. */
+  static String tagOf(byte[] content) {
+    return "\"" + HexFormat.of().formatHex(sha256().digest(content), 0, 12) + "\"";
+  }
+
+  private static byte[] read(String name) {
+    try (@Nullable InputStream stream = Assets.class.getResourceAsStream("assets/" + name)) {
+      if (stream == null) {
+        throw new IllegalStateException("the asset " + name + " is missing from the program");
+      }
+      return stream.readAllBytes();
+    } catch (IOException e) {
+      throw new UncheckedIOException(e);
+    }
+  }
+
+  private static MessageDigest sha256() {
+    try {
+      return MessageDigest.getInstance("SHA-256");
+    } catch (NoSuchAlgorithmException e) {
+      throw new IllegalStateException("every Java runtime has SHA-256", e);
+    }
+  }
+
+  /** One file and its media type. */
+  static final class Asset {
+    final String type;
+    final byte[] content;
+    final String tag;
+
+    Asset(String type, byte[] content) {
+      this.type = type;
+      this.content = content;
+      this.tag = tagOf(content);
+    }
+  }
+}

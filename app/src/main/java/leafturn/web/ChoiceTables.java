@@ -1,0 +1,166 @@
+package leafturn.web;
+
+import java.util.ArrayList;
+import java.util.Comparator;
+import java.util.List;
+import java.util.Objects;
+import java.util.function.Function;
+import leafturn.advice.call.LawnOnRound;
+import leafturn.advice.call.Option;
+import leafturn.advice.call.Option.Outcome;
+import leafturn.advice.call.Spread;
+import leafturn.reports.DayWords;
+import leafturn.reports.OutcomeWords;
+import leafturn.reports.QuantityWords;
+import leafturn.reports.SpreadWords;
+import leafturn.reports.figure.RangeMark;
+import leafturn.web.ChoiceTable.Cell;
+import leafturn.web.ChoiceTable.Row;
+import org.jspecify.annotations.Nullable;
+
+/** Puts the choices of a call into words and marks. */
+final class ChoiceTables {
+  private static final double THIRD = 1.0 / 3;
+  private static final double CLUMP_LIMIT = 1;
+
+  private final LawnOnRound lawn;
+  private final List<Option> options;
+
+  ChoiceTables(LawnOnRound lawn) {
+    this.lawn = lawn;
+    options =
+        lawn.call().options().stream()
+            .sorted(Comparator.comparing(option -> !option.best()))
+            .toList();
+  }
+
+  /** The cut, what lies about afterwards and the work. */
+  ChoiceTable cut() {
+    RangeMark height = mark(Outcome::heightTakenFraction, THIRD, "of-grass");
+    RangeMark clumps = mark(Outcome::clumpIndex, CLUMP_LIMIT, "of-straw");
+    RangeMark half = mark(Outcome::daysToHalf, Double.NaN, "of-straw");
+    List<Row> rows = new ArrayList<>();
+    for (Option option : options) {
+      Outcome outcome = option.outcome();
+      rows.add(
+          new Row(
+              option,
+              List.of(
+                  Cell.of(QuantityWords.percent(outcome.heightTakenFraction()))
+                      .drawn(height.draw(outcome.heightTakenFraction())),
+                  clippings(option),
+                  clumps(outcome).drawn(clumps.draw(outcome.clumpIndex())),
+                  brokenDown(outcome, half),
+                  Cell.of(OutcomeWords.minutes(outcome.minutes())),
+                  nextMowing(outcome))));
+    }
+    return new ChoiceTable(
+        List.of(
+            "Of the height", "Clippings", "Clumps", "Half broken down in", "Work", "Then mow by"),
+        rows);
+  }
+
+  /** What the clippings hold and what becomes of it. */
+  ChoiceTable nutrients() {
+    List<Row> rows = new ArrayList<>();
+    for (Option option : options) {
+      Outcome outcome = option.outcome();
+      rows.add(
+          new Row(
+              option,
+              List.of(
+                  nitrogen(option),
+                  mass(outcome.phosphorusG()),
+                  mass(outcome.potassiumG()),
+                  dryMatter(outcome),
+                  Cell.of(QuantityWords.change(outcome.thatchChangeMm(), 0.01, "mm")),
+                  Cell.of(QuantityWords.quantity(outcome.leachedNGPerM2(), "g/m²")))));
+    }
+    String run = QuantityWords.whole(lawn.call().possibleSeasons().days(), "days");
+    return new ChoiceTable(
+        List.of(
+            "Nitrogen",
+            "Phosphorus",
+            "Potassium",
+            "Dry matter",
+            "Thatch after " + run,
+            "Nitrogen leached in " + run),
+        rows);
+  }
+
+  private RangeMark mark(
+      Function<Outcome, @Nullable Spread> quantity, double limit, String cssClass) {
+    List<Spread> spreads =
+        options.stream().map(Option::outcome).map(quantity).filter(Objects::nonNull).toList();
+    return RangeMark.over(spreads, limit, cssClass);
+  }
+
+  private static Cell clippings(Option option) {
+    Outcome outcome = option.outcome();
+    Spread volume = outcome.freshLitres();
+    String litres = volume == null ? "" : QuantityWords.quantity(volume, "litres").inLine();
+    if (outcome.nutrientsStay()) {
+      return litres.isEmpty()
+          ? Cell.of("none to carry")
+          : Cell.of("none to carry", litres + " stay");
+    }
+    SpreadWords bags = OutcomeWords.bags(outcome.bags());
+    return litres.isEmpty() ? Cell.of(bags) : Cell.of(bags, litres);
+  }
+
+  private static Cell clumps(Outcome outcome) {
+    Spread index = outcome.clumpIndex();
+    String range = index.high() > 0 ? "index " + QuantityWords.quantity(index, "").inLine() : "";
+    return new Cell(OutcomeWords.clumping(index), range, List.of(), "");
+  }
+
+  private static Cell brokenDown(Outcome outcome, RangeMark mark) {
+    Spread half = outcome.daysToHalf();
+    if (half == null) {
+      return Cell.of(outcome.nutrientsStay() ? OutcomeWords.NOT_KNOWN : "taken away");
+    }
+    SpreadWords words = OutcomeWords.days(half);
+    Spread most = outcome.daysToNineTenths();
+    Cell cell =
+        most == null
+            ? Cell.of(words)
+            : Cell.of(words, "nine tenths: " + OutcomeWords.days(most).middle());
+    return cell.drawn(mark.draw(half));
+  }
+
+  private Cell nextMowing(Outcome outcome) {
+    Spread next = outcome.nextMowDay();
+    if (next == null) {
+      return Cell.of("not within " + lawn.call().possibleSeasons().days() + " days");
+    }
+    return Cell.of(DayWords.spreadOfDays(lawn.call().on(), next));
+  }
+
+  private Cell nitrogen(Option option) {
+    Outcome outcome = option.outcome();
+    Cell mass = mass(outcome.nitrogenG());
+    List<String> details = new ArrayList<>(mass.details());
+    Spread share = outcome.nitrogenShareOfYearsFeed();
+    if (share != null) {
+      details.add(QuantityWords.percent(share.middle()) + " of the year’s feed");
+    }
+    details.add(OutcomeWords.nitrogenFate(option));
+    return new Cell(mass.words(), mass.range(), details, "");
+  }
+
+  private Cell mass(Spread gPerM2) {
+    SpreadWords words = QuantityWords.quantity(gPerM2, "g/m²");
+    Double area = lawn.description().areaM2();
+    return area == null
+        ? Cell.of(words)
+        : Cell.of(words, QuantityWords.mass(gPerM2.middle() * area) + " for the lawn");
+  }
+
+  private static Cell dryMatter(Outcome outcome) {
+    SpreadWords words = QuantityWords.quantity(outcome.dryGPerM2(), "g/m²");
+    Spread kilograms = outcome.dryKg();
+    return kilograms == null
+        ? Cell.of(words)
+        : Cell.of(words, QuantityWords.quantity(kilograms.middle(), "kg") + " for the lawn");
+  }
+}

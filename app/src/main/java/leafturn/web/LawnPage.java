@@ -1,0 +1,99 @@
+package leafturn.web;
+
+import java.util.ArrayList;
+import java.util.List;
+import leafturn.advice.call.Call;
+import leafturn.advice.call.Call.Today;
+import leafturn.advice.call.LawnOnRound;
+import leafturn.advice.call.Outlook.PastDay;
+import leafturn.advice.call.Reason;
+import leafturn.reports.DayWords;
+import leafturn.reports.QuantityWords;
+import leafturn.reports.figure.SeasonFigure;
+import leafturn.reports.figure.SeasonFormat;
+import leafturn.reports.figure.TurfSketch;
+
+/** One lawn's call and season, in words and figures. */
+public final class LawnPage {
+  private final LawnOnRound lawn;
+  private final ChoiceTables tables;
+
+  LawnPage(LawnOnRound lawn) {
+    this.lawn = lawn;
+    tables = new ChoiceTables(lawn);
+  }
+
+  public LawnOnRound lawn() {
+    return lawn;
+  }
+
+  public Call call() {
+    return lawn.call();
+  }
+
+  public String sketch() {
+    Today today = call().today();
+    double tallest = Math.max(today.heightMm(), today.cutHeightMm());
+    return new TurfSketch(330, 210, tallest).drawLabelled(today);
+  }
+
+  public ChoiceTable cut() {
+    return tables.cut();
+  }
+
+  public ChoiceTable nutrients() {
+    return tables.nutrients();
+  }
+
+  public boolean hasSeason() {
+    return !call().outlook().past().isEmpty();
+  }
+
+  /** The season figure in one of its shapes; the style sheet shows the one that fits. */
+  public String season(SeasonFormat format) {
+    return SeasonFigure.draw(call(), format);
+  }
+
+  /** Where a reason's limit comes from, and how far it can be trusted. */
+  public String basis(Reason reason) {
+    List<String> parts = new ArrayList<>();
+    for (String part : List.of(reason.threshold(), reason.source(), reason.status())) {
+      if (!part.isBlank() && !parts.contains(part)) {
+        parts.add(part);
+      }
+    }
+    return String.join(" · ", parts);
+  }
+
+  /** What happened on a day beside growth: "mown from 98 mm, returned", or nothing. */
+  public String mowing(PastDay day) {
+    if (Double.isNaN(day.heightBeforeCutMm())) {
+      return "";
+    }
+    String fate = day.returned() >= 0.5 ? "returned" : "collected";
+    return "mown from " + QuantityWords.whole(day.heightBeforeCutMm(), "mm") + ", " + fate;
+  }
+
+  /** The lawn in a line: grass, area. */
+  public String kind() {
+    Double area = lawn.description().areaM2();
+    String grass = lawn.description().grass();
+    return area == null ? grass : grass + ", " + QuantityWords.whole(area, "m²");
+  }
+
+  /** How the spreads are to be read. */
+  public String howToRead() {
+    var seasons = call().possibleSeasons();
+    return "The first figure is the middle one of "
+        + seasons.count()
+        + " possible seasons of "
+        + seasons.days()
+        + " days, made from "
+        + seasons.madeFrom()
+        + "; eight out of ten of them lie within the brackets, and within the bars; an upright tick marks a limit.";
+  }
+
+  public String day(PastDay day) {
+    return DayWords.shortDay(day.day());
+  }
+}

@@ -1,0 +1,22 @@
+package leafturn.web;
+
+import leafturn.advice.call.Call;
+import leafturn.advice.call.Spread;
+import leafturn.reports.DayWords;
+
+/** The days by which a lawn wants mowing, in words. */
+public final class MowBy {
+  private MowBy() {}
+
+  /** For instance "Mow by Wed 3 June (1–5 June)". */
+  public static String words(Call call) {
+    Spread mowBy = call.mowBy();
+    if (mowBy == null) {
+      return "No day in sight on which a third would come off";
+    }
+    if (mowBy.high() < 0.5) {
+      return "A third would come off today already";
+    }
+    return "Mow by " + DayWords.spreadOfDays(call.on(), mowBy).inLine();
+  }
+}

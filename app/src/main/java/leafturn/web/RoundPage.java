@@ -1,0 +1,129 @@
+package leafturn.web;
+
+import java.util.List;
+import leafturn.advice.call.Call;
+import leafturn.advice.call.LawnOnRound;
+import leafturn.advice.call.Outlook;
+import leafturn.advice.call.Outlook.DayToCome;
+import leafturn.advice.call.Outlook.PastDay;
+import leafturn.advice.call.RoundOfLawns;
+import leafturn.advice.call.Spread;
+import leafturn.reports.DayWords;
+import leafturn.reports.QuantityWords;
+import leafturn.reports.figure.RangeMark;
+import leafturn.reports.figure.TurfSketch;
+
+/** The round in words: which lawns need a decision, and the rain before and after today. */
+public final class RoundPage {
+  private static final int DAYS = 7;
+  private static final List<String> COUNTS =
+      List.of("No", "One", "Two", "Three", "Four", "Five", "Six", "Seven", "Eight", "Nine", "Ten");
+
+  private final RoundOfLawns round;
+
+  RoundPage(RoundOfLawns round) {
+    this.round = round;
+  }
+
+  /** The lawns that need a decision, most urgent first. */
+  public List<LawnOnRound> toDecide() {
+    return round.mostUrgentFirst().stream().filter(LawnOnRound::needsDecision).toList();
+  }
+
+  /** The lawns on which nothing is to be decided today. */
+  public List<LawnOnRound> toLeave() {
+    return round.mostUrgentFirst().stream().filter(lawn -> !lawn.needsDecision()).toList();
+  }
+
+  public String headline() {
+    int count = toDecide().size();
+    if (count == 0) {
+      return "Nothing needs a decision today.";
+    }
+    String number = count < COUNTS.size() ? COUNTS.get(count) : Integer.toString(count);
+    return number + (count == 1 ? " lawn needs" : " lawns need") + " a decision today.";
+  }
+
+  /** The grass to scale; every lawn of the round on the same scale. */
+  public String sketch(LawnOnRound lawn) {
+    double tallest =
+        round.lawns().stream()
+            .map(LawnOnRound::call)
+            .map(Call::today)
+            .mapToDouble(today -> Math.max(today.heightMm(), today.cutHeightMm()))
+            .max()
+            .orElse(1);
+    return new TurfSketch(180, 96, tallest).draw(lawn.call().today());
+  }
+
+  /** Whether there is any weather to show. */
+  public boolean hasWeather() {
+    return !round.lawns().isEmpty() && !outlook().toCome().isEmpty();
+  }
+
+  /** The rain of the last seven days on record, in a sentence. */
+  public String rainSoFar() {
+    List<PastDay> past = outlook().past();
+    List<PastDay> week = past.subList(Math.max(0, past.size() - DAYS), past.size());
+    double sum = week.stream().mapToDouble(PastDay::rainMm).sum();
+    if (sum < 0.5) {
+      return "The last seven days brought no rain.";
+    }
+    PastDay most = week.get(0);
+    for (PastDay day : week) {
+      most = day.rainMm() > most.rainMm() ? day : most;
+    }
+    return "The last seven days brought "
+        + QuantityWords.whole(sum, "mm")
+        + " of rain, most of it on "
+        + DayWords.day(most.day())
+        + " ("
+        + QuantityWords.whole(most.rainMm(), "mm")
+        + ").";
+  }
+
+  /** The rain of the next seven days over the possible seasons. */
+  public String rainToCome() {
+    Spread rain = outlook().rainNextSevenDaysMm();
+    return QuantityWords.whole(rain.middle(), "mm")
+        + " in the middle one of "
+        + call().possibleSeasons().count()
+        + " possible seasons, between "
+        + Math.round(rain.low())
+        + " and "
+        + QuantityWords.whole(rain.high(), "mm")
+        + " in eight out of ten";
+  }
+
+  public String possibleSeasonsMadeFrom() {
+    return call().possibleSeasons().madeFrom();
+  }
+
+  public List<DayToCome> comingDays() {
+    List<DayToCome> all = outlook().toCome();
+    return all.subList(0, Math.min(DAYS, all.size()));
+  }
+
+  /** The mark for a coming day's rain, on one scale for all of them. */
+  public String rainMark(DayToCome day) {
+    List<Spread> rain = comingDays().stream().map(DayToCome::rainMm).toList();
+    return RangeMark.over(rain, Double.NaN, "of-water").draw(day.rainMm());
+  }
+
+  /** The rain of a coming day: most days may stay dry, so the upper end is what matters. */
+  public String rain(DayToCome day) {
+    Spread rain = day.rainMm();
+    if (rain.high() < 0.5) {
+      return "dry";
+    }
+    return Math.round(rain.low()) + "–" + QuantityWords.whole(rain.high(), "mm");
+  }
+
+  private Call call() {
+    return round.lawns().get(0).call();
+  }
+
+  private Outlook outlook() {
+    return call().outlook();
+  }
+}

@@ -1,0 +1,92 @@
+package leafturn.reports;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import java.time.LocalDate;
+import leafturn.advice.call.Spread;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.CsvSource;
+
+class WordsTest {
+  private static final LocalDate FRIDAY = LocalDate.of(2015, 5, 29);
+
+  @ParameterizedTest
+  @CsvSource({
+    "0.6734, 0.67 g",
+    "0.0712, 0.071 g",
+    "0.0034, 0.003 g",
+    "0, 0.000 g",
+    "7.449, 7.4 g",
+    "17.5, 18 g",
+    "454, 450 g",
+    "-17.5, −17 g"
+  })
+  void aQuantityIsToldInTwoSignificantDigits(double value, String words) {
+    assertThat(plain(QuantityWords.quantity(value, "g"))).isEqualTo(words);
+  }
+
+  @Test
+  void aSpreadIsRoundedAlikeAtItsEndsAndMiddle() {
+    SpreadWords words = QuantityWords.quantity(new Spread(8.74, 9.61, 11.2), "kg");
+    assertThat(plain(words.middle())).isEqualTo("10 kg");
+    assertThat(plain(words.range())).isEqualTo("9–11 kg");
+    assertThat(plain(words.inLine())).isEqualTo("10 kg (9–11)");
+  }
+
+  @Test
+  void aSpreadWhoseEndsRoundAlikeHasNoRange() {
+    SpreadWords words = QuantityWords.percent(new Spread(0.281, 0.283, 0.284));
+    assertThat(plain(words.inLine())).isEqualTo("28 %");
+    assertThat(words.range()).isEmpty();
+  }
+
+  @Test
+  void aChangeCarriesItsSignAndNothingHasNone() {
+    SpreadWords words = QuantityWords.change(new Spread(-0.041, 0.001, 0.15), 0.01, "mm");
+    assertThat(plain(words.inLine())).isEqualTo("0.00 mm (−0.04 to +0.15)");
+  }
+
+  @Test
+  void aMassTurnsToKilogramsAtAThousandGrams() {
+    assertThat(plain(QuantityWords.mass(914))).isEqualTo("910 g");
+    assertThat(plain(QuantityWords.mass(1044))).isEqualTo("1.0 kg");
+  }
+
+  @Test
+  void daysAreToldAsPeopleSayThem() {
+    assertThat(DayWords.day(FRIDAY)).isEqualTo("Friday 29 May");
+    assertThat(plain(DayWords.spreadOfDays(FRIDAY, new Spread(3, 5, 7)).inLine()))
+        .isEqualTo("Wed 3 June (1–5 June)");
+    assertThat(plain(DayWords.spreadOfDays(FRIDAY, new Spread(0.2, 1.6, 3.4)).inLine()))
+        .isEqualTo("Sun 31 May (29 May–1 June)");
+    assertThat(plain(DayWords.spreadOfDays(FRIDAY, Spread.exactly(1)).inLine()))
+        .isEqualTo("Sat 30 May");
+  }
+
+  @ParameterizedTest
+  @CsvSource({
+    "0, 0, 0, none",
+    "0.3, 0.6, 0.99, unlikely",
+    "0.3, 0.6, 1.2, possible",
+    "0.9, 1.2, 1.8, likely",
+    "1.4, 1.6, 1.8, very likely"
+  })
+  void clumpRiskIsToldFromTheIndex(double low, double middle, double high, String words) {
+    assertThat(OutcomeWords.clumping(new Spread(low, middle, high))).isEqualTo(words);
+  }
+
+  @Test
+  void whatIsNotKnownIsSaid() {
+    assertThat(OutcomeWords.bags(null).inLine()).isEqualTo("not known");
+    assertThat(OutcomeWords.minutes(null).inLine()).isEqualTo("not known");
+    assertThat(plain(OutcomeWords.bags(new Spread(0.2, 0.4, 0.6)).inLine()))
+        .isEqualTo("under 1 bag");
+    assertThat(plain(OutcomeWords.bags(new Spread(0.9, 1, 1.2)).inLine())).isEqualTo("1 bag");
+    assertThat(plain(OutcomeWords.bags(new Spread(0.9, 1, 2.2)).inLine())).isEqualTo("1 bag (1–2)");
+  }
+
+  private static String plain(String words) {
+    return words.replace(QuantityWords.THIN, " ").replace('\u00a0', ' ');
+  }
+}

@@ -1,0 +1,186 @@
+package leafturn.web;
+
+import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.api.Assertions.assertThatThrownBy;
+
+import java.io.IOException;
+import java.net.Socket;
+import java.net.URI;
+import java.net.http.HttpClient;
+import java.net.http.HttpRequest;
+import java.net.http.HttpRequest.BodyPublishers;
+import java.net.http.HttpResponse;
+import java.net.http.HttpResponse.BodyHandlers;
+import java.nio.charset.StandardCharsets;
+import java.util.regex.Matcher;
+import java.util.regex.Pattern;
+import org.junit.jupiter.api.AfterAll;
+import org.junit.jupiter.api.BeforeAll;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.ValueSource;
+
+class LeafturnServerTest {
+  private static final HttpClient CLIENT = HttpClient.newHttpClient();
+  private static LeafturnServer server;
+
+  @BeforeAll
+  static void start() {
+    server = LeafturnServer.start(SampleRound.get(), 0);
+  }
+
+  @AfterAll
+  static void stop() {
+    server.close();
+  }
+
+  @Test
+  void theRoundListsItsLawnsWithTheMostUrgentFirst() throws Exception {
+    String page = get("/").body();
+    assertThat(page)
+        .contains("Four lawns need a decision today.", "Friday 29 May 2015", "invented", "NOAA");
+    assertThat(page.indexOf("Three Gates")).isLessThan(page.indexOf("Sallow House"));
+    assertThat(page.indexOf("Nothing to decide today")).isLessThan(page.indexOf("Back lawn"));
+  }
+
+  @Test
+  void aLawnShowsItsCallReasonsAndChoices() throws Exception {
+    String page = get("/lawns/sallow-house-south").body();
+    assertThat(page)
+        .contains(
+            "<h1>Mow tomorrow once it is dry, and return the clippings.</h1>",
+            "limit 33 % · Crider 1955, as used by extension · published",
+            "best choice",
+            "about a third feeds the grass again",
+            "Wet grass is slippery");
+    assertThat(page).doesNotContain("style=", "<style", "onclick", "saved");
+  }
+
+  @ParameterizedTest
+  @ValueSource(strings = {"/", "/lawns", "/lawns/tern-cottage-back", "/no-such-page"})
+  void everyAnswerCarriesTheProtectingHeaders(String path) throws Exception {
+    HttpResponse<String> answer = get(path);
+    assertThat(header(answer, "Content-Security-Policy"))
+        .contains("default-src 'none'")
+        .doesNotContain("unsafe");
+    assertThat(header(answer, "X-Content-Type-Options")).isEqualTo("nosniff");
+    assertThat(header(answer, "Referrer-Policy")).isEqualTo("no-referrer");
+    assertThat(answer.headers().firstValue("Server")).isEmpty();
+  }
+
+  @ParameterizedTest
+  @ValueSource(strings = {"/no-such-page", "/lawns/nowhere", "/assets/old/leafturn.css"})
+  void aMissingPageSaysSoInPlainWords(String path) throws Exception {
+    HttpResponse<String> answer = get(path);
+    assertThat(answer.statusCode()).isEqualTo(404);
+    assertThat(answer.body()).contains("There is no page at this address.", "To the round");
+  }
+
+  @Test
+  void assetsMayBeKeptForGoodAndPagesAreAskedForAgain() throws Exception {
+    HttpResponse<String> page = get("/");
+    assertThat(header(page, "Cache-Control")).isEqualTo("no-cache");
+    Matcher asset =
+        Pattern.compile("href=\"(/assets/[0-9a-f]+/leafturn.css)\"").matcher(page.body());
+    assertThat(asset.find()).isTrue();
+    HttpResponse<String> css = get(asset.group(1));
+    assertThat(css.statusCode()).isEqualTo(200);
+    assertThat(header(css, "Content-Type")).startsWith("text/css");
+    assertThat(header(css, "Cache-Control")).contains("immutable");
+  }
+
+  @Test
+  void anUnchangedPageIsNotSentTwice() throws Exception {
+    String tag = header(get("/"), "ETag");
+    HttpResponse<String> again = send(request("/").header("If-None-Match", tag));
+    assertThat(again.statusCode()).isEqualTo(304);
+    assertThat(again.body()).isEmpty();
+  }
+
+  @Test
+  void headAnswersLikeGetWithoutTheContent() throws Exception {
+    HttpResponse<String> head = send(request("/").method("HEAD", BodyPublishers.noBody()));
+    assertThat(head.statusCode()).isEqualTo(200);
+    assertThat(head.body()).isEmpty();
+    assertThat(header(head, "ETag")).isEqualTo(header(get("/"), "ETag"));
+  }
+
+  @ParameterizedTest
+  @ValueSource(strings = {"POST", "PUT", "DELETE", "PATCH", "OPTIONS"})
+  void nothingButReadingIsAllowed(String method) throws Exception {
+    HttpResponse<String> answer = send(request("/").method(method, BodyPublishers.noBody()));
+    assertThat(answer.statusCode()).isEqualTo(405);
+    assertThat(header(answer, "Allow")).isEqualTo("GET, HEAD");
+  }
+
+  @ParameterizedTest
+  @ValueSource(
+      strings = {"lawns.example", "127.0.0.1.lawns.example", "127.0.0.1:1", "localhost", ""})
+  void aRequestThatNamesAnotherHostIsTurnedAway(String host) throws Exception {
+    String answer = raw("GET / HTTP/1.1\r\nHost: " + host + "\r\nConnection: close\r\n\r\n");
+    assertThat(answer).matches("(?s)HTTP/1.1 4(00|21) .*").doesNotContain("decision today");
+  }
+
+  @ParameterizedTest
+  @ValueSource(strings = {"localhost", "127.0.0.1", "[::1]"})
+  void theLoopbackNamesAreServed(String host) throws Exception {
+    String answer =
+        raw("GET / HTTP/1.1\r\nHost: " + host + ":" + port() + "\r\nConnection: close\r\n\r\n");
+    assertThat(answer).startsWith("HTTP/1.1 200 ");
+  }
+
+  @ParameterizedTest
+  @ValueSource(
+      strings = {"/%zz", "/lawns/..%2f..%2fetc", "//", "/%00", "/lawns/%F0%9F%8C%B1", "/;x=y"})
+  void aStrangeAddressShowsNothingOfTheInside(String path) throws Exception {
+    String answer =
+        raw(
+            "GET "
+                + path
+                + " HTTP/1.1\r\nHost: 127.0.0.1:"
+                + port()
+                + "\r\nConnection: close\r\n\r\n");
+    assertThat(answer)
+        .startsWith("HTTP/1.1 ")
+        .doesNotContain("HTTP/1.1 500")
+        .doesNotContainIgnoringCase("exception")
+        .doesNotContainIgnoringCase("jetty")
+        .doesNotContain("\tat ");
+  }
+
+  @Test
+  void aTakenPortIsToldInOneSentence() {
+    assertThatThrownBy(() -> LeafturnServer.start(SampleRound.get(), port()))
+        .isInstanceOf(CannotListenException.class)
+        .hasMessageContaining("port " + port())
+        .hasMessageContaining("--port 0");
+  }
+
+  private static int port() {
+    return server.address().getPort();
+  }
+
+  private static HttpResponse<String> get(String path) throws Exception {
+    return send(request(path));
+  }
+
+  private static HttpRequest.Builder request(String path) {
+    return HttpRequest.newBuilder(URI.create("http://127.0.0.1:" + port() + path));
+  }
+
+  private static HttpResponse<String> send(HttpRequest.Builder request) throws Exception {
+    return CLIENT.send(request.build(), BodyHandlers.ofString());
+  }
+
+  private static String header(HttpResponse<String> answer, String name) {
+    return answer.headers().firstValue(name).orElse("");
+  }
+
+  private static String raw(String request) throws IOException {
+    try (Socket socket = new Socket("127.0.0.1", port())) {
+      socket.getOutputStream().write(request.getBytes(StandardCharsets.ISO_8859_1));
+      socket.getOutputStream().flush();
+      return new String(socket.getInputStream().readAllBytes(), StandardCharsets.UTF_8);
+    }
+  }
+}
