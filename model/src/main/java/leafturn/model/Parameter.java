@@ -1,5 +1,6 @@
 package leafturn.model;
 
+import java.util.List;
 import leafturn.model.grass.Species;
 import org.jspecify.annotations.Nullable;
 
@@ -15,6 +16,7 @@ import org.jspecify.annotations.Nullable;
  * @param meaning what it is, for a reader who knows lawns
  * @param used the step that uses it
  * @param source where the value comes from
+ * @param references keys of the source in docs/references.md; may be empty
  * @param status published, derived, tuned, assumed or management
  */
 public record Parameter(
@@ -27,7 +29,11 @@ public record Parameter(
     String meaning,
     String used,
     String source,
+    List<String> references,
     String status) {
+  public Parameter {
+    references = List.copyOf(references);
+  }
 
   /** True when the value lies in its plausible range. */
   public boolean plausible(double candidate) {
@@ -35,11 +41,11 @@ public record Parameter(
   }
 
   /**
-   * True when the model can run with the value: finite, not negative, within 0 to 1 for a share,
-   * and within a factor of ten of the plausible range.
+   * True when the model can run with the value: finite, not negative, at most 1 for a share and ten
+   * times the plausible range for anything else.
    */
   public boolean possible(double candidate) {
     boolean share = high <= 1 && unit.equals("-");
-    return candidate >= 0 && candidate <= (share ? 1 : 10 * high) && candidate >= low / 10;
+    return candidate >= 0 && candidate <= (share ? 1 : 10 * high);
   }
 }

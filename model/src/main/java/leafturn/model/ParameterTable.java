@@ -49,6 +49,9 @@ public final class ParameterTable {
               row.text("meaning"),
               row.text("used"),
               row.text("source"),
+              row.text("reference").isEmpty()
+                  ? List.of()
+                  : List.of(row.text("reference").split(" ")),
               row.text("status")));
     }
     return List.copyOf(rows);

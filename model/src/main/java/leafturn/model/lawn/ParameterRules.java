@@ -1,12 +1,29 @@
 package leafturn.model.lawn;
 
+import java.util.List;
 import leafturn.model.Parameters;
 
 /** Rules that parameter values must keep together for the equations to hold. */
 final class ParameterRules {
+  /** Parameters that the equations divide by. */
+  private static final List<String> DIVISORS =
+      List.of(
+          "cC", "rho", "rhoT", "zr", "cnm", "tu", "wvol", "depth", "bd", "bP", "bK", "gp_var",
+          "Href", "nc0", "stub0", "root0");
+
   private ParameterRules() {}
 
   static Parameters checked(Parameters parameters) {
+    for (String name : DIVISORS) {
+      if (!(parameters.get(name) > 0)) {
+        throw new IllegalArgumentException(
+            "the parameter %s is %s, but must be above 0".formatted(name, parameters.get(name)));
+      }
+    }
+    if (parameters.get("ptab") >= 1) {
+      throw new IllegalArgumentException(
+          "the parameter ptab is %s, but must be below 1".formatted(parameters.get("ptab")));
+    }
     ascending(parameters, "wp", "fc");
     ascending(parameters, "fc", "sat");
     ascending(parameters, "nlo", "nhi");

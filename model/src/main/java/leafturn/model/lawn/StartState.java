@@ -27,6 +27,7 @@ import static leafturn.model.Stores.THATCH_P;
 import leafturn.model.Parameters;
 import leafturn.model.Stores;
 import leafturn.model.soil.SoilTestReadout;
+import leafturn.quantity.SoilLayer;
 
 /** The state in which a run begins before its spin-up years. */
 final class StartState {
@@ -56,7 +57,7 @@ final class StartState {
 
   private static void soil(double[] stores, Parameters parameters, SoilTestReadout soilTest) {
     double soilG =
-        1000 * SoilTestReadout.soilKgPerM2(parameters.get("depth"), parameters.get("bd"));
+        1000 * new SoilLayer(parameters.get("depth"), parameters.get("bd")).massKgPerM2();
     double organicMatterG = parameters.get("om") * soilG;
     stores[MICROBE_C] = parameters.get("mb0");
     stores[MICROBE_N] = parameters.get("mb0") / parameters.get("cnm");

@@ -6,6 +6,7 @@ import static leafturn.model.Stores.SOIL_K;
 import static leafturn.model.Stores.SOIL_P;
 
 import leafturn.model.Parameters;
+import leafturn.quantity.SoilLayer;
 
 /** Soil P and K: the soil test a laboratory would read, and what drainage and runoff take. */
 public final class SoilTestReadout {
@@ -22,7 +23,7 @@ public final class SoilTestReadout {
    * @param parameters depth, bd, bP, bK, stp0, stk0, cKl, cPl
    */
   public SoilTestReadout(Parameters parameters) {
-    double soilKgPerM2 = soilKgPerM2(parameters.get("depth"), parameters.get("bd"));
+    double soilKgPerM2 = new SoilLayer(parameters.get("depth"), parameters.get("bd")).massKgPerM2();
     this.phosphorusPpmPerG = parameters.get("bP") * 1000 / soilKgPerM2;
     this.potassiumPpmPerG = parameters.get("bK") * 1000 / soilKgPerM2;
     this.startPhosphorusPpm = parameters.get("stp0");
@@ -31,18 +32,6 @@ public final class SoilTestReadout {
     this.startPotassiumG = startPotassiumPpm / potassiumPpmPerG;
     this.potassiumInWater = parameters.get("cKl") / 1000;
     this.phosphorusInWater = parameters.get("cPl") / 1000;
-  }
-
-  /**
-   * Soil in the tested layer, kg/m2.
-   *
-   * @param depthCm depth, cm, positive
-   * @param bulkDensityGPerCm3 g/cm3, positive
-   * @return kg/m2
-   * @source definition
-   */
-  public static double soilKgPerM2(double depthCm, double bulkDensityGPerCm3) {
-    return 10 * depthCm * bulkDensityGPerCm3;
   }
 
   /** Soil P store that answers to the soil test at the start, g/m2. */
