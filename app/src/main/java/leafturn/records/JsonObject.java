@@ -128,6 +128,12 @@ final class JsonObject {
     return value;
   }
 
+  /** True when the field holds an object. */
+  boolean holdsObject(String name) {
+    JsonValue value = members.get(name);
+    return has(name) && value != null && value.members() != null;
+  }
+
   /** The object in a field; an empty one when it is missing or wrong. */
   JsonObject object(String name) {
     JsonValue value = take(name);

@@ -101,7 +101,7 @@ public final class LawnFile {
     }
     JsonObject site = root.object("site");
     Double latitude = site.number("latitudeDeg", -90, 90, "degrees north");
-    if (!site.has("latitudeDeg")) {
+    if (root.holdsObject("site") && !site.has("latitudeDeg")) {
       site.missing("latitudeDeg", "degrees north from -90 to 90");
     }
     Defaults defaults = new Defaults("site");

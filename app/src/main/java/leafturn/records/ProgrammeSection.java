@@ -50,10 +50,7 @@ final class ProgrammeSection {
     double height =
         defaults.number(section.number("heightMm", 3, 200, "mm"), usualHeightMm, "heightMm", "mm");
     int everyDays =
-        defaults.value(
-            section.has("trigger") ? trigger(section.object("trigger")) : null,
-            ONE_THIRD_RULE,
-            "trigger by the one-third rule");
+        defaults.value(trigger(section), ONE_THIRD_RULE, "trigger by the one-third rule");
     CalendarDay from =
         defaults.value(
             calendarDay(section, "from"),
@@ -74,8 +71,12 @@ final class ProgrammeSection {
     return new Programme.Mowing(height, everyDays, from, to, returned);
   }
 
-  /** Days between cuts, 0 for the one-third rule, or null when a fault was reported. */
-  private static @Nullable Integer trigger(JsonObject trigger) {
+  /** Days between cuts, 0 for the one-third rule, or null when it is missing or wrong. */
+  private static @Nullable Integer trigger(JsonObject mowing) {
+    JsonObject trigger = mowing.object("trigger");
+    if (!mowing.holdsObject("trigger")) {
+      return null;
+    }
     Integer everyDays = trigger.wholeNumber("everyDays", 1, 366, "days");
     Boolean oneThird = trigger.flag("oneThird");
     trigger.refuseOthers();

@@ -1,0 +1,130 @@
+package leafturn.cli;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import com.fasterxml.jackson.core.JsonProcessingException;
+import com.fasterxml.jackson.databind.JsonNode;
+import com.fasterxml.jackson.databind.ObjectMapper;
+import java.io.PrintWriter;
+import java.io.StringWriter;
+import java.util.concurrent.Callable;
+import leafturn.records.Examples;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.CsvSource;
+import picocli.CommandLine.Command;
+
+class CommandsTest {
+  private static final String WEATHER = Examples.file("new-york-2012-2015.csv").toString();
+
+  private record Ran(int exitCode, String out, String err) {}
+
+  private static Ran run(Object[] more, String... arguments) {
+    StringWriter out = new StringWriter();
+    StringWriter err = new StringWriter();
+    int exitCode =
+        new LeafturnCommand(new PrintWriter(out), new PrintWriter(err), more).run(arguments);
+    return new Ran(exitCode, out.toString(), err.toString());
+  }
+
+  private static Ran run(String... arguments) {
+    return run(new Object[0], arguments);
+  }
+
+  @Test
+  void tellsWeatherByMonthAndYear() {
+    Ran ran = run("weather", WEATHER, "--latitude", "40.78", "--elevation", "40");
+    assertThat(ran.exitCode()).isZero();
+    assertThat(ran.err()).isEmpty();
+    assertThat(ran.out())
+        .contains("New York: 1461 days from 2012-01-01 to 2015-12-31")
+        .contains("No day is missing.", "2012-03-27", "2012-11-06", "1012.5")
+        .contains("January", "December", "temperatures alone");
+  }
+
+  @Test
+  void tellsWeatherAsOneJsonDocument() throws JsonProcessingException {
+    Ran ran = run("weather", "--json", WEATHER);
+    JsonNode report = new ObjectMapper().readTree(ran.out());
+    assertThat(ran.exitCode()).isZero();
+    assertThat(report.get("days").intValue()).isEqualTo(1461);
+    assertThat(report.get("months")).hasSize(48);
+    assertThat(report.at("/months/0/referenceEtMm").isNull()).isTrue();
+    assertThat(report.at("/years/3/firstFrostFromJuly").textValue()).isEqualTo("2015-11-24");
+  }
+
+  @Test
+  void tellsAParameterAndItsSource() throws JsonProcessingException {
+    assertThat(run("sources", "gmax").out()).contains("tall fescue: 19", "(12 to 24)", "tuned");
+    JsonNode all = new ObjectMapper().readTree(run("sources", "--json").out());
+    assertThat(all.get("parameters").size()).isGreaterThan(100);
+    assertThat(all.at("/parameters/0/source").textValue()).isNotBlank();
+  }
+
+  @Test
+  void helpAndVersionGoToStandardOutput() {
+    assertThat(run("--version").out()).matches("leafturn \\d+\\.\\d+\\.\\d+\\R");
+    assertThat(run().out()).contains("weather", "sources", "Exit code");
+    Ran help = run("weather", "--help");
+    assertThat(help.exitCode()).isZero();
+    assertThat(help.out()).contains("--fill", "Example:");
+  }
+
+  @ParameterizedTest
+  @CsvSource(
+      delimiter = '|',
+      textBlock =
+          """
+          wether                           | did you mean weather?
+          xyzzy                            | no command 'xyzzy'
+          weather                          | FILE is missing
+          weather a b                      | no argument 'b'
+          weather a --jsn                  | did you mean --json?
+          weather a --site                 | --site
+          weather a --latitude north       | "north" is not a number
+          weather a --latitude 95          | must lie from -90
+          weather a --latitude 1 --elevation NaN | "NaN" is not a number
+          weather none.csv                 | none.csv: there is no such file
+          weather .                        | this is a folder
+          sources gmx                      | did you mean gmax?
+          """)
+  void wrongArgumentsAreOneSentenceAndExitTwo(String line, String words) {
+    Ran ran = run(line.split(" "));
+    assertThat(ran.exitCode()).isEqualTo(2);
+    assertThat(ran.out()).isEmpty();
+    assertThat(ran.err()).contains(words);
+    assertThat(ran.err().lines()).hasSize(1);
+  }
+
+  @Test
+  void aFaultOfTheProgramIsOneSentenceAndExitThree() {
+    @Command(name = "broken")
+    class Broken implements Callable<Integer> {
+      @Override
+      public Integer call() {
+        throw new IllegalStateException("first line\nsecond line");
+      }
+    }
+
+    Ran ran = run(new Object[] {new Broken()}, "broken");
+    assertThat(ran.exitCode()).isEqualTo(3);
+    assertThat(ran.err()).contains("fault of the program", "first line");
+    assertThat(ran.err().lines()).hasSize(1);
+  }
+
+  @Test
+  void anEndlessRecursionIsOneSentenceToo() {
+    @Command(name = "endless")
+    class Endless implements Callable<Integer> {
+      @Override
+      @SuppressWarnings("InfiniteRecursion")
+      public Integer call() {
+        return call() + 1;
+      }
+    }
+
+    Ran ran = run(new Object[] {new Endless()}, "endless");
+    assertThat(ran.exitCode()).isEqualTo(3);
+    assertThat(ran.err().lines()).hasSize(1);
+  }
+}
