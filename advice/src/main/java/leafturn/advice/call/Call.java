@@ -14,13 +14,15 @@ import org.jspecify.annotations.Nullable;
  * @param reasons in order of weight; the first one decides
  * @param options side by side, the best one marked
  * @param mowBy day on which a third of the height would come off, over the possible seasons, days
- *     from {@code on}; null when no member reaches it within the run
+ *     from {@code on}; null when at least half of them do not reach it within the run
  * @param wouldChange what would change this answer
  * @param cautions plain cautions that arise today
  * @param notes what the model filled in, corrected or does not know
  * @param today the lawn's state today
  * @param outlook the season so far and to come
  * @param possibleSeasons the weather that every spread of this call is taken over
+ * @param waits waiting one to seven days and returning, by the day, for those who want another day
+ *     than the one among the options; may be empty
  */
 public record Call(
     LocalDate on,
@@ -35,13 +37,15 @@ public record Call(
     List<String> notes,
     Today today,
     Outlook outlook,
-    PossibleSeasons possibleSeasons) {
+    PossibleSeasons possibleSeasons,
+    List<Option> waits) {
   public Call {
     reasons = List.copyOf(reasons);
     options = List.copyOf(options);
     wouldChange = List.copyOf(wouldChange);
     cautions = List.copyOf(cautions);
     notes = List.copyOf(notes);
+    waits = List.copyOf(waits);
   }
 
   /**

@@ -1,0 +1,119 @@
+package leafturn.advice.call;
+
+import static leafturn.advice.call.Words.mm;
+import static leafturn.advice.call.Words.say;
+
+import java.time.LocalDate;
+import java.util.ArrayList;
+import java.util.List;
+import leafturn.model.lawn.Lawn;
+import leafturn.model.lawn.LogEntry;
+import leafturn.model.lawn.LogKeeper.Correction;
+import leafturn.model.weather.WeatherSeries;
+
+/** What a call filled in, corrected, assumed or does not know. */
+final class CallNotes {
+  private static final int FEW_SEASONS = 10;
+  private static final int CORRECTIONS_SHOWN = 3;
+
+  private final List<String> notes = new ArrayList<>();
+
+  List<String> notes() {
+    return List.copyOf(notes);
+  }
+
+  /** Entries of the log that the replay does not use. */
+  void log(List<LogEntry> log, WeatherSeries weather, LocalDate on) {
+    long later = log.stream().filter(entry -> entry.day().isAfter(on)).count();
+    if (later > 0) {
+      notes.add(say("%s after %s left out.", entries(later), on));
+    }
+    long earlier = log.stream().filter(entry -> entry.day().isBefore(weather.firstDay())).count();
+    if (earlier > 0) {
+      notes.add(
+          say(
+              "%s before the weather record begins on %s left out.",
+              entries(earlier), weather.firstDay()));
+    }
+    if (log.size() == later + earlier) {
+      notes.add(
+          "The log holds no entry to replay: the lawn was kept by its programme up to today.");
+    }
+  }
+
+  private static String entries(long count) {
+    return count == 1 ? "1 log entry" : count + " log entries";
+  }
+
+  /** Heights the model was set to. */
+  void corrections(List<Correction> corrections) {
+    int first = Math.max(0, corrections.size() - CORRECTIONS_SHOWN);
+    if (first > 0) {
+      notes.add(say("The model was set to %d earlier heights of the log as well.", first));
+    }
+    for (Correction correction : corrections.subList(first, corrections.size())) {
+      notes.add(
+          say(
+              "On %s the log says %s where the model had %s; the model was set to the log, which %s %.2f g of nitrogen per m².",
+              DayNames.date(correction.day()),
+              mm(correction.measuredMm()),
+              mm(correction.modelMm()),
+              correction.nitrogenGPerM2() < 0 ? "took" : "added",
+              Math.abs(correction.nitrogenGPerM2())));
+    }
+  }
+
+  /** How today and the days to come are known. */
+  void weather(Lawn lawn, LawnToday today, WeatherSeries weather, WeatherToCome toCome) {
+    notes.add(
+        today.weatherKnown()
+            ? "Today is taken from the weather record, as the day's own forecast or measurement; its growth is in the height."
+            : "The weather record ends yesterday: heights are those of last evening, and today's weather is that of the possible seasons.");
+    int count = toCome.seasons().size();
+    if (toCome.ownYear()) {
+      notes.add(
+          "The record holds no other year: the days that really followed had to stand in for possible seasons, so this call knows what it should not.");
+    } else if (count < FEW_SEASONS) {
+      notes.add(
+          say(
+              "Only %d possible season%s: the ranges are rough, and rarer weather than that is not in them.",
+              count, count == 1 ? "" : "s"));
+    }
+    if (Replay.borrowsItsFirstYear(lawn, weather, today.on())) {
+      notes.add(
+          "The record's first year had not passed by today, so the spin-up years borrow its later days.");
+    }
+  }
+
+  /** Outcomes at the end of the run. */
+  void beyondTheRun() {
+    notes.add(
+        say(
+            "Where a range of days ends at %d or %d, it may be later: the run stops there.",
+            WeatherToCome.DAYS, WeatherToCome.LONGEST_DAYS));
+  }
+
+  /** What the lawn's description lacks. */
+  void description(Lawn lawn) {
+    Lawn.Mower mower = lawn.ground().mower();
+    if (lawn.ground().areaM2() == null) {
+      notes.add("Kilograms, litres, bags and minutes need the lawn's area (areaM2).");
+    } else if (mower == null || mower.deckWidthMm() == null || mower.speedKmPerH() == null) {
+      notes.add("Minutes need the mower's deckWidthMm and speedKmPerH, bags its bagLitres.");
+    }
+    if (!lawn.ground().grass().runAgainstStudies()) {
+      notes.add(
+          say(
+              "The model of %s rests on literature ranges; it was run against no field study.",
+              lawn.ground().grass().commonName()));
+    }
+  }
+
+  /** What no daily model of weather and grass can tell. */
+  void unknown() {
+    notes.add(
+        "Not known to the model: dew and the hour at which leaves are dry, when clippings are no longer seen, seed heads, weeds, disease, treatments.");
+    notes.add(
+        "The limits for clumps, wet leaves and soft ground are our judgement; no published figures were found. Set your own where you know better.");
+  }
+}

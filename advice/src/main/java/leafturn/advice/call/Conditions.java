@@ -1,0 +1,79 @@
+package leafturn.advice.call;
+
+import static leafturn.advice.call.Words.mm;
+import static leafturn.advice.call.Words.say;
+
+import java.util.ArrayList;
+import java.util.List;
+
+/** What would change the answer: the facts at the lawn that a model of weather cannot know. */
+final class Conditions {
+  private final Prospect prospect;
+  private final CallRules rules;
+
+  Conditions(Prospect prospect) {
+    this.prospect = prospect;
+    this.rules = prospect.rules();
+  }
+
+  /** Conditions under which another answer would hold, for the choice made. */
+  List<String> of(Plan plan) {
+    List<String> changes = new ArrayList<>();
+    if (plan.choice() == Choice.MOW_AND_RETURN && !prospect.wet(0)) {
+      changes.add(whenWet());
+    }
+    if (plan.choice() == Choice.WAIT_AND_RETURN && prospect.wet(0) && prospect.due(0)) {
+      changes.add("If the leaves are dry after all: mow today and return.");
+    }
+    if (plan.choice() != Choice.MOW_AND_COLLECT) {
+      changes.add(tallerThanAThird());
+      changes.add(
+          say(
+              "If it stands above %s: collect, and step the height down.",
+              mm(prospect.cutHeightMm() / (1 - rules.threshold(CallRule.HALF)))));
+    } else {
+      changes.add(
+          say(
+              "If it stands below %s and the leaves are dry: return the clippings.",
+              mm(returnableMm())));
+    }
+    changes.add(
+        "If annual bluegrass is in seed and you do not want more of it: collect, and keep it off cold heaps and beds.");
+    changes.add(
+        "If a weedkiller was used: do as its label says about mowing and clippings, whatever stands here.");
+    return changes;
+  }
+
+  private String whenWet() {
+    double dry = prospect.dryGPerM2(prospect.lengthMm(0, prospect.cutHeightMm()));
+    double index = prospect.clumpIndex(dry, true);
+    return index > rules.threshold(CallRule.CLUMPS)
+        ? say(
+            "If the leaves are wet: wait until they are dry; the clump index would be %.1f.", index)
+        : say(
+            "If the leaves are wet: better wait until they are dry, though clumps stay unlikely at an index of %.1f.",
+            index);
+  }
+
+  private String tallerThanAThird() {
+    return say(
+        "If it stands above %s when you get there: raise the deck and cut twice.",
+        mm(
+            prospect.cutHeightMm()
+                / (1
+                    - rules.threshold(CallRule.ONE_THIRD)
+                    - rules.threshold(CallRule.ONE_THIRD_TOLERANCE))));
+  }
+
+  /** Height up to which dry clippings may be returned: by share, length and load. */
+  private double returnableMm() {
+    double cutMm = prospect.cutHeightMm();
+    double byShare = cutMm / (1 - rules.threshold(CallRule.ONE_THIRD));
+    double byLength = cutMm + rules.threshold(CallRule.LENGTH);
+    double gPerMm = prospect.dryGPerM2(1) * rules.threshold(CallRule.DECK_FACTOR);
+    double byLoad =
+        cutMm
+            + rules.threshold(CallRule.CLUMPS) * rules.threshold(CallRule.CLUMP_LIMIT_DRY) / gPerMm;
+    return Math.min(byShare, Math.min(byLength, byLoad));
+  }
+}

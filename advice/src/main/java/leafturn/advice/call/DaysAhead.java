@@ -1,0 +1,108 @@
+package leafturn.advice.call;
+
+import java.util.List;
+import leafturn.model.Flows;
+import leafturn.model.lawn.LawnRun;
+import leafturn.model.lawn.Programme;
+import leafturn.model.lawn.ProgrammeKeeper;
+
+/**
+ * The lawn left unmown through each possible season, from the day of the call (day 0) on. Arrays
+ * are indexed by day.
+ */
+final class DaysAhead {
+
+  /**
+   * One possible season.
+   *
+   * @param heightMm grass height at the end of the day, mm
+   * @param rainMm rain, mm; NaN on day 0 when the record holds it
+   * @param waterMm rain and irrigation, mm, from three days before day 0 on
+   * @param soilWaterFraction water in the root zone over its capacity, 0-1
+   * @param minimumC minimum air temperature, °C
+   * @param maximumC maximum air temperature, °C
+   */
+  record Season(
+      double[] heightMm,
+      double[] rainMm,
+      double[] waterMm,
+      double[] soilWaterFraction,
+      double[] minimumC,
+      double[] maximumC) {
+
+    /** Rain and irrigation of a day, which may lie up to three days before the call, mm. */
+    double waterMm(int day) {
+      return waterMm[day + DAYS_BEFORE];
+    }
+
+    /** Rain and irrigation of the three days before a day, mm. */
+    double waterOfThreeDaysBeforeMm(int day) {
+      return waterMm(day - 1) + waterMm(day - 2) + waterMm(day - 3);
+    }
+  }
+
+  private static final int DAYS_BEFORE = 3;
+  private static final int LAST_DAY = WeatherToCome.DAYS;
+
+  private DaysAhead() {}
+
+  /** All possible seasons in order. */
+  static List<Season> of(LawnToday lawn, Programme programme, List<PossibleSeason> seasons) {
+    return seasons.stream().map(season -> unmown(lawn, programme, season)).toList();
+  }
+
+  private static Season unmown(LawnToday lawn, Programme programme, PossibleSeason season) {
+    int firstDay = lawn.weatherKnown() ? 1 : 0;
+    Season days = today(lawn, season);
+    LawnRun run = new LawnRun(lawn.equations(), lawn.state(), season.terms());
+    PlanKeeper keeper =
+        new PlanKeeper(
+            Plan.unmown(),
+            new ProgrammeKeeper(programme, lawn.equations()),
+            season,
+            firstDay,
+            new ClippingsLeft(lawn.equations().parameters()));
+    run.live(
+        0,
+        LAST_DAY + 1 - firstDay,
+        keeper,
+        today -> {
+          int day = firstDay + today.day();
+          days.heightMm[day] = today.heightMm();
+          days.rainMm[day] = today.flow(Flows.RAIN_MM);
+          days.waterMm[day + DAYS_BEFORE] =
+              today.flow(Flows.RAIN_MM) + today.flow(Flows.IRRIGATION_MM);
+          days.soilWaterFraction[day] = today.flow(Flows.ROOT_ZONE_WATER);
+          days.minimumC[day] = season.minimumC(today.day());
+          days.maximumC[day] = season.maximumC(today.day());
+        });
+    if (firstDay == 0) {
+      days.heightMm[0] = lawn.heightMm();
+    }
+    return days;
+  }
+
+  /** The days up to the day of the call, as far as they are known. */
+  private static Season today(LawnToday lawn, PossibleSeason season) {
+    int days = LAST_DAY + 1;
+    Season result =
+        new Season(
+            new double[days],
+            new double[days],
+            new double[days + DAYS_BEFORE],
+            new double[days],
+            new double[days],
+            new double[days]);
+    double[] recent = lawn.recentWaterMm();
+    int from = lawn.weatherKnown() ? 0 : 1;
+    System.arraycopy(recent, from, result.waterMm, 0, recent.length - from);
+    if (lawn.weatherKnown()) {
+      result.heightMm[0] = lawn.heightMm();
+      result.rainMm[0] = Double.NaN;
+      result.soilWaterFraction[0] = lawn.soilWaterFraction();
+      result.minimumC[0] = lawn.minimumC();
+      result.maximumC[0] = lawn.maximumC();
+    }
+    return result;
+  }
+}

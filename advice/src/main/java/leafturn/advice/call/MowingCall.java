@@ -1,0 +1,194 @@
+package leafturn.advice.call;
+
+import java.time.LocalDate;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+import leafturn.advice.call.Weighing.Weighed;
+import leafturn.model.lawn.Lawn;
+import leafturn.model.lawn.LogEntry;
+import leafturn.model.lawn.SiteClimate;
+import leafturn.model.weather.WeatherSeries;
+import org.jspecify.annotations.Nullable;
+
+/**
+ * Makes the call for a lawn and a day: replays the log, runs each choice through the possible
+ * seasons, weighs them by the rules, and says what to do and why.
+ *
+ * <p>The day of the call counts as known when the record holds it (as its forecast or its
+ * measurement); mowing comes after the day's growth. Entries of that day count as done. Nothing
+ * that the record holds of the 365 days after it enters, unless there is no other year.
+ */
+public final class MowingCall {
+  private final Lawn lawn;
+  private final LawnToday today;
+  private final WeatherToCome toCome;
+  private final Prospect prospect;
+  private final Weighing weighing;
+  private final Outcomes outcomes;
+  private final Answer answer;
+  private final CallNotes notes = new CallNotes();
+
+  private MowingCall(Lawn lawn, LawnToday today, WeatherToCome toCome, CallRules rules) {
+    this.lawn = lawn;
+    this.today = today;
+    this.toCome = toCome;
+    this.prospect =
+        new Prospect(lawn, today, DaysAhead.of(today, lawn.programme(), toCome.seasons()), rules);
+    this.weighing = new Weighing(prospect);
+    this.outcomes = new Outcomes(lawn, today, toCome.seasons(), prospect);
+    this.answer = new Answer(prospect);
+  }
+
+  /**
+   * The call by the standard rules.
+   *
+   * @param lawn its description
+   * @param weather daily record of its site
+   * @param log what was done, in any order
+   * @param on the day of the call, from the record's second day to the day after its end
+   * @throws IllegalArgumentException when the record does not allow a call for that day
+   */
+  public static Call of(Lawn lawn, WeatherSeries weather, List<LogEntry> log, LocalDate on) {
+    return of(lawn, new SiteClimate(weather, lawn.site()), log, on, CallRules.standard());
+  }
+
+  /**
+   * The call by given rules, with the climate shared between the lawns of a site.
+   *
+   * @param rules the rules, perhaps with a person's own thresholds
+   * @throws IllegalArgumentException when the record does not allow a call for that day
+   */
+  public static Call of(
+      Lawn lawn, SiteClimate climate, List<LogEntry> log, LocalDate on, CallRules rules) {
+    List<LogEntry> done = log.stream().filter(entry -> !entry.day().isAfter(on)).toList();
+    LawnToday today = Replay.to(lawn, climate, done, on);
+    WeatherToCome toCome =
+        WeatherToCome.after(climate, on, today.firstDayToCome(), today.state().soilC());
+    double leastGrowthMm = today.equations().parameters().get("mincut");
+    CallRules own = rules.unlessSet(CallRule.LEAST_GROWTH, leastGrowthMm, "the lawn's own mincut");
+    MowingCall call = new MowingCall(lawn, today, toCome, own);
+    call.notes.log(log, climate.weather(), on);
+    call.notes.corrections(today.corrections());
+    call.notes.weather(lawn, today, climate.weather(), toCome);
+    return call.made();
+  }
+
+  private Call made() {
+    Optional<CallRule> leave = weighing.leave();
+    Weighed best = weighing.best();
+    List<Weighed> shown = shown(leave.isPresent() ? null : best);
+    List<Option> options = new ArrayList<>();
+    for (Weighed weighed : shown) {
+      boolean marked = leave.isEmpty() && weighed.equals(best);
+      options.add(answer.option(weighed, marked, outcomes.of(weighed.plan())));
+    }
+    Spread mowBy = mowBy();
+    Outlook outlook = new SeasonOutlook(prospect).outlook();
+    List<Option> waits = waits(options);
+    if (outcomes.beyondTheRun() || (mowBy != null && mowBy.high() >= WeatherToCome.DAYS)) {
+      notes.beyondTheRun();
+    }
+    notes.description(lawn);
+    notes.unknown();
+    List<Reason> reasons =
+        leave.isPresent() ? List.of(leaveReason(leave.get())) : reasons(best, options);
+    return new Call(
+        today.on(),
+        leave.isPresent() ? Choice.LEAVE_ALONE : best.plan().choice(),
+        leave.isPresent() ? null : prospect.date(best.plan().day()),
+        leave.isPresent()
+            ? answer.leave(leave.get())
+            : answer.sentence(best, weighing.of(Choice.MOW_AND_RETURN, 0)),
+        reasons,
+        options,
+        mowBy,
+        leave.isPresent() ? List.of() : new Conditions(prospect).of(best.plan()),
+        leave.isPresent() ? List.of() : Cautions.of(best.plan(), prospect),
+        notes.notes(),
+        state(),
+        outlook,
+        toCome.described(today.on()),
+        waits);
+  }
+
+  private Reason leaveReason(CallRule rule) {
+    boolean nothing =
+        rule == CallRule.DUE && weighing.of(Choice.MOW_AND_RETURN, 0).breaks(CallRule.LEAST_GROWTH);
+    return new ReasonWriter(prospect).leave(nothing ? CallRule.LEAST_GROWTH : rule);
+  }
+
+  private List<Reason> reasons(Weighed best, List<Option> options) {
+    Option.Outcome outcome =
+        options.stream().filter(Option::best).map(Option::outcome).findFirst().orElse(null);
+    return new ReasonWriter(prospect).of(best, weighing.of(Choice.MOW_AND_RETURN, 0), outcome);
+  }
+
+  /**
+   * The plans to show: now returned, now collected, the best wait, the best two cuts, and the best
+   * of all. None where nothing stands above the cut height.
+   */
+  private List<Weighed> shown(@Nullable Weighed best) {
+    List<Weighed> shown = new ArrayList<>();
+    double least = prospect.rules().threshold(CallRule.LEAST_GROWTH);
+    if (best == null && prospect.lengthMm(0, prospect.cutHeightMm()) < least) {
+      return shown;
+    }
+    shown.add(weighing.of(Choice.MOW_AND_RETURN, 0));
+    shown.add(weighing.of(Choice.MOW_AND_COLLECT, 0));
+    weighing.best(plan -> plan.choice() == Choice.WAIT_AND_RETURN).ifPresent(shown::add);
+    weighing.best(plan -> plan.choice() == Choice.RAISE_AND_CUT_TWICE).ifPresent(shown::add);
+    if (best != null && !shown.contains(best)) {
+      shown.add(best);
+    }
+    return shown;
+  }
+
+  /** Every day of waiting, for those who want to choose another one. */
+  private List<Option> waits(List<Option> shown) {
+    List<Option> waits = new ArrayList<>();
+    if (shown.isEmpty()) {
+      return waits;
+    }
+    for (int day = 1; day <= Weighing.LONGEST_WAIT_DAYS; day++) {
+      Weighed weighed = weighing.of(Choice.WAIT_AND_RETURN, day);
+      LocalDate date = prospect.date(day);
+      waits.add(
+          shown.stream()
+              .filter(o -> o.choice() == Choice.WAIT_AND_RETURN && o.day().equals(date))
+              .findFirst()
+              .orElseGet(() -> answer.option(weighed, false, outcomes.of(weighed.plan()))));
+    }
+    return waits;
+  }
+
+  /** Days until a third of the height would come off; null when that is not in sight. */
+  private @Nullable Spread mowBy() {
+    double third = prospect.rules().threshold(CallRule.ONE_THIRD);
+    double[] days = new double[prospect.seasons().size()];
+    int reached = 0;
+    for (int season = 0; season < days.length; season++) {
+      double[] heightMm = prospect.seasons().get(season).heightMm();
+      int first =
+          Prospect.firstDay(
+              day -> Prospect.takenFraction(heightMm[day], prospect.cutHeightMm()) >= third);
+      days[season] = first < 0 ? WeatherToCome.DAYS : first;
+      reached += first < 0 ? 0 : 1;
+    }
+    return 2 * reached > days.length ? Spread.of(days) : null;
+  }
+
+  private Call.Today state() {
+    double[] stores = today.state().stores();
+    return new Call.Today(
+        today.heightMm(),
+        prospect.cutHeightMm(),
+        today.equations().thatchMm(stores),
+        today.equations().clippingsShareOfThatch(stores),
+        today.soilWaterFraction(),
+        today.equations().soilPhosphorusPpm(stores),
+        today.equations().soilPotassiumPpm(stores),
+        prospect.wet(0),
+        today.lastMown());
+  }
+}

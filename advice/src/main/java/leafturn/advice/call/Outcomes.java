@@ -1,0 +1,106 @@
+package leafturn.advice.call;
+
+import java.util.List;
+import java.util.function.ToDoubleFunction;
+import leafturn.advice.call.Option.Outcome;
+import leafturn.model.lawn.Lawn;
+import leafturn.model.lawn.Programme;
+import org.jspecify.annotations.Nullable;
+
+/** Runs plans through the possible seasons and sums up what they did. */
+final class Outcomes {
+  private final Lawn lawn;
+  private final LawnToday today;
+  private final List<PossibleSeason> seasons;
+  private final Prospect prospect;
+  private final Work work;
+  private boolean beyondTheRun;
+
+  Outcomes(Lawn lawn, LawnToday today, List<PossibleSeason> seasons, Prospect prospect) {
+    this.lawn = lawn;
+    this.today = today;
+    this.seasons = seasons;
+    this.prospect = prospect;
+    this.work = new Work(lawn.ground(), prospect.rules());
+  }
+
+  /** What a plan would do. */
+  Outcome of(Plan plan) {
+    List<PlanRun> runs =
+        seasons.stream().map(season -> PlanRun.of(today, lawn.programme(), plan, season)).toList();
+    Spread dry = spread(runs, PlanRun::dryG);
+    boolean returned = plan.returned();
+    Spread carried = returned ? null : work.bags(dry);
+    Spread nitrogen = spread(runs, PlanRun::nitrogenG);
+    double feed = yearsFeedGPerM2();
+    return new Outcome(
+        spread(runs, PlanRun::takenFraction),
+        dry,
+        work.dryKg(dry),
+        work.freshKg(dry),
+        work.litres(dry),
+        returned ? Spread.exactly(0) : carried,
+        returned ? clumpIndex(runs) : Spread.exactly(0),
+        returned ? reached(runs, PlanRun::daysToHalf, WeatherToCome.LONGEST_DAYS) : null,
+        returned ? reached(runs, PlanRun::daysToNineTenths, WeatherToCome.LONGEST_DAYS) : null,
+        nitrogen,
+        spread(runs, PlanRun::phosphorusG),
+        spread(runs, PlanRun::potassiumG),
+        feed > 0 ? nitrogen.times(1 / feed) : null,
+        returned,
+        spread(runs, PlanRun::thatchChangeMm),
+        spread(runs, PlanRun::leachedNGPerM2),
+        work.minutes(plan.cuts().size(), carried),
+        reached(runs, PlanRun::nextMowDay, WeatherToCome.DAYS));
+  }
+
+  /** True when some outcome lay beyond the days that were run and stands at their end. */
+  boolean beyondTheRun() {
+    return beyondTheRun;
+  }
+
+  private Spread clumpIndex(List<PlanRun> runs) {
+    double[] indices = new double[runs.size()];
+    for (int run = 0; run < indices.length; run++) {
+      DaysAhead.Season season = prospect.seasons().get(run);
+      for (PlanKeeper.CutMade cut : runs.get(run).cuts()) {
+        double index = prospect.clumpIndex(cut.dryG(), prospect.wet(season, cut.day()));
+        indices[run] = Math.max(indices[run], index);
+      }
+    }
+    return Spread.of(indices);
+  }
+
+  private double yearsFeedGPerM2() {
+    return lawn.programme().feedings().stream().mapToDouble(Outcomes::nitrogenGPerM2).sum();
+  }
+
+  private static double nitrogenGPerM2(Programme.Feeding feeding) {
+    return feeding.fastNGPerM2() + feeding.slowNGPerM2();
+  }
+
+  private static Spread spread(List<PlanRun> runs, ToDoubleFunction<PlanRun> quantity) {
+    return Spread.of(runs.stream().mapToDouble(quantity).toArray());
+  }
+
+  /**
+   * Days until something happened; null when it did not in half of the seasons or more, and the end
+   * of the run where it did not in some.
+   */
+  private @Nullable Spread reached(
+      List<PlanRun> runs, ToDoubleFunction<PlanRun> days, int lastDay) {
+    double[] reached = runs.stream().mapToDouble(days).toArray();
+    int missing = 0;
+    for (int run = 0; run < reached.length; run++) {
+      if (reached[run] < 0) {
+        reached[run] = lastDay;
+        missing++;
+      }
+    }
+    if (2 * missing >= reached.length) {
+      return null;
+    }
+    beyondTheRun |= missing > 0;
+    return Spread.of(reached);
+  }
+}

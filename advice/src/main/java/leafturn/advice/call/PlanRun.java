@@ -1,0 +1,75 @@
+package leafturn.advice.call;
+
+import java.util.List;
+import leafturn.model.Flows;
+import leafturn.model.lawn.DayListener;
+import leafturn.model.lawn.LawnRun;
+import leafturn.model.lawn.Programme;
+import leafturn.model.lawn.ProgrammeKeeper;
+
+/**
+ * What a plan did in one possible season.
+ *
+ * @param cuts the plan's cuts
+ * @param thatchChangeMm thatch at the end against today, mm
+ * @param leachedNGPerM2 N leached, g/m2
+ * @param nextMowDay day on which the programme asks for the next cut, days from the day of the
+ *     call, or -1
+ * @param daysToHalf days from the first cut until half of the clippings has broken down, or -1
+ * @param daysToNineTenths days until nine tenths have broken down, or -1
+ */
+record PlanRun(
+    List<PlanKeeper.CutMade> cuts,
+    double thatchChangeMm,
+    double leachedNGPerM2,
+    int nextMowDay,
+    int daysToHalf,
+    int daysToNineTenths) {
+
+  /** Lives a plan through a possible season, and on until its clippings have broken down. */
+  static PlanRun of(LawnToday lawn, Programme programme, Plan plan, PossibleSeason season) {
+    int firstDay = lawn.weatherKnown() ? 1 : 0;
+    LawnRun run = new LawnRun(lawn.equations(), lawn.state(), season.terms());
+    ClippingsLeft left = new ClippingsLeft(lawn.equations().parameters());
+    PlanKeeper keeper =
+        new PlanKeeper(
+            plan, new ProgrammeKeeper(programme, lawn.equations()), season, firstDay, left);
+    double thatchMm = run.thatchMm();
+    int day = WeatherToCome.DAYS + 1 - firstDay;
+    run.live(0, day, keeper, DayListener.NONE);
+    double change = run.thatchMm() - thatchMm;
+    double leached = run.total(Flows.LEACHED_N);
+    int nextMowDay = keeper.nextMowDay();
+    while (plan.returned() && left.daysToNineTenths() < 0 && day < season.days()) {
+      run.live(day, ++day, keeper, DayListener.NONE);
+    }
+    return new PlanRun(
+        List.copyOf(keeper.cuts()),
+        change,
+        leached,
+        nextMowDay,
+        left.daysToHalf(),
+        left.daysToNineTenths());
+  }
+
+  /** Largest share of the height that one cut took. */
+  double takenFraction() {
+    return cuts.stream().mapToDouble(PlanKeeper.CutMade::takenFraction).max().orElse(0);
+  }
+
+  double dryG() {
+    return cuts.stream().mapToDouble(PlanKeeper.CutMade::dryG).sum();
+  }
+
+  double nitrogenG() {
+    return cuts.stream().mapToDouble(PlanKeeper.CutMade::nitrogenG).sum();
+  }
+
+  double phosphorusG() {
+    return cuts.stream().mapToDouble(PlanKeeper.CutMade::phosphorusG).sum();
+  }
+
+  double potassiumG() {
+    return cuts.stream().mapToDouble(PlanKeeper.CutMade::potassiumG).sum();
+  }
+}

@@ -1,0 +1,146 @@
+package leafturn.advice.call;
+
+import static leafturn.advice.call.ReasonWords.taken;
+import static leafturn.advice.call.Words.mm;
+import static leafturn.advice.call.Words.percent;
+import static leafturn.advice.call.Words.say;
+
+import java.util.ArrayList;
+import java.util.EnumSet;
+import java.util.List;
+import java.util.Set;
+import leafturn.advice.call.Option.Outcome;
+import leafturn.advice.call.Weighing.Weighed;
+import org.jspecify.annotations.Nullable;
+
+/** Puts the rules that decided a call, and those it keeps, into words. */
+final class ReasonWriter {
+  /** Rules that only break ties between choices; as reasons they would be noise. */
+  private static final Set<CallRule> TIE_BREAKERS =
+      EnumSet.of(CallRule.CARRY, CallRule.SECOND_CUT, CallRule.DELAY);
+
+  private final Prospect prospect;
+  private final CallRules rules;
+  private final DayNames days;
+  private final ReasonWords words;
+
+  ReasonWriter(Prospect prospect) {
+    this.prospect = prospect;
+    this.rules = prospect.rules();
+    this.days = new DayNames(prospect.today().on());
+    this.words = new ReasonWords(prospect);
+  }
+
+  /**
+   * Reasons for a plan. Where it is to mow and return today, what it keeps comes first; else what
+   * speaks against mowing and returning today.
+   */
+  List<Reason> of(Weighed best, Weighed returnToday, @Nullable Outcome outcome) {
+    Set<CallRule> told = EnumSet.copyOf(TIE_BREAKERS);
+    List<Reason> against = new ArrayList<>();
+    told(returnToday.broken(), 0, true, told, against);
+    Plan plan = best.plan();
+    told(best.broken(), plan.day(), false, told, against);
+    List<Reason> kept = new ArrayList<>();
+    if (plan.choice() == Choice.RAISE_AND_CUT_TWICE) {
+      kept.add(twoCuts(plan));
+    } else {
+      told(List.of(CallRule.ONE_THIRD), plan.day(), false, told, kept);
+    }
+    if (plan.returned()) {
+      returned(plan, told, outcome, kept);
+    }
+    List<Reason> reasons = new ArrayList<>(plan.equals(returnToday.plan()) ? kept : against);
+    reasons.addAll(plan.equals(returnToday.plan()) ? against : kept);
+    return reasons;
+  }
+
+  private void told(
+      List<CallRule> broken, int day, boolean against, Set<CallRule> told, List<Reason> reasons) {
+    for (CallRule rule : broken) {
+      if (told.add(rule)) {
+        reasons.add(words.reason(rule, day, against));
+      }
+      if (rule == CallRule.HALF) {
+        told.add(CallRule.ONE_THIRD);
+      } else if (rule == CallRule.CLUMPS_HEAVY) {
+        told.add(CallRule.CLUMPS);
+      }
+    }
+  }
+
+  private void returned(
+      Plan plan, Set<CallRule> told, @Nullable Outcome outcome, List<Reason> reasons) {
+    if (plan.choice() != Choice.RAISE_AND_CUT_TWICE) {
+      told(List.of(CallRule.CLUMPS), plan.day(), false, told, reasons);
+    }
+    double lengthMm = prospect.lengthMm(plan.day(), plan.cuts().get(0).toMm());
+    if (Math.round(lengthMm) > rules.threshold(CallRule.SHORT_PIECES)) {
+      reasons.add(shortPieces(lengthMm));
+    }
+    if (outcome != null) {
+      if (outcome.daysToHalf() != null) {
+        reasons.add(breakdown(outcome.daysToHalf()));
+      }
+      reasons.add(nitrogen(outcome));
+    }
+  }
+
+  /** The reason for leaving the lawn alone. */
+  Reason leave(CallRule rule) {
+    return words.reason(rule, 0, true);
+  }
+
+  private Reason twoCuts(Plan plan) {
+    Plan.PlannedCut first = plan.cuts().get(0);
+    Plan.PlannedCut second = plan.cuts().get(1);
+    double heightMm = prospect.heightMm(first.day());
+    double regrownMm =
+        first.toMm() + prospect.heightMm(second.day()) - prospect.heightMm(first.day());
+    return words.written(
+        CallRule.ONE_THIRD,
+        say(
+            "%s and %s of the height",
+            taken(heightMm, first.toMm()), taken(regrownMm, second.toMm())),
+        say(
+            "come off in two cuts: to %s %s, to %s %s.",
+            mm(first.toMm()), days.when(first.day()), mm(second.toMm()), days.when(second.day())),
+        "limit a third",
+        false);
+  }
+
+  private Reason shortPieces(double lengthMm) {
+    double third = prospect.cutHeightMm() / 2;
+    return words.written(
+        CallRule.SHORT_PIECES,
+        "Pieces up to " + mm(lengthMm),
+        say(
+            "A rule of thumb would collect pieces longer than %s. At a cut height of %s a third of the height alone is %s, so that rule does not decide here.",
+            mm(rules.threshold(CallRule.SHORT_PIECES)), mm(prospect.cutHeightMm()), mm(third)),
+        "short below " + mm(rules.threshold(CallRule.SHORT_PIECES)),
+        false);
+  }
+
+  private Reason breakdown(Spread half) {
+    return words.written(
+        CallRule.BREAKDOWN,
+        say("Half broken down in %.0f days", half.middle()),
+        say(
+            "gone to the soil and the air, between %.0f and %.0f days in eight of ten possible seasons.",
+            half.low(), half.high()),
+        "no limit",
+        false);
+  }
+
+  private Reason nitrogen(Outcome outcome) {
+    Spread share = outcome.nitrogenShareOfYearsFeed();
+    return words.written(
+        CallRule.NITROGEN,
+        say("%.1f g of nitrogen per m²", outcome.nitrogenG().middle()),
+        say(
+            "in the clippings%s, about a third of which feeds the grass again.",
+            share == null ? "" : say(", %s of the year's feed", percent(share.middle()))),
+        "no limit",
+        false);
+  }
+}

@@ -1,0 +1,165 @@
+package leafturn.advice.call;
+
+import java.time.LocalDate;
+import java.util.ArrayList;
+import java.util.List;
+import leafturn.model.Flows;
+import leafturn.model.lawn.DailyTerms;
+import leafturn.model.lawn.DayListener;
+import leafturn.model.lawn.Keeper;
+import leafturn.model.lawn.Lawn;
+import leafturn.model.lawn.LawnEquations;
+import leafturn.model.lawn.LawnModel;
+import leafturn.model.lawn.LawnParameters;
+import leafturn.model.lawn.LawnRun;
+import leafturn.model.lawn.LogEntry;
+import leafturn.model.lawn.LogKeeper;
+import leafturn.model.lawn.ProgrammeKeeper;
+import leafturn.model.lawn.SiteClimate;
+import leafturn.model.weather.WeatherSeries;
+import leafturn.model.weather.WeatherSeries.Quantity;
+import org.jspecify.annotations.Nullable;
+
+/**
+ * Lives a lawn through the record to the day of a call: spin-up years by its programme, then the
+ * record with its log. Spin-up cycles only through whole years that had passed by that day, so that
+ * nothing of the days to come enters; a record whose first year has not passed yet lends its first
+ * whole year all the same, and the call says so.
+ */
+final class Replay implements DayListener {
+  private static final int SHOWN_DAYS = 90;
+
+  private final LocalDate showFrom;
+  private final List<Outlook.PastDay> past = new ArrayList<>();
+  private final double[] recentWaterMm = new double[LawnToday.RECENT_DAYS];
+  private @Nullable LocalDate lastMown;
+
+  private Replay(LocalDate showFrom) {
+    this.showFrom = showFrom;
+  }
+
+  /**
+   * The lawn on a day.
+   *
+   * @param log entries up to that day
+   * @throws IllegalArgumentException when the record does not reach the day
+   */
+  static LawnToday to(Lawn lawn, SiteClimate climate, List<LogEntry> log, LocalDate on) {
+    WeatherSeries weather = climate.weather();
+    int today = weather.indexOf(on);
+    if (today < 1 || today > weather.days()) {
+      throw new IllegalArgumentException(
+          "the day of the call is %s, but must lie from %s to %s, the day after the weather record ends"
+              .formatted(on, weather.firstDay().plusDays(1), weather.lastDay().plusDays(1)));
+    }
+    boolean known = today < weather.days();
+    int recordDays = known ? today + 1 : today;
+    int spinUp = spinUpDays(weather, lawn.spinUpYears(), today);
+    DailyTerms terms = terms(climate, spinUp, wholeYearsDays(weather, today), recordDays);
+    LawnEquations equations = new LawnEquations(LawnParameters.of(lawn));
+    LawnRun run = new LawnRun(equations, LawnModel.startState(lawn, equations), terms);
+    run.live(0, spinUp, new ProgrammeKeeper(lawn.programme(), equations), DayListener.NONE);
+    LogKeeper keeper = new LogKeeper(lawn, equations, log);
+    MowingSeason season = new MowingSeason(lawn.programme().mowing());
+    LocalDate start = season.startBefore(on);
+    LocalDate shown = on.minusDays(SHOWN_DAYS);
+    Replay replay = new Replay(start.isBefore(shown) && season.contains(on) ? start : shown);
+    int untilToday = known ? terms.days() - 1 : terms.days();
+    run.live(spinUp, untilToday, keeper, replay);
+    run.live(untilToday, terms.days(), log.isEmpty() ? unmownToday(keeper) : keeper, replay);
+    return new LawnToday(
+        on,
+        known,
+        run.state(),
+        equations,
+        List.copyOf(replay.past),
+        replay.recentWaterMm,
+        known ? weather.value(Quantity.MINIMUM_C, today) : Double.NaN,
+        known ? weather.value(Quantity.MAXIMUM_C, today) : Double.NaN,
+        replay.lastMown,
+        keeper.corrections());
+  }
+
+  /** Without a log the programme stands in, but whether it mows today is what the call is about. */
+  private static Keeper unmownToday(Keeper keeper) {
+    return new Keeper() {
+      @Override
+      public void morning(LawnRun run) {
+        keeper.morning(run);
+      }
+
+      @Override
+      public void evening(LawnRun run) {
+        // nothing is cut before the call is made
+      }
+    };
+  }
+
+  /** True when the record's first year had not passed by the day, so that spin-up borrows it. */
+  static boolean borrowsItsFirstYear(Lawn lawn, WeatherSeries weather, LocalDate on) {
+    return lawn.spinUpYears() > 0 && weather.firstDay().plusYears(1).isAfter(on.plusDays(1));
+  }
+
+  /** Days of the whole years from the record's first day that had passed, at least one year. */
+  private static int wholeYearsDays(WeatherSeries weather, int today) {
+    int years = 1;
+    while (yearStart(weather, years + 1) <= today + 1) {
+      years++;
+    }
+    return yearStart(weather, years);
+  }
+
+  private static int spinUpDays(WeatherSeries weather, int spinUpYears, int today) {
+    int cycle = wholeYearsDays(weather, today);
+    if (spinUpYears > 0 && cycle > weather.days()) {
+      throw new IllegalArgumentException(
+          "spin-up needs a whole year of weather, but the record runs from %s to %s; give a longer record or set spinUpYears to 0"
+              .formatted(weather.firstDay(), weather.lastDay()));
+    }
+    int days = 0;
+    int year = 0;
+    for (int count = 0; count < spinUpYears; count++) {
+      days += yearStart(weather, year + 1) - yearStart(weather, year);
+      year = yearStart(weather, year + 1) >= cycle ? 0 : year + 1;
+    }
+    return days;
+  }
+
+  private static int yearStart(WeatherSeries weather, int year) {
+    return weather.indexOf(weather.firstDay().plusYears(year));
+  }
+
+  private static DailyTerms terms(
+      SiteClimate climate, int spinUpDays, int cycleDays, int recordDays) {
+    LocalDate[] dates = new LocalDate[spinUpDays + recordDays];
+    int[] sources = new int[dates.length];
+    for (int day = 0; day < dates.length; day++) {
+      sources[day] = day < spinUpDays ? day % cycleDays : day - spinUpDays;
+      dates[day] = climate.dayAt(sources[day]);
+    }
+    return new DailyTerms(climate, dates, sources, Double.NaN);
+  }
+
+  @Override
+  public void dayDone(LawnRun run) {
+    boolean mown = run.flow(Flows.MOWINGS) > 0;
+    System.arraycopy(recentWaterMm, 1, recentWaterMm, 0, recentWaterMm.length - 1);
+    recentWaterMm[recentWaterMm.length - 1] =
+        run.flow(Flows.RAIN_MM) + run.flow(Flows.IRRIGATION_MM);
+    LocalDate day = run.terms().date(run.day());
+    if (mown) {
+      lastMown = day;
+    }
+    if (!day.isBefore(showFrom)) {
+      past.add(
+          new Outlook.PastDay(
+              day,
+              run.heightMm(),
+              mown ? run.flow(Flows.HEIGHT_BEFORE_MM) : Double.NaN,
+              run.flow(Flows.RAIN_MM),
+              run.flow(Flows.ROOT_ZONE_WATER),
+              run.flow(Flows.LEAF_GROWTH_G),
+              mown ? run.flow(Flows.RETURNED_SHARE) : Double.NaN));
+    }
+  }
+}
