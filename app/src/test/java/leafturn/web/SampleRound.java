@@ -161,7 +161,8 @@ public final class SampleRound {
         List.of("Two days of wind are missing from the record; the model took the month’s mean."),
         today,
         season.outlook(TODAY, today.heightMm()),
-        SEASONS);
+        SEASONS,
+        List.of());
   }
 
   private static List<Reason> reasons() {

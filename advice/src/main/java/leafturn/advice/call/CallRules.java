@@ -137,6 +137,7 @@ public final class CallRules {
               editable ? row.requiredNumber("low") : Double.NaN,
               editable ? row.requiredNumber("high") : Double.NaN,
               row.requiredText("source"),
+              row.text("reference"),
               row.requiredText("status")));
     }
     return entries;

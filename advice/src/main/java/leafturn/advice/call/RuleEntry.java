@@ -11,6 +11,7 @@ package leafturn.advice.call;
  * @param low lowest threshold a person may set, NaN when it may not be changed
  * @param high highest threshold a person may set, NaN when it may not be changed
  * @param source the published source, or "our judgement", or "common practice, no source"
+ * @param reference keys in docs/references.md, separated by spaces; empty without a publication
  * @param status published, derived, tuned, assumed, common practice or management
  */
 public record RuleEntry(
@@ -22,6 +23,7 @@ public record RuleEntry(
     double low,
     double high,
     String source,
+    String reference,
     String status) {
 
   /** True when a person may set another threshold. */
@@ -32,6 +34,6 @@ public record RuleEntry(
   /** The entry with another threshold and its reason. */
   RuleEntry with(double otherThreshold, String otherSource) {
     return new RuleEntry(
-        rule, rank, meaning, otherThreshold, unit, low, high, otherSource, "management");
+        rule, rank, meaning, otherThreshold, unit, low, high, otherSource, "", "management");
   }
 }

@@ -3,6 +3,9 @@ package leafturn.advice.call;
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.assertThatThrownBy;
 
+import java.io.IOException;
+import java.nio.file.Files;
+import java.nio.file.Path;
 import java.util.List;
 import java.util.Map;
 import java.util.stream.IntStream;
@@ -15,6 +18,16 @@ class CallRulesTest {
         .extracting(RuleEntry::rule)
         .containsExactly(CallRule.values());
     assertThat(CallRules.standard().entries()).noneMatch(entry -> entry.source().isBlank());
+  }
+
+  @Test
+  void everyReferenceIsListed() throws IOException {
+    String listed = Files.readString(Path.of("..", "docs", "references.md"));
+    assertThat(CallRules.standard().entries())
+        .flatExtracting(entry -> List.of(entry.reference().split(" ")))
+        .filteredOn(key -> !key.isEmpty())
+        .isNotEmpty()
+        .allMatch(key -> listed.contains("**" + key + "**"));
   }
 
   @Test
