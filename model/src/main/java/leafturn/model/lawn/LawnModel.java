@@ -68,8 +68,12 @@ public final class LawnModel {
 
   /** The state in which a lawn's run begins. */
   public static LawnState startState(Lawn lawn, LawnEquations equations) {
-    return new LawnState(
-        StartState.of(equations, lawn.programme().mowing().heightMm()), Double.NaN);
+    return startState(equations, lawn.programme().mowing().heightMm());
+  }
+
+  /** The state in which a run of these equations begins, cut at a height, mm. */
+  public static LawnState startState(LawnEquations equations, double cutHeightMm) {
+    return new LawnState(StartState.of(equations, cutHeightMm), Double.NaN);
   }
 
   private static SeasonAccount run(

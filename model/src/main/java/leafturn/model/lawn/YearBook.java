@@ -7,7 +7,7 @@ import leafturn.model.Flows;
 import leafturn.model.Stores;
 
 /** Writes the account of each calendar year while a run goes on. */
-final class YearBook implements DayListener {
+public final class YearBook implements DayListener {
   private static final double KG_PER_HA = 10;
 
   private final List<YearAccount> years = new ArrayList<>();
@@ -30,12 +30,12 @@ final class YearBook implements DayListener {
   }
 
   /** The years so far. */
-  List<YearAccount> years() {
-    return years;
+  public List<YearAccount> years() {
+    return List.copyOf(years);
   }
 
   /** Begins to count at this moment of a run. */
-  void open(LawnRun run) {
+  public void open(LawnRun run) {
     for (int flow = 0; flow < opening.length; flow++) {
       opening[flow] = run.total(flow);
     }
