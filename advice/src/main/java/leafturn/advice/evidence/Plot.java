@@ -7,45 +7,35 @@ import leafturn.model.grass.Species;
 import leafturn.model.lawn.LawnEquations;
 
 /**
- * A plot of a trial: its grass and soil, four years of common keeping, then the treatment.
+ * A plot of a trial.
  *
- * @param grass species, cut at its usual height unless the parameters say otherwise
+ * @param grass species
  * @param heightMm cut height, mm
  * @param parameters model parameters that differ from the species' defaults
- * @param past how it was kept before
- * @param treatment how it is kept from then on
  */
-record Plot(
-    Species grass,
-    double heightMm,
-    Map<String, Double> parameters,
-    Treatment past,
-    Treatment treatment) {
-  /** N of the common years before the treatment. */
-  static final double USUAL_N = 147;
+record Plot(Species grass, double heightMm, Map<String, Double> parameters) {
+  static final Plot TALL_FESCUE = of(Species.TALL_FESCUE);
+  static final Plot RYEGRASS = of(Species.PERENNIAL_RYEGRASS);
+  static final Plot BLUEGRASS = of(Species.KENTUCKY_BLUEGRASS);
+  static final Plot BERMUDAGRASS = of(Species.BERMUDAGRASS);
 
   Plot {
     parameters = Map.copyOf(parameters);
   }
 
-  /** A plot at its species' usual height after four common years at 147 kg N/ha, collected. */
-  static Plot of(Species grass, Treatment treatment) {
-    double heightMm = Parameters.of(grass).get("Href");
-    return new Plot(grass, heightMm, Map.of(), Treatment.collected(USUAL_N), treatment);
+  /** A loam plot cut at its species' usual height. */
+  private static Plot of(Species grass) {
+    return new Plot(grass, Parameters.of(grass).get("Href"), Map.of());
   }
 
-  Plot with(String parameter, double value) {
+  Plot with(Map<String, Double> changes) {
     Map<String, Double> changed = new HashMap<>(parameters);
-    changed.put(parameter, value);
-    return new Plot(grass, heightMm, changed, past, treatment);
+    changed.putAll(changes);
+    return new Plot(grass, heightMm, changed);
   }
 
   Plot cutAt(double newHeightMm) {
-    return new Plot(grass, newHeightMm, parameters, past, treatment);
-  }
-
-  Plot after(Treatment newPast) {
-    return new Plot(grass, heightMm, parameters, newPast, treatment);
+    return new Plot(grass, newHeightMm, parameters);
   }
 
   LawnEquations equations(Treatment kept) {
@@ -53,7 +43,6 @@ record Plot(
         Parameters.of(grass)
             .with(parameters)
             .with(
-                Map.of(
-                    "mincut", kept.mowing().leastGrowthMm(), "irr", kept.irrigationShare())));
+                Map.of("mincut", kept.mowing().leastGrowthMm(), "irr", kept.irrigationShare())));
   }
 }

@@ -83,6 +83,15 @@ public final class NitrogenTracer implements DayListener {
     }
   }
 
+  /** From now on counts what a label marks as the soil's own, in every store. */
+  public void countAsSoil(NitrogenLabel label) {
+    for (double[] labels : held) {
+      double amount = labels[label.ordinal()];
+      labels[label.ordinal()] = 0;
+      labels[SOIL] += amount;
+    }
+  }
+
   /**
    * N of a label in a store now, g/m2.
    *
