@@ -47,6 +47,7 @@ public final class LeafturnCommand {
     this.commands = new CommandLine(new Top());
     commands.addSubcommand(new WeatherCommand());
     commands.addSubcommand(new SourcesCommand());
+    commands.addSubcommand(new ValidateCommand());
     for (Object command : more) {
       commands.addSubcommand(command);
     }

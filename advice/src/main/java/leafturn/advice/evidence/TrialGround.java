@@ -27,7 +27,7 @@ final class TrialGround {
   /** N of the common years, kg/ha. */
   static final double PAST_N = 147;
 
-  private static final int MOST_YEARS = 32;
+  private static final int MOST_YEARS = 30;
 
   private final DailyTerms terms;
 
@@ -43,7 +43,7 @@ final class TrialGround {
    */
   static TrialGround of(WeatherSeries weather, Site site, double rainFactor) {
     SiteClimate climate = new SiteClimate(withRain(weather, rainFactor), site);
-    return new TrialGround(SpinUp.terms(climate, MOST_YEARS, 0));
+    return new TrialGround(SpinUp.terms(climate, PAST_YEARS + MOST_YEARS, 0));
   }
 
   private static WeatherSeries withRain(WeatherSeries weather, double factor) {
@@ -72,7 +72,7 @@ final class TrialGround {
   LawnState past(Plot plot, Treatment treatment) {
     LawnEquations equations = plot.equations(treatment);
     LawnState start = LawnModel.startState(equations, plot.heightMm());
-    return run(plot, treatment, start, PAST_YEARS, DayListener.NONE).end();
+    return run(plot, treatment, start, new Span(1 - PAST_YEARS, PAST_YEARS), DayListener.NONE).end();
   }
 
   /** A plot from a state on, through years of weather beginning with the record's first. */
@@ -84,7 +84,7 @@ final class TrialGround {
   /**
    * Years of a run.
    *
-   * @param first year of the record it begins with, 1 for the first
+   * @param first year of the record it begins with, 1 for the first; 0 and below for the past
    * @param years number of years
    */
   record Span(int first, int years) {}
@@ -107,7 +107,7 @@ final class TrialGround {
 
   private int firstDay(int year) {
     int day = 0;
-    for (int begun = 1; begun < year; begun++) {
+    for (int begun = 1 - PAST_YEARS; begun < year; begun++) {
       day += Year.of(terms.year(day)).length();
     }
     return day;
