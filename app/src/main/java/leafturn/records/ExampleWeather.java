@@ -17,8 +17,7 @@ public final class ExampleWeather {
       if (stream == null) {
         throw new IllegalStateException(NEW_YORK + " is missing from the program");
       }
-      SourceText text =
-          SourceText.of(NEW_YORK, stream.readAllBytes(), WeatherFile.LIMIT_BYTES);
+      SourceText text = SourceText.of(NEW_YORK, stream.readAllBytes(), WeatherFile.LIMIT_BYTES);
       return WeatherFile.read(text, WeatherFile.Choice.ONLY_SITE).series();
     } catch (IOException e) {
       throw new UncheckedIOException("the weather of the program cannot be read", e);

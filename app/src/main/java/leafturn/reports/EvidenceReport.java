@@ -19,8 +19,7 @@ import leafturn.advice.evidence.Target;
  * @param rows every row in order
  * @param misses why rows fail, by group
  */
-public record EvidenceReport(
-    long pass, long fail, String note, List<Row> rows, List<Miss> misses) {
+public record EvidenceReport(long pass, long fail, String note, List<Row> rows, List<Miss> misses) {
   private static final String FIT =
       "Several parameters were set on these same studies, so a pass is a fit and not an"
           + " independent proof; no row was tuned to pass.";

@@ -52,8 +52,7 @@ final class IrrigationCut {
         course, YEARS * course.mean(y -> y.water().evapotranspirationMm()) / demandMm);
   }
 
-  private static double fall(
-      Supply full, Supply cut, ToDoubleFunction<YearAccount> quantity) {
+  private static double fall(Supply full, Supply cut, ToDoubleFunction<YearAccount> quantity) {
     return 100 * (1 - cut.course().mean(quantity) / full.course().mean(quantity));
   }
 }

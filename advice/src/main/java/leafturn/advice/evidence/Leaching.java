@@ -55,7 +55,6 @@ final class Leaching {
     double high = leachedKg.getOrDefault("leaching.245." + fate, Double.NaN);
     double usual = leachedKg.getOrDefault("leaching.147." + fate, Double.NaN);
     measured.add(
-        Measured.of(
-            "leaching.steep." + fate, high / usual, "%.1f/%.1f kg N/ha", high, usual));
+        Measured.of("leaching.steep." + fate, high / usual, "%.1f/%.1f kg N/ha", high, usual));
   }
 }

@@ -14,8 +14,8 @@ import leafturn.model.Parameters;
 import leafturn.model.Stores;
 import leafturn.model.lawn.DayListener;
 import leafturn.model.lawn.LawnRun;
-import leafturn.model.soil.Decomposition;
 import leafturn.model.soil.DecayModifiers;
+import leafturn.model.soil.Decomposition;
 
 /**
  * A bag of clippings laid in the turf on 1 June and lifted after 16 weeks. What passed into thatch
@@ -49,8 +49,7 @@ final class LitterBag implements DayListener {
     double carbon = laid.left(METABOLIC_C, STRUCTURAL_C, CLIPPING_THATCH_C) / CARBON_G;
     double nitrogen = laid.left(METABOLIC_N, STRUCTURAL_N, CLIPPING_THATCH_N) / NITROGEN_G;
     return List.of(
-        Measured.of(
-            "bag.c", 100 * carbon, "%.0f days at 20 °C and moist", laid.warmMoistDays),
+        Measured.of("bag.c", 100 * carbon, "%.0f days at 20 °C and moist", laid.warmMoistDays),
         Measured.of("bag.n", 100 * nitrogen, ""),
         Measured.of("bag.ratio", carbon / nitrogen, ""));
   }

@@ -29,8 +29,7 @@ final class NitrogenSaving {
     int begun = 0;
     for (int last : LAST_YEARS) {
       int years = last - begun;
-      Course reference =
-          ground.run(Plot.BLUEGRASS, full, collected, years, DayListener.NONE);
+      Course reference = ground.run(Plot.BLUEGRASS, full, collected, years, DayListener.NONE);
       double rate = equalYieldRate(ground, returned, reference);
       returned = keptAt(ground, returned, rate, years).end();
       collected = reference.end();

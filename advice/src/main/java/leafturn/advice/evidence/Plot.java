@@ -42,7 +42,6 @@ record Plot(Species grass, double heightMm, Map<String, Double> parameters) {
     return new LawnEquations(
         Parameters.of(grass)
             .with(parameters)
-            .with(
-                Map.of("mincut", kept.mowing().leastGrowthMm(), "irr", kept.irrigationShare())));
+            .with(Map.of("mincut", kept.mowing().leastGrowthMm(), "irr", kept.irrigationShare())));
   }
 }

@@ -7,7 +7,9 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
 
-/** Yield and clipping N of returned over collected plots, where N is short and where it is ample. */
+/**
+ * Yield and clipping N of returned over collected plots, where N is short and where it is ample.
+ */
 final class ReturnEffect {
   private static final int YEARS = 4;
   private static final double[] RATES = {0, 98, 196, 392};

@@ -72,12 +72,12 @@ final class TrialGround {
   LawnState past(Plot plot, Treatment treatment) {
     LawnEquations equations = plot.equations(treatment);
     LawnState start = LawnModel.startState(equations, plot.heightMm());
-    return run(plot, treatment, start, new Span(1 - PAST_YEARS, PAST_YEARS), DayListener.NONE).end();
+    return run(plot, treatment, start, new Span(1 - PAST_YEARS, PAST_YEARS), DayListener.NONE)
+        .end();
   }
 
   /** A plot from a state on, through years of weather beginning with the record's first. */
-  Course run(
-      Plot plot, Treatment treatment, LawnState start, int years, DayListener listener) {
+  Course run(Plot plot, Treatment treatment, LawnState start, int years, DayListener listener) {
     return run(plot, treatment, start, new Span(1, years), listener);
   }
 

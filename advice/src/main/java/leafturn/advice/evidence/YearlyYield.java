@@ -37,8 +37,7 @@ final class YearlyYield {
 
   private static Measured budget(String id, Plot plot, TrialGround ground, Course course) {
     double carbonFraction = Parameters.of(plot.grass()).get("cC");
-    double humusBefore =
-        ground.past(plot, Treatment.collected(USUAL_N)).store(Stores.HUMUS_N);
+    double humusBefore = ground.past(plot, Treatment.collected(USUAL_N)).store(Stores.HUMUS_N);
     return Measured.of(
         id,
         course.mean(year -> year.clippings().uptakeNKgPerHa()),

@@ -70,8 +70,7 @@ record NitrogenMove(int from, int to, int flow, int[] less, NitrogenLabel label)
     return List.of(
         move(from, MICROBE_N, TO_MICROBES_N + pool),
         move(from, OUTSIDE, DECAY_VOLATILISED_N + pool),
-        move(
-            from, AMMONIUM_N, DECAYED_N + pool, TO_MICROBES_N + pool, DECAY_VOLATILISED_N + pool),
+        move(from, AMMONIUM_N, DECAYED_N + pool, TO_MICROBES_N + pool, DECAY_VOLATILISED_N + pool),
         move(AMMONIUM_N, MICROBE_N, AMMONIUM_TIED_UP_N + pool),
         move(NITRATE_N, MICROBE_N, NITRATE_TIED_UP_N + pool));
   }

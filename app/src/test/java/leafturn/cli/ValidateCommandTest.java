@@ -1,0 +1,59 @@
+package leafturn.cli;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import com.fasterxml.jackson.databind.JsonNode;
+import com.fasterxml.jackson.databind.ObjectMapper;
+import java.io.IOException;
+import java.io.PrintWriter;
+import java.io.StringWriter;
+import java.nio.charset.StandardCharsets;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.util.ArrayList;
+import java.util.List;
+import org.junit.jupiter.api.Test;
+
+/** The table of published studies: the page in docs is what the command prints. */
+class ValidateCommandTest {
+  private static final Path PAGE = Path.of("..", "docs", "validation.md");
+  private static final String FENCE = "```";
+
+  @Test
+  void thePageIsWhatTheCommandPrints() throws IOException {
+    assertThat(lastBlock(Files.readAllLines(PAGE, StandardCharsets.UTF_8)))
+        .containsExactlyElementsOf(run("validate").lines().toList());
+  }
+
+  @Test
+  void everyFailureIsExplainedAndNothingElse() throws IOException {
+    JsonNode report = new ObjectMapper().readTree(run("validate", "--json"));
+    List<String> failed = new ArrayList<>();
+    for (JsonNode row : report.get("rows")) {
+      if (row.get("verdict").asText().equals("FAIL")) {
+        failed.add(row.get("id").asText());
+      }
+    }
+    List<String> explained = new ArrayList<>();
+    for (JsonNode miss : report.get("misses")) {
+      miss.get("ids").forEach(id -> explained.add(id.asText()));
+    }
+
+    assertThat(failed).isNotEmpty().hasSize(report.get("fail").asInt());
+    assertThat(explained).containsExactlyInAnyOrderElementsOf(failed);
+  }
+
+  private static String run(String... arguments) {
+    StringWriter out = new StringWriter();
+    StringWriter err = new StringWriter();
+    int exitCode = new LeafturnCommand(new PrintWriter(out), new PrintWriter(err)).run(arguments);
+    assertThat(exitCode).as(err.toString()).isZero();
+    return out.toString();
+  }
+
+  private static List<String> lastBlock(List<String> page) {
+    int end = page.lastIndexOf(FENCE);
+    int start = page.subList(0, end).lastIndexOf(FENCE + "text");
+    return page.subList(start + 1, end);
+  }
+}
