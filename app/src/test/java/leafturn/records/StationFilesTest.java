@@ -77,31 +77,41 @@ class StationFilesTest {
     assertThat(read(fixed("    0P S")).counts().presumedZeroDays()).isEqualTo(1);
   }
 
-  @Test
-  void sharesATotalOfSeveralDaysAmongThemAndNeverReadsItAsOneDay() {
+  /**
+   * Rain missing on 8 to 10 May, a total on the 10th, and the number of days it is said to hold.
+   */
+  private static String withTotal(String days) {
     StringBuilder rain = new StringBuilder(STATION + "201505PRCP");
     StringBuilder total = new StringBuilder(STATION + "201505MDPR");
     StringBuilder length = new StringBuilder(STATION + "201505DAPR");
     for (int day = 1; day <= 31; day++) {
       rain.append(day >= 8 && day <= 10 ? MISSING : "    0  S");
       total.append(day == 10 ? "  300  S" : MISSING);
-      length.append(day == 10 ? "    3  S" : MISSING);
+      length.append(day == 10 ? days : MISSING);
     }
-    String text =
-        month("TMAX", "  215  S", 0, "")
-            + month("TMIN", "   52  S", 0, "")
-            + rain
-            + "\n"
-            + total
-            + "\n"
-            + length
-            + "\n";
-    WeatherReading reading = read(text);
-    for (int index = 7; index <= 9; index++) {
-      assertThat(reading.series().value(Quantity.RAIN_MM, index)).isCloseTo(10, within(1e-12));
-    }
-    assertThat(reading.filled()).hasSize(3).allMatch(v -> v.rule() == FillRule.SHARE_OF_TOTAL);
+    return month("TMAX", "  215  S", 0, "")
+        + month("TMIN", "   52  S", 0, "")
+        + String.join("\n", rain, total, length);
+  }
+
+  @ParameterizedTest
+  @CsvSource({"'    3  S',10,10,10", "'    2  S',0,15,15", "'-9999   ',10,10,10"})
+  void sharesATotalOfSeveralDaysAmongThemAndNeverReadsItAsOneDay(
+      String days, double may8Mm, double may9Mm, double may10Mm) {
+    WeatherReading reading = read(withTotal(days));
+    assertThat(reading.series().value(Quantity.RAIN_MM, 7)).isCloseTo(may8Mm, within(1e-12));
+    assertThat(reading.series().value(Quantity.RAIN_MM, 8)).isCloseTo(may9Mm, within(1e-12));
+    assertThat(reading.series().value(Quantity.RAIN_MM, 9)).isCloseTo(may10Mm, within(1e-12));
+    assertThat(reading.filled()).hasSize(3).anyMatch(v -> v.rule() == FillRule.SHARE_OF_TOTAL);
     assertThat(reading.notes()).anySatisfy(note -> assertThat(note).contains("several days"));
+  }
+
+  @Test
+  void refusesATotalThatOverlapsDaysWithRainOfTheirOwn() {
+    assertThat(faults(withTotal("    4  S")))
+        .singleElement()
+        .asString()
+        .contains("2015-05-10 for 4 days overlaps");
   }
 
   @Test
