@@ -1,8 +1,7 @@
 package leafturn.reports;
 
-import java.math.BigDecimal;
-import java.math.RoundingMode;
 import leafturn.advice.call.Spread;
+import leafturn.quantity.DisplayNumber;
 
 /**
  * Quantities as people read them: two significant digits unless a whole number says enough, and a
@@ -101,10 +100,6 @@ public final class QuantityWords {
 
   private static String number(double value, double step) {
     int decimals = Math.max(0, (int) Math.ceil(-Math.log10(step) - 1e-9));
-    BigDecimal rounded =
-        BigDecimal.valueOf(Math.round(value / step) * step)
-            .setScale(decimals, RoundingMode.HALF_UP);
-    String digits = rounded.abs().toPlainString();
-    return rounded.signum() < 0 ? "−" + digits : digits;
+    return DisplayNumber.decimals(Math.round(value / step) * step, decimals);
   }
 }

@@ -74,6 +74,7 @@ public final class LeafturnServer implements AutoCloseable {
     read(config, "/", context -> page(context, pages.round()));
     read(config, "/lawns", context -> page(context, pages.lawns()));
     read(config, "/lawns/{slug}", this::lawn);
+    read(config, "/sources", context -> page(context, pages.sources()));
     read(config, "/assets/{version}/{name}", this::asset);
     config.routes.error(404, this::notFound);
     config.routes.exception(Exception.class, this::fault);

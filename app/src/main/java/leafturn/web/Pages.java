@@ -41,6 +41,10 @@ final class Pages {
                     Map.of("page", new LawnPage(lawn))));
   }
 
+  String sources() {
+    return filled("sources.jte", "Sources", Map.of("page", SourcesPage.ofTheModel()));
+  }
+
   String notFound() {
     return message(
         "There is no page at this address.",

@@ -14,6 +14,7 @@ import java.net.http.HttpResponse.BodyHandlers;
 import java.nio.charset.StandardCharsets;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
+import leafturn.model.ParameterTable;
 import org.junit.jupiter.api.AfterAll;
 import org.junit.jupiter.api.BeforeAll;
 import org.junit.jupiter.api.Test;
@@ -56,8 +57,16 @@ class LeafturnServerTest {
     assertThat(page).doesNotContain("style=", "<style", "onclick", "saved");
   }
 
+  @Test
+  void everyParameterStandsOnTheSourcesPageWithItsStatus() throws Exception {
+    String page = get("/sources").body();
+    assertThat(page)
+        .contains("optimum of growing potential", "gp_to", "Woods 2014", "our judgement");
+    assertThat(ParameterTable.names()).allMatch(name -> page.contains(">" + name + "<"));
+  }
+
   @ParameterizedTest
-  @ValueSource(strings = {"/", "/lawns", "/lawns/tern-cottage-back", "/no-such-page"})
+  @ValueSource(strings = {"/", "/lawns", "/sources", "/lawns/tern-cottage-back", "/no-such-page"})
   void everyAnswerCarriesTheProtectingHeaders(String path) throws Exception {
     HttpResponse<String> answer = get(path);
     assertThat(header(answer, "Content-Security-Policy"))

@@ -1,0 +1,78 @@
+package leafturn.browser;
+
+import com.microsoft.playwright.Browser;
+import com.microsoft.playwright.BrowserContext;
+import com.microsoft.playwright.BrowserType;
+import com.microsoft.playwright.Playwright;
+import com.microsoft.playwright.options.ColorScheme;
+import java.io.File;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.util.Arrays;
+import java.util.List;
+import java.util.Map;
+
+/** The Chromium on the PATH, never one that is downloaded. */
+final class Chromium implements AutoCloseable {
+  private final Playwright playwright;
+  private final Browser browser;
+
+  Chromium() {
+    playwright =
+        Playwright.create(
+            new Playwright.CreateOptions().setEnv(Map.of("PLAYWRIGHT_SKIP_BROWSER_DOWNLOAD", "1")));
+    browser =
+        playwright
+            .chromium()
+            .launch(
+                new BrowserType.LaunchOptions()
+                    .setExecutablePath(onThePath())
+                    .setArgs(
+                        List.of(
+                            "--no-sandbox",
+                            "--disable-quic",
+                            "--disable-background-networking",
+                            "--disable-component-update",
+                            "--disable-sync")));
+  }
+
+  /** A fresh window of a size, in a light or dark scheme. */
+  BrowserContext window(Window window) {
+    return browser.newContext(options(window));
+  }
+
+  /** A fresh window that runs no script. */
+  BrowserContext windowWithoutScript(Window window) {
+    return browser.newContext(options(window).setJavaScriptEnabled(false));
+  }
+
+  private static Browser.NewContextOptions options(Window window) {
+    return new Browser.NewContextOptions()
+        .setViewportSize(window.widthPx(), window.heightPx())
+        .setColorScheme(window.dark() ? ColorScheme.DARK : ColorScheme.LIGHT);
+  }
+
+  private static Path onThePath() {
+    return Arrays.stream(System.getenv("PATH").split(File.pathSeparator))
+        .map(folder -> Path.of(folder, "chromium"))
+        .filter(Files::isExecutable)
+        .findFirst()
+        .orElseThrow(
+            () ->
+                new IllegalStateException(
+                    "the pages are tested in Chromium, and no chromium is on the PATH"));
+  }
+
+  @Override
+  public void close() {
+    playwright.close();
+  }
+
+  /** Size and scheme of a window. */
+  record Window(int widthPx, int heightPx, boolean dark) {
+    static final Window PHONE = new Window(390, 844, false);
+    static final Window PHONE_DARK = new Window(390, 844, true);
+    static final Window DESK = new Window(1280, 800, false);
+    static final Window DESK_DARK = new Window(1280, 800, true);
+  }
+}

@@ -1,0 +1,229 @@
+package leafturn.browser;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import com.deque.html.axecore.playwright.AxeBuilder;
+import com.deque.html.axecore.results.Rule;
+import com.microsoft.playwright.Locator;
+import com.microsoft.playwright.Page;
+import com.microsoft.playwright.options.BoundingBox;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.stream.Stream;
+import leafturn.browser.Chromium.Window;
+import org.junit.jupiter.api.AfterAll;
+import org.junit.jupiter.api.BeforeAll;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.TestInstance;
+import org.junit.jupiter.api.TestInstance.Lifecycle;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.Arguments;
+import org.junit.jupiter.params.provider.MethodSource;
+
+/** Every page of the round in a real browser, on a phone and on a desk, light and dark. */
+@TestInstance(Lifecycle.PER_CLASS)
+class PagesTest {
+  private static final int MOST_BYTES = 200_000;
+  private static final double NO_SHIFT = 0.001;
+  private static final int MOST_TABS = 60;
+
+  /** Pairs of words in the figure that is shown which cover one another, with a px of grace. */
+  private static final String LABELS_IN_THE_WAY =
+      """
+      () => {
+        const shown = [...document.querySelectorAll('figure svg')].find(svg => svg.clientWidth > 0);
+        const boxes = [...shown.querySelectorAll('text')].map(text => [text.textContent, text.getBoundingClientRect()]);
+        const faults = [];
+        const edge = shown.getBoundingClientRect();
+        boxes.forEach(([words, box], i) => {
+          if (box.left < edge.left - 1 || box.right > edge.right + 1) faults.push(words + ' runs out');
+          boxes.slice(i + 1).forEach(([others, other]) => {
+            const wide = Math.min(box.right, other.right) - Math.max(box.left, other.left);
+            const tall = Math.min(box.bottom, other.bottom) - Math.max(box.top, other.top);
+            if (wide > 1 && tall > 4) faults.push(words + ' covers ' + others);
+          });
+        });
+        return faults;
+      }
+      """;
+
+  private RunningLeafturn leafturn;
+  private Chromium chromium;
+  private List<String> lawns;
+
+  @BeforeAll
+  void start() {
+    leafturn = RunningLeafturn.start();
+    chromium = new Chromium();
+    try (Visit visit = visit("/", Window.DESK)) {
+      lawns =
+          visit.page().locator("main a[href^='/lawns/']").all().stream()
+              .map(link -> link.getAttribute("href"))
+              .toList();
+    }
+  }
+
+  @AfterAll
+  void stop() throws Exception {
+    chromium.close();
+    leafturn.close();
+  }
+
+  /** The rooms in every window; the longest page and the further lawns in two of them. */
+  Stream<Arguments> pagesAndWindows() {
+    List<Arguments> pairs = new ArrayList<>();
+    for (String path : List.of("/", "/lawns", lawns.get(0))) {
+      for (Window window :
+          List.of(Window.PHONE, Window.PHONE_DARK, Window.DESK, Window.DESK_DARK)) {
+        pairs.add(Arguments.of(path, window));
+      }
+    }
+    List<String> further = new ArrayList<>(lawns.subList(1, lawns.size()));
+    further.add("/sources");
+    for (String path : further) {
+      pairs.add(Arguments.of(path, Window.PHONE));
+      pairs.add(Arguments.of(path, Window.DESK_DARK));
+    }
+    return pairs.stream();
+  }
+
+  Stream<Arguments> lawnsOnPhoneAndDesk() {
+    return lawns.stream()
+        .flatMap(
+            path -> Stream.of(Window.PHONE, Window.DESK).map(window -> Arguments.of(path, window)));
+  }
+
+  @ParameterizedTest
+  @MethodSource("pagesAndWindows")
+  void aPageIsSoundAccessibleLightAndStill(String path, Window window) {
+    try (Visit visit = visit(path, window)) {
+      assertThat(visit.complaints()).isEmpty();
+      assertThat(visit.hosts()).containsExactly(leafturn.address().getAuthority());
+      assertThat(visit.weightBytes()).isBetween(10_000, MOST_BYTES);
+      assertThat(visit.number("window.layoutShift")).isLessThan(NO_SHIFT);
+      assertThat(visit.number("document.documentElement.scrollWidth - window.innerWidth"))
+          .as("px wider than the window")
+          .isLessThanOrEqualTo(0);
+      assertThat(new AxeBuilder(visit.page()).analyze().getViolations())
+          .extracting(Rule::getId, Rule::getNodes)
+          .isEmpty();
+    }
+  }
+
+  @Test
+  void theRoundHasAtLeastFourLawnsAndEachHasItsPage() {
+    assertThat(lawns).hasSizeGreaterThanOrEqualTo(4).doesNotHaveDuplicates();
+    for (String path : lawns) {
+      try (Visit visit = visit(path, Window.DESK)) {
+        assertThat(visit.page().locator("h1").innerText()).as(path).isNotBlank();
+      }
+    }
+  }
+
+  @Test
+  void theFirstScreenOfAPhoneShowsTheAnswerAndTheFirstReason() {
+    try (Visit visit = visit(lawns.get(0), Window.PHONE)) {
+      assertThat(bottom(visit.page().locator("h1"))).isLessThan(Window.PHONE.heightPx());
+      assertThat(bottom(visit.page().locator(".reasons li").first()))
+          .isLessThan(Window.PHONE.heightPx());
+    }
+  }
+
+  @Test
+  void onAPhoneEveryValueOfAChoiceKeepsItsLabelBesideIt() {
+    try (Visit visit = visit(lawns.get(0), Window.PHONE)) {
+      List<Locator> cells = visit.page().locator(".choices td").all();
+      assertThat(cells).isNotEmpty();
+      for (Locator cell : cells) {
+        BoundingBox label = cell.locator(".label").boundingBox();
+        BoundingBox value = cell.locator(".value").boundingBox();
+        assertThat(label.x + label.width).isLessThanOrEqualTo(value.x);
+        assertThat(Math.abs(label.y - value.y)).isLessThan(24);
+      }
+    }
+  }
+
+  @ParameterizedTest
+  @MethodSource("lawnsOnPhoneAndDesk")
+  void noLabelOfTheSeasonFigureIsInTheWayOfAnother(String path, Window window) {
+    try (Visit visit = visit(path, window)) {
+      assertThat((List<?>) visit.page().evaluate(LABELS_IN_THE_WAY)).isEmpty();
+    }
+  }
+
+  @Test
+  void theKeyboardReachesEveryLinkAndShowsWhereItIs() {
+    try (Visit visit = visit(lawns.get(0), Window.DESK)) {
+      Page page = visit.page();
+      page.keyboard().press("Tab");
+      assertThat(page.locator(".skip:focus").boundingBox().y).isGreaterThanOrEqualTo(0);
+      List<String> reached = new ArrayList<>();
+      for (int tab = 0; tab < MOST_TABS && !reached.contains("SUMMARY"); tab++) {
+        page.keyboard().press("Tab");
+        reached.add(
+            (String)
+                page.evaluate(
+                    "() => document.activeElement.getAttribute('href')"
+                        + " ?? document.activeElement.tagName"));
+        assertThat(page.evaluate("() => getComputedStyle(document.activeElement).outlineStyle"))
+            .as("outline of " + reached)
+            .isEqualTo("solid");
+      }
+      assertThat(reached).contains("/", "/lawns", "/sources", "INPUT", "SUMMARY");
+    }
+  }
+
+  @Test
+  void theSkipLinkLeadsToTheContent() {
+    try (Visit visit = visit("/", Window.DESK)) {
+      visit.page().keyboard().press("Tab");
+      visit.page().keyboard().press("Enter");
+      assertThat(visit.page().evaluate("() => document.activeElement.id")).isEqualTo("content");
+    }
+  }
+
+  @Test
+  void theArrowKeysReadTheSeasonDayByDay() {
+    try (Visit visit = visit(lawns.get(0), Window.DESK)) {
+      Locator slider = visit.page().locator(".day-readout input");
+      Locator output = visit.page().locator(".day-readout output");
+      String today = output.innerText();
+      slider.press("ArrowLeft");
+      String dayBefore = output.innerText();
+      assertThat(dayBefore).isNotEqualTo(today).contains("mm high");
+      assertThat(slider.getAttribute("aria-valuetext")).isEqualTo(dayBefore);
+      slider.press("ArrowRight");
+      assertThat(output.innerText()).isEqualTo(today);
+    }
+  }
+
+  @Test
+  void everythingCanBeReadWithoutScript() {
+    try (Visit visit =
+        new Visit(chromium.windowWithoutScript(Window.DESK), leafturn.url(lawns.get(0)))) {
+      Page page = visit.page();
+      assertThat(page.locator("h1").innerText()).isNotBlank();
+      assertThat(page.locator(".season-wide").isVisible()).isTrue();
+      page.locator("summary").click();
+      assertThat(page.locator("#season-days").isVisible()).isTrue();
+    }
+  }
+
+  @Test
+  void aMissingPageLeadsBackToTheRound() {
+    try (Visit visit = visit("/no-such-page", Window.PHONE)) {
+      assertThat(new AxeBuilder(visit.page()).analyze().getViolations()).isEmpty();
+      visit.page().locator("main a").click();
+      assertThat(visit.page().url()).isEqualTo(leafturn.url("/"));
+    }
+  }
+
+  private Visit visit(String path, Window window) {
+    return new Visit(chromium.window(window), leafturn.url(path));
+  }
+
+  private static double bottom(Locator locator) {
+    BoundingBox box = locator.boundingBox();
+    return box.y + box.height;
+  }
+}
