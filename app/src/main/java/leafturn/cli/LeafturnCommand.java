@@ -45,6 +45,8 @@ public final class LeafturnCommand {
     this.out = out;
     this.err = err;
     this.commands = new CommandLine(new Top());
+    commands.addSubcommand(new CallCommand());
+    commands.addSubcommand(new SeasonCommand());
     commands.addSubcommand(new WeatherCommand());
     commands.addSubcommand(new SourcesCommand());
     commands.addSubcommand(new ValidateCommand());

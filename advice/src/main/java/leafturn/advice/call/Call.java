@@ -1,6 +1,7 @@
 package leafturn.advice.call;
 
 import java.time.LocalDate;
+import java.util.ArrayList;
 import java.util.List;
 import org.jspecify.annotations.Nullable;
 
@@ -46,6 +47,27 @@ public record Call(
     cautions = List.copyOf(cautions);
     notes = List.copyOf(notes);
     waits = List.copyOf(waits);
+  }
+
+  /** This call with notes on what its inputs lacked put before its own. */
+  public Call noting(List<String> inputNotes) {
+    List<String> all = new ArrayList<>(inputNotes);
+    all.addAll(notes);
+    return new Call(
+        on,
+        choice,
+        mowOn,
+        sentence,
+        reasons,
+        options,
+        mowBy,
+        wouldChange,
+        cautions,
+        all,
+        today,
+        outlook,
+        possibleSeasons,
+        waits);
   }
 
   /**

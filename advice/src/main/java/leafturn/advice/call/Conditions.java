@@ -37,6 +37,9 @@ final class Conditions {
               "If it stands below %s and the leaves are dry: return the clippings.",
               mm(returnableMm())));
     }
+    if (prospect.watered()) {
+      changes.add("If the sprinklers have just run: wait until leaves and ground are dry.");
+    }
     changes.add(
         "If annual bluegrass is in seed and you do not want more of it: collect, and keep it off cold heaps and beds.");
     changes.add(

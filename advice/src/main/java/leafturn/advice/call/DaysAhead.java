@@ -17,7 +17,7 @@ final class DaysAhead {
    *
    * @param heightMm grass height at the end of the day, mm
    * @param rainMm rain, mm; NaN on day 0 when the record holds it
-   * @param waterMm rain and irrigation, mm, from three days before day 0 on
+   * @param waterMm rain and logged watering, mm, from three days before day 0 on
    * @param soilWaterFraction water in the root zone over its capacity, 0-1
    * @param minimumC minimum air temperature, °C
    * @param maximumC maximum air temperature, °C
@@ -30,12 +30,12 @@ final class DaysAhead {
       double[] minimumC,
       double[] maximumC) {
 
-    /** Rain and irrigation of a day, which may lie up to three days before the call, mm. */
+    /** Rain and logged watering of a day, which may lie up to three days before the call, mm. */
     double waterMm(int day) {
       return waterMm[day + DAYS_BEFORE];
     }
 
-    /** Rain and irrigation of the three days before a day, mm. */
+    /** Rain and logged watering of the three days before a day, mm. */
     double waterOfThreeDaysBeforeMm(int day) {
       return waterMm(day - 1) + waterMm(day - 2) + waterMm(day - 3);
     }
@@ -70,8 +70,7 @@ final class DaysAhead {
           int day = firstDay + today.day();
           days.heightMm[day] = today.heightMm();
           days.rainMm[day] = today.flow(Flows.RAIN_MM);
-          days.waterMm[day + DAYS_BEFORE] =
-              today.flow(Flows.RAIN_MM) + today.flow(Flows.IRRIGATION_MM);
+          days.waterMm[day + DAYS_BEFORE] = today.flow(Flows.RAIN_MM);
           days.soilWaterFraction[day] = today.flow(Flows.ROOT_ZONE_WATER);
           days.minimumC[day] = season.minimumC(today.day());
           days.maximumC[day] = season.maximumC(today.day());

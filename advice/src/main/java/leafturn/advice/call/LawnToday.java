@@ -17,8 +17,8 @@ import org.jspecify.annotations.Nullable;
  * @param state the lawn's state
  * @param equations of the lawn
  * @param past the days shown, the last one that of the state
- * @param recentWaterMm rain and irrigation of the last {@link #RECENT_DAYS} days of the record, in
- *     order
+ * @param recentWaterMm rain and logged watering of the last {@link #RECENT_DAYS} days of the
+ *     record, in order
  * @param minimumC minimum air temperature of the day, °C, NaN when not known
  * @param maximumC maximum air temperature of the day, °C, NaN when not known
  * @param lastMown day of the last mowing, or null

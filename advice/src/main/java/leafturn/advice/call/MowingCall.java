@@ -47,7 +47,7 @@ public final class MowingCall {
    * @param weather daily record of its site
    * @param log what was done, in any order
    * @param on the day of the call, from the record's second day to the day after its end
-   * @throws IllegalArgumentException when the record does not allow a call for that day
+   * @throws NoCallException when the record does not allow a call for that day
    */
   public static Call of(Lawn lawn, WeatherSeries weather, List<LogEntry> log, LocalDate on) {
     return of(lawn, new SiteClimate(weather, lawn.site()), log, on, CallRules.standard());
@@ -57,7 +57,7 @@ public final class MowingCall {
    * The call by given rules, with the climate shared between the lawns of a site.
    *
    * @param rules the rules, perhaps with a person's own thresholds
-   * @throws IllegalArgumentException when the record does not allow a call for that day
+   * @throws NoCallException when the record does not allow a call for that day
    */
   public static Call of(
       Lawn lawn, SiteClimate climate, List<LogEntry> log, LocalDate on, CallRules rules) {

@@ -52,6 +52,11 @@ final class Prospect {
     return lawn.ground().grass().warmSeason();
   }
 
+  /** True when the programme waters the lawn. */
+  boolean watered() {
+    return lawn.programme().irrigationShareOfDemand() > 0;
+  }
+
   double cutHeightMm() {
     return mowing().heightMm();
   }

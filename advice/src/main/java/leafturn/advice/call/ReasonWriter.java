@@ -122,12 +122,16 @@ final class ReasonWriter {
   }
 
   private Reason breakdown(Spread half) {
+    String low = say("%.0f", half.low());
+    String high = say("%.0f", half.high());
+    String range =
+        low.equals(high)
+            ? "about the same in all possible seasons."
+            : say("between %s and %s days in eight of ten possible seasons.", low, high);
     return words.written(
         CallRule.BREAKDOWN,
         say("Half broken down in %.0f days", half.middle()),
-        say(
-            "gone to the soil and the air, between %.0f and %.0f days in eight of ten possible seasons.",
-            half.low(), half.high()),
+        "gone to the soil and the air, " + range,
         "no limit",
         false);
   }

@@ -30,25 +30,27 @@ final class Replay implements DayListener {
   private static final int SHOWN_DAYS = 90;
 
   private final LocalDate showFrom;
+  private final List<LogEntry> log;
   private final List<Outlook.PastDay> past = new ArrayList<>();
   private final double[] recentWaterMm = new double[LawnToday.RECENT_DAYS];
   private @Nullable LocalDate lastMown;
 
-  private Replay(LocalDate showFrom) {
+  private Replay(LocalDate showFrom, List<LogEntry> log) {
     this.showFrom = showFrom;
+    this.log = log;
   }
 
   /**
    * The lawn on a day.
    *
    * @param log entries up to that day
-   * @throws IllegalArgumentException when the record does not reach the day
+   * @throws NoCallException when the record does not reach the day
    */
   static LawnToday to(Lawn lawn, SiteClimate climate, List<LogEntry> log, LocalDate on) {
     WeatherSeries weather = climate.weather();
     int today = weather.indexOf(on);
     if (today < 1 || today > weather.days()) {
-      throw new IllegalArgumentException(
+      throw new NoCallException(
           "the day of the call is %s, but must lie from %s to %s, the day after the weather record ends"
               .formatted(on, weather.firstDay().plusDays(1), weather.lastDay().plusDays(1)));
     }
@@ -63,7 +65,7 @@ final class Replay implements DayListener {
     MowingSeason season = new MowingSeason(lawn.programme().mowing());
     LocalDate start = season.startBefore(on);
     LocalDate shown = on.minusDays(SHOWN_DAYS);
-    Replay replay = new Replay(start.isBefore(shown) && season.contains(on) ? start : shown);
+    Replay replay = new Replay(start.isBefore(shown) && season.contains(on) ? start : shown, log);
     int untilToday = known ? terms.days() - 1 : terms.days();
     run.live(spinUp, untilToday, keeper, replay);
     run.live(untilToday, terms.days(), log.isEmpty() ? unmownToday(keeper) : keeper, replay);
@@ -112,7 +114,7 @@ final class Replay implements DayListener {
   private static int spinUpDays(WeatherSeries weather, int spinUpYears, int today) {
     int cycle = wholeYearsDays(weather, today);
     if (spinUpYears > 0 && cycle > weather.days()) {
-      throw new IllegalArgumentException(
+      throw new NoCallException(
           "spin-up needs a whole year of weather, but the record runs from %s to %s; give a longer record or set spinUpYears to 0"
               .formatted(weather.firstDay(), weather.lastDay()));
     }
@@ -144,9 +146,8 @@ final class Replay implements DayListener {
   public void dayDone(LawnRun run) {
     boolean mown = run.flow(Flows.MOWINGS) > 0;
     System.arraycopy(recentWaterMm, 1, recentWaterMm, 0, recentWaterMm.length - 1);
-    recentWaterMm[recentWaterMm.length - 1] =
-        run.flow(Flows.RAIN_MM) + run.flow(Flows.IRRIGATION_MM);
     LocalDate day = run.terms().date(run.day());
+    recentWaterMm[recentWaterMm.length - 1] = run.flow(Flows.RAIN_MM) + wateredMm(day);
     if (mown) {
       lastMown = day;
     }
@@ -161,5 +162,16 @@ final class Replay implements DayListener {
               run.flow(Flows.LEAF_GROWTH_G),
               mown ? run.flow(Flows.RETURNED_SHARE) : Double.NaN));
     }
+  }
+
+  /** Watering that was logged; nobody knows on which day a programme's sprinklers really ran. */
+  private double wateredMm(LocalDate day) {
+    double sum = 0;
+    for (LogEntry entry : log) {
+      if (entry instanceof LogEntry.Watered watered && watered.day().equals(day)) {
+        sum += watered.waterMm();
+      }
+    }
+    return sum;
   }
 }

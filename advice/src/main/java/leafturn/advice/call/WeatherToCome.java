@@ -34,7 +34,7 @@ record WeatherToCome(List<PossibleSeason> seasons, List<Integer> years, boolean 
   /**
    * @param first the first day that is not known
    * @param soilC soil temperature on its eve, °C
-   * @throws IllegalArgumentException when no year of the record has the days needed
+   * @throws NoCallException when no year of the record has the days needed
    */
   static WeatherToCome after(SiteClimate climate, LocalDate on, LocalDate first, double soilC) {
     WeatherSeries weather = climate.weather();
@@ -49,7 +49,7 @@ record WeatherToCome(List<PossibleSeason> seasons, List<Integer> years, boolean 
       years.add(on.getYear());
     }
     if (years.isEmpty()) {
-      throw new IllegalArgumentException(
+      throw new NoCallException(
           "the call for %s needs %d days of weather after %s from at least one year, but the record runs from %s to %s"
               .formatted(on, DAYS, DATE.format(on), weather.firstDay(), weather.lastDay()));
     }

@@ -1,0 +1,185 @@
+package leafturn.reports;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.function.Function;
+import leafturn.advice.call.Call;
+import leafturn.advice.call.Option;
+import leafturn.advice.call.Option.Outcome;
+import leafturn.advice.call.Reason;
+import leafturn.advice.call.Spread;
+import org.jspecify.annotations.Nullable;
+
+/** A call for a terminal: the answer, its reasons, the choices side by side, and what remains. */
+public final class CallText {
+  private static final double THATCH_STEP_MM = 0.01;
+
+  private record Line(String title, Function<Option, String> words) {}
+
+  private final Call call;
+  private final List<String> lines = new ArrayList<>();
+
+  private CallText(Call call) {
+    this.call = call;
+  }
+
+  /** The lines of a call. */
+  public static List<String> of(Call call) {
+    CallText text = new CallText(call);
+    text.answer();
+    text.reasons();
+    text.choices();
+    text.list("What would change this answer", call.wouldChange());
+    text.list("Take care", call.cautions());
+    text.list("Assumed, corrected, not known", call.notes());
+    return text.lines.stream().map(Paragraph::plain).toList();
+  }
+
+  /** By when a third of the height would come off, in a sentence without its stop. */
+  static String mowBy(Call call) {
+    Spread mowBy = call.mowBy();
+    if (mowBy == null) {
+      return "No day in sight on which a third would come off";
+    }
+    return mowBy.high() < 0.5
+        ? "A third would come off today already"
+        : "Mow by " + DayWords.spreadOfDays(call.on(), mowBy).inLine();
+  }
+
+  private void answer() {
+    lines.add(call.sentence());
+    lines.add("");
+    Call.Today today = call.today();
+    String wet = today.possiblyWet() ? ", leaves likely wet" : "";
+    lines.add(
+        "%s: stands at %s, cut to %s%s. %s."
+            .formatted(
+                DayWords.dayAndYear(call.on()),
+                QuantityWords.whole(today.heightMm(), "mm"),
+                QuantityWords.whole(today.cutHeightMm(), "mm"),
+                wet,
+                mowBy(call)));
+    lines.add(
+        "Soil water %s of capacity, thatch %s; last mown %s."
+            .formatted(
+                QuantityWords.percent(today.soilWaterFraction()),
+                QuantityWords.quantity(today.thatchMm(), "mm"),
+                today.lastMown() == null ? "not on record" : DayWords.day(today.lastMown())));
+  }
+
+  private void reasons() {
+    heading("Why");
+    for (Reason reason : call.reasons()) {
+      String against = reason.against() ? " (speaks against returning now)" : "";
+      wrapped("- ", reason.headline() + ": " + reason.meaning() + against);
+      wrapped(
+          "  ", "[" + reason.threshold() + "; " + reason.source() + "; " + reason.status() + "]");
+    }
+  }
+
+  private void choices() {
+    if (call.options().isEmpty()) {
+      return;
+    }
+    heading("Choices");
+    List<String> letters = new ArrayList<>(List.of(""));
+    char letter = 'A';
+    for (Option option : call.options()) {
+      String remark = option.remark().isEmpty() ? "" : " (" + option.remark() + ")";
+      lines.add(
+          letter + "  " + option.title() + remark + (option.best() ? "  <- best choice" : ""));
+      letters.add(Character.toString(letter++));
+    }
+    lines.add("");
+    TextTable table = new TextTable(letters.toArray(String[]::new));
+    for (Line line : table()) {
+      List<String> cells = new ArrayList<>(List.of(line.title()));
+      call.options().forEach(option -> cells.add(line.words().apply(option)));
+      table.row(cells.toArray(String[]::new));
+    }
+    lines.addAll(table.lines());
+    lines.add("");
+    wrapped(
+        "",
+        "Middle of %d possible seasons of %d days, made from %s; eight of ten lie within the brackets."
+            .formatted(
+                call.possibleSeasons().count(),
+                call.possibleSeasons().days(),
+                call.possibleSeasons().madeFrom()));
+  }
+
+  private List<Line> table() {
+    String run = call.possibleSeasons().days() + " days";
+    return List.of(
+        line("Of the height", o -> QuantityWords.percent(o.heightTakenFraction()).inLine()),
+        line("Bags to carry", o -> OutcomeWords.bags(o.bags()).inLine()),
+        line("Loose, litres", o -> number(o.freshLitres())),
+        line("Dry matter, g/m²", o -> number(o.dryGPerM2())),
+        line("Dry matter, kg", o -> number(o.dryKg())),
+        line("Clumps", o -> clumps(o.clumpIndex())),
+        line("Half broken down, days", o -> broken(o, o.daysToHalf())),
+        line("Nine tenths, days", o -> broken(o, o.daysToNineTenths())),
+        line("N in the clippings, g/m²", o -> number(o.nitrogenG())),
+        line("P, g/m²", o -> number(o.phosphorusG())),
+        line("K, g/m²", o -> number(o.potassiumG())),
+        line("N of the year's feed", CallText::feed),
+        line("These nutrients", o -> o.nutrientsStay() ? "stay" : "leave"),
+        line("Thatch in " + run + ", mm", CallText::thatch),
+        line("N leached in " + run + ", g/m²", o -> number(o.leachedNGPerM2())),
+        line("Work, minutes", o -> whole(o.minutes())),
+        line("Next mowing due", this::next));
+  }
+
+  private static Line line(String title, Function<Outcome, String> words) {
+    return new Line(title, option -> words.apply(option.outcome()));
+  }
+
+  private static String number(@Nullable Spread spread) {
+    return spread == null ? OutcomeWords.NOT_KNOWN : QuantityWords.quantity(spread, "").inLine();
+  }
+
+  private static String whole(@Nullable Spread spread) {
+    return spread == null ? OutcomeWords.NOT_KNOWN : QuantityWords.whole(spread, "").inLine();
+  }
+
+  private static String clumps(Spread index) {
+    String words = OutcomeWords.clumping(index);
+    return index.high() > 0 ? words + ", " + number(index) : words;
+  }
+
+  private static String broken(Outcome outcome, @Nullable Spread days) {
+    return outcome.nutrientsStay() ? whole(days) : "taken away";
+  }
+
+  private static String feed(Outcome outcome) {
+    Spread share = outcome.nitrogenShareOfYearsFeed();
+    return share == null ? "not fed" : QuantityWords.percent(share).inLine();
+  }
+
+  private static String thatch(Outcome outcome) {
+    return QuantityWords.change(outcome.thatchChangeMm(), THATCH_STEP_MM, "").inLine();
+  }
+
+  private String next(Outcome outcome) {
+    Spread next = outcome.nextMowDay();
+    return next == null
+        ? "not in " + call.possibleSeasons().days() + " days"
+        : DayWords.shortDay(DayWords.after(call.on(), next.middle()));
+  }
+
+  private void list(String title, List<String> entries) {
+    if (!entries.isEmpty()) {
+      heading(title);
+      entries.forEach(entry -> wrapped("- ", entry));
+    }
+  }
+
+  private void heading(String title) {
+    lines.add("");
+    lines.add(title);
+  }
+
+  private void wrapped(String lead, String text) {
+    lines.addAll(Paragraph.of(lead, text));
+  }
+}

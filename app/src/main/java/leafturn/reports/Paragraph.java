@@ -1,0 +1,38 @@
+package leafturn.reports;
+
+import java.util.ArrayList;
+import java.util.List;
+
+/** Text broken into lines for a terminal. */
+final class Paragraph {
+  private static final int WIDTH = 92;
+
+  private Paragraph() {}
+
+  /**
+   * A text broken between words; further lines stand under its first letter.
+   *
+   * @param lead what stands before it on the first line, for instance "- "
+   */
+  static List<String> of(String lead, String text) {
+    List<String> lines = new ArrayList<>();
+    StringBuilder line = new StringBuilder(lead);
+    boolean empty = true;
+    for (String word : text.split(" ")) {
+      if (!empty && line.length() + 1 + word.length() > WIDTH) {
+        lines.add(line.toString());
+        line = new StringBuilder(" ".repeat(lead.length()));
+        empty = true;
+      }
+      line.append(empty ? "" : " ").append(word);
+      empty = false;
+    }
+    lines.add(line.toString());
+    return lines;
+  }
+
+  /** Blanks that hold number and unit together on a page are plain ones on a terminal. */
+  static String plain(String line) {
+    return line.replace(QuantityWords.THIN, " ").replace('\u00a0', ' ').stripTrailing();
+  }
+}

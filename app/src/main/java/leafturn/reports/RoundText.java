@@ -1,0 +1,49 @@
+package leafturn.reports;
+
+import java.util.ArrayList;
+import java.util.List;
+import leafturn.advice.call.LawnOnRound;
+import leafturn.advice.call.Reason;
+import leafturn.advice.call.RoundOfLawns;
+
+/** A round for a terminal: the lawns with their calls, most urgent first. */
+public final class RoundText {
+  private RoundText() {}
+
+  /** The lines of a round. */
+  public static List<String> of(RoundOfLawns round) {
+    List<String> lines = new ArrayList<>();
+    lines.add(
+        "%s's round on %s".formatted(round.adviserName(), DayWords.dayAndYear(round.today())));
+    if (!round.standing().isEmpty()) {
+      lines.add(round.standing());
+    }
+    for (LawnOnRound lawn : round.mostUrgentFirst()) {
+      lines.add("");
+      lines.add(lawn.propertyName() + ", " + lawn.lawnName());
+      lines.addAll(Paragraph.of("  ", lawn.call().sentence()));
+      lawn.call().reasons().stream()
+          .limit(1)
+          .flatMap(reason -> Paragraph.of("  ", inWords(reason)).stream())
+          .forEach(lines::add);
+      lines.addAll(Paragraph.of("  ", state(lawn)));
+    }
+    lines.add("");
+    lines.add("Weather: " + round.weatherOrigin() + ". Ranges come from other years, no forecast.");
+    return lines.stream().map(Paragraph::plain).toList();
+  }
+
+  private static String inWords(Reason reason) {
+    return reason.headline() + ": " + reason.meaning();
+  }
+
+  private static String state(LawnOnRound lawn) {
+    String entry = lawn.lastEntry().isEmpty() ? "" : " " + lawn.lastEntry() + ".";
+    return "Stands at %s, cut to %s. %s.%s"
+        .formatted(
+            QuantityWords.whole(lawn.call().today().heightMm(), "mm"),
+            QuantityWords.whole(lawn.call().today().cutHeightMm(), "mm"),
+            CallText.mowBy(lawn.call()),
+            entry);
+  }
+}
