@@ -98,7 +98,7 @@ class CallCommandsTest {
   void aRuleThatIsSetIsUsedAndNamed() throws JsonProcessingException {
     JsonNode call =
         call("--log", LOG, "--rule", "deck-factor=2", "--rule", "clumps=0.5", "--json").json();
-    assertThat(call.get("choice").textValue()).isEqualTo("RAISE_AND_CUT_TWICE");
+    assertThat(call.get("choice").textValue()).isEqualTo("MOW_AND_COLLECT");
     assertThat(call.at("/reasons/0/ruleId").textValue()).isEqualTo("clumps");
     assertThat(call.at("/reasons/0/source").textValue()).contains("set for this call; usual 1");
   }
@@ -202,7 +202,7 @@ class CallCommandsTest {
           call LAWN --weather WEATHER --on 2015-02-30       | give a day that exists
           call LAWN --weather WEATHER --on 2019-01-01       | from 2012-01-02 to 2016-01-01
           call LAWN --weather WEATHER --on 2015-05-28 --rule half=7 | half is 7, but must lie from 0.4 to 0.7
-          call LAWN --weather WEATHER --on 2015-05-28 --rule hlf=.5 | no rule named hlf
+          call LAWN --weather WEATHER --on 2015-05-28 --rule hlf=0.5 | no rule named hlf
           season LAWN --weather WEATHER --daily .           | this is a folder
           demo --port 70000                                 | must lie from 0 to 65535
           """)
