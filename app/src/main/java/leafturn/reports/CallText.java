@@ -6,6 +6,7 @@ import java.util.function.Function;
 import leafturn.advice.call.Call;
 import leafturn.advice.call.Option;
 import leafturn.advice.call.Option.Outcome;
+import leafturn.advice.call.PossibleSeasons;
 import leafturn.advice.call.Reason;
 import leafturn.advice.call.Spread;
 import org.jspecify.annotations.Nullable;
@@ -86,8 +87,8 @@ public final class CallText {
     char letter = 'A';
     for (Option option : call.options()) {
       String remark = option.remark().isEmpty() ? "" : " (" + option.remark() + ")";
-      lines.add(
-          letter + "  " + option.title() + remark + (option.best() ? "  <- best choice" : ""));
+      String best = option.best() ? "  <- best choice" : "";
+      lines.add(letter + "  " + option.title() + remark + best);
       letters.add(Character.toString(letter++));
     }
     lines.add("");
@@ -99,13 +100,12 @@ public final class CallText {
     }
     lines.addAll(table.lines());
     lines.add("");
-    wrapped(
-        "",
-        "Middle of %d possible seasons of %d days, made from %s; eight of ten lie within the brackets."
-            .formatted(
-                call.possibleSeasons().count(),
-                call.possibleSeasons().days(),
-                call.possibleSeasons().madeFrom()));
+    wrapped("", ranges(call.possibleSeasons()));
+  }
+
+  private static String ranges(PossibleSeasons seasons) {
+    return "Middle of %d possible seasons of %d days, made from %s; eight of ten lie within the brackets."
+        .formatted(seasons.count(), seasons.days(), seasons.madeFrom());
   }
 
   private List<Line> table() {

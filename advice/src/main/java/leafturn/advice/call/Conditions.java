@@ -25,18 +25,7 @@ final class Conditions {
     if (plan.choice() == Choice.WAIT_AND_RETURN && prospect.wet(0) && prospect.due(0)) {
       changes.add("If the leaves are dry after all: mow today and return.");
     }
-    if (plan.choice() != Choice.MOW_AND_COLLECT) {
-      changes.add(tallerThanAThird());
-      changes.add(
-          say(
-              "If it stands above %s: collect, and step the height down.",
-              mm(prospect.cutHeightMm() / (1 - rules.threshold(CallRule.HALF)))));
-    } else {
-      changes.add(
-          say(
-              "If it stands below %s and the leaves are dry: return the clippings.",
-              mm(returnableMm())));
-    }
+    changes.addAll(plan.returned() ? whenTaller() : whenShorter());
     if (prospect.watered()) {
       changes.add("If the sprinklers have just run: wait until leaves and ground are dry.");
     }
@@ -58,14 +47,23 @@ final class Conditions {
             index);
   }
 
-  private String tallerThanAThird() {
-    return say(
-        "If it stands above %s when you get there: raise the deck and cut twice.",
-        mm(
-            prospect.cutHeightMm()
-                / (1
-                    - rules.threshold(CallRule.ONE_THIRD)
-                    - rules.threshold(CallRule.ONE_THIRD_TOLERANCE))));
+  private List<String> whenTaller() {
+    double limit =
+        rules.threshold(CallRule.ONE_THIRD) + rules.threshold(CallRule.ONE_THIRD_TOLERANCE);
+    return List.of(
+        say(
+            "If it stands above %s when you get there: raise the deck and cut twice.",
+            mm(prospect.cutHeightMm() / (1 - limit))),
+        say(
+            "If it stands above %s: collect, and step the height down.",
+            mm(prospect.cutHeightMm() / (1 - rules.threshold(CallRule.HALF)))));
+  }
+
+  private List<String> whenShorter() {
+    return List.of(
+        say(
+            "If it stands below %s and the leaves are dry: return the clippings.",
+            mm(returnableMm())));
   }
 
   /** Height up to which dry clippings may be returned: by share, length and load. */

@@ -53,7 +53,7 @@ final class DaysAhead {
 
   private static Season unmown(LawnToday lawn, Programme programme, PossibleSeason season) {
     int firstDay = lawn.weatherKnown() ? 1 : 0;
-    Season days = today(lawn, season);
+    Season days = today(lawn);
     LawnRun run = new LawnRun(lawn.equations(), lawn.state(), season.terms());
     PlanKeeper keeper =
         new PlanKeeper(
@@ -82,7 +82,7 @@ final class DaysAhead {
   }
 
   /** The days up to the day of the call, as far as they are known. */
-  private static Season today(LawnToday lawn, PossibleSeason season) {
+  private static Season today(LawnToday lawn) {
     int days = LAST_DAY + 1;
     Season result =
         new Season(

@@ -76,40 +76,73 @@ public final class MowingCall {
 
   private Call made() {
     Optional<CallRule> leave = weighing.leave();
-    Weighed best = weighing.best();
-    List<Weighed> shown = shown(leave.isPresent() ? null : best);
-    List<Option> options = new ArrayList<>();
-    for (Weighed weighed : shown) {
-      boolean marked = leave.isEmpty() && weighed.equals(best);
-      options.add(answer.option(weighed, marked, outcomes.of(weighed.plan())));
-    }
+    return leave.isPresent() ? left(leave.get()) : decided(weighing.best());
+  }
+
+  private Call left(CallRule rule) {
+    List<Option> options = options(null);
+    return call(
+        new Decision(
+            Choice.LEAVE_ALONE,
+            null,
+            answer.leave(rule),
+            List.of(leaveReason(rule)),
+            List.of(),
+            List.of()),
+        options);
+  }
+
+  private Call decided(Weighed best) {
+    List<Option> options = options(best);
+    return call(
+        new Decision(
+            best.plan().choice(),
+            prospect.date(best.plan().day()),
+            answer.sentence(best, weighing.of(Choice.MOW_AND_RETURN, 0)),
+            reasons(best, options),
+            new Conditions(prospect).of(best.plan()),
+            Cautions.of(best.plan(), prospect)),
+        options);
+  }
+
+  private record Decision(
+      Choice choice,
+      @Nullable LocalDate mowOn,
+      String sentence,
+      List<Reason> reasons,
+      List<String> wouldChange,
+      List<String> cautions) {}
+
+  private Call call(Decision decision, List<Option> options) {
     Spread mowBy = mowBy();
-    Outlook outlook = new SeasonOutlook(prospect).outlook();
     List<Option> waits = waits(options);
     if (outcomes.beyondTheRun() || (mowBy != null && mowBy.high() >= WeatherToCome.DAYS)) {
       notes.beyondTheRun();
     }
     notes.description(lawn);
     notes.unknown();
-    List<Reason> reasons =
-        leave.isPresent() ? List.of(leaveReason(leave.get())) : reasons(best, options);
     return new Call(
         today.on(),
-        leave.isPresent() ? Choice.LEAVE_ALONE : best.plan().choice(),
-        leave.isPresent() ? null : prospect.date(best.plan().day()),
-        leave.isPresent()
-            ? answer.leave(leave.get())
-            : answer.sentence(best, weighing.of(Choice.MOW_AND_RETURN, 0)),
-        reasons,
+        decision.choice(),
+        decision.mowOn(),
+        decision.sentence(),
+        decision.reasons(),
         options,
         mowBy,
-        leave.isPresent() ? List.of() : new Conditions(prospect).of(best.plan()),
-        leave.isPresent() ? List.of() : Cautions.of(best.plan(), prospect),
+        decision.wouldChange(),
+        decision.cautions(),
         notes.notes(),
         state(),
-        outlook,
+        new SeasonOutlook(prospect).outlook(),
         toCome.described(today.on()),
         waits);
+  }
+
+  /** The options to show with their outcomes; none of them is marked where there is no best. */
+  private List<Option> options(@Nullable Weighed best) {
+    return shown(best).stream()
+        .map(w -> answer.option(w, w.equals(best), outcomes.of(w.plan())))
+        .toList();
   }
 
   private Reason leaveReason(CallRule rule) {

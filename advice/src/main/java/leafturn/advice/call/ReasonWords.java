@@ -5,6 +5,8 @@ import static leafturn.advice.call.Words.mm;
 import static leafturn.advice.call.Words.percent;
 import static leafturn.advice.call.Words.say;
 
+import java.time.LocalDate;
+
 /** A rule's finding on a day in words: number, meaning, threshold and source. */
 final class ReasonWords {
   private final Prospect prospect;
@@ -20,51 +22,57 @@ final class ReasonWords {
   /** The finding of a rule on a day, as a reason for or against mowing and returning. */
   Reason reason(CallRule rule, int day, boolean against) {
     return switch (rule) {
-      case SEASON, LEAST_GROWTH, DUE, HARDLY_GROWING -> timing(rule, day, against);
-      case FROST, SATURATED, SOFT_GROUND, HEAT, WET -> ground(rule, day, against);
-      default -> cut(rule, day, against);
+      case SEASON -> season(day, against);
+      case LEAST_GROWTH -> leastGrowth(day, against);
+      case HARDLY_GROWING -> atRest(against);
+      case DUE -> due(day, against);
+      case FROST -> frost(day, against);
+      case SATURATED -> saturated(day, against);
+      case SOFT_GROUND -> softGround(day, against);
+      case HEAT -> heat(day, against);
+      case WET -> wet(day, against);
+      case HALF -> half(day, against);
+      case ONE_THIRD -> third(day, against);
+      case LENGTH -> length(day, against);
+      case CLUMPS, CLUMPS_HEAVY -> clumps(rule, day, against);
+      default -> throw new IllegalArgumentException(rule.id() + " is never a reason by itself");
     };
   }
 
-  private Reason timing(CallRule rule, int day, boolean against) {
-    double lengthMm = prospect.lengthMm(day, prospect.cutHeightMm());
-    return switch (rule) {
-      case SEASON ->
-          written(
-              rule,
-              "Outside the mowing season",
-              "By its own programme this lawn is not mown " + days.when(day) + ".",
-              say(
-                  "season from %s to %s",
-                  DayNames.date(prospect.mowingSeason().startBefore(prospect.date(day))),
-                  DayNames.date(
-                      prospect
-                          .mowingSeason()
-                          .endAfter(prospect.mowingSeason().startBefore(prospect.date(day))))),
-              against);
-      case LEAST_GROWTH ->
-          written(
-              rule,
-              say("%s to cut", mm(lengthMm)),
-              say(
-                  "So little above the cut height of %s is not worth a pass of the mower %s.",
-                  mm(prospect.cutHeightMm()), days.when(day)),
-              "at least " + mm(rules.threshold(rule)),
-              against);
-      case HARDLY_GROWING ->
-          written(
-              rule,
-              "Hardly growing",
-              say(
-                  "Leaf grew %.2f g/m² a day last week, and the soil holds %s of the water it can. Grass at rest in drought is best left alone.",
-                  prospect.today().recentGrowthGPerM2(),
-                  percent(prospect.today().soilWaterFraction())),
-              say(
-                  "at rest below %s g/m² a day with less than %s of the water",
-                  figure(rules.threshold(rule)), percent(rules.threshold(CallRule.DRY_SOIL))),
-              against);
-      default -> due(day, against);
-    };
+  private Reason season(int day, boolean against) {
+    MowingSeason season = prospect.mowingSeason();
+    LocalDate from = season.startBefore(prospect.date(day));
+    return written(
+        CallRule.SEASON,
+        "Outside the mowing season",
+        "By its own programme this lawn is not mown " + days.when(day) + ".",
+        say("season from %s to %s", DayNames.date(from), DayNames.date(season.endAfter(from))),
+        against);
+  }
+
+  private Reason leastGrowth(int day, boolean against) {
+    return written(
+        CallRule.LEAST_GROWTH,
+        say("%s to cut", mm(lengthMm(day))),
+        say(
+            "So little above the cut height of %s is not worth a pass of the mower %s.",
+            mm(prospect.cutHeightMm()), days.when(day)),
+        "at least " + mm(rules.threshold(CallRule.LEAST_GROWTH)),
+        against);
+  }
+
+  private Reason atRest(boolean against) {
+    return written(
+        CallRule.HARDLY_GROWING,
+        "Hardly growing",
+        say(
+            "Leaf grew %.2f g/m² a day last week, and the soil holds %s of the water it can. Grass at rest in drought is best left alone.",
+            prospect.today().recentGrowthGPerM2(), percent(prospect.today().soilWaterFraction())),
+        say(
+            "at rest below %s g/m² a day with less than %s of the water",
+            figure(rules.threshold(CallRule.HARDLY_GROWING)),
+            percent(rules.threshold(CallRule.DRY_SOIL))),
+        against);
   }
 
   private Reason due(int day, boolean against) {
@@ -88,98 +96,108 @@ final class ReasonWords {
         against);
   }
 
-  private Reason ground(CallRule rule, int day, boolean against) {
-    double threshold = rules.threshold(rule);
-    return switch (rule) {
-      case FROST ->
-          written(
-              rule,
-              say("Down to %.1f °C", prospect.medianOf(s -> s.minimumC()[day])),
-              say(
-                  "Grass can be colder than the air and frozen %s; frozen leaves break underfoot.",
-                  days.when(day)),
-              say("frost possible at %s °C or less", figure(threshold)),
-              against);
-      case SATURATED ->
-          written(
-              rule,
-              "Soil full of water",
-              say(
-                  "The root zone holds %s of the water it can %s; wheels press and smear such soil.",
-                  percent(prospect.medianOf(s -> s.soilWaterFraction()[day])), days.when(day)),
-              "limit " + percent(threshold),
-              against);
-      case SOFT_GROUND ->
-          written(
-              rule,
-              say(
-                  "%.0f mm of water in three days",
-                  prospect.medianOf(s -> s.waterOfThreeDaysBeforeMm(day))),
-              "The ground is likely too soft for wheels " + days.when(day) + ".",
-              say("limit %s mm", figure(threshold)),
-              against);
-      case HEAT ->
-          written(
-              rule,
-              say("Up to %.0f °C", prospect.medianOf(s -> s.maximumC()[day])),
-              "Too hot for a cool-season grass to grow; a cut costs it shade and water "
-                  + days.when(day)
-                  + ".",
-              say("limit %s °C", figure(threshold)),
-              against);
-      default ->
-          written(
-              rule,
-              "Leaves likely wet " + days.name(day),
-              say(
-                  "%.1f mm of rain or water %s, %.1f mm the day before. Wet clippings cling and clump, and wet slopes are slippery. Dew is not in this.",
-                  prospect.medianOf(s -> s.waterMm(day)),
-                  days.when(day),
-                  prospect.medianOf(s -> s.waterMm(day - 1))),
-              say(
-                  "wet above %s mm, or %s mm the day before",
-                  figure(threshold), figure(rules.threshold(CallRule.WET_YESTERDAY))),
-              against);
-    };
+  private Reason frost(int day, boolean against) {
+    return written(
+        CallRule.FROST,
+        say("Down to %.1f °C", prospect.medianOf(season -> season.minimumC()[day])),
+        say(
+            "Grass can be colder than the air and frozen %s; frozen leaves break underfoot.",
+            days.when(day)),
+        say("frost possible at %s °C or less", figure(rules.threshold(CallRule.FROST))),
+        against);
   }
 
-  private Reason cut(CallRule rule, int day, boolean against) {
-    double heightMm = prospect.heightMm(day);
-    double lengthMm = prospect.lengthMm(day, prospect.cutHeightMm());
-    double threshold = rules.threshold(rule);
-    return switch (rule) {
-      case HALF ->
-          written(
-              rule,
-              taken(heightMm, prospect.cutHeightMm()) + " of the height",
-              say(
-                  "would come off %s, from %s to %s: too much to leave lying. Collect, and step the height down over several mowings.",
-                  days.when(day), mm(heightMm), mm(prospect.cutHeightMm())),
-              "limit " + percent(threshold),
-              against);
-      case ONE_THIRD ->
-          written(
-              rule,
-              taken(heightMm, prospect.cutHeightMm()) + " of the height",
-              say(
-                  "comes off %s, from %s to %s. Taking more than a third at once sets roots back.",
-                  days.when(day), mm(heightMm), mm(prospect.cutHeightMm())),
-              "limit a third",
-              against);
-      case LENGTH ->
-          written(
-              rule,
-              "Pieces up to " + mm(lengthMm),
-              "Such long pieces lie on top of the turf instead of falling between the leaves.",
-              "limit " + mm(threshold),
-              against);
-      default -> clumps(rule, day, lengthMm, against);
-    };
+  private Reason saturated(int day, boolean against) {
+    return written(
+        CallRule.SATURATED,
+        "Soil full of water",
+        say(
+            "The root zone holds %s of the water it can %s; wheels press and smear such soil.",
+            percent(prospect.medianOf(season -> season.soilWaterFraction()[day])), days.when(day)),
+        "limit " + percent(rules.threshold(CallRule.SATURATED)),
+        against);
   }
 
-  private Reason clumps(CallRule rule, int day, double lengthMm, boolean against) {
+  private Reason softGround(int day, boolean against) {
+    return written(
+        CallRule.SOFT_GROUND,
+        say(
+            "%.0f mm of water in three days",
+            prospect.medianOf(season -> season.waterOfThreeDaysBeforeMm(day))),
+        "The ground is likely too soft for wheels " + days.when(day) + ".",
+        say("limit %s mm", figure(rules.threshold(CallRule.SOFT_GROUND))),
+        against);
+  }
+
+  private Reason heat(int day, boolean against) {
+    return written(
+        CallRule.HEAT,
+        say("Up to %.0f °C", prospect.medianOf(season -> season.maximumC()[day])),
+        say(
+            "Too hot for a cool-season grass to grow %s; a cut would cost it shade and water.",
+            days.when(day)),
+        say("limit %s °C", figure(rules.threshold(CallRule.HEAT))),
+        against);
+  }
+
+  private Reason wet(int day, boolean against) {
+    return written(
+        CallRule.WET,
+        "Leaves likely wet " + days.name(day),
+        say(
+            "%.1f mm of rain or water %s, %.1f mm the day before. Wet clippings cling and clump, and wet slopes are slippery. Dew is not in this.",
+            prospect.medianOf(season -> season.waterMm(day)),
+            days.when(day),
+            prospect.medianOf(season -> season.waterMm(day - 1))),
+        say(
+            "wet above %s mm, or %s mm the day before",
+            figure(rules.threshold(CallRule.WET)), figure(rules.threshold(CallRule.WET_YESTERDAY))),
+        against);
+  }
+
+  private Reason half(int day, boolean against) {
+    return written(
+        CallRule.HALF,
+        taken(prospect.heightMm(day), prospect.cutHeightMm()) + " of the height",
+        say(
+            "would come off %s, from %s to %s: too much to leave lying. Collect, and step the height down over several mowings.",
+            days.when(day), mm(prospect.heightMm(day)), mm(prospect.cutHeightMm())),
+        "limit " + percent(rules.threshold(CallRule.HALF)),
+        against);
+  }
+
+  private Reason third(int day, boolean against) {
+    return written(
+        CallRule.ONE_THIRD,
+        taken(prospect.heightMm(day), prospect.cutHeightMm()) + " of the height",
+        say(
+            "%s %s, from %s to %s. Taking more than a third at once sets roots back.",
+            against ? "would come off" : "comes off",
+            days.when(day),
+            mm(prospect.heightMm(day)),
+            mm(prospect.cutHeightMm())),
+        third(),
+        against);
+  }
+
+  /** The limit of the one-third rule as it is set. */
+  String third() {
+    double limit = rules.threshold(CallRule.ONE_THIRD);
+    return Math.abs(limit - 1.0 / 3) < 1e-6 ? "limit a third" : "limit " + percent(limit);
+  }
+
+  private Reason length(int day, boolean against) {
+    return written(
+        CallRule.LENGTH,
+        "Pieces up to " + mm(lengthMm(day)),
+        "Such long pieces lie on top of the turf instead of falling between the leaves.",
+        "limit " + mm(rules.threshold(CallRule.LENGTH)),
+        against);
+  }
+
+  private Reason clumps(CallRule rule, int day, boolean against) {
     boolean wet = prospect.wet(day);
-    double dry = prospect.dryGPerM2(lengthMm);
+    double dry = prospect.dryGPerM2(lengthMm(day));
     double limit = rules.threshold(wet ? CallRule.CLUMP_LIMIT_WET : CallRule.CLUMP_LIMIT_DRY);
     return written(
         rule,
@@ -193,6 +211,10 @@ final class ReasonWords {
             wet ? "wet" : "dry"),
         say("limit %s at %s g/m²", figure(rules.threshold(rule)), figure(limit)),
         against);
+  }
+
+  private double lengthMm(int day) {
+    return prospect.lengthMm(day, prospect.cutHeightMm());
   }
 
   /** A reason with the source and status of its rule. */

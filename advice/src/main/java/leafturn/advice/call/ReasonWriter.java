@@ -105,7 +105,7 @@ final class ReasonWriter {
         say(
             "come off in two cuts: to %s %s, to %s %s.",
             mm(first.toMm()), days.when(first.day()), mm(second.toMm()), days.when(second.day())),
-        "limit a third",
+        words.third(),
         false);
   }
 

@@ -48,24 +48,16 @@ final class Replay implements DayListener {
    */
   static LawnToday to(Lawn lawn, SiteClimate climate, List<LogEntry> log, LocalDate on) {
     WeatherSeries weather = climate.weather();
-    int today = weather.indexOf(on);
-    if (today < 1 || today > weather.days()) {
-      throw new NoCallException(
-          "the day of the call is %s, but must lie from %s to %s, the day after the weather record ends"
-              .formatted(on, weather.firstDay().plusDays(1), weather.lastDay().plusDays(1)));
-    }
+    int today = checkedDay(weather, on);
     boolean known = today < weather.days();
-    int recordDays = known ? today + 1 : today;
     int spinUp = spinUpDays(weather, lawn.spinUpYears(), today);
-    DailyTerms terms = terms(climate, spinUp, wholeYearsDays(weather, today), recordDays);
+    int cycle = wholeYearsDays(weather, today);
+    DailyTerms terms = terms(climate, spinUp, cycle, known ? today + 1 : today);
     LawnEquations equations = new LawnEquations(LawnParameters.of(lawn));
     LawnRun run = new LawnRun(equations, LawnModel.startState(lawn, equations), terms);
     run.live(0, spinUp, new ProgrammeKeeper(lawn.programme(), equations), DayListener.NONE);
     LogKeeper keeper = new LogKeeper(lawn, equations, log);
-    MowingSeason season = new MowingSeason(lawn.programme().mowing());
-    LocalDate start = season.startBefore(on);
-    LocalDate shown = on.minusDays(SHOWN_DAYS);
-    Replay replay = new Replay(start.isBefore(shown) && season.contains(on) ? start : shown, log);
+    Replay replay = new Replay(shownFrom(lawn, on), log);
     int untilToday = known ? terms.days() - 1 : terms.days();
     run.live(spinUp, untilToday, keeper, replay);
     run.live(untilToday, terms.days(), log.isEmpty() ? unmownToday(keeper) : keeper, replay);
@@ -80,6 +72,24 @@ final class Replay implements DayListener {
         known ? weather.value(Quantity.MAXIMUM_C, today) : Double.NaN,
         replay.lastMown,
         keeper.corrections());
+  }
+
+  private static int checkedDay(WeatherSeries weather, LocalDate on) {
+    int today = weather.indexOf(on);
+    if (today < 1 || today > weather.days()) {
+      throw new NoCallException(
+          "the day of the call is %s, but must lie from %s to %s, the day after the weather record ends"
+              .formatted(on, weather.firstDay().plusDays(1), weather.lastDay().plusDays(1)));
+    }
+    return today;
+  }
+
+  /** First day of the season figure: the season's start, and some months at least. */
+  private static LocalDate shownFrom(Lawn lawn, LocalDate on) {
+    MowingSeason season = new MowingSeason(lawn.programme().mowing());
+    LocalDate shown = on.minusDays(SHOWN_DAYS);
+    LocalDate start = season.startBefore(on);
+    return season.contains(on) && start.isBefore(shown) ? start : shown;
   }
 
   /** Without a log the programme stands in, but whether it mows today is what the call is about. */
