@@ -82,6 +82,15 @@ class MowingCallTest {
   }
 
   @Test
+  void grassThatGrowsTooTallWhileItDriesIsCutTwiceThen() {
+    Call call = standingAt(117, today(Quantity.RAIN_MM, 6));
+    assertThat(call.sentence())
+        .isEqualTo(
+            "Wait, then cut twice: to 95 mm on Friday, to 76 mm on Monday; return both times.");
+    assertThat(call.mowOn()).isEqualTo(ON.plusDays(2));
+  }
+
+  @Test
   void overAThirdIsCutTwice() {
     Call call = standingAt(130, MILD);
     assertThat(call.choice()).isEqualTo(Choice.RAISE_AND_CUT_TWICE);

@@ -13,6 +13,8 @@ import leafturn.model.lawn.LogEntry;
 import leafturn.model.weather.WeatherSeries;
 import leafturn.model.weather.WeatherSeries.Quantity;
 import org.junit.jupiter.api.Test;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.ValueSource;
 
 /** What a call may know: the log and the weather up to its day, and other years after it. */
 class ReplayAndWeatherTest {
@@ -32,13 +34,15 @@ class ReplayAndWeatherTest {
     assertThat(call(WEATHER, LOG, ON)).isEqualTo(call(WEATHER, LOG, ON));
   }
 
-  @Test
-  void theDaysThatReallyFollowedAreNotLookedAt() {
-    WeatherSeries wetter =
-        CallExamples.changed(WEATHER, Quantity.RAIN_MM, ON.plusDays(1), ON.plusDays(365), 33);
-    WeatherSeries warmer =
-        CallExamples.changed(wetter, Quantity.MAXIMUM_C, ON.plusDays(1), ON.plusDays(365), 45);
-    assertThat(call(warmer, LOG, ON)).isEqualTo(call(WEATHER, LOG, ON));
+  @ParameterizedTest
+  @ValueSource(strings = {"2014-05-20", "2014-10-20", "2013-11-02"})
+  void theDaysThatReallyFollowedAreNotLookedAt(LocalDate on) {
+    LocalDate next = on.plusDays(1);
+    LocalDate last = on.plusDays(365);
+    WeatherSeries wetter = CallExamples.changed(WEATHER, Quantity.RAIN_MM, next, last, 33);
+    WeatherSeries warmer = CallExamples.changed(wetter, Quantity.MAXIMUM_C, next, last, 45);
+    Call known = call(WEATHER, LOG, on);
+    assertThat(call(warmer, LOG, on)).isEqualTo(known);
   }
 
   @Test
