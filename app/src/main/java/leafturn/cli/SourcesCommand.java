@@ -1,10 +1,13 @@
 package leafturn.cli;
 
 import java.io.PrintWriter;
+import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.concurrent.Callable;
+import leafturn.advice.call.CallRules;
+import leafturn.advice.call.RuleEntry;
 import leafturn.model.Parameter;
 import leafturn.model.ParameterTable;
 import leafturn.quantity.DisplayNumber;
@@ -22,13 +25,13 @@ import picocli.CommandLine.Spec;
 /** Tells where the numbers come from. */
 @Command(
     name = "sources",
-    description = "Tells each parameter's value, range, source and status.",
+    description = "Tells the value, range, source and status of each parameter and rule.",
     footer = {"", "Example: leafturn sources gmax"})
 final class SourcesCommand implements Callable<Integer> {
   @Parameters(
       paramLabel = "NAME",
       arity = "0..1",
-      description = "Short name of a parameter; all of them when it is left out.")
+      description = "Short name of a parameter or rule; all of them when it is left out.")
   private @Nullable String name;
 
   @Option(names = "--json", description = "Prints one JSON document.")
@@ -43,36 +46,81 @@ final class SourcesCommand implements Callable<Integer> {
   @Override
   public Integer call() {
     PrintWriter out = spec.commandLine().getOut();
-    List<Parameter> rows = rows();
+    List<Parameter> parameters =
+        ParameterTable.rows().stream().filter(row -> wanted(row.name())).toList();
+    List<RuleEntry> rules =
+        CallRules.standard().entries().stream().filter(row -> wanted(row.rule().id())).toList();
+    if (parameters.isEmpty() && rules.isEmpty()) {
+      throw unknown(String.valueOf(name));
+    }
     if (json) {
-      out.println(JsonReport.of(Map.of("parameters", rows.stream().map(this::document).toList())));
+      Map<String, Object> document = new LinkedHashMap<>();
+      document.put("parameters", parameters.stream().map(this::document).toList());
+      document.put("rules", rules.stream().map(SourcesCommand::document).toList());
+      out.println(JsonReport.of(document));
       return ExitCode.DONE;
     }
-    String previous = "";
-    for (Parameter row : rows) {
-      if (!row.name().equals(previous)) {
-        out.println((previous.isEmpty() ? "" : "\n") + row.name() + ": " + row.meaning());
-        previous = row.name();
-      }
-      out.println(line(row));
-    }
+    lines(parameters, rules).forEach(out::println);
     return ExitCode.DONE;
   }
 
-  private List<Parameter> rows() {
-    if (name == null) {
-      return ParameterTable.rows();
+  private boolean wanted(String candidate) {
+    return name == null || name.equals(candidate);
+  }
+
+  private static InputException unknown(String name) {
+    List<String> names = new ArrayList<>(ParameterTable.names());
+    CallRules.standard().entries().forEach(entry -> names.add(entry.rule().id()));
+    String near =
+        NearestName.of(name, names)
+            .map(found -> "did you mean " + found + "?")
+            .orElse("'leafturn sources' lists them all.");
+    return new InputException("There is no parameter or rule '%s'; %s".formatted(name, near));
+  }
+
+  private static List<String> lines(List<Parameter> parameters, List<RuleEntry> rules) {
+    List<String> lines = new ArrayList<>();
+    String previous = "";
+    for (Parameter row : parameters) {
+      if (!row.name().equals(previous)) {
+        lines.add((previous.isEmpty() ? "" : "\n") + row.name() + ": " + row.meaning());
+        previous = row.name();
+      }
+      lines.add(line(row));
     }
-    List<Parameter> rows =
-        ParameterTable.rows().stream().filter(row -> row.name().equals(name)).toList();
-    if (rows.isEmpty()) {
-      String near =
-          NearestName.of(name, ParameterTable.names())
-              .map(found -> "did you mean " + found + "?")
-              .orElse("'leafturn sources' lists them all.");
-      throw new InputException("There is no parameter '%s'; %s".formatted(name, near));
+    for (RuleEntry rule : rules) {
+      lines.add((lines.isEmpty() ? "" : "\n") + rule.rule().id() + ": " + rule.meaning());
+      lines.add(line(rule));
     }
-    return rows;
+    return lines;
+  }
+
+  private static String line(RuleEntry rule) {
+    String value =
+        Double.isNaN(rule.threshold())
+            ? ""
+            : "%s %s (%s to %s); "
+                .formatted(
+                    DisplayNumber.plain(rule.threshold()),
+                    rule.unit(),
+                    DisplayNumber.plain(rule.low()),
+                    DisplayNumber.plain(rule.high()));
+    String used = rule.rank() > 0 ? "rule " + rule.rank() + " of the call" : "the call";
+    return "  %s%s; used for %s; %s".formatted(value, rule.status(), used, rule.source());
+  }
+
+  private static Map<String, Object> document(RuleEntry rule) {
+    Map<String, Object> document = new LinkedHashMap<>();
+    document.put("name", rule.rule().id());
+    document.put("rank", rule.rank() > 0 ? rule.rank() : null);
+    document.put("threshold", rule.threshold());
+    document.put("unit", rule.unit());
+    document.put("low", rule.low());
+    document.put("high", rule.high());
+    document.put("meaning", rule.meaning());
+    document.put("source", rule.source());
+    document.put("status", rule.status());
+    return document;
   }
 
   private static String line(Parameter row) {

@@ -62,6 +62,15 @@ class CommandsTest {
   }
 
   @Test
+  void tellsARuleOfTheCallAndItsSource() throws JsonProcessingException {
+    assertThat(run("sources", "clump-limit-dry").out())
+        .contains("40 g/m2 (10 to 100)", "assumed", "our judgement");
+    JsonNode rules = new ObjectMapper().readTree(run("sources", "--json").out()).get("rules");
+    assertThat(rules.get(0).get("name").textValue()).isEqualTo("season");
+    assertThat(rules.get(0).get("threshold").isNull()).isTrue();
+  }
+
+  @Test
   void helpAndVersionGoToStandardOutput() {
     assertThat(run("--version").out()).matches("leafturn \\d+\\.\\d+\\.\\d+\\R");
     assertThat(run().out()).contains("weather", "sources", "Exit code");
@@ -87,6 +96,7 @@ class CommandsTest {
           weather none.csv                 | none.csv: there is no such file
           weather .                        | this is a folder
           sources gmx                      | did you mean gmax?
+          sources one-thrid                | did you mean one-third?
           """)
   void wrongArgumentsAreOneSentenceAndExitTwo(String line, String words) {
     Ran ran = run(line.split(" "));
