@@ -23,7 +23,12 @@ final class Answer {
     Plan plan = best.plan();
     String day = days.when(plan.day());
     return switch (plan.choice()) {
-      case MOW_AND_RETURN -> "Mow today and return the clippings.";
+      case MOW_AND_RETURN ->
+          "Mow today and return the clippings"
+              + (best.breaks(CallRule.ONE_THIRD)
+                  ? say(", though %s of the height comes off", taken(0))
+                  : "")
+              + ".";
       case MOW_AND_COLLECT ->
           (plan.day() == 0 ? "Mow today" : "Wait, mow " + day)
               + " and collect: "
@@ -41,10 +46,14 @@ final class Answer {
     };
   }
 
+  private String taken(int day) {
+    return ReasonWords.taken(prospect.heightMm(day), prospect.cutHeightMm());
+  }
+
   private String whyCollect(Plan plan, Weighed returnToday) {
     double heightMm = prospect.heightMm(plan.day());
-    double taken = Prospect.takenFraction(heightMm, prospect.cutHeightMm());
-    if (taken > prospect.rules().threshold(CallRule.HALF)) {
+    if (Prospect.takenFraction(heightMm, prospect.cutHeightMm())
+        > prospect.rules().threshold(CallRule.HALF)) {
       return "more than half of the height comes off; step the height down over several mowings";
     }
     return returnToday.breaks(CallRule.LENGTH)

@@ -48,12 +48,10 @@ final class Conditions {
   }
 
   private List<String> whenTaller() {
-    double limit =
-        rules.threshold(CallRule.ONE_THIRD) + rules.threshold(CallRule.ONE_THIRD_TOLERANCE);
     return List.of(
         say(
             "If it stands above %s when you get there: raise the deck and cut twice.",
-            mm(prospect.cutHeightMm() / (1 - limit))),
+            mm(prospect.cutHeightMm() / (1 - prospect.thirdAndTolerance()))),
         say(
             "If it stands above %s: collect, and step the height down.",
             mm(prospect.cutHeightMm() / (1 - rules.threshold(CallRule.HALF)))));

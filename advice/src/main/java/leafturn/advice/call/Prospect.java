@@ -135,20 +135,34 @@ final class Prospect {
         && inMost(season -> seasons.get(season).maximumC()[day] >= rules.threshold(CallRule.HEAT));
   }
 
-  /** True when a cut is due on a day: by the programme, or because a third would come off. */
+  /**
+   * True when a cut is due on a day: by the programme, or because a day later more than a third
+   * would come off.
+   */
   boolean due(int day) {
     return inMost(season -> due(seasons.get(season), day));
   }
 
   boolean due(Season season, int day) {
+    int next = Math.min(day + 1, WeatherToCome.DAYS);
+    boolean lastChance =
+        takenFraction(season.heightMm()[next], cutHeightMm()) > thirdAndTolerance();
     double taken = takenFraction(season.heightMm()[day], cutHeightMm());
+    return lastChance || taken >= rules.threshold(CallRule.ONE_THIRD) || byProgramme(season, day);
+  }
+
+  private boolean byProgramme(Season season, int day) {
+    double heightMm = season.heightMm()[day];
     if (mowing().byOneThirdRule()) {
-      return taken >= rules.threshold(CallRule.DUE);
+      return takenFraction(heightMm, cutHeightMm()) >= rules.threshold(CallRule.DUE);
     }
-    double grownMm = season.heightMm()[day] - cutHeightMm();
-    boolean daysAreUp = today.daysSinceMowing() + day >= mowing().everyDays();
-    return (daysAreUp && grownMm >= rules.threshold(CallRule.LEAST_GROWTH))
-        || taken >= rules.threshold(CallRule.ONE_THIRD);
+    return today.daysSinceMowing() + day >= mowing().everyDays()
+        && heightMm - cutHeightMm() >= rules.threshold(CallRule.LEAST_GROWTH);
+  }
+
+  /** Largest share of the height that still counts as a third. */
+  double thirdAndTolerance() {
+    return rules.threshold(CallRule.ONE_THIRD) + rules.threshold(CallRule.ONE_THIRD_TOLERANCE);
   }
 
   /** First day on which a condition holds in a season, or -1. */

@@ -32,8 +32,8 @@ final class ReasonWriter {
   }
 
   /**
-   * Reasons for a plan. Where it is to mow and return today, what it keeps comes first; else what
-   * speaks against mowing and returning today.
+   * Reasons for a plan. Where it is to mow and return today and takes no more than a third, what it
+   * keeps comes first; else what speaks against mowing and returning today.
    */
   List<Reason> of(Weighed best, Weighed returnToday, @Nullable Outcome outcome) {
     Set<CallRule> told = EnumSet.copyOf(TIE_BREAKERS);
@@ -50,8 +50,9 @@ final class ReasonWriter {
     if (plan.returned()) {
       returned(plan, told, outcome, kept);
     }
-    List<Reason> reasons = new ArrayList<>(plan.equals(returnToday.plan()) ? kept : against);
-    reasons.addAll(plan.equals(returnToday.plan()) ? against : kept);
+    boolean keptFirst = plan.equals(returnToday.plan()) && !returnToday.breaks(CallRule.ONE_THIRD);
+    List<Reason> reasons = new ArrayList<>(keptFirst ? kept : against);
+    reasons.addAll(keptFirst ? against : kept);
     return reasons;
   }
 

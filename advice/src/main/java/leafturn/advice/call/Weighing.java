@@ -148,9 +148,8 @@ final class Weighing {
   }
 
   private void takes(double heightMm, double toMm, List<CallRule> broken) {
-    double limit =
-        rules.threshold(CallRule.ONE_THIRD) + rules.threshold(CallRule.ONE_THIRD_TOLERANCE);
-    add(Prospect.takenFraction(heightMm, toMm) > limit, CallRule.ONE_THIRD, broken);
+    boolean tooMuch = Prospect.takenFraction(heightMm, toMm) > prospect.thirdAndTolerance();
+    add(tooMuch, CallRule.ONE_THIRD, broken);
   }
 
   private void falls(double lengthMm, boolean wet, List<CallRule> broken) {

@@ -175,6 +175,33 @@ class MowingCallTest {
   }
 
   @Test
+  void fastGrowthIsMownBeforeItsDayRatherThanOverAThird() {
+    WeatherSeries wetSpring =
+        CallExamples.changed(MILD, Quantity.RAIN_MM, ON.minusDays(40), ON.minusDays(4), 5);
+    List<LogEntry> log =
+        List.of(
+            new LogEntry.Fed(ON.minusDays(20), 9, 0, 0, 0),
+            new LogEntry.Mown(ON.minusDays(2), Double.NaN, 76, 1));
+    Call call = MowingCall.of(CallExamples.lawn(14), wetSpring, log, ON);
+    assertThat(call.choice()).isEqualTo(Choice.WAIT_AND_RETURN);
+    assertThat(bestOf(call).outcome().heightTakenFraction().middle()).isBetween(0.25, 0.354);
+    assertThat(call.mowOn()).isBefore(ON.plusDays(12));
+  }
+
+  @Test
+  void whereTwoCutsWouldTakeTooMuchAsWellTheCallSaysWhatItBreaks() {
+    CallRules strict = CallRules.standard().with(Map.of("one-third", 0.2, "length", 60.0));
+    SiteClimate climate = new SiteClimate(MILD, CallExamples.fescue().site());
+    Call call =
+        MowingCall.of(CallExamples.fescue(), climate, CallExamples.standingAt(ON, 127), ON, strict);
+    assertThat(call.choice()).isEqualTo(Choice.MOW_AND_RETURN);
+    assertThat(call.sentence())
+        .isEqualTo("Mow today and return the clippings, though 40 % of the height comes off.");
+    assertThat(call.reasons().get(0).ruleId()).isEqualTo("one-third");
+    assertThat(call.reasons().get(0).threshold()).isEqualTo("limit 20 %");
+  }
+
+  @Test
   void aPersonsOwnDeckFactorTurnsOneCutIntoTwo() {
     Function<CallRules, Call> with =
         rules ->
