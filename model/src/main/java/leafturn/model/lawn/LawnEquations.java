@@ -105,7 +105,7 @@ public final class LawnEquations {
    * Leaf growth's extra factor in the reproductive phase; the window shifts half a year southward.
    */
   double reproductiveFactor(int dayOfYear, boolean southern) {
-    int day = southern ? (dayOfYear + 182 - 1) % 365 + 1 : dayOfYear;
+    int day = southern ? Math.floorMod(dayOfYear - 182 - 1, 365) + 1 : dayOfYear;
     boolean inside =
         reproductiveFrom <= reproductiveTo
             ? day >= reproductiveFrom && day <= reproductiveTo

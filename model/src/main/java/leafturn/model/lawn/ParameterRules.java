@@ -27,6 +27,17 @@ final class ParameterRules {
     ascending(parameters, "wp", "fc");
     ascending(parameters, "fc", "sat");
     ascending(parameters, "nlo", "nhi");
+    if (parameters.get("tresp") == 1) {
+      ascending(parameters, "beta_tb", "beta_to");
+      ascending(parameters, "beta_to", "beta_tm");
+    }
+    double availableMm =
+        1000 * (parameters.get("fc") - parameters.get("wp")) * parameters.get("zr");
+    if (parameters.get("Dr0") > availableMm) {
+      throw new IllegalArgumentException(
+          "the parameter Dr0 is %s mm, but the root zone holds no more than %.1f mm"
+              .formatted(parameters.get("Dr0"), availableMm));
+    }
     double humusCarbon = parameters.get("h") * parameters.get("cns") / parameters.get("cnm");
     if (humusCarbon > 1) {
       throw new IllegalArgumentException(

@@ -40,7 +40,8 @@ public final class CurveNumberRunoff {
               .formatted(rainMm, retentionMm));
     }
     double excessMm = rainMm - ABSTRACTED_SHARE * retentionMm;
-    return excessMm > 0 ? excessMm * excessMm / (excessMm + retentionMm) : 0;
+    // Rounding must not let more run off than fell.
+    return excessMm > 0 ? Math.min(rainMm, excessMm * excessMm / (excessMm + retentionMm)) : 0;
   }
 
   /**
