@@ -1,7 +1,6 @@
 package leafturn.web;
 
 import java.util.ArrayList;
-import java.util.Comparator;
 import java.util.List;
 import java.util.Objects;
 import java.util.function.Function;
@@ -26,12 +25,12 @@ final class ChoiceTables {
   private final LawnOnRound lawn;
   private final List<Option> options;
 
-  ChoiceTables(LawnOnRound lawn) {
+  /**
+   * @param options the choices to compare, in the order of the rows
+   */
+  ChoiceTables(LawnOnRound lawn, List<Option> options) {
     this.lawn = lawn;
-    options =
-        lawn.call().options().stream()
-            .sorted(Comparator.comparing(option -> !option.best()))
-            .toList();
+    this.options = options;
   }
 
   /** The cut, what lies about afterwards and the work. */

@@ -1,10 +1,12 @@
 package leafturn.web;
 
 import java.util.ArrayList;
+import java.util.Comparator;
 import java.util.List;
 import leafturn.advice.call.Call;
 import leafturn.advice.call.Call.Today;
 import leafturn.advice.call.LawnOnRound;
+import leafturn.advice.call.Option;
 import leafturn.advice.call.Outlook.PastDay;
 import leafturn.advice.call.Reason;
 import leafturn.reports.DayWords;
@@ -16,11 +18,22 @@ import leafturn.reports.figure.TurfSketch;
 /** One lawn's call and season, in words and figures. */
 public final class LawnPage {
   private final LawnOnRound lawn;
-  private final ChoiceTables tables;
+  private final ChoiceTables choices;
+  private final ChoiceTables waits;
 
   LawnPage(LawnOnRound lawn) {
     this.lawn = lawn;
-    tables = new ChoiceTables(lawn);
+    choices = new ChoiceTables(lawn, bestFirst(lawn.call().options()));
+    waits = new ChoiceTables(lawn, lawn.call().waits());
+  }
+
+  private static List<Option> bestFirst(List<Option> options) {
+    return options.stream().sorted(Comparator.comparing(option -> !option.best())).toList();
+  }
+
+  /** True where a reason speaks against returning, on a day on which returning is a question. */
+  public boolean speaksAgainst(Reason reason) {
+    return reason.against() && lawn.needsDecision();
   }
 
   public LawnOnRound lawn() {
@@ -38,11 +51,16 @@ public final class LawnPage {
   }
 
   public ChoiceTable cut() {
-    return tables.cut();
+    return choices.cut();
+  }
+
+  /** Returning on one of the next days, for those who want another day. */
+  public ChoiceTable waits() {
+    return waits.cut();
   }
 
   public ChoiceTable nutrients() {
-    return tables.nutrients();
+    return choices.nutrients();
   }
 
   public boolean hasSeason() {
@@ -83,14 +101,7 @@ public final class LawnPage {
 
   /** How the spreads are to be read. */
   public String howToRead() {
-    var seasons = call().possibleSeasons();
-    return "The first figure is the middle one of "
-        + seasons.count()
-        + " possible seasons of "
-        + seasons.days()
-        + " days, made from "
-        + seasons.madeFrom()
-        + "; eight out of ten of them lie within the brackets, and within the bars; an upright tick marks a limit.";
+    return SeasonsWords.howToRead(call().possibleSeasons());
   }
 
   public String day(PastDay day) {

@@ -1,6 +1,7 @@
 package leafturn.web;
 
 import leafturn.advice.call.Call;
+import leafturn.advice.call.Choice;
 import leafturn.advice.call.Spread;
 import leafturn.reports.DayWords;
 
@@ -17,6 +18,9 @@ public final class MowBy {
     if (mowBy.high() < 0.5) {
       return "A third would come off today already";
     }
-    return "Mow by " + DayWords.spreadOfDays(call.on(), mowBy).inLine();
+    String days = DayWords.spreadOfDays(call.on(), mowBy).inLine();
+    return call.choice() == Choice.LEAVE_ALONE
+        ? "A third would come off by " + days
+        : "Mow by " + days;
   }
 }

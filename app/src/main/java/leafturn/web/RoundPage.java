@@ -6,6 +6,7 @@ import leafturn.advice.call.LawnOnRound;
 import leafturn.advice.call.Outlook;
 import leafturn.advice.call.Outlook.DayToCome;
 import leafturn.advice.call.Outlook.PastDay;
+import leafturn.advice.call.Reason;
 import leafturn.advice.call.RoundOfLawns;
 import leafturn.advice.call.Spread;
 import leafturn.reports.DayWords;
@@ -82,21 +83,27 @@ public final class RoundPage {
         + ").";
   }
 
+  /** What joins a reason's headline to its meaning: nothing where the meaning goes on from it. */
+  public String stop(Reason reason) {
+    String meaning = reason.meaning();
+    return !meaning.isEmpty() && Character.isLowerCase(meaning.charAt(0)) ? "" : ".";
+  }
+
   /** The rain of the next seven days over the possible seasons. */
   public String rainToCome() {
     Spread rain = outlook().rainNextSevenDaysMm();
-    return QuantityWords.whole(rain.middle(), "mm")
-        + " in the middle one of "
-        + call().possibleSeasons().count()
-        + " possible seasons, between "
-        + Math.round(rain.low())
-        + " and "
-        + QuantityWords.whole(rain.high(), "mm")
-        + " in eight out of ten";
+    return QuantityWords.whole(rain, "mm").inLine();
   }
 
-  public String possibleSeasonsMadeFrom() {
-    return call().possibleSeasons().madeFrom();
+  /** How the rain to come is to be read. */
+  public String howToRead() {
+    return SeasonsWords.howToRead(call().possibleSeasons());
+  }
+
+  /** In how many of the possible seasons a day is wet: "8 of 29". */
+  public String wet(DayToCome day) {
+    int count = call().possibleSeasons().count();
+    return Math.round(day.wetDayFraction() * count) + " of " + count;
   }
 
   public List<DayToCome> comingDays() {

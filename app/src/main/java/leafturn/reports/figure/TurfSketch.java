@@ -87,21 +87,20 @@ public final class TurfSketch {
     svg.line(new Point(0, cut), new Point(width, cut), "cut-line");
   }
 
+  /** The upper level keeps its words above the lower one's, however close the two lie. */
   private void labels(Svg svg, Today today, double x) {
-    LabelPlaces places = new LabelPlaces(size);
-    double cut = heightPx.px(today.cutHeightMm());
-    double top = heightPx.px(today.heightMm());
-    place(svg, places, x, cut, QuantityWords.whole(today.cutHeightMm(), "mm") + " cut height");
-    place(svg, places, x, top, QuantityWords.whole(today.heightMm(), "mm") + " today");
+    String now = QuantityWords.whole(today.heightMm(), "mm") + " today";
+    String cut = QuantityWords.whole(today.cutHeightMm(), "mm") + " cut height";
+    double nowLevel = heightPx.px(today.heightMm());
+    double cutLevel = heightPx.px(today.cutHeightMm());
+    double apart = Math.abs(nowLevel - cutLevel);
+    double aside = Math.max(0, (1.2 * TYPE_PX - apart) / 2);
+    double nowShift = nowLevel <= cutLevel ? -aside : aside;
+    svg.words(label(x, nowLevel + nowShift, now)).words(label(x, cutLevel - nowShift, cut));
   }
 
-  private void place(Svg svg, LabelPlaces places, double x, double level, String words) {
-    List<Point> candidates = new ArrayList<>();
-    for (double shift = 0; shift <= 3 * TYPE_PX; shift += 2) {
-      candidates.add(new Point(x, level + 0.35 * TYPE_PX - shift));
-      candidates.add(new Point(x, level + 0.35 * TYPE_PX + shift));
-    }
-    Label label = new Label(candidates.get(0), Label.Align.START, TYPE_PX, "words", words);
-    places.place(label, candidates).ifPresent(svg::words);
+  private static Label label(double x, double level, String words) {
+    Point place = new Point(x, Math.max(TYPE_PX, level + 0.35 * TYPE_PX));
+    return new Label(place, Label.Align.START, TYPE_PX, "words", words);
   }
 }
