@@ -32,15 +32,17 @@ public final class OutcomeWords {
     return clumpIndex.high() > CLUMPS_LIKELY ? "possible" : "unlikely";
   }
 
-  /** Bags filled, in whole bags: "3 bags", "2–4 bags". */
+  /** Bags to be emptied, the last one perhaps not full: "3 bags", "2–4 bags". */
   public static SpreadWords bags(@Nullable Spread bags) {
     if (bags == null) {
       return SpreadWords.only(NOT_KNOWN);
     }
-    if (bags.high() < 1) {
-      return SpreadWords.only(bags.high() <= 0 ? "no bags" : "under 1 bag");
+    if (bags.high() <= 0) {
+      return SpreadWords.only("no bags");
     }
-    return counted(bags, "bag");
+    Spread begun =
+        new Spread(Math.ceil(bags.low()), Math.ceil(bags.middle()), Math.ceil(bags.high()));
+    return counted(begun, "bag");
   }
 
   /** A spread of days: "20 days", "17–24 days". */

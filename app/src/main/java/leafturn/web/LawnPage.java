@@ -9,6 +9,7 @@ import leafturn.advice.call.LawnOnRound;
 import leafturn.advice.call.Option;
 import leafturn.advice.call.Outlook.PastDay;
 import leafturn.advice.call.Reason;
+import leafturn.reports.ClippingsFate;
 import leafturn.reports.DayWords;
 import leafturn.reports.QuantityWords;
 import leafturn.reports.figure.SeasonFigure;
@@ -88,8 +89,10 @@ public final class LawnPage {
     if (Double.isNaN(day.heightBeforeCutMm())) {
       return "";
     }
-    String fate = day.returned() >= 0.5 ? "returned" : "collected";
-    return "mown from " + QuantityWords.whole(day.heightBeforeCutMm(), "mm") + ", " + fate;
+    return "mown from "
+        + QuantityWords.whole(day.heightBeforeCutMm(), "mm")
+        + ", "
+        + ClippingsFate.words(day.returned());
   }
 
   /** The lawn in a line: grass, area. */

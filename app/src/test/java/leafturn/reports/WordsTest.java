@@ -80,10 +80,21 @@ class WordsTest {
   void whatIsNotKnownIsSaid() {
     assertThat(OutcomeWords.bags(null).inLine()).isEqualTo("not known");
     assertThat(OutcomeWords.minutes(null).inLine()).isEqualTo("not known");
-    assertThat(plain(OutcomeWords.bags(new Spread(0.2, 0.4, 0.6)).inLine()))
-        .isEqualTo("under 1 bag");
-    assertThat(plain(OutcomeWords.bags(new Spread(0.9, 1, 1.2)).inLine())).isEqualTo("1 bag");
-    assertThat(plain(OutcomeWords.bags(new Spread(0.9, 1, 2.2)).inLine())).isEqualTo("1 bag (1–2)");
+  }
+
+  @Test
+  void aBagBegunIsABagToEmpty() {
+    assertThat(plain(OutcomeWords.bags(Spread.exactly(0)).inLine())).isEqualTo("no bags");
+    assertThat(plain(OutcomeWords.bags(new Spread(0.2, 0.4, 0.6)).inLine())).isEqualTo("1 bag");
+    assertThat(plain(OutcomeWords.bags(new Spread(0.9, 1, 2.2)).inLine())).isEqualTo("1 bag (1–3)");
+    assertThat(plain(OutcomeWords.bags(Spread.exactly(3.4)).inLine())).isEqualTo("4 bags");
+  }
+
+  @Test
+  void whatBecameOfTheClippingsIsNotRoundedToAllOrNothing() {
+    assertThat(ClippingsFate.words(1)).isEqualTo("returned");
+    assertThat(ClippingsFate.words(0)).isEqualTo("collected");
+    assertThat(plain(ClippingsFate.words(0.5))).isEqualTo("50 % returned");
   }
 
   private static String plain(String words) {

@@ -102,7 +102,7 @@ public final class SampleRound {
             "Raise the deck to 50 mm today, and cut to 38 mm on Tuesday; return both.",
             new Spread(0, 2, 3),
             today(58, 38, false),
-            new SampleSeason(38, 2.8, 10, 1, 0));
+            new SampleSeason(38, 2.8, 10, 1, 0, 0.5));
     return new LawnOnRound(
         "tern-cottage-front",
         "Tern Cottage",

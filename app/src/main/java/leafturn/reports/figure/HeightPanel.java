@@ -2,10 +2,13 @@ package leafturn.reports.figure;
 
 import java.util.ArrayList;
 import java.util.Collections;
+import java.util.EnumSet;
 import java.util.List;
+import java.util.Set;
 import leafturn.advice.call.Call;
 import leafturn.advice.call.Outlook.DayToCome;
 import leafturn.advice.call.Outlook.PastDay;
+import leafturn.reports.ClippingsFate;
 import leafturn.reports.DayWords;
 import leafturn.reports.QuantityWords;
 
@@ -128,21 +131,21 @@ final class HeightPanel {
     List<PastDay> mown = frame.past().stream().filter(HeightPanel::isMown).toList();
     for (PastDay day : mown) {
       Point place = point(day, day.heightMm());
-      svg.circle(place, CIRCLE_PX, isReturned(day) ? "mown-returned" : "mown-collected");
+      svg.circle(place, CIRCLE_PX, markClass(day));
       places.keepFree(around(place));
     }
-    boolean[] named = new boolean[2];
+    Set<ClippingsFate> named = EnumSet.noneOf(ClippingsFate.class);
     for (int i = mown.size() - 1; i >= 0; i--) {
-      int kind = isReturned(mown.get(i)) ? 1 : 0;
-      if (!named[kind]) {
-        named[kind] = nameMowing(svg, mown.get(i));
+      ClippingsFate fate = ClippingsFate.of(mown.get(i).returned());
+      if (!named.contains(fate) && nameMowing(svg, mown.get(i))) {
+        named.add(fate);
       }
     }
   }
 
   private boolean nameMowing(Svg svg, PastDay day) {
     Point circle = point(day, day.heightMm());
-    String words = isReturned(day) ? "returned" : "collected";
+    String words = ClippingsFate.words(day.returned());
     double below = circle.y() + CIRCLE_PX + frame.format().typePx;
     Label label = frame.label(circle, Label.Align.MIDDLE, "words", words);
     return places
@@ -219,7 +222,11 @@ final class HeightPanel {
     return isMown(day) ? day.heightBeforeCutMm() : 0;
   }
 
-  private static boolean isReturned(PastDay day) {
-    return day.returned() >= 0.5;
+  private static String markClass(PastDay day) {
+    return switch (ClippingsFate.of(day.returned())) {
+      case RETURNED -> "mown-returned";
+      case COLLECTED -> "mown-collected";
+      case PARTLY_RETURNED -> "mown-partly";
+    };
   }
 }
