@@ -12,6 +12,7 @@ import static leafturn.model.Stores.ROOT_C;
 import static leafturn.model.Stores.STRUCTURAL_C;
 import static leafturn.model.Stores.STUBBLE_C;
 
+import leafturn.model.Bounds;
 import leafturn.model.Parameters;
 
 /** Growth of leaf, stubble and root under warmth, water, plant N, light and undecayed clippings. */
@@ -75,9 +76,10 @@ public final class Growth {
       double radiationMj) {
     double leafNitrogen = mass.leafNitrogenFraction(stores);
     double nitrogenFactor =
-        Math.min(1, Math.max(0, (leafNitrogen - emptyNitrogenFraction) * perNitrogenSpan));
+        Bounds.fraction((leafNitrogen - emptyNitrogenFraction) * perNitrogenSpan);
     double excessC = stores[METABOLIC_C] + stores[STRUCTURAL_C] - smotheringLimitC;
-    double smothering = 1 - Math.min(smotheringMost, smotheringPerC * Math.max(0, excessC));
+    double smothering =
+        1 - Bounds.atMost(smotheringMost, smotheringPerC * Bounds.atLeast(0, excessC));
     double potential = ceilingGPerDay * weatherFactor * smothering;
     double storage = potential * Math.pow(nitrogenFactor, storageExponent);
     double leaf = potential * leafFactor * nitrogenFactor;

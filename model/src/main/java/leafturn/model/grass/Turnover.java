@@ -16,6 +16,7 @@ import static leafturn.model.Stores.THATCH_C;
 import static leafturn.model.Stores.THATCH_N;
 import static leafturn.model.Stores.THATCH_P;
 
+import leafturn.model.Bounds;
 import leafturn.model.FirstOrder;
 import leafturn.model.Parameters;
 
@@ -53,7 +54,7 @@ public final class Turnover {
    * @param waterStress 1 without stress, 0 in full drought
    */
   public void step(double[] stores, double[] flows, double soilTemperatureC, double waterStress) {
-    double warmth = 0.15 + 0.85 * Math.min(1, Math.max(0, soilTemperatureC / 20));
+    double warmth = 0.15 + 0.85 * Bounds.fraction(soilTemperatureC / 20);
     double drought = 1 + droughtSpeeding * (1 - waterStress);
     double stubble = stores[STUBBLE_C] * FirstOrder.lostFraction(stubbleRatePerDay * warmth);
     double root = stores[ROOT_C] * FirstOrder.lostFraction(rootRatePerDay * warmth);

@@ -10,6 +10,7 @@ import static leafturn.model.Stores.PLANT_P;
 import static leafturn.model.Stores.SOIL_K;
 import static leafturn.model.Stores.SOIL_P;
 
+import leafturn.model.Bounds;
 import leafturn.model.Parameters;
 import leafturn.model.soil.SoilTestReadout;
 
@@ -57,9 +58,9 @@ public final class Uptake {
   public void step(double[] stores, double[] flows, double soilTemperatureC, double waterStress) {
     double mineral = stores[AMMONIUM_N] + stores[NITRATE_N];
     double wanted =
-        Math.max(0, fullNitrogenFraction * mass.leafEquivalentG(stores) - stores[PLANT_N]);
-    double ability = Math.min(1, Math.max(0, soilTemperatureC / fullTemperatureC)) * waterStress;
-    double uptake = Math.min(Math.min(wanted, ratePerDay * ability * mineral), capPerDay);
+        Bounds.atLeast(0, fullNitrogenFraction * mass.leafEquivalentG(stores) - stores[PLANT_N]);
+    double ability = Bounds.fraction(soilTemperatureC / fullTemperatureC) * waterStress;
+    double uptake = Bounds.atMost(capPerDay, Bounds.atMost(wanted, ratePerDay * ability * mineral));
     if (uptake > 0) {
       double share = uptake / mineral;
       double ammonium = share * stores[AMMONIUM_N];
@@ -86,9 +87,9 @@ public final class Uptake {
 
   private static void takeUp(
       double[] stores, int soil, int plant, double ratioToNitrogen, double plenty) {
-    double wanted = Math.max(0, ratioToNitrogen * stores[PLANT_N] - stores[plant]);
-    double reachable = REACHABLE_FRACTION * stores[soil] * Math.min(1, Math.max(0, plenty));
-    double uptake = Math.min(wanted, reachable);
+    double wanted = Bounds.atLeast(0, ratioToNitrogen * stores[PLANT_N] - stores[plant]);
+    double reachable = REACHABLE_FRACTION * stores[soil] * Bounds.fraction(plenty);
+    double uptake = Bounds.atMost(reachable, wanted);
     stores[soil] -= uptake;
     stores[plant] += uptake;
   }

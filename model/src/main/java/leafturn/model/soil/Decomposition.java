@@ -30,6 +30,7 @@ import static leafturn.model.Stores.STRUCTURAL_C;
 import static leafturn.model.Stores.STRUCTURAL_N;
 import static leafturn.model.Stores.STRUCTURAL_P;
 
+import leafturn.model.Bounds;
 import leafturn.model.FirstOrder;
 import leafturn.model.Parameters;
 
@@ -163,12 +164,12 @@ public final class Decomposition {
     for (int pool = 0; pool < DECAYING; pool++) {
       double nitrogen = scale * flows[DECAYED_N + pool];
       double need = need(flows[DECAYED_C + pool]);
-      double direct = Math.min(nitrogen, need);
+      double direct = Bounds.atMost(nitrogen, need);
       double volatilised = volatilisedFraction(pool) * (nitrogen - direct);
       double claimed = owed + need - direct;
       ammonium += nitrogen - direct - volatilised;
-      double fromAmmonium = Math.min(ammonium, claimed);
-      double fromNitrate = Math.min(nitrate, claimed - fromAmmonium);
+      double fromAmmonium = Bounds.atMost(ammonium, claimed);
+      double fromNitrate = Bounds.atMost(nitrate, claimed - fromAmmonium);
       ammonium -= fromAmmonium;
       nitrate -= fromNitrate;
       owed = claimed - fromAmmonium - fromNitrate;

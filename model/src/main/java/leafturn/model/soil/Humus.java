@@ -12,6 +12,7 @@ import static leafturn.model.Stores.MICROBE_C;
 import static leafturn.model.Stores.MICROBE_N;
 import static leafturn.model.Stores.SOIL_P;
 
+import leafturn.model.Bounds;
 import leafturn.model.FirstOrder;
 import leafturn.model.Parameters;
 
@@ -50,7 +51,7 @@ public final class Humus {
     double nitrogen = fraction * stores[MICROBE_N];
     double carbon = fraction * stores[MICROBE_C];
     double humified = humifiedFraction * nitrogen;
-    double carbonToHumus = Math.min(carbon, humified * humusCarbonToNitrogen);
+    double carbonToHumus = Bounds.atMost(carbon, humified * humusCarbonToNitrogen);
     stores[MICROBE_N] -= nitrogen;
     stores[MICROBE_C] -= carbon;
     stores[HUMUS_N] += humified;

@@ -13,6 +13,7 @@ import static leafturn.model.Stores.FAST_FERTILISER_N;
 import static leafturn.model.Stores.NITRATE_N;
 import static leafturn.model.Stores.SLOW_FERTILISER_N;
 
+import leafturn.model.Bounds;
 import leafturn.model.FirstOrder;
 import leafturn.model.Parameters;
 
@@ -57,7 +58,7 @@ public final class MineralNitrogen {
     flows[DEPOSITION_N] = depositionPerDay;
     if (stores[FAST_FERTILISER_N] > 0) {
       double dissolved = fastFraction * stores[FAST_FERTILISER_N];
-      double warmth = Math.min(1, Math.max(0, airTemperatureC / 20));
+      double warmth = Bounds.fraction(airTemperatureC / 20);
       double lost = volatileFraction * left(waterMm) * warmth * dissolved;
       stores[FAST_FERTILISER_N] -= dissolved;
       stores[AMMONIUM_N] += dissolved - lost;
@@ -89,7 +90,9 @@ public final class MineralNitrogen {
   public void turnOver(
       double[] stores, double[] flows, double soilTemperatureC, double soilDecay, double water) {
     double rate =
-        nitrificationPerDay * (Math.max(0, soilTemperatureC - 5) / 10) * Math.min(1, water / 0.25);
+        nitrificationPerDay
+            * (Bounds.atLeast(0, soilTemperatureC - 5) / 10)
+            * Bounds.atMost(1, water / 0.25);
     double nitrified = FirstOrder.lostFraction(rate) * stores[AMMONIUM_N];
     stores[AMMONIUM_N] -= nitrified;
     stores[NITRATE_N] += nitrified;

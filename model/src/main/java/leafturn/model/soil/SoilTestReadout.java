@@ -5,6 +5,7 @@ import static leafturn.model.Flows.LEACHED_P;
 import static leafturn.model.Stores.SOIL_K;
 import static leafturn.model.Stores.SOIL_P;
 
+import leafturn.model.Bounds;
 import leafturn.model.Parameters;
 import leafturn.quantity.SoilLayer;
 
@@ -63,11 +64,13 @@ public final class SoilTestReadout {
    */
   public void leach(double[] stores, double[] flows, double drainageMm, double runoffMm) {
     double potassium =
-        Math.min(stores[SOIL_K], drainageMm * potassiumInWater * Math.max(0, potassiumPpm(stores)));
+        Bounds.atMost(
+            stores[SOIL_K],
+            drainageMm * potassiumInWater * Bounds.atLeast(0, potassiumPpm(stores)));
     double phosphorus =
-        Math.min(
+        Bounds.atMost(
             stores[SOIL_P],
-            (drainageMm + runoffMm) * phosphorusInWater * Math.max(0, phosphorusPpm(stores)));
+            (drainageMm + runoffMm) * phosphorusInWater * Bounds.atLeast(0, phosphorusPpm(stores)));
     stores[SOIL_K] -= potassium;
     stores[SOIL_P] -= phosphorus;
     flows[LEACHED_K] = potassium;

@@ -12,6 +12,7 @@ import static leafturn.model.Flows.WATER_STRESS;
 import static leafturn.model.Stores.DEPLETION_MM;
 import static leafturn.model.Stores.IRRIGATION_ACCOUNT_MM;
 
+import leafturn.model.Bounds;
 import leafturn.model.Parameters;
 
 /**
@@ -67,23 +68,23 @@ public final class RootZone {
     double stress =
         depletionMm <= readilyAvailableMm
             ? 1
-            : Math.max(0, (availableMm - depletionMm) * perStressedMm);
+            : Bounds.atLeast(0, (availableMm - depletionMm) * perStressedMm);
     double infiltrationMm = rainMm - runoffMm + irrigationMm;
     double evapotranspirationMm =
-        Math.min(stress * demandMm, availableMm - depletionMm + infiltrationMm);
+        Bounds.atMost(availableMm - depletionMm + infiltrationMm, stress * demandMm);
     double after = depletionMm - infiltrationMm + evapotranspirationMm;
     // Rounding may leave the root zone a hair drier than empty; it is empty then.
-    stores[DEPLETION_MM] = Math.min(availableMm, Math.max(0, after));
+    stores[DEPLETION_MM] = Bounds.atMost(availableMm, Bounds.atLeast(0, after));
     double water = 1 - stores[DEPLETION_MM] * perAvailableMm;
 
     flows[RAIN_MM] = rainMm;
     flows[RUNOFF_MM] = runoffMm;
     flows[IRRIGATION_MM] = irrigationMm;
     flows[EVAPOTRANSPIRATION_MM] = evapotranspirationMm;
-    flows[DRAINAGE_MM] = Math.max(0, -after);
+    flows[DRAINAGE_MM] = after < 0 ? -after : 0;
     flows[WATER_STRESS] = stress;
     flows[ROOT_ZONE_WATER] = water;
-    flows[DECAY_MOISTURE] = Math.min(1, 0.1 + 0.9 * Math.sqrt(water));
+    flows[DECAY_MOISTURE] = Bounds.atMost(1, 0.1 + 0.9 * Math.sqrt(water));
     flows[GROWTH_MOISTURE] = growthExponent == 2 ? water * water : Math.pow(water, growthExponent);
   }
 
@@ -94,7 +95,7 @@ public final class RootZone {
     if (irrigationShare == 0) {
       return 0;
     }
-    double accountMm = Math.max(0, stores[IRRIGATION_ACCOUNT_MM] + missingMm);
+    double accountMm = Bounds.atLeast(0, stores[IRRIGATION_ACCOUNT_MM] + missingMm);
     if (accountMm < irrigationTriggerMm) {
       stores[IRRIGATION_ACCOUNT_MM] = accountMm;
       return 0;
