@@ -11,8 +11,17 @@ public final class Faults {
   private static final int LONGEST_VALUE = 60;
 
   private final String file;
-  private final List<String> kept = new ArrayList<>();
+  private final List<Fault> kept = new ArrayList<>();
   private long total;
+
+  /**
+   * One fault.
+   *
+   * @param field the column or the JSON path it belongs to; empty for the file or a whole line
+   * @param sentence what is there, and what would be right
+   * @param placed the sentence with the file, line and field put before it
+   */
+  public record Fault(String field, String sentence, String placed) {}
 
   /**
    * @param file name of the file as the user gave it
@@ -23,23 +32,23 @@ public final class Faults {
 
   /** Adds a fault of the file as a whole. */
   public void add(String sentence) {
-    keep(file + ": " + sentence);
+    keep("", sentence, file + ": " + sentence);
   }
 
   /** Adds a fault of one line. */
   public void add(long line, String sentence) {
-    keep("%s, line %d: %s".formatted(file, line, sentence));
+    keep("", sentence, "%s, line %d: %s".formatted(file, line, sentence));
   }
 
   /** Adds a fault of one column or field in a line. */
   public void add(long line, String field, String sentence) {
-    keep("%s, line %d, %s: %s".formatted(file, line, field, sentence));
+    keep(field, sentence, "%s, line %d, %s: %s".formatted(file, line, field, sentence));
   }
 
-  private void keep(String sentence) {
+  private void keep(String field, String sentence, String placed) {
     total++;
     if (kept.size() < KEPT) {
-      kept.add(sentence);
+      kept.add(new Fault(field, sentence, placed));
     }
   }
 
@@ -60,11 +69,12 @@ public final class Faults {
     if (total == 0) {
       return;
     }
-    List<String> sentences = new ArrayList<>(kept);
+    List<Fault> faults = new ArrayList<>(kept);
     if (total > kept.size()) {
-      sentences.add("%s: %d more faults follow.".formatted(file, total - kept.size()));
+      String more = "%d more faults follow.".formatted(total - kept.size());
+      faults.add(new Fault("", more, file + ": " + more));
     }
-    throw new InputException(sentences);
+    throw InputException.of(faults);
   }
 
   /** A value as it may stand in a message: quoted, on one line, not too long. */

@@ -1,11 +1,13 @@
 package leafturn.records;
 
+import java.time.LocalDate;
 import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Map;
 import java.util.Set;
+import java.util.regex.Pattern;
 import org.jspecify.annotations.Nullable;
 
 /**
@@ -13,7 +15,9 @@ import org.jspecify.annotations.Nullable;
  * missing, so that the rest can still be checked. The names asked for are the valid ones: {@link
  * #refuseOthers()} reports all others.
  */
-final class JsonObject {
+public final class JsonObject {
+  private static final Pattern ID = Pattern.compile("[0-9a-f]{8}(-[0-9a-f]{4}){3}-[0-9a-f]{12}");
+
   private final String path;
   private final int line;
   private final Map<String, JsonValue> members;
@@ -29,7 +33,7 @@ final class JsonObject {
   }
 
   /** The root object of a document. */
-  static JsonObject root(SourceText source, Faults faults) {
+  public static JsonObject root(SourceText source, Faults faults) {
     JsonValue root = JsonTree.read(source, faults);
     if (root.members() == null) {
       faults.add(root.line(), "it holds %s; a JSON object is expected.".formatted(root.shown()));
@@ -39,24 +43,24 @@ final class JsonObject {
   }
 
   /** True when the field is there, right or wrong. */
-  boolean has(String name) {
+  public boolean has(String name) {
     asked.add(name);
     return members.containsKey(name);
   }
 
   /** Reports a fault of a field, or of the place where it should be. */
-  void fault(String name, String sentence) {
+  public void fault(String name, String sentence) {
     JsonValue value = members.get(name);
     faults.add(value == null ? line : value.line(), JsonTree.memberPath(path, name), sentence);
   }
 
   /** Reports a missing field. */
-  void missing(String name, String right) {
+  public void missing(String name, String right) {
     fault(name, "it is missing; give " + right + ".");
   }
 
   /** A number within limits, or null when it is missing or wrong. */
-  @Nullable Double number(String name, double low, double high, String unit) {
+  public @Nullable Double number(String name, double low, double high, String unit) {
     JsonValue value = take(name);
     if (value == null) {
       return null;
@@ -74,7 +78,7 @@ final class JsonObject {
   }
 
   /** A whole number within limits, or null when it is missing or wrong. */
-  @Nullable Integer wholeNumber(String name, int low, int high, String unit) {
+  public @Nullable Integer wholeNumber(String name, int low, int high, String unit) {
     Double number = number(name, low, high, unit);
     if (number == null) {
       return null;
@@ -90,7 +94,7 @@ final class JsonObject {
   }
 
   /** Text that is not blank, or null when it is missing or wrong. */
-  @Nullable String text(String name) {
+  public @Nullable String text(String name) {
     JsonValue value = take(name);
     if (value == null) {
       return null;
@@ -103,7 +107,7 @@ final class JsonObject {
   }
 
   /** True or false, or null when it is missing or wrong. */
-  @Nullable Boolean flag(String name) {
+  public @Nullable Boolean flag(String name) {
     JsonValue value = take(name);
     if (value == null) {
       return null;
@@ -116,7 +120,7 @@ final class JsonObject {
   }
 
   /** The value of a field whatever it is, or null when it is missing or JSON's null. */
-  @Nullable JsonValue take(String name) {
+  public @Nullable JsonValue take(String name) {
     if (!has(name)) {
       return null;
     }
@@ -129,13 +133,13 @@ final class JsonObject {
   }
 
   /** True when the field holds an object. */
-  boolean holdsObject(String name) {
+  public boolean holdsObject(String name) {
     JsonValue value = members.get(name);
     return has(name) && value != null && value.members() != null;
   }
 
   /** The object in a field; an empty one when it is missing or wrong. */
-  JsonObject object(String name) {
+  public JsonObject object(String name) {
     JsonValue value = take(name);
     if (value != null && value.members() == null) {
       fault(name, value.shown() + " is not usable; give an object in braces.");
@@ -148,7 +152,7 @@ final class JsonObject {
   }
 
   /** The objects of a list in a field; none when it is missing or wrong. */
-  List<JsonObject> objects(String name) {
+  public List<JsonObject> objects(String name) {
     JsonValue value = take(name);
     List<JsonValue> items = value == null ? List.of() : value.items();
     if (items == null) {
@@ -167,7 +171,7 @@ final class JsonObject {
   }
 
   /** All fields as numbers by name; those that are no numbers are reported. */
-  Map<String, Double> numbers() {
+  public Map<String, Double> numbers() {
     Map<String, Double> numbers = new LinkedHashMap<>();
     for (String name : members.keySet()) {
       Double number = number(name, -Double.MAX_VALUE, Double.MAX_VALUE, "");
@@ -179,12 +183,82 @@ final class JsonObject {
   }
 
   /** Reports every field that nobody asked for, with the name that was probably meant. */
-  void refuseOthers() {
+  public void refuseOthers() {
     for (String name : members.keySet()) {
       if (!asked.contains(name)) {
         fault(name, "there is no such field; " + NearestName.advice(name, asked));
       }
     }
+  }
+
+  /**
+   * Ends the reading of a document: reports fields that nobody asked for and then throws when
+   * anything was found, so that what follows may rely on every required value.
+   *
+   * @throws InputException with every fault
+   */
+  public void end() {
+    refuseOthers();
+    faults.throwIfAny();
+  }
+
+  /** Text that must be there and not be longer than a limit; empty where a fault was reported. */
+  public String requiredText(String name, int mostCharacters, String right) {
+    String text = text(name, mostCharacters);
+    if (text == null && !has(name)) {
+      missing(name, right);
+    }
+    return text == null ? "" : text;
+  }
+
+  /** Text not longer than a limit, or null when it is missing or wrong. */
+  public @Nullable String text(String name, int mostCharacters) {
+    String text = text(name);
+    if (text != null && text.length() > mostCharacters) {
+      fault(
+          name, "it has %d characters; shorten it to %d.".formatted(text.length(), mostCharacters));
+      return null;
+    }
+    return text;
+  }
+
+  /** A number within limits that must be there; NaN where a fault was reported. */
+  public double requiredNumber(String name, double low, double high, String unit) {
+    Double number = number(name, low, high, unit);
+    if (number == null && !has(name)) {
+      missing(name, "a number %s%s".formatted(Numbers.range(low, high), comma(unit)));
+    }
+    return number == null ? Double.NaN : number;
+  }
+
+  /** A date within {@link Dates}' limits, or null when it is missing or wrong. */
+  public @Nullable LocalDate date(String name) {
+    String text = text(name);
+    LocalDate day = text == null ? null : Dates.parse(text);
+    if (text != null && day == null) {
+      fault(name, Dates.fault(text));
+    }
+    return day;
+  }
+
+  /** A date that must be there; 1 January 1970 where a fault was reported. */
+  public LocalDate requiredDate(String name) {
+    LocalDate day = date(name);
+    if (day == null && !has(name)) {
+      missing(name, "a date such as 2015-05-28");
+    }
+    return day == null ? LocalDate.EPOCH : day;
+  }
+
+  /** The id of another sheet that must be there; empty where a fault was reported. */
+  public String requiredId(String name, String whose) {
+    String id = text(name);
+    if (id == null && !has(name)) {
+      missing(name, "the id of " + whose);
+    } else if (id != null && !ID.matcher(id).matches()) {
+      fault(name, Faults.quoted(id) + " is no id; give the id of " + whose + ".");
+    }
+    return id == null ? "" : id;
   }
 
   private static String comma(String unit) {

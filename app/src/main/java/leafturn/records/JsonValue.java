@@ -12,22 +12,22 @@ import org.jspecify.annotations.Nullable;
  * @param content {@code Map<String, JsonValue>}, {@code List<JsonValue>}, String, Double, Boolean,
  *     or null for JSON's null
  */
-record JsonValue(String path, int line, @Nullable Object content) {
+public record JsonValue(String path, int line, @Nullable Object content) {
 
   /** The members by name when this is an object, else null. */
   @SuppressWarnings("unchecked") // JsonTree puts nothing else into a map
-  @Nullable Map<String, JsonValue> members() {
+  public @Nullable Map<String, JsonValue> members() {
     return content instanceof Map<?, ?> ? (Map<String, JsonValue>) content : null;
   }
 
   /** The items when this is an array, else null. */
   @SuppressWarnings("unchecked") // JsonTree puts nothing else into a list
-  @Nullable List<JsonValue> items() {
+  public @Nullable List<JsonValue> items() {
     return content instanceof List<?> ? (List<JsonValue>) content : null;
   }
 
   /** What stands there, for a message. */
-  String shown() {
+  public String shown() {
     if (content instanceof Map<?, ?>) {
       return "an object";
     }
