@@ -7,7 +7,24 @@ import java.util.SplittableRandom;
  * the check's; a failure names it, and {@link #one} runs that case alone.
  */
 public final class Property {
+  private static final String SHARE = "leafturn.cases.share";
+
   private Property() {}
+
+  /**
+   * How many cases a check runs: its usual number, or the share of it, 0 to 1, that the system
+   * property {@code leafturn.cases.share} asks for; at least one.
+   *
+   * @throws IllegalArgumentException if the property holds anything else
+   */
+  public static int cases(int usual) {
+    String asked = System.getProperty(SHARE, "1");
+    if (!asked.matches("0\\.\\d{1,9}|[01]")) {
+      throw new IllegalArgumentException(
+          "%s is \"%s\", but must be a number from 0 to 1".formatted(SHARE, asked));
+    }
+    return (int) Math.max(1, Math.round(usual * Double.parseDouble(asked)));
+  }
 
   /** Makes a case from random numbers and fails when the property does not hold for it. */
   @FunctionalInterface

@@ -5,10 +5,40 @@ import static org.assertj.core.api.Assertions.assertThatThrownBy;
 
 import java.util.ArrayList;
 import java.util.List;
+import org.junit.jupiter.api.AfterEach;
 import org.junit.jupiter.api.Test;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.CsvSource;
+import org.junit.jupiter.params.provider.ValueSource;
 
 /** The property check finds a failing case and names the seed that brings it back. */
 class PropertyTest {
+  private static final String SHARE = "leafturn.cases.share";
+
+  private final String before = System.getProperty(SHARE, "1");
+
+  @AfterEach
+  void putBack() {
+    System.setProperty(SHARE, before);
+  }
+
+  @ParameterizedTest
+  @CsvSource({"1, 10000", "0.01, 100", "0.00001, 1", "0, 1"})
+  void aShareOfTheCasesCanBeAskedFor(String share, int cases) {
+    System.setProperty(SHARE, share);
+
+    assertThat(Property.cases(10_000)).isEqualTo(cases);
+  }
+
+  @ParameterizedTest
+  @ValueSource(strings = {"2", "-1", "all", "1e-2", ""})
+  void aShareThatIsNoneIsRefused(String share) {
+    System.setProperty(SHARE, share);
+
+    assertThatThrownBy(() -> Property.cases(10))
+        .hasMessage("leafturn.cases.share is \"" + share + "\", but must be a number from 0 to 1");
+  }
+
   @Test
   void everyCaseIsCheckedWithItsOwnNumbers() {
     List<Long> numbers = new ArrayList<>();
