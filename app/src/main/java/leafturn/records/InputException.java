@@ -32,7 +32,7 @@ public final class InputException extends RuntimeException {
   }
 
   /** An input with faults that know their fields. */
-  static InputException of(List<Faults.Fault> faults) {
+  public static InputException of(List<Faults.Fault> faults) {
     return new InputException(
         faults, faults.stream().map(Faults.Fault::placed).collect(Collectors.joining("\n")));
   }

@@ -1,0 +1,85 @@
+package leafturn.records.book;
+
+import java.io.IOException;
+import java.nio.file.Files;
+import java.nio.file.InvalidPathException;
+import java.nio.file.Path;
+import leafturn.records.Faults;
+import leafturn.records.InputException;
+import org.jspecify.annotations.Nullable;
+
+/**
+ * Where a book lies: a folder of its own, or a PostgreSQL database.
+ *
+ * @param given as the user gave it
+ * @param folder the folder, or null for a database server
+ */
+public record BookPlace(String given, @Nullable Path folder) {
+  private static final String JDBC = "jdbc:";
+  private static final String POSTGRESQL = "jdbc:postgresql:";
+  private static final String FILE = "book";
+
+  /**
+   * The place of a folder or JDBC URL.
+   *
+   * @throws InputException when it is neither
+   */
+  public static BookPlace of(String given) {
+    if (given.startsWith(POSTGRESQL)) {
+      return new BookPlace(given, null);
+    }
+    if (given.startsWith(JDBC)) {
+      throw new InputException(
+          Faults.quoted(given)
+              + " is no place for a book; give a folder or a jdbc:postgresql: URL.");
+    }
+    try {
+      return of(Path.of(given));
+    } catch (InvalidPathException e) {
+      throw new InputException(Faults.quoted(given) + " is no usable path; give a folder.");
+    }
+  }
+
+  /** The place of a folder. */
+  public static BookPlace of(Path folder) {
+    return new BookPlace(folder.toString(), folder.toAbsolutePath().normalize());
+  }
+
+  /** What to call it in messages; never holds a password. */
+  public String shown() {
+    return folder == null ? given.replaceAll("\\?.*|//[^@/]*@", "") : given;
+  }
+
+  /** True when a book has been begun there; always true of a database server. */
+  public boolean begun() {
+    return folder == null || Files.exists(folder.resolve(FILE + ".mv.db"));
+  }
+
+  /**
+   * The JDBC URL, with the folder made if need be.
+   *
+   * @throws InputException when the folder cannot be made or written to
+   */
+  String url() {
+    if (folder == null) {
+      return given;
+    }
+    try {
+      Files.createDirectories(folder);
+    } catch (IOException e) {
+      throw new InputException(given + ": the folder cannot be made; choose another.");
+    }
+    if (!Files.isWritable(folder)) {
+      throw new InputException(given + ": the folder cannot be written to; choose another.");
+    }
+    String file = folder.resolve(FILE).toString();
+    if (file.contains(";")) {
+      throw new InputException(given + ": a semicolon in the path is not usable; choose another.");
+    }
+    // WRITE_DELAY=0: what was acknowledged is with the operating system, whatever kills us then.
+    return "jdbc:h2:file:"
+        + file
+        + ";MODE=PostgreSQL;DATABASE_TO_LOWER=TRUE;DEFAULT_NULL_ORDERING=HIGH"
+        + ";WRITE_DELAY=0;DB_CLOSE_ON_EXIT=FALSE;LOCK_TIMEOUT=5000;TRACE_LEVEL_FILE=0";
+  }
+}
