@@ -1,0 +1,108 @@
+package leafturn;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import ch.qos.logback.classic.LoggerContext;
+import ch.qos.logback.classic.joran.JoranConfigurator;
+import ch.qos.logback.core.joran.spi.JoranException;
+import java.io.ByteArrayOutputStream;
+import java.io.PrintStream;
+import java.io.PrintWriter;
+import java.io.StringWriter;
+import java.net.http.HttpClient;
+import java.net.http.HttpRequest;
+import java.net.http.HttpResponse.BodyHandlers;
+import java.nio.charset.StandardCharsets;
+import java.util.List;
+import java.util.Objects;
+import java.util.concurrent.Callable;
+import leafturn.advice.call.LawnOnRound;
+import leafturn.advice.call.RoundOfLawns;
+import leafturn.cli.LeafturnCommand;
+import leafturn.web.LeafturnServer;
+import leafturn.web.SampleRound;
+import org.junit.jupiter.api.AfterEach;
+import org.junit.jupiter.api.BeforeEach;
+import org.junit.jupiter.api.Test;
+import org.slf4j.LoggerFactory;
+import picocli.CommandLine.Command;
+
+/** What the shipped logging puts on the terminal: traces of the server's faults alone. */
+class LoggingTest {
+  private final ByteArrayOutputStream terminal = new ByteArrayOutputStream();
+  private final PrintStream before = System.err;
+
+  @BeforeEach
+  void logAsShipped() throws JoranException {
+    System.setErr(new PrintStream(terminal, true, StandardCharsets.UTF_8));
+    configure("/logback.xml");
+  }
+
+  @AfterEach
+  void logAsInTests() throws JoranException {
+    System.setErr(before);
+    configure("/logback-test.xml");
+  }
+
+  private static void configure(String resource) throws JoranException {
+    LoggerContext context = (LoggerContext) LoggerFactory.getILoggerFactory();
+    context.reset();
+    JoranConfigurator configurator = new JoranConfigurator();
+    configurator.setContext(context);
+    configurator.doConfigure(Objects.requireNonNull(Main.class.getResource(resource)));
+  }
+
+  @Test
+  void aFaultOfAPageIsLoggedWithItsTraceAndToldWithoutIt() throws Exception {
+    try (LeafturnServer server = LeafturnServer.start(withALawnOfNothing(), 0)) {
+      HttpRequest request =
+          HttpRequest.newBuilder(server.address().resolve("/lawns/nothing")).build();
+      var answer = HttpClient.newHttpClient().send(request, BodyHandlers.ofString());
+
+      assertThat(answer.statusCode()).isEqualTo(500);
+      assertThat(answer.body())
+          .contains("This page could not be made.")
+          .doesNotContain("NullPointer", "\tat ");
+    }
+    assertThat(logged())
+        .containsPattern("\\d{4}-\\d\\d-\\d\\dT\\S+ ERROR \\S+ GET /lawns/nothing failed: ")
+        .contains("\tat leafturn.web.LawnPage.kind(LawnPage.java:");
+  }
+
+  /** A lawn without a description: no reader of records lets one through. */
+  @SuppressWarnings("NullAway")
+  private static RoundOfLawns withALawnOfNothing() {
+    RoundOfLawns round = SampleRound.get();
+    LawnOnRound nothing = new LawnOnRound("nothing", "", "", null, "", round.lawns().get(0).call());
+    return new RoundOfLawns("", round.today(), "", "", List.of(nothing));
+  }
+
+  @Test
+  void aFaultOfACommandIsOneSentence() {
+    @Command(name = "broken")
+    class Broken implements Callable<Integer> {
+      @Override
+      public Integer call() {
+        IllegalStateException fault = new IllegalStateException("not so");
+        LoggerFactory.getLogger("org.library").warn("something is odd", fault);
+        throw fault;
+      }
+    }
+    StringWriter out = new StringWriter();
+
+    int exitCode =
+        new LeafturnCommand(new PrintWriter(out), new PrintWriter(System.err), new Broken())
+            .run("broken");
+
+    assertThat(exitCode).isEqualTo(3);
+    assertThat(out.toString()).isEmpty();
+    assertThat(logged().lines())
+        .satisfiesExactly(
+            line -> assertThat(line).isEqualTo("WARN org.library something is odd"),
+            line -> assertThat(line).startsWith("Leafturn failed (IllegalStateException: not so)"));
+  }
+
+  private String logged() {
+    return terminal.toString(StandardCharsets.UTF_8);
+  }
+}
