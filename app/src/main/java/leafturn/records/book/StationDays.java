@@ -36,7 +36,9 @@ public final class StationDays {
     return reading
         .handle()
         .createQuery(
-            "select on_day, " + NAMES + " from station_day where station = :station order by on_day")
+            "select on_day, "
+                + NAMES
+                + " from station_day where station = :station order by on_day")
         .bind("station", station)
         .setFetchSize(2000)
         .map((row, context) -> day(row))
