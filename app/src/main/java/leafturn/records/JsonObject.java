@@ -65,16 +65,7 @@ public final class JsonObject {
     if (value == null) {
       return null;
     }
-    String right = "give a number %s%s.".formatted(Numbers.range(low, high), comma(unit));
-    if (!(value.content() instanceof Double number) || !Double.isFinite(number)) {
-      fault(name, "%s is not a number; %s".formatted(value.shown(), right));
-      return null;
-    }
-    if (number < low || number > high) {
-      fault(name, "%s is out of range; %s".formatted(Numbers.plain(number), right));
-      return null;
-    }
-    return number;
+    return value.number(low, high, unit, sentence -> fault(name, sentence));
   }
 
   /** A whole number within limits, or null when it is missing or wrong. */
@@ -170,6 +161,16 @@ public final class JsonObject {
     return objects;
   }
 
+  /** The list in a field; an empty one when it is missing or wrong. */
+  public JsonList list(String name) {
+    JsonValue value = take(name);
+    List<JsonValue> items = value == null ? List.of() : value.items();
+    if (items == null) {
+      fault(name, "it is not a list; give its items in square brackets.");
+    }
+    return new JsonList(items == null ? List.of() : items, faults);
+  }
+
   /** All fields as numbers by name; those that are no numbers are reported. */
   public Map<String, Double> numbers() {
     Map<String, Double> numbers = new LinkedHashMap<>();
@@ -255,13 +256,22 @@ public final class JsonObject {
     String id = text(name);
     if (id == null && !has(name)) {
       missing(name, "the id of " + whose);
-    } else if (id != null && !ID.matcher(id).matches()) {
+    } else if (id != null && !isId(id)) {
       fault(name, Faults.quoted(id) + " is no id; give the id of " + whose + ".");
     }
     return id == null ? "" : id;
   }
 
-  private static String comma(String unit) {
+  /** The id of another sheet, or null when it is missing or wrong. */
+  public @Nullable String id(String name, String whose) {
+    return has(name) ? requiredId(name, whose) : null;
+  }
+
+  static boolean isId(String text) {
+    return ID.matcher(text).matches();
+  }
+
+  static String comma(String unit) {
     return unit.isEmpty() ? "" : ", " + unit;
   }
 }

@@ -2,6 +2,7 @@ package leafturn.records;
 
 import java.util.List;
 import java.util.Map;
+import java.util.function.Consumer;
 import org.jspecify.annotations.Nullable;
 
 /**
@@ -24,6 +25,21 @@ public record JsonValue(String path, int line, @Nullable Object content) {
   @SuppressWarnings("unchecked") // JsonTree puts nothing else into a list
   public @Nullable List<JsonValue> items() {
     return content instanceof List<?> ? (List<JsonValue>) content : null;
+  }
+
+  /** The finite number within limits that stands here, or null after telling what is wrong. */
+  @Nullable Double number(double low, double high, String unit, Consumer<String> fault) {
+    String right =
+        "give a number %s%s.".formatted(Numbers.range(low, high), JsonObject.comma(unit));
+    if (!(content instanceof Double number) || !Double.isFinite(number)) {
+      fault.accept("%s is not a number; %s".formatted(shown(), right));
+      return null;
+    }
+    if (number < low || number > high) {
+      fault.accept("%s is out of range; %s".formatted(Numbers.plain(number), right));
+      return null;
+    }
+    return number;
   }
 
   /** What stands there, for a message. */

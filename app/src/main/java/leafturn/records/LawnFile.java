@@ -4,12 +4,8 @@ import java.nio.file.Path;
 import java.time.DateTimeException;
 import java.time.ZoneId;
 import java.util.ArrayList;
-import java.util.Arrays;
 import java.util.List;
 import java.util.Map;
-import java.util.Optional;
-import leafturn.model.Parameter;
-import leafturn.model.ParameterTable;
 import leafturn.model.Parameters;
 import leafturn.model.grass.Species;
 import leafturn.model.lawn.Lawn;
@@ -26,7 +22,6 @@ public final class LawnFile {
   public static final int LIMIT_BYTES = 1_000_000;
 
   private static final int DEFAULT_SPIN_UP_YEARS = 4;
-  private static final int MOST_SPIN_UP_YEARS = 200;
 
   private final Faults faults;
   private final JsonObject root;
@@ -62,17 +57,17 @@ public final class LawnFile {
     var soil = new SoilSection(root.object("soil"), usual, notes).read();
     var programme = new ProgrammeSection(root, usual.get("Href"), notes).read();
     Lawn.Mower mower = root.has("mower") ? mower(root.object("mower")) : null;
-    Double areaM2 = root.number("areaM2", 1, 1e6, "m2");
-    Double shadeFraction = root.number("shadeFraction", 0, 0.9, "share of the light taken");
+    Double areaM2 = LawnParts.areaM2(root);
+    Double shadeFraction = LawnParts.shadeFraction(root);
     Defaults defaults = new Defaults("the lawn");
     int spinUpYears =
         defaults.value(
-            root.wholeNumber("spinUpYears", 0, MOST_SPIN_UP_YEARS, "years"),
+            LawnParts.spinUpYears(root),
             DEFAULT_SPIN_UP_YEARS,
             "spinUpYears " + DEFAULT_SPIN_UP_YEARS);
     double shade = defaults.number(shadeFraction, 0, "shadeFraction", "");
     notes.addAll(defaults.notes());
-    Map<String, Double> parameters = parameters(grass);
+    Map<String, Double> parameters = LawnParts.parameters(root.object("parameters"), grass, notes);
     root.refuseOthers();
     faults.throwIfAny();
     if (site == null || grass == null || soil == null || programme == null) {
@@ -137,68 +132,18 @@ public final class LawnFile {
   }
 
   private @Nullable Species grass() {
-    String name = root.text("grass");
-    if (name == null) {
-      if (!root.has("grass")) {
-        root.missing("grass", "one of " + Species.names());
-      }
-      return null;
-    }
-    Optional<Species> species = Species.named(name);
-    if (species.isEmpty()) {
-      List<String> names = Arrays.stream(Species.values()).map(Species::commonName).toList();
-      root.fault(
-          "grass",
-          "%s is not a grass known here; %s"
-              .formatted(Faults.quoted(name), NearestName.advice(name, names)));
-      return null;
-    }
-    if (!species.get().runAgainstStudies()) {
+    Species grass = LawnParts.grass(root);
+    if (grass != null && !grass.runAgainstStudies()) {
       notes.add(
           "The parameters of %s are assumed: no field study of it was run against the model."
-              .formatted(species.get().commonName()));
+              .formatted(grass.commonName()));
     }
-    return species.get();
+    return grass;
   }
 
-  private static Lawn.Mower mower(JsonObject mower) {
-    Double deckWidth = mower.number("deckWidthMm", 200, 4000, "mm");
-    Double bag = mower.number("bagLitres", 5, 5000, "litres");
-    Double speed = mower.number("speedKmPerH", 0.5, 20, "km/h");
-    Boolean doubleCut = mower.flag("doubleCut");
-    mower.refuseOthers();
-    return new Lawn.Mower(deckWidth, bag, speed, doubleCut != null && doubleCut);
-  }
-
-  private Map<String, Double> parameters(@Nullable Species grass) {
-    JsonObject section = root.object("parameters");
-    Map<String, Double> given = section.numbers();
-    if (grass != null) {
-      given.forEach((name, value) -> checkParameter(section, grass, name, value));
-    }
-    return given;
-  }
-
-  private void checkParameter(JsonObject section, Species grass, String name, double value) {
-    Optional<Parameter> known = ParameterTable.find(name, grass);
-    if (known.isEmpty()) {
-      section.fault(
-          name,
-          "there is no such parameter; "
-              + NearestName.of(name, ParameterTable.names())
-                  .map(near -> "did you mean " + near + "?")
-                  .orElse("'leafturn sources' lists them."));
-      return;
-    }
-    Parameter parameter = known.get();
-    String usual =
-        "usual values run %s %s"
-            .formatted(Numbers.range(parameter.low(), parameter.high()), parameter.unit());
-    if (!parameter.possible(value)) {
-      section.fault(
-          name, "%s is out of range for the model; %s.".formatted(Numbers.plain(value), usual));
-    } else if (!parameter.plausible(value)) {
-      notes.add("The parameter %s is set to %s; %s.".formatted(name, Numbers.plain(value), usual));
-    }
+  private static Lawn.Mower mower(JsonObject section) {
+    Lawn.Mower mower = LawnParts.mower(section);
+    section.refuseOthers();
+    return mower;
   }
 }

@@ -50,11 +50,6 @@ public final class LogFile {
       List.of(
           DATE, WHAT, BEFORE, AFTER, CLIPPINGS, FAST_N, SLOW_N, PHOSPHORUS, POTASSIUM, WATER, NOTE);
 
-  private static final double LOWEST_MM = 3;
-  private static final double HIGHEST_MM = 1000;
-  private static final double MOST_G_PER_M2 = 100;
-  private static final double MOST_WATER_MM = 200;
-
   private final CsvTable table;
   private final Faults faults;
   private final List<LogEntry> entries = new ArrayList<>();
@@ -141,7 +136,7 @@ public final class LogFile {
     return switch (kind) {
       case MOWN -> mown(row, day);
       case FED -> fed(row, day);
-      default -> new LogEntry.Watered(day, required(row, WATER, 0, MOST_WATER_MM, "mm"));
+      default -> new LogEntry.Watered(day, required(row, WATER, 0, Amounts.MOST_WATER_MM, "mm"));
     };
   }
 
@@ -180,8 +175,8 @@ public final class LogFile {
   }
 
   private LogEntry mown(CsvTable.Row row, LocalDate day) {
-    double before = number(row, BEFORE, LOWEST_MM, HIGHEST_MM, "mm");
-    double after = number(row, AFTER, LOWEST_MM, HIGHEST_MM, "mm");
+    double before = number(row, BEFORE, Amounts.LOWEST_GRASS_MM, Amounts.HIGHEST_GRASS_MM, "mm");
+    double after = number(row, AFTER, Amounts.LOWEST_GRASS_MM, Amounts.HIGHEST_GRASS_MM, "mm");
     double returned = returnedShare(row);
     if (after > before) {
       row.fault(
@@ -216,10 +211,10 @@ public final class LogFile {
   }
 
   private LogEntry fed(CsvTable.Row row, LocalDate day) {
-    double fast = number(row, FAST_N, 0, MOST_G_PER_M2, "g/m2");
-    double slow = number(row, SLOW_N, 0, MOST_G_PER_M2, "g/m2");
-    double phosphorus = number(row, PHOSPHORUS, 0, MOST_G_PER_M2, "g/m2");
-    double potassium = number(row, POTASSIUM, 0, MOST_G_PER_M2, "g/m2");
+    double fast = number(row, FAST_N, 0, Amounts.MOST_G_PER_M2, "g/m2");
+    double slow = number(row, SLOW_N, 0, Amounts.MOST_G_PER_M2, "g/m2");
+    double phosphorus = number(row, PHOSPHORUS, 0, Amounts.MOST_G_PER_M2, "g/m2");
+    double potassium = number(row, POTASSIUM, 0, Amounts.MOST_G_PER_M2, "g/m2");
     if (DoubleStream.of(fast, slow, phosphorus, potassium).allMatch(Double::isNaN)) {
       faults.add(row.line(), "the line is fed but has no amount; give at least one in g/m2.");
     }

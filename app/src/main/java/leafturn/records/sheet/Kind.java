@@ -1,16 +1,5 @@
 package leafturn.records.sheet;
 
-import com.fasterxml.jackson.annotation.JsonAutoDetect;
-import com.fasterxml.jackson.annotation.JsonInclude;
-import com.fasterxml.jackson.annotation.PropertyAccessor;
-import com.fasterxml.jackson.core.JsonProcessingException;
-import com.fasterxml.jackson.databind.ObjectMapper;
-import com.fasterxml.jackson.databind.SerializationFeature;
-import com.fasterxml.jackson.databind.json.JsonMapper;
-import com.fasterxml.jackson.databind.module.SimpleModule;
-import com.fasterxml.jackson.databind.ser.std.ToStringSerializer;
-import java.time.LocalDate;
-import java.time.LocalTime;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
@@ -29,25 +18,23 @@ import leafturn.records.SourceText;
 public final class Kind<C extends Content> {
   private static final List<Kind<?>> ALL = new ArrayList<>();
 
+  /** A record of daily weather and where it was measured. */
+  public static final Kind<WeatherStation> STATION =
+      new Kind<>("station", WeatherStation.class, WeatherStation::read);
+
   /** Somewhere with lawns and beds, and the people who use them. */
   public static final Kind<Property> PROPERTY =
       new Kind<>("property", Property.class, Property::read);
 
+  /** A lawn: what grows there, and on what. */
+  public static final Kind<LawnSheet> LAWN = new Kind<>("lawn", LawnSheet.class, LawnSheet::read);
+
+  /** What is done to a lawn year after year. */
+  public static final Kind<ProgrammeSheet> PROGRAMME =
+      new Kind<>("programme", ProgrammeSheet.class, ProgrammeSheet::read);
+
   /** Largest document, characters. */
   public static final int LIMIT_CHARACTERS = 1_000_000;
-
-  private static final ObjectMapper WRITER =
-      JsonMapper.builder()
-          .addModule(
-              new SimpleModule()
-                  .addSerializer(LocalDate.class, ToStringSerializer.instance)
-                  .addSerializer(LocalTime.class, ToStringSerializer.instance))
-          .serializationInclusion(JsonInclude.Include.NON_EMPTY)
-          .visibility(PropertyAccessor.GETTER, JsonAutoDetect.Visibility.NONE)
-          .visibility(PropertyAccessor.IS_GETTER, JsonAutoDetect.Visibility.NONE)
-          .visibility(PropertyAccessor.FIELD, JsonAutoDetect.Visibility.ANY)
-          .disable(SerializationFeature.FAIL_ON_EMPTY_BEANS)
-          .build();
 
   private final String name;
   private final Class<C> type;
@@ -96,11 +83,7 @@ public final class Kind<C extends Content> {
 
   /** Writes the document of a content, always in the same way. */
   public String write(C content) {
-    try {
-      return WRITER.writeValueAsString(content);
-    } catch (JsonProcessingException e) {
-      throw new IllegalStateException("a " + name + " could not be written as JSON", e);
-    }
+    return Document.of((Record) content);
   }
 
   @Override

@@ -1,0 +1,64 @@
+package leafturn.records;
+
+import java.util.Arrays;
+import java.util.List;
+import java.util.Locale;
+import org.jspecify.annotations.Nullable;
+
+/** Constants of an enumeration as documents write them: "side discharge" for SIDE_DISCHARGE. */
+public final class Choice {
+  private Choice() {}
+
+  /** The word of a constant, in lower case with blanks. */
+  public static String word(Enum<?> constant) {
+    return constant.name().toLowerCase(Locale.ROOT).replace('_', ' ');
+  }
+
+  /** All words of an enumeration, in its order. */
+  public static <E extends Enum<E>> List<String> words(Class<E> type) {
+    return Arrays.stream(type.getEnumConstants()).map(Choice::word).toList();
+  }
+
+  /** The constant of a word, whatever its case, or null. */
+  public static <E extends Enum<E>> @Nullable E of(String word, Class<E> type) {
+    String wanted = word.strip().toLowerCase(Locale.ROOT);
+    for (E constant : type.getEnumConstants()) {
+      if (word(constant).equals(wanted)) {
+        return constant;
+      }
+    }
+    return null;
+  }
+
+  /** The constant in a field, or null when it is missing or wrong. */
+  public static <E extends Enum<E>> @Nullable E read(JsonObject json, String name, Class<E> type) {
+    JsonValue value = json.take(name);
+    if (value == null) {
+      return null;
+    }
+    E constant = value.content() instanceof String text ? of(text, type) : null;
+    if (constant == null) {
+      json.fault(name, fault(value, type));
+    }
+    return constant;
+  }
+
+  /** The constant in a field that must be there; the first one where a fault was reported. */
+  public static <E extends Enum<E>> E required(JsonObject json, String name, Class<E> type) {
+    E constant = read(json, name, type);
+    if (constant == null && !json.has(name)) {
+      json.missing(name, "one of " + String.join(", ", words(type)));
+    }
+    return constant == null ? type.getEnumConstants()[0] : constant;
+  }
+
+  /** What is wrong with a value that is no word of an enumeration. */
+  static <E extends Enum<E>> String fault(JsonValue value, Class<E> type) {
+    List<String> words = words(type);
+    String advice =
+        value.content() instanceof String text
+            ? NearestName.advice(text, words)
+            : "valid names are " + String.join(", ", words) + ".";
+    return "%s is not usable here; %s".formatted(value.shown(), advice);
+  }
+}

@@ -1,0 +1,74 @@
+package leafturn.records;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.function.Function;
+import org.jspecify.annotations.Nullable;
+
+/** A list of a JSON document, read item by item. An item that is wrong is reported and left out. */
+public final class JsonList {
+  private final List<JsonValue> items;
+  private final Faults faults;
+
+  JsonList(List<JsonValue> items, Faults faults) {
+    this.items = items;
+    this.faults = faults;
+  }
+
+  /** The items as numbers within limits. */
+  public List<Double> numbers(double low, double high, String unit) {
+    return read(item -> item.number(low, high, unit, sentence -> fault(item, sentence)));
+  }
+
+  /** The items as constants of an enumeration by their words; one given twice is a fault. */
+  public <E extends Enum<E>> List<E> choices(Class<E> type) {
+    return different(
+        item -> {
+          E constant = item.content() instanceof String text ? Choice.of(text, type) : null;
+          if (constant == null) {
+            fault(item, Choice.fault(item, type));
+          }
+          return constant;
+        });
+  }
+
+  /** The items as ids of other sheets; one given twice is a fault. */
+  public List<String> ids(String whose) {
+    return different(
+        item -> {
+          if (item.content() instanceof String text && JsonObject.isId(text)) {
+            return text;
+          }
+          fault(item, "%s is no id; give the id of %s.".formatted(item.shown(), whose));
+          return null;
+        });
+  }
+
+  private <T> List<T> different(Function<JsonValue, @Nullable T> reader) {
+    List<T> found = new ArrayList<>();
+    for (JsonValue item : items) {
+      T value = reader.apply(item);
+      if (value != null && found.contains(value)) {
+        fault(item, item.shown() + " stands in the list already; keep one of them.");
+      } else if (value != null) {
+        found.add(value);
+      }
+    }
+    return found;
+  }
+
+  private <T> List<T> read(Function<JsonValue, @Nullable T> reader) {
+    List<T> found = new ArrayList<>();
+    for (JsonValue item : items) {
+      T value = reader.apply(item);
+      if (value != null) {
+        found.add(value);
+      }
+    }
+    return found;
+  }
+
+  private void fault(JsonValue item, String sentence) {
+    faults.add(item.line(), item.path(), sentence);
+  }
+}

@@ -1,0 +1,166 @@
+package leafturn.records;
+
+import java.time.DateTimeException;
+import java.time.MonthDay;
+import java.util.List;
+import java.util.regex.Matcher;
+import java.util.regex.Pattern;
+import leafturn.model.lawn.CalendarDay;
+import org.jspecify.annotations.Nullable;
+
+/**
+ * What is done to a lawn year after year as somebody described it; what was not given is null.
+ *
+ * @param mowing when and how it is mown
+ * @param feeding fertiliser, every year on the same days
+ * @param irrigation what is given back of the water demand
+ */
+public record ProgrammeFields(Mowing mowing, List<Feeding> feeding, Irrigation irrigation) {
+  private static final Pattern MONTH_DAY = Pattern.compile("(\\d{2})-(\\d{2})");
+  private static final String CALENDAR_DAY = "give \"MM-DD\" or a day of the year from 1 to 366.";
+
+  public ProgrammeFields {
+    feeding = List.copyOf(feeding);
+  }
+
+  /**
+   * @param heightMm cut height, mm, 3 to 200
+   * @param trigger when a cut is due
+   * @param from first day of the mowing season
+   * @param to last day; before {@code from} when the season goes over the new year
+   * @param clippings what becomes of the clippings
+   */
+  public record Mowing(
+      @Nullable Double heightMm,
+      @Nullable Trigger trigger,
+      @Nullable CalendarDay from,
+      @Nullable CalendarDay to,
+      Clippings clippings) {}
+
+  /**
+   * Exactly one of the two.
+   *
+   * @param everyDays days between cuts, 1 to 366
+   * @param oneThird true when a cut is due as soon as it would take a third of the height
+   */
+  public record Trigger(@Nullable Integer everyDays, @Nullable Boolean oneThird) {}
+
+  /**
+   * @param returnedShare share returned to the turf, 0 to 1
+   */
+  public record Clippings(@Nullable Double returnedShare) {}
+
+  /**
+   * Exactly one of the two days is given; elements in g/m2, 0 to 100 each.
+   *
+   * @param dayOfYear 1 to 366
+   * @param on the same day each year
+   * @param fastNGPerM2 N that dissolves within days
+   * @param slowNGPerM2 N released over months
+   */
+  public record Feeding(
+      @Nullable Integer dayOfYear,
+      @Nullable CalendarDay on,
+      @Nullable Double fastNGPerM2,
+      @Nullable Double slowNGPerM2,
+      @Nullable Double pGPerM2,
+      @Nullable Double kGPerM2) {
+
+    /** The day it is given on, or null when it is not known. */
+    public @Nullable CalendarDay day() {
+      return dayOfYear == null ? on : CalendarDay.ofYear(dayOfYear);
+    }
+  }
+
+  /**
+   * @param shareOfDemand share of the water demand given back, 0 to 1.5
+   */
+  public record Irrigation(@Nullable Double shareOfDemand) {}
+
+  /** Reads the fields {@code mowing}, {@code feeding} and {@code irrigation} of a description. */
+  public static ProgrammeFields read(JsonObject json) {
+    Mowing mowing = mowing(json.object("mowing"));
+    List<Feeding> feeding = json.objects("feeding").stream().map(ProgrammeFields::feeding).toList();
+    JsonObject section = json.object("irrigation");
+    Irrigation irrigation = new Irrigation(section.number("shareOfDemand", 0, 1.5, ""));
+    section.refuseOthers();
+    return new ProgrammeFields(mowing, feeding, irrigation);
+  }
+
+  private static Mowing mowing(JsonObject section) {
+    Double height = section.number("heightMm", 3, 200, "mm");
+    Trigger trigger = trigger(section);
+    CalendarDay from = calendarDay(section, "from");
+    CalendarDay to = calendarDay(section, "to");
+    JsonObject clippings = section.object("clippings");
+    Double returned = clippings.number("returnedShare", 0, 1, "");
+    clippings.refuseOthers();
+    section.refuseOthers();
+    return new Mowing(height, trigger, from, to, new Clippings(returned));
+  }
+
+  private static @Nullable Trigger trigger(JsonObject mowing) {
+    JsonObject trigger = mowing.object("trigger");
+    if (!mowing.holdsObject("trigger")) {
+      return null;
+    }
+    Integer everyDays = trigger.wholeNumber("everyDays", 1, 366, "days");
+    Boolean oneThird = trigger.flag("oneThird");
+    trigger.refuseOthers();
+    boolean byInterval = trigger.has("everyDays");
+    boolean byRule = trigger.has("oneThird");
+    if (byInterval && byRule) {
+      trigger.fault("oneThird", "it stands beside everyDays; keep one of them.");
+    } else if (!byInterval && !byRule) {
+      trigger.missing("everyDays", "{\"everyDays\": 7} or {\"oneThird\": true}");
+    } else if (oneThird != null && !oneThird) {
+      trigger.fault("oneThird", "false is no trigger; give true, or everyDays instead.");
+    }
+    return new Trigger(everyDays, oneThird);
+  }
+
+  private static Feeding feeding(JsonObject json) {
+    Integer dayOfYear = json.wholeNumber("dayOfYear", 1, 366, "day of the year");
+    CalendarDay on = calendarDay(json, "on");
+    boolean byNumber = json.has("dayOfYear");
+    boolean byDate = json.has("on");
+    if (byNumber && byDate) {
+      json.fault("on", "it stands beside dayOfYear; keep one of them.");
+    } else if (!byNumber && !byDate) {
+      json.missing("dayOfYear", "a day of the year from 1 to 366, or on with \"MM-DD\"");
+    }
+    Feeding feeding =
+        new Feeding(
+            dayOfYear,
+            on,
+            Amounts.gPerM2(json, "fastNGPerM2"),
+            Amounts.gPerM2(json, "slowNGPerM2"),
+            Amounts.gPerM2(json, "pGPerM2"),
+            Amounts.gPerM2(json, "kGPerM2"));
+    json.refuseOthers();
+    return feeding;
+  }
+
+  private static @Nullable CalendarDay calendarDay(JsonObject section, String name) {
+    JsonValue value = section.take(name);
+    if (value == null) {
+      return null;
+    }
+    if (value.content() instanceof Double) {
+      Integer dayOfYear = section.wholeNumber(name, 1, 366, "day of the year");
+      return dayOfYear == null ? null : CalendarDay.ofYear(dayOfYear);
+    }
+    Matcher parts = MONTH_DAY.matcher(value.content() instanceof String text ? text : "");
+    if (parts.matches()) {
+      try {
+        int month = Integer.parseInt(parts.group(1));
+        return CalendarDay.on(MonthDay.of(month, Integer.parseInt(parts.group(2))));
+      } catch (DateTimeException e) {
+        section.fault(name, value.shown() + " is not a day of any year; " + CALENDAR_DAY);
+        return null;
+      }
+    }
+    section.fault(name, value.shown() + " is not a day; " + CALENDAR_DAY);
+    return null;
+  }
+}

@@ -1,0 +1,79 @@
+package leafturn.records.sheet;
+
+import java.util.ArrayList;
+import java.util.Map;
+import leafturn.model.grass.Species;
+import leafturn.records.JsonObject;
+import leafturn.records.LawnParts;
+import leafturn.records.SoilFields;
+import org.jspecify.annotations.Nullable;
+
+/**
+ * A lawn: what grows there, and on what. The fields that a lawn description has too are named and
+ * checked as there; what was not given is null and gets the model's default.
+ *
+ * @param property id of the property it lies on
+ * @param name what its people call it, 1 to 80 characters
+ * @param address its name in addresses, see {@link Address}
+ * @param habit how it is kept, in a sentence, or null
+ * @param areaM2 m2, 1 to 1,000,000, or null
+ * @param slopePercent fall of the ground in per cent, 0 to 100, or null
+ * @param grass common name of the grass
+ * @param soil the soil
+ * @param shadeFraction share of the light taken by shade, 0 to 0.9, or null
+ * @param mower the mower, or null
+ * @param spinUpYears years run before the first reported day, 0 to 200, or null
+ * @param parameters model parameters by short name that win over everything else
+ * @param note anything to remember; may be null
+ */
+public record LawnSheet(
+    String property,
+    String name,
+    String address,
+    @Nullable String habit,
+    @Nullable Double areaM2,
+    @Nullable Double slopePercent,
+    String grass,
+    SoilFields soil,
+    @Nullable Double shadeFraction,
+    @Nullable MowerSheet mower,
+    @Nullable Integer spinUpYears,
+    Map<String, Double> parameters,
+    @Nullable String note)
+    implements Content {
+  public LawnSheet {
+    parameters = Map.copyOf(parameters);
+  }
+
+  static LawnSheet read(JsonObject json) {
+    String property = json.requiredId("property", "the property it lies on");
+    String name = json.requiredText("name", Limits.NAME, "what its people call it");
+    String address = Address.read(json);
+    String habit = json.text("habit", Limits.SENTENCE);
+    Double area = LawnParts.areaM2(json);
+    Double slope = json.number("slopePercent", 0, 100, "%");
+    Species grass = LawnParts.grass(json);
+    SoilFields soil = SoilFields.read(json.object("soil"));
+    Double shade = LawnParts.shadeFraction(json);
+    MowerSheet mower = json.has("mower") ? MowerSheet.read(json.object("mower")) : null;
+    Integer spinUp = LawnParts.spinUpYears(json);
+    var parameters = LawnParts.parameters(json.object("parameters"), grass, new ArrayList<>());
+    String note = json.text("note", Limits.NOTE);
+    json.end();
+    String grassName = grass == null ? "" : grass.commonName();
+    return new LawnSheet(
+        property,
+        name,
+        address,
+        habit,
+        area,
+        slope,
+        grassName,
+        soil,
+        shade,
+        mower,
+        spinUp,
+        parameters,
+        note);
+  }
+}
