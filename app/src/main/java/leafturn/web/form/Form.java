@@ -1,0 +1,144 @@
+package leafturn.web.form;
+
+import java.util.ArrayList;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import leafturn.quantity.Units;
+import leafturn.records.Faults.Fault;
+import leafturn.records.InputException;
+import leafturn.records.SourceText;
+
+/**
+ * A form with what was typed into it and what is wrong with that. Immutable.
+ *
+ * @param shape its fields
+ * @param units the units its numbers are in
+ * @param values what was typed, by path
+ * @param faults what is wrong, each with the path it belongs to
+ */
+public record Form(
+    FormShape shape, Units units, Map<String, List<String>> values, List<Fault> faults) {
+  public Form {
+    Map<String, List<String>> copy = new LinkedHashMap<>();
+    values.forEach((path, typed) -> copy.put(path, List.copyOf(typed)));
+    values = Map.copyOf(copy);
+    faults = List.copyOf(faults);
+  }
+
+  /** An empty form. */
+  public static Form blank(FormShape shape, Units units) {
+    return new Form(shape, units, Map.of(), List.of());
+  }
+
+  /** A form filled with the document of a sheet. */
+  public static Form of(FormShape shape, Units units, String document) {
+    return new Form(shape, units, FormDocument.values(shape, units, document), List.of());
+  }
+
+  /**
+   * A form as it was sent.
+   *
+   * @param sent the values of the request by name; names that are no fields are left out
+   */
+  public static Form sent(FormShape shape, Units units, Map<String, List<String>> sent) {
+    Map<String, List<String>> values = new LinkedHashMap<>();
+    for (Field field : shape.fields()) {
+      List<String> typed = sent.getOrDefault(field.path(), List.of());
+      List<String> kept = typed.stream().map(String::strip).filter(s -> !s.isEmpty()).toList();
+      if (!kept.isEmpty()) {
+        values.put(field.path(), kept);
+      }
+    }
+    return new Form(shape, units, values, List.of());
+  }
+
+  /** This form with a value in a field, for what a page fills in beforehand. */
+  public Form with(String path, String value) {
+    Map<String, List<String>> others = new LinkedHashMap<>(values);
+    others.put(path, List.of(value));
+    return new Form(shape, units, others, faults);
+  }
+
+  /** This form with the faults a reader found. */
+  public Form faulted(InputException found) {
+    List<Fault> all = new ArrayList<>(faults);
+    all.addAll(found.faultsByField());
+    return new Form(shape, units, values, all);
+  }
+
+  /** This form with a fault of its own. */
+  public Form faulted(String path, String sentence) {
+    List<Fault> all = new ArrayList<>(faults);
+    all.add(new Fault(path, sentence, sentence));
+    return new Form(shape, units, values, all);
+  }
+
+  /** True when something is wrong. */
+  public boolean faulty() {
+    return !faults.isEmpty();
+  }
+
+  /** What stands in a field; empty where nothing does. */
+  public String value(String path) {
+    List<String> typed = values.getOrDefault(path, List.of());
+    return typed.isEmpty() ? "" : typed.get(0);
+  }
+
+  /** True when a choice of a field is taken. */
+  public boolean taken(String path, String choice) {
+    return values.getOrDefault(path, List.of()).contains(choice);
+  }
+
+  /** What is wrong with a field; empty where nothing is. */
+  public String fault(Field field) {
+    return String.join(
+        " ",
+        faults.stream()
+            .filter(fault -> belongs(fault, field))
+            .map(fault -> capital(fault.sentence()))
+            .toList());
+  }
+
+  /** What is wrong with the form as a whole, or with what it does not show. */
+  public List<String> otherFaults() {
+    return faults.stream()
+        .filter(fault -> shape.fields().stream().noneMatch(field -> belongs(fault, field)))
+        .map(
+            fault ->
+                fault.field().isEmpty() ? fault.placed() : fault.field() + ": " + fault.sentence())
+        .map(Form::capital)
+        .toList();
+  }
+
+  /** The fields that are wrong, in order. */
+  public List<Field> faultyFields() {
+    return shape.fields().stream().filter(field -> !fault(field).isEmpty()).toList();
+  }
+
+  /** The JSON document that the form makes, for the reader of its kind. */
+  public SourceText document(String name) {
+    return new SourceText(name, FormDocument.write(this, "{}"));
+  }
+
+  /**
+   * The JSON document that the form makes of another: fields that it does not show stay, and a
+   * number that was not touched stays exactly as it was whatever its unit.
+   */
+  public SourceText document(String name, String before) {
+    return new SourceText(name, FormDocument.write(this, before));
+  }
+
+  /** A fault of a list's item stands beside the list's one field. */
+  private static boolean belongs(Fault fault, Field field) {
+    String path = fault.field();
+    return field.type() != Field.Type.HIDDEN
+        && (path.equals(field.path()) || path.startsWith(field.path() + "["));
+  }
+
+  private static String capital(String sentence) {
+    return sentence.isEmpty()
+        ? sentence
+        : Character.toUpperCase(sentence.charAt(0)) + sentence.substring(1);
+  }
+}

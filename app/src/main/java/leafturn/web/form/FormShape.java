@@ -1,0 +1,41 @@
+package leafturn.web.form;
+
+import java.util.List;
+import java.util.Optional;
+
+/**
+ * The fields of a form in their groups.
+ *
+ * @param groups in the order of the page
+ */
+public record FormShape(List<Group> groups) {
+  /**
+   * @param legend what the fields have in common; empty for a form that needs no groups
+   * @param more what a person should know of them; may be empty
+   * @param fields in order
+   */
+  public record Group(String legend, String more, List<Field> fields) {
+    public Group {
+      fields = List.copyOf(fields);
+    }
+  }
+
+  public FormShape {
+    groups = List.copyOf(groups);
+  }
+
+  /** A form of one group without a legend. */
+  public static FormShape of(Field... fields) {
+    return new FormShape(List.of(new Group("", "", List.of(fields))));
+  }
+
+  /** All fields in order. */
+  public List<Field> fields() {
+    return groups.stream().flatMap(group -> group.fields().stream()).toList();
+  }
+
+  /** The field of a path. */
+  public Optional<Field> field(String path) {
+    return fields().stream().filter(field -> field.path().equals(path)).findFirst();
+  }
+}

@@ -1,0 +1,96 @@
+package leafturn.web.form;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import java.util.List;
+import java.util.Map;
+import leafturn.quantity.Measure;
+import leafturn.quantity.Units;
+import leafturn.records.InputException;
+import leafturn.records.sheet.Kind;
+import org.junit.jupiter.api.Test;
+
+class FormTest {
+  private static final FormShape PROPERTY =
+      FormShape.of(
+          Field.text("name", "Name").needed(),
+          Field.text("address", "Address").needed(),
+          Field.number("latitudeDeg", "Latitude", "°").needed(),
+          Field.number("elevationM", "Elevation", Measure.DISTANCE),
+          Field.text("timeZone", "Time zone").needed());
+
+  private static final FormShape CUT =
+      FormShape.of(
+          Field.number("mowing.heightMm", "Cut height", Measure.HEIGHT),
+          Field.numbers("heightsMm", "Deck", Measure.HEIGHT),
+          Field.flag("mower.doubleCut", "Twice"),
+          Field.someOf("aims", "Aims", List.of(Field.Choice.of("tidy"), Field.Choice.of("play"))),
+          Field.text("feeding[1].on", "Second feed"));
+
+  @Test
+  void everyFaultStandsBesideItsFieldAndNothingTypedIsLost() {
+    Form sent =
+        Form.sent(
+            PROPERTY,
+            Units.METRIC,
+            Map.of(
+                "name", List.of("  Linden House "),
+                "latitudeDeg", List.of("north"),
+                "elevationM", List.of("9000"),
+                "timeZone", List.of("Mars/Base"),
+                "evil", List.of("x")));
+    Form answer = sent;
+    try {
+      Kind.PROPERTY.read(sent.document("property"));
+    } catch (InputException faults) {
+      answer = sent.faulted(faults);
+    }
+    assertThat(answer.faultyFields())
+        .extracting(Field::path)
+        .containsExactly("address", "latitudeDeg", "elevationM", "timeZone");
+    assertThat(answer.fault(PROPERTY.fields().get(2)))
+        .isEqualTo("\"north\" is not a number; give a number from -90 to 90, degrees north.");
+    assertThat(answer.otherFaults()).isEmpty();
+    assertThat(answer.value("name")).isEqualTo("Linden House");
+    assertThat(answer.value("latitudeDeg")).isEqualTo("north");
+  }
+
+  @Test
+  void aFormWritesNumbersListsAndParts() {
+    Form form =
+        Form.sent(
+            CUT,
+            Units.METRIC,
+            Map.of(
+                "mowing.heightMm", List.of("76,5"),
+                "heightsMm", List.of("30 40; 50"),
+                "mower.doubleCut", List.of("on"),
+                "aims", List.of("tidy", "play"),
+                "feeding[1].on", List.of("05-10")));
+    assertThat(form.document("lawn").text())
+        .isEqualTo(
+            "{\"mowing\":{\"heightMm\":76.5},\"heightsMm\":[30,40,50],"
+                + "\"mower\":{\"doubleCut\":true},\"aims\":[\"tidy\",\"play\"],"
+                + "\"feeding\":[{\"on\":\"05-10\"}]}");
+  }
+
+  @Test
+  void whatAFormDoesNotShowStaysAndWhatIsEmptiedGoes() {
+    Form form = Form.sent(CUT, Units.METRIC, Map.of("mowing.heightMm", List.of("50")));
+    String before =
+        "{\"kept\":1,\"mower\":{\"doubleCut\":true},\"mowing\":{\"heightMm\":40,\"x\":2}}";
+    assertThat(form.document("lawn", before).text())
+        .isEqualTo("{\"kept\":1,\"mowing\":{\"heightMm\":50,\"x\":2}}");
+  }
+
+  @Test
+  void aNumberNobodyTouchedStaysExactInOtherUnits() {
+    String before = "{\"mowing\":{\"heightMm\":76},\"heightsMm\":[30,40.5]}";
+    Form shown = Form.of(CUT, Units.US, before);
+    assertThat(shown.value("mowing.heightMm")).isEqualTo("2.992");
+    assertThat(shown.value("heightsMm")).isEqualTo("1.181 1.594");
+    assertThat(shown.document("lawn", before).text()).isEqualTo(before);
+    assertThat(shown.with("mowing.heightMm", "3").document("lawn", before).text())
+        .isEqualTo("{\"mowing\":{\"heightMm\":76.2},\"heightsMm\":[30,40.5]}");
+  }
+}

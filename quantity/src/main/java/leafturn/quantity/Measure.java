@@ -1,0 +1,65 @@
+package leafturn.quantity;
+
+import java.math.BigDecimal;
+import java.math.MathContext;
+
+/** What a number in a form or on a page measures, with the unit each reader expects. */
+public enum Measure {
+  /** Heights and lengths of grass, thatch and decks, kept in mm. */
+  HEIGHT(Unit.MILLIMETRE, Unit.INCH),
+  /** Water, kept in mm. */
+  WATER(Unit.MILLIMETRE, Unit.INCH),
+  /** Depths in the soil, kept in cm. */
+  DEPTH(Unit.CENTIMETRE, Unit.INCH),
+  /** Distances and elevations, kept in m. */
+  DISTANCE(Unit.METRE, Unit.FOOT),
+  /** Areas of lawns and beds, kept in m2. */
+  AREA(Unit.SQUARE_METRE, Unit.SQUARE_FOOT),
+  /** Nutrients, lime and seed on an area, kept in g/m2. */
+  MASS_PER_AREA(Unit.GRAM_PER_M2, Unit.POUND_PER_1000_FT2),
+  /** Bags and heaps, kept in litres. */
+  VOLUME(Unit.LITRE, Unit.US_GALLON),
+  /** Weights, kept in kg. */
+  WEIGHT(Unit.KILOGRAM, Unit.POUND),
+  /** Air temperatures, kept in °C. */
+  TEMPERATURE(Unit.CELSIUS, Unit.FAHRENHEIT),
+  /** Speeds of a mower, kept in km/h. */
+  GROUND_SPEED(Unit.KILOMETRE_PER_HOUR, Unit.MILE_PER_HOUR),
+  /** Wind, kept in m/s. */
+  WIND_SPEED(Unit.METRE_PER_SECOND, Unit.MILE_PER_HOUR);
+
+  private static final MathContext READABLE = new MathContext(4);
+
+  private final Unit metric;
+  private final Unit us;
+
+  Measure(Unit metric, Unit us) {
+    this.metric = metric;
+    this.us = us;
+  }
+
+  /** The unit for a reader. */
+  public Unit unit(Units units) {
+    return units == Units.US ? us : metric;
+  }
+
+  /** A kept value in a reader's unit. */
+  public double shown(double kept, Units units) {
+    return metric.to(unit(units), kept);
+  }
+
+  /** A value in a reader's unit as it is kept. */
+  public double kept(double shown, Units units) {
+    return unit(units).to(metric, shown);
+  }
+
+  /**
+   * A kept value as a reader would type it: as it is where the unit is the kept one, else to four
+   * significant digits; a point as decimal mark, no grouping.
+   */
+  public String typed(double kept, Units units) {
+    BigDecimal number = BigDecimal.valueOf(shown(kept, units));
+    BigDecimal readable = unit(units) == metric ? number : number.round(READABLE);
+    return readable.signum() == 0 ? "0" : readable.stripTrailingZeros().toPlainString();
+  }
+}
