@@ -8,12 +8,14 @@ import java.util.Map;
 import java.util.concurrent.Callable;
 import leafturn.advice.call.CallRules;
 import leafturn.advice.call.RuleEntry;
+import leafturn.advice.evidence.Shortcoming;
 import leafturn.model.Parameter;
 import leafturn.model.ParameterTable;
 import leafturn.quantity.DisplayNumber;
 import leafturn.records.InputException;
 import leafturn.records.NearestName;
 import leafturn.reports.JsonReport;
+import leafturn.reports.Paragraph;
 import org.jspecify.annotations.Nullable;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Mixin;
@@ -25,13 +27,17 @@ import picocli.CommandLine.Spec;
 /** Tells where the numbers come from. */
 @Command(
     name = "sources",
-    description = "Tells the value, range, source and status of each parameter and rule.",
+    description = {
+      "Tells the value, range, source and status of each parameter and rule,",
+      "and what the model gets wrong.",
+      ""
+    },
     footer = {"", "Example: leafturn sources gmax"})
 final class SourcesCommand implements Callable<Integer> {
   @Parameters(
       paramLabel = "NAME",
       arity = "0..1",
-      description = "Short name of a parameter or rule; all of them when it is left out.")
+      description = "Short name of a parameter, rule or shortcoming; all of them when left out.")
   private @Nullable String name;
 
   @Option(names = "--json", description = "Prints one JSON document.")
@@ -50,17 +56,25 @@ final class SourcesCommand implements Callable<Integer> {
         ParameterTable.rows().stream().filter(row -> wanted(row.name())).toList();
     List<RuleEntry> rules =
         CallRules.standard().entries().stream().filter(row -> wanted(row.rule().id())).toList();
-    if (parameters.isEmpty() && rules.isEmpty()) {
+    List<Shortcoming> shortcomings =
+        Shortcoming.all().stream().filter(row -> wanted(row.name())).toList();
+    if (parameters.isEmpty() && rules.isEmpty() && shortcomings.isEmpty()) {
       throw unknown(String.valueOf(name));
     }
     if (json) {
       Map<String, Object> document = new LinkedHashMap<>();
       document.put("parameters", parameters.stream().map(this::document).toList());
       document.put("rules", rules.stream().map(SourcesCommand::document).toList());
+      document.put("shortcomings", shortcomings);
       out.println(JsonReport.of(document));
       return ExitCode.DONE;
     }
-    lines(parameters, rules).forEach(out::println);
+    List<String> lines = lines(parameters, rules);
+    if (name == null) {
+      lines.add("\nWhat the model gets wrong; 'leafturn validate' tells by how much");
+    }
+    shortcomings.forEach(shortcoming -> add(shortcoming, lines));
+    lines.forEach(out::println);
     return ExitCode.DONE;
   }
 
@@ -71,11 +85,13 @@ final class SourcesCommand implements Callable<Integer> {
   private static InputException unknown(String name) {
     List<String> names = new ArrayList<>(ParameterTable.names());
     CallRules.standard().entries().forEach(entry -> names.add(entry.rule().id()));
+    Shortcoming.all().forEach(shortcoming -> names.add(shortcoming.name()));
     String near =
         NearestName.of(name, names)
             .map(found -> "did you mean " + found + "?")
             .orElse("'leafturn sources' lists them all.");
-    return new InputException("There is no parameter or rule '%s'; %s".formatted(name, near));
+    return new InputException(
+        "There is no parameter, rule or shortcoming '%s'; %s".formatted(name, near));
   }
 
   private static List<String> lines(List<Parameter> parameters, List<RuleEntry> rules) {
@@ -93,6 +109,14 @@ final class SourcesCommand implements Callable<Integer> {
       lines.add(line(rule));
     }
     return lines;
+  }
+
+  private static void add(Shortcoming shortcoming, List<String> lines) {
+    lines.add(
+        "%s%s: %s".formatted(lines.isEmpty() ? "" : "\n", shortcoming.name(), shortcoming.title()));
+    lines.addAll(Paragraph.of("  ", shortcoming.reason()));
+    lines.addAll(
+        Paragraph.of("  ", "Held against " + String.join("; ", shortcoming.sources()) + "."));
   }
 
   private static String line(RuleEntry rule) {

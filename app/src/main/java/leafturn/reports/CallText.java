@@ -142,8 +142,8 @@ public final class CallText {
     return spread == null ? OutcomeWords.NOT_KNOWN : QuantityWords.whole(spread, "").inLine();
   }
 
-  private static String clumps(Spread index) {
-    String words = OutcomeWords.clumping(index);
+  private String clumps(Spread index) {
+    String words = OutcomeWords.clumping(index, call.limits());
     return index.high() > 0 ? words + ", " + number(index) : words;
   }
 

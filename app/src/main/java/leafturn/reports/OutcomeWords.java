@@ -1,5 +1,6 @@
 package leafturn.reports;
 
+import leafturn.advice.call.Call;
 import leafturn.advice.call.Choice;
 import leafturn.advice.call.Option;
 import leafturn.advice.call.Spread;
@@ -10,26 +11,23 @@ public final class OutcomeWords {
   /** Said where the model has no answer or the lawn's description lacks what it needs. */
   public static final String NOT_KNOWN = "not known";
 
-  private static final double CLUMPS_LIKELY = 1.0;
-  private static final double CLUMPS_VERY_LIKELY = 1.5;
-
   private OutcomeWords() {}
 
   /**
-   * Clump risk in a word, from the index of local load over its limit: up to 1 unlikely, above 1.5
-   * very likely (our judgement, no published limit); possible where only some seasons pass 1.
+   * Clump risk in a word, from the index and the limits of the call's rules; possible where only
+   * some seasons pass the lower one.
    */
-  public static String clumping(Spread clumpIndex) {
+  public static String clumping(Spread clumpIndex, Call.Limits limits) {
     if (clumpIndex.high() <= 0) {
       return "none";
     }
-    if (clumpIndex.middle() > CLUMPS_VERY_LIKELY) {
+    if (clumpIndex.middle() > limits.heavyClumpIndex()) {
       return "very likely";
     }
-    if (clumpIndex.middle() > CLUMPS_LIKELY) {
+    if (clumpIndex.middle() > limits.clumpIndex()) {
       return "likely";
     }
-    return clumpIndex.high() > CLUMPS_LIKELY ? "possible" : "unlikely";
+    return clumpIndex.high() > limits.clumpIndex() ? "possible" : "unlikely";
   }
 
   /** Bags to be emptied, the last one perhaps not full: "3 bags", "2–4 bags". */

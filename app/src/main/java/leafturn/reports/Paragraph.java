@@ -4,7 +4,7 @@ import java.util.ArrayList;
 import java.util.List;
 
 /** Text broken into lines for a terminal. */
-final class Paragraph {
+public final class Paragraph {
   private static final int WIDTH = 92;
 
   private Paragraph() {}
@@ -14,7 +14,7 @@ final class Paragraph {
    *
    * @param lead what stands before it on the first line, for instance "- "
    */
-  static List<String> of(String lead, String text) {
+  public static List<String> of(String lead, String text) {
     List<String> lines = new ArrayList<>();
     StringBuilder line = new StringBuilder(lead);
     boolean empty = true;

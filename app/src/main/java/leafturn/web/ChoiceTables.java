@@ -4,6 +4,7 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Objects;
 import java.util.function.Function;
+import leafturn.advice.call.Call;
 import leafturn.advice.call.LawnOnRound;
 import leafturn.advice.call.Option;
 import leafturn.advice.call.Option.Outcome;
@@ -19,9 +20,6 @@ import org.jspecify.annotations.Nullable;
 
 /** Puts the choices of a call into words and marks. */
 final class ChoiceTables {
-  private static final double THIRD = 1.0 / 3;
-  private static final double CLUMP_LIMIT = 1;
-
   private final LawnOnRound lawn;
   private final List<Option> options;
 
@@ -35,8 +33,9 @@ final class ChoiceTables {
 
   /** The cut, what lies about afterwards and the work. */
   ChoiceTable cut() {
-    RangeMark height = mark(Outcome::heightTakenFraction, THIRD, "of-grass");
-    RangeMark clumps = mark(Outcome::clumpIndex, CLUMP_LIMIT, "of-straw");
+    Call.Limits limits = lawn.call().limits();
+    RangeMark height = mark(Outcome::heightTakenFraction, limits.heightTakenFraction(), "of-grass");
+    RangeMark clumps = mark(Outcome::clumpIndex, limits.clumpIndex(), "of-straw");
     RangeMark half = mark(Outcome::daysToHalf, Double.NaN, "of-straw");
     List<Row> rows = new ArrayList<>();
     for (Option option : options) {
@@ -107,10 +106,10 @@ final class ChoiceTables {
     return litres.isEmpty() ? Cell.of(bags) : Cell.of(bags, litres);
   }
 
-  private static Cell clumps(Outcome outcome) {
+  private Cell clumps(Outcome outcome) {
     Spread index = outcome.clumpIndex();
     String range = index.high() > 0 ? "index " + QuantityWords.quantity(index, "").inLine() : "";
-    return new Cell(OutcomeWords.clumping(index), range, List.of(), "");
+    return new Cell(OutcomeWords.clumping(index, lawn.call().limits()), range, List.of(), "");
   }
 
   private static Cell brokenDown(Outcome outcome, RangeMark mark) {

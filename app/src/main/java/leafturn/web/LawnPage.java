@@ -9,6 +9,7 @@ import leafturn.advice.call.LawnOnRound;
 import leafturn.advice.call.Option;
 import leafturn.advice.call.Outlook.PastDay;
 import leafturn.advice.call.Reason;
+import leafturn.quantity.DisplayNumber;
 import leafturn.reports.ClippingsFate;
 import leafturn.reports.DayWords;
 import leafturn.reports.QuantityWords;
@@ -100,6 +101,11 @@ public final class LawnPage {
     Double area = lawn.description().areaM2();
     String grass = lawn.description().grass();
     return area == null ? grass : grass + ", " + QuantityWords.whole(area, "m²");
+  }
+
+  /** The clump index above which clumps are likely, as this call's rules have it. */
+  public String clumpLimit() {
+    return DisplayNumber.plain(call().limits().clumpIndex());
   }
 
   /** How the spreads are to be read. */

@@ -6,12 +6,19 @@ import java.util.List;
 import java.util.Map;
 import java.util.TreeMap;
 import java.util.stream.Collectors;
+import java.util.stream.Stream;
+import leafturn.advice.call.CallRules;
+import leafturn.advice.call.RuleEntry;
+import leafturn.advice.evidence.Shortcoming;
 import leafturn.model.Parameter;
 import leafturn.model.ParameterTable;
 import leafturn.quantity.DisplayNumber;
 import leafturn.reports.QuantityWords;
 
-/** Every number the model rests on, with its range, where it comes from and how far to trust it. */
+/**
+ * Every number the model and the call rest on, with its range, where it comes from and how far to
+ * trust it; and what the model gets wrong all the same.
+ */
 public final class SourcesPage {
   private static final Map<String, String> STATUS_MEANINGS =
       Map.of(
@@ -19,16 +26,19 @@ public final class SourcesPage {
           "derived", "worked out from what the source prints",
           "tuned", "set so that the model meets the studies named",
           "assumed", "our judgement, to be changed where you know better",
+          "common practice", "done so in the trade, with no source to name",
           "management", "what is done on a lawn unless its description says otherwise");
 
   private final List<Parameter> parameters;
+  private final List<RuleEntry> rules;
 
-  private SourcesPage(List<Parameter> parameters) {
+  private SourcesPage(List<Parameter> parameters, List<RuleEntry> rules) {
     this.parameters = parameters;
+    this.rules = rules;
   }
 
   static SourcesPage ofTheModel() {
-    return new SourcesPage(ParameterTable.rows());
+    return new SourcesPage(ParameterTable.rows(), CallRules.standard().entries());
   }
 
   /**
@@ -46,11 +56,21 @@ public final class SourcesPage {
    */
   public record Value(String words, String range, String grass) {}
 
+  /**
+   * One rule or figure of the call.
+   *
+   * @param limit its limit or value, empty where it has none
+   * @param range what it may be set to, empty where it may not be set
+   * @param place where it stands in the ranking
+   */
+  public record RuleLine(RuleEntry entry, String limit, String range, String place) {}
+
   /** How many values have which standing, in words. */
   public List<String> standings() {
     Map<String, Long> counts =
-        parameters.stream()
-            .collect(Collectors.groupingBy(Parameter::status, TreeMap::new, Collectors.counting()));
+        Stream.concat(
+                parameters.stream().map(Parameter::status), rules.stream().map(RuleEntry::status))
+            .collect(Collectors.groupingBy(status -> status, TreeMap::new, Collectors.counting()));
     return counts.entrySet().stream()
         .sorted(Map.Entry.<String, Long>comparingByValue().reversed())
         .map(entry -> entry.getValue() + " " + entry.getKey() + meaning(entry.getKey()))
@@ -70,19 +90,44 @@ public final class SourcesPage {
     return List.copyOf(lines.values());
   }
 
+  /** The rules of the call, heaviest first, and the figures they reckon with. */
+  public List<RuleLine> rules() {
+    return rules.stream().map(SourcesPage::rule).toList();
+  }
+
+  private static RuleLine rule(RuleEntry entry) {
+    return new RuleLine(
+        entry,
+        Double.isNaN(entry.threshold()) ? "" : quantity(entry.threshold(), entry.unit()),
+        entry.editable() ? range(entry.low(), entry.high()) : "",
+        entry.rank() > 0 ? "rule " + entry.rank() : "a figure the rules use");
+  }
+
+  /** What the model is known to get wrong. */
+  public List<Shortcoming> shortcomings() {
+    return Shortcoming.all();
+  }
+
   private static String meaning(String status) {
     String meaning = STATUS_MEANINGS.get(status);
     return meaning == null ? "" : ": " + meaning;
   }
 
   private static Value value(Parameter row) {
-    String unit = unit(row.unit());
-    String words = DisplayNumber.plain(row.value());
-    String range = DisplayNumber.plain(row.low()) + " to " + DisplayNumber.plain(row.high());
     return new Value(
-        unit.isEmpty() ? words : words + QuantityWords.THIN + unit,
-        range,
+        quantity(row.value(), row.unit()),
+        range(row.low(), row.high()),
         row.species() == null ? "" : row.species().commonName());
+  }
+
+  private static String quantity(double value, String rawUnit) {
+    String unit = unit(rawUnit);
+    String words = DisplayNumber.plain(value);
+    return unit.isEmpty() ? words : words + QuantityWords.THIN + unit;
+  }
+
+  private static String range(double low, double high) {
+    return DisplayNumber.plain(low) + " to " + DisplayNumber.plain(high);
   }
 
   private static String unit(String unit) {

@@ -101,6 +101,7 @@ class CallCommandsTest {
     assertThat(call.get("choice").textValue()).isEqualTo("MOW_AND_COLLECT");
     assertThat(call.at("/reasons/0/ruleId").textValue()).isEqualTo("clumps");
     assertThat(call.at("/reasons/0/source").textValue()).contains("set for this call; usual 1");
+    assertThat(call.at("/limits/clumpIndex").doubleValue()).isEqualTo(0.5);
   }
 
   @Test

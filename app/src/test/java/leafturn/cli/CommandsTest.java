@@ -71,6 +71,17 @@ class CommandsTest {
   }
 
   @Test
+  void tellsWhatTheModelGetsWrong() throws JsonProcessingException {
+    assertThat(run("sources", "saving").out())
+        .contains("saving: Returning clippings saves too much feed", "upper bound", "qian2003");
+    assertThat(run("sources").out()).contains("What the model gets wrong", "fewer-mowings: ");
+    JsonNode shortcomings =
+        new ObjectMapper().readTree(run("sources", "--json").out()).get("shortcomings");
+    assertThat(shortcomings.get(0).get("name").textValue()).isEqualTo("no-feed");
+    assertThat(shortcomings.get(0).get("sources").get(0).textValue()).isEqualTo("kopp2002");
+  }
+
+  @Test
   void helpAndVersionGoToStandardOutput() {
     assertThat(run("--version").out()).matches("leafturn \\d+\\.\\d+\\.\\d+\\R");
     assertThat(run().out()).contains("weather", "sources", "Exit code");
@@ -97,6 +108,7 @@ class CommandsTest {
           weather .                        | this is a folder
           sources gmx                      | did you mean gmax?
           sources one-thrid                | did you mean one-third?
+          sources savings                  | did you mean saving?
           """)
   void wrongArgumentsAreOneSentenceAndExitTwo(String line, String words) {
     Ran ran = run(line.split(" "));

@@ -12,6 +12,7 @@ import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
+import leafturn.advice.evidence.Shortcoming;
 import org.junit.jupiter.api.Test;
 
 /** The table of published studies: the page in docs is what the command prints. */
@@ -41,6 +42,15 @@ class ValidateCommandTest {
 
     assertThat(failed).isNotEmpty().hasSize(report.get("fail").asInt());
     assertThat(explained).containsExactlyInAnyOrderElementsOf(failed);
+  }
+
+  @Test
+  void whatTheModelIsSaidToGetWrongIsWhatItMisses() throws IOException {
+    List<String> missed = new ArrayList<>();
+    for (JsonNode miss : new ObjectMapper().readTree(run("validate", "--json")).get("misses")) {
+      missed.add(miss.get("name").asText());
+    }
+    assertThat(Shortcoming.all()).extracting(Shortcoming::name).containsExactlyElementsOf(missed);
   }
 
   private static String run(String... arguments) {

@@ -3,6 +3,9 @@ package leafturn.reports;
 import static org.assertj.core.api.Assertions.assertThat;
 
 import java.time.LocalDate;
+import java.util.Map;
+import leafturn.advice.call.Call;
+import leafturn.advice.call.CallRules;
 import leafturn.advice.call.Spread;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
@@ -66,14 +69,21 @@ class WordsTest {
 
   @ParameterizedTest
   @CsvSource({
-    "0, 0, 0, none",
-    "0.3, 0.6, 0.99, unlikely",
-    "0.3, 0.6, 1.2, possible",
-    "0.9, 1.2, 1.8, likely",
-    "1.4, 1.6, 1.8, very likely"
+    "0, 0, 0, none, none",
+    "0.3, 0.6, 0.99, unlikely, possible",
+    "0.3, 0.6, 1.2, possible, possible",
+    "0.9, 1.2, 1.8, likely, likely",
+    "1.4, 1.6, 1.8, very likely, likely",
+    "1.4, 2.1, 2.8, very likely, very likely"
   })
-  void clumpRiskIsToldFromTheIndex(double low, double middle, double high, String words) {
-    assertThat(OutcomeWords.clumping(new Spread(low, middle, high))).isEqualTo(words);
+  void clumpRiskIsToldFromTheIndexAndTheRules(
+      double low, double middle, double high, String usual, String changed) {
+    Spread index = new Spread(low, middle, high);
+    CallRules rules = CallRules.standard();
+    CallRules others = rules.with(Map.of("clumps", 0.7, "clumps-heavy", 2.0));
+
+    assertThat(OutcomeWords.clumping(index, Call.Limits.of(rules))).isEqualTo(usual);
+    assertThat(OutcomeWords.clumping(index, Call.Limits.of(others))).isEqualTo(changed);
   }
 
   @Test

@@ -14,6 +14,8 @@ import java.net.http.HttpResponse.BodyHandlers;
 import java.nio.charset.StandardCharsets;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
+import leafturn.advice.call.CallRules;
+import leafturn.advice.evidence.Shortcoming;
 import leafturn.model.ParameterTable;
 import org.junit.jupiter.api.AfterAll;
 import org.junit.jupiter.api.BeforeAll;
@@ -63,6 +65,22 @@ class LeafturnServerTest {
     assertThat(page)
         .contains("optimum of growing potential", "gp_to", "Woods 2014", "our judgement");
     assertThat(ParameterTable.names()).allMatch(name -> page.contains(">" + name + "<"));
+  }
+
+  @Test
+  void everyRuleOfTheCallStandsOnTheSourcesPage() throws Exception {
+    String page = get("/sources").body();
+    assertThat(page)
+        .contains("driving on ground softened by rain", "25\u202fmm", "(5 to 80)", "rule 5");
+    assertThat(CallRules.standard().entries())
+        .allMatch(entry -> page.contains(">" + entry.rule().id() + "<"));
+  }
+
+  @Test
+  void whatTheModelGetsWrongStandsOnTheSourcesPage() throws Exception {
+    String page = get("/sources").body();
+    assertThat(page).contains("What the model gets wrong", "qian2003", "upper bound");
+    assertThat(Shortcoming.all()).allMatch(wrong -> page.contains(wrong.title()));
   }
 
   @ParameterizedTest

@@ -3,6 +3,7 @@ package leafturn.web;
 import java.time.LocalDate;
 import java.util.List;
 import leafturn.advice.call.Call;
+import leafturn.advice.call.CallRules;
 import leafturn.advice.call.Choice;
 import leafturn.advice.call.LawnOnRound;
 import leafturn.advice.call.Option;
@@ -162,7 +163,8 @@ public final class SampleRound {
         today,
         season.outlook(TODAY, today.heightMm()),
         SEASONS,
-        List.of());
+        List.of(),
+        Call.Limits.of(CallRules.standard()));
   }
 
   private static List<Reason> reasons() {

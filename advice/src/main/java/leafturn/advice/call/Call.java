@@ -24,6 +24,7 @@ import org.jspecify.annotations.Nullable;
  * @param possibleSeasons the weather that every spread of this call is taken over
  * @param waits waiting one to seven days and returning, by the day, for those who want another day
  *     than the one among the options; may be empty
+ * @param limits what its figures are held against
  */
 public record Call(
     LocalDate on,
@@ -39,7 +40,8 @@ public record Call(
     Today today,
     Outlook outlook,
     PossibleSeasons possibleSeasons,
-    List<Option> waits) {
+    List<Option> waits,
+    Limits limits) {
   public Call {
     reasons = List.copyOf(reasons);
     options = List.copyOf(options);
@@ -67,7 +69,25 @@ public record Call(
         today,
         outlook,
         possibleSeasons,
-        waits);
+        waits,
+        limits);
+  }
+
+  /**
+   * Limits of the rules the call was made by, for words and marks.
+   *
+   * @param heightTakenFraction share of the height above which a cut takes too much, 0-1
+   * @param clumpIndex clump index above which clumps are likely
+   * @param heavyClumpIndex clump index above which they are very likely
+   */
+  public record Limits(double heightTakenFraction, double clumpIndex, double heavyClumpIndex) {
+    /** The limits of some rules. */
+    public static Limits of(CallRules rules) {
+      return new Limits(
+          rules.threshold(CallRule.ONE_THIRD),
+          rules.threshold(CallRule.CLUMPS),
+          rules.threshold(CallRule.CLUMPS_HEAVY));
+    }
   }
 
   /**

@@ -135,7 +135,8 @@ public final class MowingCall {
         state(),
         new SeasonOutlook(prospect).outlook(),
         toCome.described(today.on()),
-        waits);
+        waits,
+        Call.Limits.of(prospect.rules()));
   }
 
   /** The options to show with their outcomes; none of them is marked where there is no best. */

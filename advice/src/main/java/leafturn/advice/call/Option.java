@@ -26,8 +26,7 @@ public record Option(
    * @param freshKg fresh clippings, kg for the lawn
    * @param freshLitres loose fresh volume, litres for the lawn
    * @param bags bags filled with this mower
-   * @param clumpIndex local load on the turf over its limit for dry or wet grass; above 1 clumps
-   *     are likely
+   * @param clumpIndex local load on the turf over its limit for dry or wet grass
    * @param daysToHalf days until half of the clippings' carbon has broken down
    * @param daysToNineTenths days until nine tenths have broken down
    * @param nitrogenG N in the clippings, g for 1 m2

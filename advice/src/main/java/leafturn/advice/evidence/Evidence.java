@@ -7,7 +7,6 @@ import java.util.Map;
 import java.util.stream.Collectors;
 import leafturn.model.weather.Site;
 import leafturn.model.weather.WeatherSeries;
-import leafturn.quantity.DataTable;
 
 /**
  * The model run through the protocols of published field studies, each result beside the published
@@ -117,14 +116,14 @@ public record Evidence(List<Finding> findings, List<Miss> misses) {
             .add(finding.target().id());
       }
     }
-    return DataTable.ofResource(Evidence.class, "misses.tsv").rows().stream()
-        .filter(row -> failed.containsKey(row.requiredText("name")))
+    return Shortcoming.all().stream()
+        .filter(shortcoming -> failed.containsKey(shortcoming.name()))
         .map(
-            row ->
+            shortcoming ->
                 new Miss(
-                    row.text("name"),
-                    List.copyOf(failed.getOrDefault(row.text("name"), List.of())),
-                    row.requiredText("reason")))
+                    shortcoming.name(),
+                    List.copyOf(failed.getOrDefault(shortcoming.name(), List.of())),
+                    shortcoming.reason()))
         .toList();
   }
 

@@ -72,7 +72,8 @@ class RoundOfLawnsTest {
             new Call.Today(60, 50, 10, 0.1, 0.5, 40, 100, false, null),
             new Outlook(List.of(), List.of(), Spread.exactly(0)),
             new PossibleSeasons(1, 14, "one year"),
-            List.of());
+            List.of(),
+            Call.Limits.of(CallRules.standard()));
     var description = new LawnOnRound.Description("tall fescue", null, "loam", "weekly");
     return new LawnOnRound(slug, "Property", "Lawn", description, "", call);
   }
