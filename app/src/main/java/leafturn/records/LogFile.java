@@ -11,6 +11,7 @@ import java.util.Map;
 import java.util.Set;
 import java.util.stream.DoubleStream;
 import leafturn.model.lawn.LogEntry;
+import org.jspecify.annotations.Nullable;
 
 /**
  * Reads a lawn's log: a CSV with one line for each thing done.
@@ -52,7 +53,7 @@ public final class LogFile {
 
   private final CsvTable table;
   private final Faults faults;
-  private final List<LogEntry> entries = new ArrayList<>();
+  private final List<LogReading.Line> lines = new ArrayList<>();
   private final Map<LogEntry, Long> lineOf = new HashMap<>();
   private long firstLineOutOfOrder;
 
@@ -90,8 +91,8 @@ public final class LogFile {
           "The entries are not in order of their dates (from line %d on); they were sorted."
               .formatted(firstLineOutOfOrder));
     }
-    entries.sort(Comparator.comparing(LogEntry::day));
-    return new LogReading(entries, notes);
+    lines.sort(Comparator.comparing(line -> line.entry().day()));
+    return new LogReading(lines, notes);
   }
 
   private void checkHeader() {
@@ -128,7 +129,7 @@ public final class LogFile {
     refuseCellsOfOtherKinds(row, kind);
     LogEntry entry = entry(row, kind, day == null ? LocalDate.EPOCH : day);
     if (faults.count() == faultsBefore) {
-      keep(entry, row.line());
+      keep(new LogReading.Line(row.line(), entry, note(row)));
     }
   }
 
@@ -140,21 +141,29 @@ public final class LogFile {
     };
   }
 
-  private void keep(LogEntry entry, long line) {
-    Long before = lineOf.putIfAbsent(entry, line);
+  private @Nullable String note(CsvTable.Row row) {
+    int column = table.column(NOTE);
+    return column < 0 || row.text(column).isEmpty() ? null : row.text(column);
+  }
+
+  private void keep(LogReading.Line line) {
+    Long before = lineOf.putIfAbsent(line.entry(), line.number());
     if (before != null) {
       faults.add(
-          line,
+          line.number(),
           "the same was entered on line %d; remove one, or tell them apart by their heights."
               .formatted(before));
       return;
     }
-    boolean late =
-        !entries.isEmpty() && entry.day().isBefore(entries.get(entries.size() - 1).day());
-    if (late && firstLineOutOfOrder == 0) {
-      firstLineOutOfOrder = line;
+    if (firstLineOutOfOrder == 0 && isLate(line)) {
+      firstLineOutOfOrder = line.number();
     }
-    entries.add(entry);
+    lines.add(line);
+  }
+
+  private boolean isLate(LogReading.Line line) {
+    return !lines.isEmpty()
+        && line.entry().day().isBefore(lines.get(lines.size() - 1).entry().day());
   }
 
   private void refuseCellsOfOtherKinds(CsvTable.Row row, String kind) {

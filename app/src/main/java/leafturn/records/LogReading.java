@@ -2,16 +2,31 @@ package leafturn.records;
 
 import java.util.List;
 import leafturn.model.lawn.LogEntry;
+import org.jspecify.annotations.Nullable;
 
 /**
  * A lawn's log as read.
  *
- * @param entries by day, those of one day in the order of the file
+ * @param lines by day, those of one day in the order of the file
  * @param notes what a reader of the results must know, one sentence each
  */
-public record LogReading(List<LogEntry> entries, List<String> notes) {
+public record LogReading(List<Line> lines, List<String> notes) {
   public LogReading {
-    entries = List.copyOf(entries);
+    lines = List.copyOf(lines);
     notes = List.copyOf(notes);
+  }
+
+  /**
+   * One line of the file.
+   *
+   * @param number its place in the file, from 1
+   * @param entry what was done
+   * @param note its remark, or null
+   */
+  public record Line(long number, LogEntry entry, @Nullable String note) {}
+
+  /** What was done, by day. */
+  public List<LogEntry> entries() {
+    return lines.stream().map(Line::entry).toList();
   }
 }

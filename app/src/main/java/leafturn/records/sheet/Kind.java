@@ -33,6 +33,9 @@ public final class Kind<C extends Content> {
   public static final Kind<ProgrammeSheet> PROGRAMME =
       new Kind<>("programme", ProgrammeSheet.class, ProgrammeSheet::read);
 
+  /** An entry of a lawn's log. */
+  public static final Kind<LogSheet> LOG = new Kind<>("log", LogSheet.class, LogSheet::read);
+
   /** Largest document, characters. */
   public static final int LIMIT_CHARACTERS = 1_000_000;
 

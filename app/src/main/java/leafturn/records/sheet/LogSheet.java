@@ -1,0 +1,123 @@
+package leafturn.records.sheet;
+
+import com.fasterxml.jackson.annotation.JsonProperty;
+import com.fasterxml.jackson.annotation.JsonPropertyOrder;
+import com.fasterxml.jackson.annotation.JsonUnwrapped;
+import java.time.LocalDate;
+import java.time.LocalTime;
+import java.util.List;
+import java.util.Optional;
+import leafturn.model.lawn.LogEntry;
+import leafturn.records.JsonObject;
+import leafturn.records.LogReading;
+import org.jspecify.annotations.Nullable;
+
+/**
+ * An entry of a lawn's log. In its document the fields of {@code done} stand beside the others, and
+ * {@code what} tells which they are.
+ *
+ * @param lawn id of the lawn
+ * @param day the day it was done or seen
+ * @param time the time of day, or null
+ * @param done what was done
+ * @param note anything to remember; may be null
+ * @param photographs ids of photographs
+ */
+@JsonPropertyOrder({"lawn", "day", "time", "what"})
+public record LogSheet(
+    String lawn,
+    LocalDate day,
+    @Nullable LocalTime time,
+    @JsonUnwrapped Done done,
+    @Nullable String note,
+    List<String> photographs)
+    implements Content {
+  public LogSheet {
+    photographs = List.copyOf(photographs);
+  }
+
+  /** What was done. */
+  @JsonProperty
+  public What what() {
+    return done.what();
+  }
+
+  static LogSheet read(JsonObject json) {
+    String lawn = json.requiredId("lawn", "the lawn");
+    LocalDate day = json.requiredDate("day");
+    LocalTime time = Times.read(json, "time");
+    Done done = DoneReader.read(json);
+    String note = json.text("note", Limits.NOTE);
+    List<String> photographs = json.list("photographs").ids("a photograph");
+    if (done instanceof Done.Observed seen
+        && seen.things().isEmpty()
+        && seen.heightMm() == null
+        && !json.has("note")
+        && photographs.isEmpty()) {
+      json.missing("things", "what was seen, or heightMm, a note or photographs");
+    }
+    json.end();
+    return new LogSheet(lawn, day, time, done, note, photographs);
+  }
+
+  /** The entry of a lawn that a line of a log file tells of. */
+  public static LogSheet of(String lawn, LogReading.Line line) {
+    LogEntry entry = line.entry();
+    return new LogSheet(lawn, entry.day(), null, done(entry), line.note(), List.of());
+  }
+
+  private static Done done(LogEntry entry) {
+    if (entry instanceof LogEntry.Mown mown) {
+      return new Done.Mown(
+          orNull(mown.heightBeforeMm()),
+          orNull(mown.heightAfterMm()),
+          mown.returnedShare(),
+          null,
+          null,
+          null,
+          null,
+          false);
+    }
+    if (entry instanceof LogEntry.Fed fed) {
+      return new Done.Fed(
+          fed.fastNGPerM2(), fed.slowNGPerM2(), fed.pGPerM2(), fed.kGPerM2(), null, null);
+    }
+    return new Done.Watered(((LogEntry.Watered) entry).waterMm());
+  }
+
+  /** What the model takes of it: mowing, fertiliser and water; nothing of all else. */
+  public Optional<LogEntry> forModel() {
+    if (done instanceof Done.Mown mown) {
+      return Optional.of(
+          new LogEntry.Mown(
+              day,
+              orNaN(mown.heightBeforeMm()),
+              orNaN(mown.heightAfterMm()),
+              mown.returnedShare()));
+    }
+    if (done instanceof Done.Fed fed) {
+      return Optional.of(
+          new LogEntry.Fed(
+              day,
+              orNone(fed.fastNGPerM2()),
+              orNone(fed.slowNGPerM2()),
+              orNone(fed.pGPerM2()),
+              orNone(fed.kGPerM2())));
+    }
+    return done instanceof Done.Watered watered
+        ? Optional.of(new LogEntry.Watered(day, watered.waterMm()))
+        : Optional.empty();
+  }
+
+  private static double orNone(@Nullable Double amount) {
+    return amount == null ? 0 : amount;
+  }
+
+  private static double orNaN(@Nullable Double heightMm) {
+    return heightMm == null ? Double.NaN : heightMm;
+  }
+
+  private static @Nullable Double orNull(double heightMm) {
+    return Double.isNaN(heightMm) ? null : heightMm;
+  }
+}

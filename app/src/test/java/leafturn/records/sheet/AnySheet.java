@@ -1,0 +1,239 @@
+package leafturn.records.sheet;
+
+import java.time.DayOfWeek;
+import java.time.MonthDay;
+import java.util.ArrayList;
+import java.util.Arrays;
+import java.util.HashMap;
+import java.util.List;
+import java.util.Map;
+import leafturn.model.grass.Species;
+import leafturn.model.lawn.CalendarDay;
+import leafturn.records.ProgrammeFields;
+import leafturn.records.SoilFields;
+import org.jspecify.annotations.Nullable;
+
+/**
+ * Random contents of every kind, valid as the readers demand; the seed decides everything. Ids of
+ * other sheets are random too: a test that needs them to exist takes the methods that are given
+ * them.
+ */
+public final class AnySheet {
+  private final AnyValue any;
+
+  /**
+   * @param seed decides everything
+   */
+  public AnySheet(long seed) {
+    this.any = new AnyValue(seed);
+  }
+
+  /** An id that no sheet has yet. */
+  public String id() {
+    return any.id();
+  }
+
+  /** A random content of a kind, with random ids of the sheets it belongs to. */
+  public <C extends Content> C of(Kind<C> kind) {
+    return kind.type().cast(content(kind));
+  }
+
+  private Content content(Kind<?> kind) {
+    if (kind == Kind.STATION) {
+      return station();
+    }
+    if (kind == Kind.PROPERTY) {
+      return property(any.maybe(any::id));
+    }
+    if (kind == Kind.LAWN) {
+      return lawn(any.id());
+    }
+    if (kind == Kind.PROGRAMME) {
+      return programme(any.id());
+    }
+    if (kind == Kind.LOG) {
+      return log(any.id());
+    }
+    throw new IllegalArgumentException("no random content of kind " + kind);
+  }
+
+  /** A weather station. */
+  public WeatherStation station() {
+    return new WeatherStation(
+        any.text(),
+        any.text(),
+        any.number(0.5, 100),
+        any.maybe(() -> any.number(-90, 90)),
+        any.maybe(() -> any.number(-180, 180)),
+        any.maybe(() -> any.number(-430, 5500)),
+        any.yes());
+  }
+
+  /** A property. */
+  public Property property(@Nullable String station) {
+    return new Property(
+        any.text(),
+        any.address(),
+        any.number(-90, 90),
+        any.maybe(() -> any.number(-180, 180)),
+        any.maybe(() -> any.number(-430, 5500)),
+        any.one(List.of("Europe/Paris", "America/New_York", "Asia/Tokyo", "UTC")),
+        station,
+        any.maybe(any::note));
+  }
+
+  /** A lawn of a property. */
+  public LawnSheet lawn(String property) {
+    return new LawnSheet(
+        property,
+        any.text(),
+        any.address(),
+        any.maybe(any::text),
+        any.maybe(() -> any.number(1, 1e6)),
+        any.maybe(() -> any.number(0, 100)),
+        any.one(Arrays.asList(Species.values())).commonName(),
+        soil(),
+        any.maybe(() -> any.number(0, 0.9)),
+        any.maybe(this::mower),
+        any.maybe(() -> any.whole(0, 200)),
+        parameters(),
+        any.maybe(any::note));
+  }
+
+  private Map<String, Double> parameters() {
+    Map<String, Double> parameters = new HashMap<>();
+    if (any.yes()) {
+      parameters.put("gmax", any.number(10, 25));
+    }
+    if (any.yes()) {
+      parameters.put("cn", any.number(40, 90));
+    }
+    return parameters;
+  }
+
+  private SoilFields soil() {
+    boolean byFigures = any.yes();
+    return new SoilFields(
+        any.maybe(() -> any.one(List.of("sand", "loam", "silty clay"))),
+        byFigures ? any.number(0.2, 0.3) : null,
+        byFigures ? any.number(0.05, 0.15) : null,
+        byFigures ? any.number(0.4, 0.6) : null,
+        any.maybe(() -> any.number(30, 100)),
+        any.maybe(() -> any.number(0.1, 30)),
+        any.maybe(() -> any.number(2, 40)),
+        any.maybe(() -> any.number(0.5, 2)),
+        any.maybe(() -> any.number(0, 2000)),
+        any.maybe(() -> any.number(0, 5000)),
+        any.maybe(any::text));
+  }
+
+  private MowerSheet mower() {
+    return new MowerSheet(
+        any.maybe(() -> any.number(200, 4000)),
+        any.maybe(() -> any.number(5, 5000)),
+        any.maybe(() -> any.number(0.5, 20)),
+        any.yes(),
+        any.maybe(() -> any.one(DeckType.class)),
+        any.maybe(any::day));
+  }
+
+  /** A programme of a lawn. */
+  public ProgrammeSheet programme(String lawn) {
+    return new ProgrammeSheet(
+        lawn,
+        any.maybe(any::text),
+        any.day(),
+        new ProgrammeFields.Mowing(
+            any.maybe(() -> any.number(3, 200)),
+            any.maybe(this::trigger),
+            any.maybe(this::calendarDay),
+            any.maybe(this::calendarDay),
+            new ProgrammeFields.Clippings(any.maybe(() -> any.number(0, 1)))),
+        any.list(5, this::feeding),
+        new ProgrammeFields.Irrigation(any.maybe(() -> any.number(0, 1.5))),
+        any.maybe(any::text),
+        any.some(DayOfWeek.class),
+        any.list(6, () -> any.number(3, 200)),
+        any.maybe(any::note));
+  }
+
+  private ProgrammeFields.Trigger trigger() {
+    return any.yes()
+        ? new ProgrammeFields.Trigger(any.whole(1, 366), null)
+        : new ProgrammeFields.Trigger(null, true);
+  }
+
+  private CalendarDay calendarDay() {
+    return any.yes()
+        ? CalendarDay.ofYear(any.whole(1, 366))
+        : CalendarDay.on(MonthDay.of(any.whole(1, 12), any.whole(1, 28)));
+  }
+
+  private ProgrammeFields.Feeding feeding() {
+    boolean byNumber = any.yes();
+    return new ProgrammeFields.Feeding(
+        byNumber ? any.whole(1, 366) : null,
+        byNumber ? null : calendarDay(),
+        any.maybe(() -> any.number(0, 100)),
+        any.maybe(() -> any.number(0, 100)),
+        any.maybe(() -> any.number(0, 100)),
+        any.maybe(() -> any.number(0, 100)));
+  }
+
+  /** An entry of a lawn's log. */
+  public LogSheet log(String lawn) {
+    return log(lawn, done(any.one(What.class)));
+  }
+
+  /** An entry of a lawn's log that tells of something particular. */
+  public LogSheet log(String lawn, Done done) {
+    return new LogSheet(
+        lawn, any.day(), any.maybe(any::time), done, any.maybe(any::note), any.list(3, any::id));
+  }
+
+  /** Something done or seen. */
+  public Done done(What what) {
+    return switch (what) {
+      case MOWN -> mown();
+      case FED ->
+          new Done.Fed(
+              any.number(0, 100),
+              any.maybe(() -> any.number(0, 100)),
+              any.maybe(() -> any.number(0, 100)),
+              any.maybe(() -> any.number(0, 100)),
+              any.maybe(any::text),
+              any.maybe(any::yes));
+      case WATERED -> new Done.Watered(any.number(0, 200));
+      case TREATED -> treated();
+      case SEEDED -> new Done.Seeded(any.maybe(any::text), any.maybe(() -> any.number(0.1, 500)));
+      case AERATED, SCARIFIED, TOPDRESSED ->
+          new Done.Worked(what, any.maybe(() -> any.number(0.5, 300)));
+      case LIMED -> new Done.Limed(any.number(0.1, 1000), any.maybe(any::text));
+      case OBSERVED ->
+          new Done.Observed(new ArrayList<>(any.some(Sight.class)), any.number(3, 1000));
+    };
+  }
+
+  private Done mown() {
+    double after = any.number(3, 500);
+    return new Done.Mown(
+        any.maybe(() -> after + any.number(0, 500)),
+        any.maybe(() -> after),
+        any.number(0, 1),
+        any.maybe(() -> any.number(0, 10_000)),
+        any.maybe(() -> any.number(0, 100_000)),
+        any.maybe(any::text),
+        any.maybe(() -> any.number(0, 1440)),
+        any.yes());
+  }
+
+  private Done treated() {
+    boolean none = any.yes();
+    return new Done.Treated(
+        any.text(),
+        any.one(ProductKind.class),
+        none ? null : any.whole(0, 1100),
+        none,
+        any.maybe(() -> any.whole(0, 60)));
+  }
+}
