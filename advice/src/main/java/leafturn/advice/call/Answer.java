@@ -1,6 +1,5 @@
 package leafturn.advice.call;
 
-import static leafturn.advice.call.Words.mm;
 import static leafturn.advice.call.Words.say;
 
 import java.time.LocalDate;
@@ -11,10 +10,12 @@ import leafturn.advice.call.Weighing.Weighed;
 /** The sentence of a call, and the words for each of its options. */
 final class Answer {
   private final Prospect prospect;
+  private final Reader reader;
   private final DayNames days;
 
   Answer(Prospect prospect) {
     this.prospect = prospect;
+    this.reader = prospect.reader();
     this.days = new DayNames(prospect.today().on());
   }
 
@@ -24,25 +25,33 @@ final class Answer {
     String day = days.when(plan.day());
     return switch (plan.choice()) {
       case MOW_AND_RETURN ->
-          "Mow today and return the clippings"
+          "Mow today and "
+              + reader.giveBack()
+              + " the clippings"
               + (best.breaks(CallRule.ONE_THIRD)
                   ? say(", though %s of the height comes off", taken(0))
                   : "")
               + ".";
       case MOW_AND_COLLECT ->
           (plan.day() == 0 ? "Mow today" : "Wait, mow " + day)
-              + " and collect: "
+              + " and "
+              + reader.take()
+              + ": "
               + whyCollect(plan, returnToday)
               + ".";
       case RAISE_AND_CUT_TWICE ->
           say(
-              "%s: to %s %s, to %s %s; return both times.",
+              "%s: to %s %s, to %s %s; %s both times.",
               plan.day() == 0 ? "Cut twice" : "Wait, then cut twice",
-              mm(plan.cuts().get(0).toMm()),
+              reader.height(plan.cuts().get(0).toMm()),
               day,
-              mm(plan.cuts().get(1).toMm()),
-              days.when(plan.cuts().get(1).day()));
-      default -> say("Wait until %s, then mow and return the clippings.", days.name(plan.day()));
+              reader.height(plan.cuts().get(1).toMm()),
+              days.when(plan.cuts().get(1).day()),
+              reader.giveBack());
+      default ->
+          say(
+              "Wait until %s, then mow and %s the clippings.",
+              days.name(plan.day()), reader.giveBack());
     };
   }
 
@@ -99,15 +108,16 @@ final class Answer {
     String name = days.name(plan.day());
     String day = Character.toUpperCase(name.charAt(0)) + name.substring(1);
     return switch (plan.choice()) {
-      case MOW_AND_COLLECT -> day + ", collect";
+      case MOW_AND_COLLECT -> day + ", " + reader.take();
       case RAISE_AND_CUT_TWICE ->
           say(
-              "%s to %s, %s to %s, return both",
+              "%s to %s, %s to %s, %s both",
               day,
-              mm(plan.cuts().get(0).toMm()),
+              reader.height(plan.cuts().get(0).toMm()),
               days.name(plan.cuts().get(1).day()),
-              mm(plan.cuts().get(1).toMm()));
-      default -> day + ", return";
+              reader.height(plan.cuts().get(1).toMm()),
+              reader.giveBack());
+      default -> day + ", " + reader.giveBack();
     };
   }
 

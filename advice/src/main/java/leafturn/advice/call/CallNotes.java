@@ -1,6 +1,5 @@
 package leafturn.advice.call;
 
-import static leafturn.advice.call.Words.mm;
 import static leafturn.advice.call.Words.say;
 
 import java.time.LocalDate;
@@ -16,7 +15,12 @@ final class CallNotes {
   private static final int FEW_SEASONS = 10;
   private static final int CORRECTIONS_SHOWN = 3;
 
+  private final Reader reader;
   private final List<String> notes = new ArrayList<>();
+
+  CallNotes(Reader reader) {
+    this.reader = reader;
+  }
 
   List<String> notes() {
     return List.copyOf(notes);
@@ -54,12 +58,12 @@ final class CallNotes {
     for (Correction correction : corrections.subList(first, corrections.size())) {
       notes.add(
           say(
-              "On %s the log says %s where the model had %s; the model was set to the log, which %s %.2f g of nitrogen per m².",
+              "On %s the log says %s where the model had %s; the model was set to the log, which %s %s.",
               DayNames.date(correction.day()),
-              mm(correction.measuredMm()),
-              mm(correction.modelMm()),
+              reader.height(correction.measuredMm()),
+              reader.height(correction.modelMm()),
               correction.nitrogenGPerM2() < 0 ? "took" : "added",
-              Math.abs(correction.nitrogenGPerM2())));
+              reader.onArea(Math.abs(correction.nitrogenGPerM2()), "nitrogen")));
     }
   }
 

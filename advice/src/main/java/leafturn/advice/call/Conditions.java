@@ -1,6 +1,5 @@
 package leafturn.advice.call;
 
-import static leafturn.advice.call.Words.mm;
 import static leafturn.advice.call.Words.say;
 
 import java.util.ArrayList;
@@ -10,10 +9,12 @@ import java.util.List;
 final class Conditions {
   private final Prospect prospect;
   private final CallRules rules;
+  private final Reader reader;
 
   Conditions(Prospect prospect) {
     this.prospect = prospect;
     this.rules = prospect.rules();
+    this.reader = prospect.reader();
   }
 
   /** Conditions under which another answer would hold, for the choice made. */
@@ -23,14 +24,16 @@ final class Conditions {
       changes.add(whenWet());
     }
     if (plan.choice() == Choice.WAIT_AND_RETURN && prospect.wet(0) && prospect.due(0)) {
-      changes.add("If the leaves are dry after all: mow today and return.");
+      changes.add(
+          "If the leaves are dry after all: mow today and %s.".formatted(reader.giveBack()));
     }
     changes.addAll(plan.returned() ? whenTaller() : whenShorter());
     if (prospect.watered()) {
       changes.add("If the sprinklers have just run: wait until leaves and ground are dry.");
     }
     changes.add(
-        "If annual bluegrass is in seed and you do not want more of it: collect, and keep it off cold heaps and beds.");
+        "If annual bluegrass is in seed and you do not want more of it: %s, and keep it off cold heaps and beds."
+            .formatted(reader.take()));
     changes.add(
         "If a weedkiller was used: do as its label says about mowing and clippings, whatever stands here.");
     return changes;
@@ -51,17 +54,18 @@ final class Conditions {
     return List.of(
         say(
             "If it stands above %s when you get there: raise the deck and cut twice.",
-            mm(prospect.cutHeightMm() / (1 - prospect.thirdAndTolerance()))),
+            reader.height(prospect.cutHeightMm() / (1 - prospect.thirdAndTolerance()))),
         say(
-            "If it stands above %s: collect, and step the height down.",
-            mm(prospect.cutHeightMm() / (1 - rules.threshold(CallRule.HALF)))));
+            "If it stands above %s: %s, and step the height down.",
+            reader.height(prospect.cutHeightMm() / (1 - rules.threshold(CallRule.HALF))),
+            reader.take()));
   }
 
   private List<String> whenShorter() {
     return List.of(
         say(
-            "If it stands below %s and the leaves are dry: return the clippings.",
-            mm(returnableMm())));
+            "If it stands below %s and the leaves are dry: %s the clippings.",
+            reader.height(returnableMm()), reader.giveBack()));
   }
 
   /** Height up to which dry clippings may be returned: by share, length and load. */

@@ -9,6 +9,7 @@ import leafturn.model.lawn.Lawn;
 import leafturn.model.lawn.LogEntry;
 import leafturn.model.lawn.SiteClimate;
 import leafturn.model.weather.WeatherSeries;
+import leafturn.quantity.Units;
 import org.jspecify.annotations.Nullable;
 
 /**
@@ -27,14 +28,15 @@ public final class MowingCall {
   private final Weighing weighing;
   private final Outcomes outcomes;
   private final Answer answer;
-  private final CallNotes notes = new CallNotes();
+  private final CallNotes notes;
 
-  private MowingCall(Lawn lawn, LawnToday today, WeatherToCome toCome, CallRules rules) {
+  private MowingCall(Lawn lawn, LawnToday today, WeatherToCome toCome, Asked asked) {
     this.lawn = lawn;
     this.today = today;
     this.toCome = toCome;
     this.prospect =
-        new Prospect(lawn, today, DaysAhead.of(today, lawn.programme(), toCome.seasons()), rules);
+        new Prospect(lawn, today, DaysAhead.of(today, lawn.programme(), toCome.seasons()), asked);
+    this.notes = new CallNotes(prospect.reader());
     this.weighing = new Weighing(prospect);
     this.outcomes = new Outcomes(lawn, today, toCome.seasons(), prospect);
     this.answer = new Answer(prospect);
@@ -61,13 +63,24 @@ public final class MowingCall {
    */
   public static Call of(
       Lawn lawn, SiteClimate climate, List<LogEntry> log, LocalDate on, CallRules rules) {
+    return of(lawn, climate, log, new Asked(on, rules, Units.METRIC));
+  }
+
+  /**
+   * The call for a reader of given units.
+   *
+   * @throws NoCallException when the record does not allow a call for that day
+   */
+  public static Call of(Lawn lawn, SiteClimate climate, List<LogEntry> log, Asked asked) {
+    LocalDate on = asked.on();
     List<LogEntry> done = log.stream().filter(entry -> !entry.day().isAfter(on)).toList();
     LawnToday today = Replay.to(lawn, climate, done, on);
     WeatherToCome toCome =
         WeatherToCome.after(climate, on, today.firstDayToCome(), today.state().soilC());
     double leastGrowthMm = today.equations().parameters().get("mincut");
-    CallRules own = rules.unlessSet(CallRule.LEAST_GROWTH, leastGrowthMm, "the lawn's own mincut");
-    MowingCall call = new MowingCall(lawn, today, toCome, own);
+    CallRules own =
+        asked.rules().unlessSet(CallRule.LEAST_GROWTH, leastGrowthMm, "the lawn's own mincut");
+    MowingCall call = new MowingCall(lawn, today, toCome, new Asked(on, own, asked.units()));
     call.notes.log(log, climate.weather(), on);
     call.notes.corrections(today.corrections());
     call.notes.weather(lawn, today, climate.weather(), toCome);

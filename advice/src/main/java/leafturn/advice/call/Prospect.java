@@ -18,13 +18,15 @@ final class Prospect {
   private final LawnToday today;
   private final List<Season> seasons;
   private final CallRules rules;
+  private final Reader reader;
   private final MowingSeason mowingSeason;
 
-  Prospect(Lawn lawn, LawnToday today, List<Season> seasons, CallRules rules) {
+  Prospect(Lawn lawn, LawnToday today, List<Season> seasons, Asked asked) {
     this.lawn = lawn;
     this.today = today;
     this.seasons = seasons;
-    this.rules = rules;
+    this.rules = asked.rules();
+    this.reader = new Reader(asked.units());
     this.mowingSeason = new MowingSeason(mowing());
   }
 
@@ -38,6 +40,11 @@ final class Prospect {
 
   CallRules rules() {
     return rules;
+  }
+
+  /** For whom the words are. */
+  Reader reader() {
+    return reader;
   }
 
   LawnToday today() {

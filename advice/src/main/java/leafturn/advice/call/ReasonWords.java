@@ -1,7 +1,6 @@
 package leafturn.advice.call;
 
 import static leafturn.advice.call.Words.figure;
-import static leafturn.advice.call.Words.mm;
 import static leafturn.advice.call.Words.percent;
 import static leafturn.advice.call.Words.say;
 
@@ -11,11 +10,13 @@ import java.time.LocalDate;
 final class ReasonWords {
   private final Prospect prospect;
   private final CallRules rules;
+  private final Reader reader;
   private final DayNames days;
 
   ReasonWords(Prospect prospect) {
     this.prospect = prospect;
     this.rules = prospect.rules();
+    this.reader = prospect.reader();
     this.days = new DayNames(prospect.today().on());
   }
 
@@ -53,11 +54,11 @@ final class ReasonWords {
   private Reason leastGrowth(int day, boolean against) {
     return written(
         CallRule.LEAST_GROWTH,
-        say("%s to cut", mm(lengthMm(day))),
+        say("%s to cut", reader.height(lengthMm(day))),
         say(
             "So little above the cut height of %s is not worth a pass of the mower %s.",
-            mm(prospect.cutHeightMm()), days.when(day)),
-        "at least " + mm(rules.threshold(CallRule.LEAST_GROWTH)),
+            reader.height(prospect.cutHeightMm()), days.when(day)),
+        "at least " + reader.height(rules.threshold(CallRule.LEAST_GROWTH)),
         against);
   }
 
@@ -66,11 +67,12 @@ final class ReasonWords {
         CallRule.HARDLY_GROWING,
         "Hardly growing",
         say(
-            "Leaf grew %.2f g/m² a day last week, and the soil holds %s of the water it can. Grass at rest in drought is best left alone.",
-            prospect.today().recentGrowthGPerM2(), percent(prospect.today().soilWaterFraction())),
+            "Leaf grew %s a day last week, and the soil holds %s of the water it can. Grass at rest in drought is best left alone.",
+            reader.onArea(prospect.today().recentGrowthGPerM2(), ""),
+            percent(prospect.today().soilWaterFraction())),
         say(
-            "at rest below %s g/m² a day with less than %s of the water",
-            figure(rules.threshold(CallRule.HARDLY_GROWING)),
+            "at rest below %s a day with less than %s of the water",
+            reader.onArea(rules.threshold(CallRule.HARDLY_GROWING), ""),
             percent(rules.threshold(CallRule.DRY_SOIL))),
         against);
   }
@@ -99,11 +101,13 @@ final class ReasonWords {
   private Reason frost(int day, boolean against) {
     return written(
         CallRule.FROST,
-        say("Down to %.1f °C", prospect.medianOf(season -> season.minimumC()[day])),
+        "Down to " + reader.temperature(prospect.medianOf(season -> season.minimumC()[day]), 1),
         say(
             "Grass can be colder than the air and frozen %s; frozen leaves break underfoot.",
             days.when(day)),
-        say("frost possible at %s °C or less", figure(rules.threshold(CallRule.FROST))),
+        say(
+            "frost possible at %s or less",
+            reader.temperatureLimit(rules.threshold(CallRule.FROST))),
         against);
   }
 
@@ -122,21 +126,21 @@ final class ReasonWords {
     return written(
         CallRule.SOFT_GROUND,
         say(
-            "%.0f mm of water in three days",
-            prospect.medianOf(season -> season.waterOfThreeDaysBeforeMm(day))),
+            "%s of water in three days",
+            reader.water(prospect.medianOf(season -> season.waterOfThreeDaysBeforeMm(day)))),
         "The ground is likely too soft for wheels " + days.when(day) + ".",
-        say("limit %s mm", figure(rules.threshold(CallRule.SOFT_GROUND))),
+        "limit " + reader.waterLimit(rules.threshold(CallRule.SOFT_GROUND)),
         against);
   }
 
   private Reason heat(int day, boolean against) {
     return written(
         CallRule.HEAT,
-        say("Up to %.0f °C", prospect.medianOf(season -> season.maximumC()[day])),
+        "Up to " + reader.temperature(prospect.medianOf(season -> season.maximumC()[day]), 0),
         say(
             "Too hot for a cool-season grass to grow %s; a cut would cost it shade and water.",
             days.when(day)),
-        say("limit %s °C", figure(rules.threshold(CallRule.HEAT))),
+        "limit " + reader.temperatureLimit(rules.threshold(CallRule.HEAT)),
         against);
   }
 
@@ -145,13 +149,14 @@ final class ReasonWords {
         CallRule.WET,
         "Leaves likely wet " + days.name(day),
         say(
-            "%.1f mm of rain or water %s, %.1f mm the day before. Wet clippings cling and clump, and wet slopes are slippery. Dew is not in this.",
-            prospect.medianOf(season -> season.waterMm(day)),
+            "%s of rain or water %s, %s the day before. Wet clippings cling and clump, and wet slopes are slippery. Dew is not in this.",
+            reader.littleWater(prospect.medianOf(season -> season.waterMm(day))),
             days.when(day),
-            prospect.medianOf(season -> season.waterMm(day - 1))),
+            reader.littleWater(prospect.medianOf(season -> season.waterMm(day - 1)))),
         say(
-            "wet above %s mm, or %s mm the day before",
-            figure(rules.threshold(CallRule.WET)), figure(rules.threshold(CallRule.WET_YESTERDAY))),
+            "wet above %s, or %s the day before",
+            reader.waterLimit(rules.threshold(CallRule.WET)),
+            reader.waterLimit(rules.threshold(CallRule.WET_YESTERDAY))),
         against);
   }
 
@@ -160,8 +165,10 @@ final class ReasonWords {
         CallRule.HALF,
         taken(prospect.heightMm(day), prospect.cutHeightMm()) + " of the height",
         say(
-            "would come off %s, from %s to %s: too much to leave lying. Collect, and step the height down over several mowings.",
-            days.when(day), mm(prospect.heightMm(day)), mm(prospect.cutHeightMm())),
+            "would come off %s, from %s to %s: too much to leave lying. Take it away, and step the height down over several mowings.",
+            days.when(day),
+            reader.height(prospect.heightMm(day)),
+            reader.height(prospect.cutHeightMm())),
         "limit " + percent(rules.threshold(CallRule.HALF)),
         against);
   }
@@ -174,8 +181,8 @@ final class ReasonWords {
             "%s %s, from %s to %s. Taking more than a third at once sets roots back.",
             against ? "would come off" : "comes off",
             days.when(day),
-            mm(prospect.heightMm(day)),
-            mm(prospect.cutHeightMm())),
+            reader.height(prospect.heightMm(day)),
+            reader.height(prospect.cutHeightMm())),
         third(),
         against);
   }
@@ -189,9 +196,9 @@ final class ReasonWords {
   private Reason length(int day, boolean against) {
     return written(
         CallRule.LENGTH,
-        "Pieces up to " + mm(lengthMm(day)),
+        "Pieces up to " + reader.height(lengthMm(day)),
         "Such long pieces lie on top of the turf instead of falling between the leaves.",
-        "limit " + mm(rules.threshold(CallRule.LENGTH)),
+        "limit " + reader.height(rules.threshold(CallRule.LENGTH)),
         against);
   }
 
@@ -203,13 +210,13 @@ final class ReasonWords {
         rule,
         say("Clump index %.1f", prospect.clumpIndex(dry, wet)),
         say(
-            "%.0f g of dry clippings per m² %s, %s times as much where they lie thickest, against the %.0f g that %s turf takes up.",
-            dry,
+            "%s %s, %s times as much where they lie thickest, against the %s that %s turf takes up.",
+            reader.load(dry),
             days.when(day),
             figure(rules.threshold(CallRule.DECK_FACTOR)),
-            limit,
+            reader.loadLimit(limit),
             wet ? "wet" : "dry"),
-        say("limit %s at %s g/m²", figure(rules.threshold(rule)), figure(limit)),
+        say("limit %s at %s", figure(rules.threshold(rule)), reader.loadLimit(limit)),
         against);
   }
 

@@ -1,7 +1,6 @@
 package leafturn.advice.call;
 
 import static leafturn.advice.call.ReasonWords.taken;
-import static leafturn.advice.call.Words.mm;
 import static leafturn.advice.call.Words.percent;
 import static leafturn.advice.call.Words.say;
 
@@ -21,12 +20,14 @@ final class ReasonWriter {
 
   private final Prospect prospect;
   private final CallRules rules;
+  private final Reader reader;
   private final DayNames days;
   private final ReasonWords words;
 
   ReasonWriter(Prospect prospect) {
     this.prospect = prospect;
     this.rules = prospect.rules();
+    this.reader = prospect.reader();
     this.days = new DayNames(prospect.today().on());
     this.words = new ReasonWords(prospect);
   }
@@ -105,7 +106,10 @@ final class ReasonWriter {
             taken(heightMm, first.toMm()), taken(regrownMm, second.toMm())),
         say(
             "come off in two cuts: to %s %s, to %s %s.",
-            mm(first.toMm()), days.when(first.day()), mm(second.toMm()), days.when(second.day())),
+            reader.height(first.toMm()),
+            days.when(first.day()),
+            reader.height(second.toMm()),
+            days.when(second.day())),
         words.third(),
         false);
   }
@@ -114,11 +118,14 @@ final class ReasonWriter {
     double third = prospect.cutHeightMm() / 2;
     return words.written(
         CallRule.SHORT_PIECES,
-        "Pieces up to " + mm(lengthMm),
+        "Pieces up to " + reader.height(lengthMm),
         say(
-            "A rule of thumb would collect pieces longer than %s. At a cut height of %s a third of the height alone is %s, so that rule does not decide here.",
-            mm(rules.threshold(CallRule.SHORT_PIECES)), mm(prospect.cutHeightMm()), mm(third)),
-        "short below " + mm(rules.threshold(CallRule.SHORT_PIECES)),
+            "A rule of thumb would %s pieces longer than %s. At a cut height of %s a third of the height alone is %s, so that rule does not decide here.",
+            reader.take(),
+            reader.height(rules.threshold(CallRule.SHORT_PIECES)),
+            reader.height(prospect.cutHeightMm()),
+            reader.height(third)),
+        "short below " + reader.height(rules.threshold(CallRule.SHORT_PIECES)),
         false);
   }
 
@@ -141,7 +148,7 @@ final class ReasonWriter {
     Spread share = outcome.nitrogenShareOfYearsFeed();
     return words.written(
         CallRule.NITROGEN,
-        say("%.1f g of nitrogen per m²", outcome.nitrogenG().middle()),
+        reader.onArea(outcome.nitrogenG().middle(), "nitrogen"),
         say(
             "in the clippings%s, about a third of which feeds the grass again.",
             share == null ? "" : say(", %s of the year's feed", percent(share.middle()))),

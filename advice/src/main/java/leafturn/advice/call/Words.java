@@ -17,11 +17,6 @@ final class Words {
     return say("%.0f %%", 100 * fraction);
   }
 
-  /** "98 mm". */
-  static String mm(double value) {
-    return say("%.0f mm", value);
-  }
-
   /** A threshold as it was set, without trailing zeros. */
   static String figure(double value) {
     return DisplayNumber.plain(value);
