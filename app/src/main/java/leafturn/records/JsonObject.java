@@ -54,6 +54,11 @@ public final class JsonObject {
     faults.add(value == null ? line : value.line(), JsonTree.memberPath(path, name), sentence);
   }
 
+  /** Reports a fault of a value inside one of the fields. */
+  public void fault(JsonValue value, String sentence) {
+    faults.add(value.line(), value.path(), sentence);
+  }
+
   /** Reports a missing field. */
   public void missing(String name, String right) {
     fault(name, "it is missing; give " + right + ".");
