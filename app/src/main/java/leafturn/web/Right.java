@@ -1,0 +1,42 @@
+package leafturn.web;
+
+import java.util.function.Predicate;
+import leafturn.records.people.Visitor;
+
+/**
+ * What a route asks of its visitor. A route about one property asks besides, in its handler, for
+ * that property: {@code visitor.mayRead(property)}, and answers 404 where that says no.
+ */
+public enum Right {
+  /** Nothing: the stylesheet, the sign-in page, addresses that are secrets themselves. */
+  ANYBODY(visitor -> true),
+
+  /** To be somebody the book knows. */
+  READ(visitor -> true),
+
+  /** To write into logs. */
+  LOG(Visitor::mayLogSomewhere),
+
+  /** To add and change properties, lawns and what belongs to them. */
+  CHANGE(Visitor::mayChangeAll),
+
+  /** To change the numbers of the rules. */
+  CHANGE_RULES(Visitor::mayChangeRules),
+
+  /** To invite people and change what those may do. */
+  MANAGE_PEOPLE(Visitor::mayManagePeople),
+
+  /** To take the whole book away or put another in its place. */
+  MANAGE_BOOK(Visitor::mayManageBook);
+
+  private final Predicate<Visitor> test;
+
+  Right(Predicate<Visitor> test) {
+    this.test = test;
+  }
+
+  /** Whether a visitor has it. */
+  boolean has(Visitor visitor) {
+    return test.test(visitor);
+  }
+}
