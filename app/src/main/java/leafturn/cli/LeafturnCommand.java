@@ -1,19 +1,16 @@
 package leafturn.cli;
 
-import java.io.IOException;
-import java.io.InputStream;
 import java.io.PrintWriter;
-import java.io.UncheckedIOException;
-import java.nio.charset.StandardCharsets;
 import java.time.LocalDate;
 import java.util.ArrayList;
 import java.util.Collection;
-import java.util.List;
 import java.util.regex.Pattern;
 import leafturn.records.Dates;
 import leafturn.records.Faults;
 import leafturn.records.InputException;
 import leafturn.records.NearestName;
+import leafturn.records.ProgramVersion;
+import leafturn.records.book.BookUnavailableException;
 import picocli.CommandLine;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.IVersionProvider;
@@ -50,6 +47,7 @@ public final class LeafturnCommand {
     commands.addSubcommand(new WeatherCommand());
     commands.addSubcommand(new SourcesCommand());
     commands.addSubcommand(new ValidateCommand());
+    commands.addSubcommand(new BookCommand());
     for (Object command : more) {
       commands.addSubcommand(command);
     }
@@ -105,6 +103,10 @@ public final class LeafturnCommand {
   private int failed(Exception failure) {
     if (failure instanceof InputException input) {
       input.faults().forEach(err::println);
+      return ExitCode.WRONG_INPUT;
+    }
+    if (failure instanceof BookUnavailableException) {
+      err.println(failure.getMessage());
       return ExitCode.WRONG_INPUT;
     }
     String reason = failure.getMessage();
@@ -191,15 +193,7 @@ public final class LeafturnCommand {
   static final class Version implements IVersionProvider {
     @Override
     public String[] getVersion() {
-      try (InputStream in = LeafturnCommand.class.getResourceAsStream("version.txt")) {
-        if (in == null) {
-          throw new IllegalStateException("version.txt is missing from the program");
-        }
-        String version = new String(in.readAllBytes(), StandardCharsets.UTF_8).strip();
-        return List.of("leafturn " + version).toArray(String[]::new);
-      } catch (IOException e) {
-        throw new UncheckedIOException(e);
-      }
+      return new String[] {ProgramVersion.name()};
     }
   }
 }

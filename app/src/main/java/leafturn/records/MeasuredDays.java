@@ -9,6 +9,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.NavigableMap;
 import java.util.TreeMap;
+import java.util.function.BiConsumer;
 import leafturn.model.weather.WeatherSeries.Quantity;
 
 /** What a weather file says of the days of one place, with the gaps it has. */
@@ -63,6 +64,11 @@ final class MeasuredDays {
   double value(LocalDate day, Quantity quantity) {
     double[] values = days.get(day);
     return values == null ? Double.NaN : values[quantity.ordinal()];
+  }
+
+  /** Hands over the days in order with their values by the ordinal of the quantity, NaN in gaps. */
+  void forEach(BiConsumer<LocalDate, double[]> use) {
+    days.forEach(use);
   }
 
   LocalDate firstDay() {

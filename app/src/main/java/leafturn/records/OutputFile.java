@@ -1,6 +1,10 @@
 package leafturn.records;
 
+import java.io.BufferedOutputStream;
+import java.io.FileOutputStream;
 import java.io.IOException;
+import java.io.OutputStream;
+import java.io.UncheckedIOException;
 import java.nio.charset.StandardCharsets;
 import java.nio.file.AtomicMoveNotSupportedException;
 import java.nio.file.Files;
@@ -37,16 +41,43 @@ public final class OutputFile {
    * @throws InputException when it cannot be written; nothing is left behind
    */
   public static void write(Path file, String text) {
+    write(file, out -> out.write(text.getBytes(StandardCharsets.UTF_8)));
+  }
+
+  /** Writes the bytes of a file. */
+  @FunctionalInterface
+  public interface Content {
+    /** Writes all of them; need not close what it writes to. */
+    void writeTo(OutputStream out) throws IOException;
+  }
+
+  /**
+   * As {@link #write(Path, String)}, for files too large for the memory. The bytes are on the disk
+   * when this returns.
+   *
+   * @throws InputException when it cannot be written; nothing is left behind
+   */
+  public static void write(Path file, Content content) {
     check(file);
     Path beside = null;
+    boolean moved = false;
     try {
       beside = Files.createTempFile(folderOf(file), ".leafturn-", ".part");
-      Files.writeString(beside, text, StandardCharsets.UTF_8);
+      try (FileOutputStream out = new FileOutputStream(beside.toFile());
+          BufferedOutputStream buffered = new BufferedOutputStream(out)) {
+        content.writeTo(buffered);
+        buffered.flush();
+        out.getFD().sync();
+      }
       move(beside, file);
-    } catch (IOException e) {
-      discard(beside, e);
+      moved = true;
+    } catch (IOException | UncheckedIOException e) {
       throw new InputException(
           file + ": it cannot be written; check the free space and who may write there.");
+    } finally {
+      if (!moved) {
+        discard(beside);
+      }
     }
   }
 
@@ -58,14 +89,9 @@ public final class OutputFile {
     }
   }
 
-  private static void discard(@Nullable Path part, IOException cause) {
-    if (part == null) {
-      return;
-    }
-    try {
-      Files.deleteIfExists(part);
-    } catch (IOException e) {
-      cause.addSuppressed(e);
+  private static void discard(@Nullable Path part) {
+    if (part != null && !part.toFile().delete()) {
+      part.toFile().deleteOnExit();
     }
   }
 

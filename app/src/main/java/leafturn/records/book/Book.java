@@ -2,14 +2,13 @@ package leafturn.records.book;
 
 import com.zaxxer.hikari.HikariConfig;
 import com.zaxxer.hikari.HikariDataSource;
-import com.zaxxer.hikari.pool.HikariPool;
 import java.time.InstantSource;
 import java.util.function.Function;
 import org.flywaydb.core.Flyway;
-import org.flywaydb.core.api.FlywayException;
 import org.jdbi.v3.core.Handle;
 import org.jdbi.v3.core.Jdbi;
 import org.jdbi.v3.core.JdbiException;
+import org.jdbi.v3.core.transaction.TransactionIsolationLevel;
 
 /**
  * A book that lies open. Safe for use from several threads; a folder's book is held by one process
@@ -56,7 +55,8 @@ public final class Book implements AutoCloseable {
       source = new HikariDataSource(pool);
       Flyway.configure().dataSource(source).locations(MIGRATIONS).load().migrate();
       return new Book(place, source, clock);
-    } catch (HikariPool.PoolInitializationException | FlywayException e) {
+    } catch (RuntimeException | OutOfMemoryError | StackOverflowError e) {
+      // A damaged file makes the database throw whatever its bytes lead to.
       if (source != null) {
         source.close();
       }
@@ -77,6 +77,24 @@ public final class Book implements AutoCloseable {
   public <T> T read(Function<BookReading, T> reading) {
     try {
       return jdbi.inTransaction(handle -> reading.apply(new BookReading(handle)));
+    } catch (JdbiException e) {
+      throw BookFaults.notRead(place, e);
+    }
+  }
+
+  /**
+   * Reads much from the book as it stands at one moment, whatever is written meanwhile.
+   *
+   * @throws BookUnavailableException when the database cannot be reached or is damaged
+   */
+  public <T> T snapshot(Function<BookReading, T> reading) {
+    // What H2 calls serializable and PostgreSQL repeatable read are both the view of one moment.
+    TransactionIsolationLevel level =
+        place.folder() == null
+            ? TransactionIsolationLevel.REPEATABLE_READ
+            : TransactionIsolationLevel.SERIALIZABLE;
+    try {
+      return jdbi.inTransaction(level, handle -> reading.apply(new BookReading(handle)));
     } catch (JdbiException e) {
       throw BookFaults.notRead(place, e);
     }

@@ -1,38 +1,84 @@
 package leafturn.records.book;
 
+import java.nio.file.Path;
 import java.sql.SQLException;
 import java.util.Set;
+import leafturn.records.book.BookUnavailableException.Reason;
 import org.jspecify.annotations.Nullable;
 
 /** Tells from what the database says what a person should know. */
 final class BookFaults {
   private static final int H2_OPEN_ELSEWHERE = 90020;
-  private static final int H2_FILE_OF_ANOTHER_VERSION = 90048;
-  private static final int H2_DISK = 90031;
+
+  /** General error, file damaged, file of another version. */
+  private static final Set<Integer> H2_DAMAGED = Set.of(50000, 90030, 90048);
+
+  private static final Set<Integer> H2_DISK = Set.of(90028, 90031);
 
   /** Serialisation failure, deadlock, lock not got in time, and a key that came into being. */
   private static final Set<String> PASSING = Set.of("40001", "40P01", "HYT00", "23505", "55P03");
 
   private BookFaults() {}
 
-  static BookUnavailableException notOpened(BookPlace place, Exception cause) {
+  static BookUnavailableException notOpened(BookPlace place, Throwable cause) {
     SQLException sql = sqlOf(cause);
-    String why = "it cannot be opened: " + firstLine(sql == null ? cause : sql);
+    String said = firstLine(sql == null ? cause : sql);
     if (sql != null && sql.getErrorCode() == H2_OPEN_ELSEWHERE) {
-      why =
-          "it is open in another process; stop that one, or ask the running server through its pages";
-    } else if (sql != null && sql.getErrorCode() == H2_FILE_OF_ANOTHER_VERSION) {
-      why =
-          "its file was made by another version of the database or is damaged; import the newest"
-              + " archive of the folder into a new book with 'leafturn book import'";
-    } else if (place.folder() == null) {
-      why = "the database server does not let us in: " + firstLine(sql == null ? cause : sql);
+      return fault(
+          Reason.HELD,
+          place,
+          "it is open in another process; stop that one, or ask the running server through its"
+              + " pages",
+          cause);
     }
-    return new BookUnavailableException("The book %s: %s.".formatted(place.shown(), why), cause);
+    Path folder = place.folder();
+    if (folder != null && sql != null && H2_DISK.contains(sql.getErrorCode())) {
+      return fault(
+          Reason.DAMAGED,
+          place,
+          "its file cannot be read or written (%s); check the disk, its free space and who may"
+                  .formatted(said)
+              + " read the file. If it is damaged, "
+              + remedy(folder),
+          cause);
+    }
+    if (folder != null) {
+      return fault(
+          Reason.DAMAGED,
+          place,
+          "its file is damaged or was made by another version of the database (%s); %s"
+              .formatted(said, remedy(folder)),
+          cause);
+    }
+    if (sql == null) {
+      return fault(
+          Reason.DAMAGED, place, "its tables are not those of this Leafturn: " + said, cause);
+    }
+    return fault(Reason.AWAY, place, "the database server does not let us in: " + said, cause);
+  }
+
+  private static BookUnavailableException fault(
+      Reason reason, BookPlace place, String why, Throwable cause) {
+    return new BookUnavailableException(
+        reason, "The book %s: %s.".formatted(place.shown(), why), cause);
+  }
+
+  /** What to do when the file of a folder's book is lost. */
+  private static String remedy(Path folder) {
+    return ArchiveShelf.of(folder)
+        .newest()
+        .map(
+            kept ->
+                "import the newest archive into a new book: leafturn book import --book NEW-FOLDER "
+                    + kept.file())
+        .orElse(
+            "there is no archive in its folder, so import a backup into a new book with 'leafturn"
+                + " book import'");
   }
 
   static BookUnavailableException notRead(BookPlace place, Exception cause) {
     return new BookUnavailableException(
+        reason(place, cause),
         "The book %s cannot be read now: %s. Nothing was changed; try again in a while."
             .formatted(place.shown(), why(cause)),
         cause);
@@ -40,6 +86,7 @@ final class BookFaults {
 
   static BookUnavailableException notWritten(BookPlace place, Exception cause) {
     return new BookUnavailableException(
+        reason(place, cause),
         "The book %s cannot be written now: %s. Nothing of this was saved; try again in a while."
             .formatted(place.shown(), why(cause)),
         cause);
@@ -51,13 +98,20 @@ final class BookFaults {
     return sql != null && sql.getSQLState() != null && PASSING.contains(sql.getSQLState());
   }
 
+  private static Reason reason(BookPlace place, Exception cause) {
+    SQLException sql = sqlOf(cause);
+    boolean damaged =
+        place.folder() != null && sql != null && H2_DAMAGED.contains(sql.getErrorCode());
+    return damaged ? Reason.DAMAGED : Reason.AWAY;
+  }
+
   private static String why(Exception cause) {
     SQLException sql = sqlOf(cause);
     if (sql == null) {
       return "the database does not answer";
     }
     String state = sql.getSQLState() == null ? "" : sql.getSQLState();
-    if (state.equals("53100") || sql.getErrorCode() == H2_DISK) {
+    if (state.equals("53100") || H2_DISK.contains(sql.getErrorCode())) {
       return "the disk is full or does not take what is written";
     }
     if (state.startsWith("08") || state.startsWith("57") || sql.getErrorCode() == 90098) {

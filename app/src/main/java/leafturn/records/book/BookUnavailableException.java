@@ -4,7 +4,27 @@ package leafturn.records.book;
 public final class BookUnavailableException extends RuntimeException {
   private static final long serialVersionUID = 1L;
 
-  BookUnavailableException(String message, Throwable cause) {
+  private final Reason reason;
+
+  /** Why it is not to be had. */
+  public enum Reason {
+    /** Another process holds its file. */
+    HELD,
+
+    /** Its file or its tables are not what they should be. */
+    DAMAGED,
+
+    /** The database does not answer, or not now. */
+    AWAY
+  }
+
+  BookUnavailableException(Reason reason, String message, Throwable cause) {
     super(message, cause);
+    this.reason = reason;
+  }
+
+  /** Why it is not to be had. */
+  public Reason reason() {
+    return reason;
   }
 }

@@ -36,6 +36,7 @@ final class Document {
           .visibility(PropertyAccessor.IS_GETTER, JsonAutoDetect.Visibility.NONE)
           .visibility(PropertyAccessor.FIELD, JsonAutoDetect.Visibility.ANY)
           .disable(SerializationFeature.FAIL_ON_EMPTY_BEANS)
+          .enable(SerializationFeature.ORDER_MAP_ENTRIES_BY_KEYS)
           .build();
 
   private Document() {}

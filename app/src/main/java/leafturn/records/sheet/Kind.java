@@ -84,6 +84,15 @@ public final class Kind<C extends Content> {
     return reader.apply(root);
   }
 
+  /**
+   * Reads a document that is a part of a larger one.
+   *
+   * @throws InputException with every fault found in the whole so far, each naming its field
+   */
+  public C read(JsonObject document) {
+    return reader.apply(document);
+  }
+
   /** Writes the document of a content, always in the same way. */
   public String write(C content) {
     return Document.of((Record) content);

@@ -1,0 +1,53 @@
+package leafturn.records.archive;
+
+import java.util.regex.Pattern;
+import leafturn.records.sheet.Kind;
+
+/** The names of the files in an archive. */
+final class Members {
+  static final String MANIFEST = "archive.json";
+  static final String READ_ME = "README.txt";
+  static final String BOOK = "book.json";
+  static final String PEOPLE = "people.jsonl";
+  static final String LAWN_OUTLINES = "outlines/lawns.geojson";
+  static final String BED_OUTLINES = "outlines/beds.geojson";
+
+  private static final String ID = "[0-9a-f]{8}(?:-[0-9a-f]{4}){3}-[0-9a-f]{12}";
+  private static final Pattern KNOWN =
+      Pattern.compile(
+          "archive\\.json|README\\.txt|book\\.json|people\\.jsonl"
+              + "|sheets/[a-z][a-z_-]{0,19}\\.jsonl|weather/"
+              + ID
+              + "\\.csv|photographs/"
+              + ID
+              + "\\.(?:jpg|png)|outlines/(?:lawns|beds)\\.geojson|logs/[a-z0-9-]{1,80}\\.csv");
+
+  private Members() {}
+
+  /** True for a name that an archive may hold; no other is ever opened. */
+  static boolean mayBe(String name) {
+    return KNOWN.matcher(name).matches();
+  }
+
+  static String sheets(Kind<?> kind) {
+    return "sheets/" + kind.name() + ".jsonl";
+  }
+
+  static String weather(String station) {
+    return "weather/" + station + ".csv";
+  }
+
+  static String photograph(String id, String mediaType) {
+    return "photographs/" + id + (mediaType.equals("image/png") ? ".png" : ".jpg");
+  }
+
+  static String log(String lawnAddress) {
+    return "logs/" + lawnAddress + ".csv";
+  }
+
+  /** The id in the name of a member of one of the folders above. */
+  static String idIn(String name) {
+    int from = name.indexOf('/') + 1;
+    return name.substring(from, name.indexOf('.', from));
+  }
+}

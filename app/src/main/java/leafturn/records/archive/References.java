@@ -1,0 +1,45 @@
+package leafturn.records.archive;
+
+import java.util.ArrayList;
+import java.util.List;
+import leafturn.records.sheet.Content;
+import leafturn.records.sheet.Kind;
+import leafturn.records.sheet.Property;
+import org.jspecify.annotations.Nullable;
+
+/** The sheets that a sheet names by their ids. */
+final class References {
+  private References() {}
+
+  /**
+   * A sheet that is named.
+   *
+   * @param field the field that names it
+   * @param kind the kind it must be of
+   * @param id its id
+   */
+  record Named(String field, Kind<?> kind, String id) {}
+
+  /** The sheets that a content belongs to, without which it cannot be kept. */
+  static List<Named> belonging(Content content) {
+    List<Named> named = new ArrayList<>();
+    add(named, "property", Kind.PROPERTY, content.property());
+    add(named, "lawn", Kind.LAWN, content.lawn());
+    return named;
+  }
+
+  /** All sheets that a content names. */
+  static List<Named> of(Content content) {
+    List<Named> named = belonging(content);
+    if (content instanceof Property property) {
+      add(named, "station", Kind.STATION, property.station());
+    }
+    return named;
+  }
+
+  private static void add(List<Named> named, String field, Kind<?> kind, @Nullable String id) {
+    if (id != null) {
+      named.add(new Named(field, kind, id));
+    }
+  }
+}
