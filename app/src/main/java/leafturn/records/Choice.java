@@ -9,9 +9,17 @@ import org.jspecify.annotations.Nullable;
 public final class Choice {
   private Choice() {}
 
-  /** The word of a constant, in lower case with blanks. */
+  /** A constant whose word is not its name. */
+  public interface Worded {
+    /** The word in documents. */
+    String word();
+  }
+
+  /** The word of a constant: its own, or its name in lower case with blanks. */
   public static String word(Enum<?> constant) {
-    return constant.name().toLowerCase(Locale.ROOT).replace('_', ' ');
+    return constant instanceof Worded worded
+        ? worded.word()
+        : constant.name().toLowerCase(Locale.ROOT).replace('_', ' ');
   }
 
   /** All words of an enumeration, in its order. */
@@ -21,9 +29,9 @@ public final class Choice {
 
   /** The constant of a word, whatever its case, or null. */
   public static <E extends Enum<E>> @Nullable E of(String word, Class<E> type) {
-    String wanted = word.strip().toLowerCase(Locale.ROOT);
+    String wanted = word.strip();
     for (E constant : type.getEnumConstants()) {
-      if (word(constant).equals(wanted)) {
+      if (word(constant).equalsIgnoreCase(wanted)) {
         return constant;
       }
     }
@@ -45,20 +53,23 @@ public final class Choice {
 
   /** The constant in a field that must be there; the first one where a fault was reported. */
   public static <E extends Enum<E>> E required(JsonObject json, String name, Class<E> type) {
+    E constant = readRequired(json, name, type);
+    return constant == null ? type.getEnumConstants()[0] : constant;
+  }
+
+  /** The constant in a field that must be there, or null where a fault was reported. */
+  public static <E extends Enum<E>> @Nullable E readRequired(
+      JsonObject json, String name, Class<E> type) {
     E constant = read(json, name, type);
     if (constant == null && !json.has(name)) {
       json.missing(name, "one of " + String.join(", ", words(type)));
     }
-    return constant == null ? type.getEnumConstants()[0] : constant;
+    return constant;
   }
 
   /** What is wrong with a value that is no word of an enumeration. */
   static <E extends Enum<E>> String fault(JsonValue value, Class<E> type) {
-    List<String> words = words(type);
-    String advice =
-        value.content() instanceof String text
-            ? NearestName.advice(text, words)
-            : "valid names are " + String.join(", ", words) + ".";
-    return "%s is not usable here; %s".formatted(value.shown(), advice);
+    return "%s is not usable here; give one of %s."
+        .formatted(value.shown(), String.join(", ", words(type)));
   }
 }

@@ -176,6 +176,21 @@ public final class JsonObject {
     return new JsonList(items == null ? List.of() : items, faults);
   }
 
+  /** Reports a list that is missing or empty. */
+  public void requireItems(String name, String right) {
+    if (!has(name)) {
+      missing(name, right);
+    } else if (!holdsSomething(name)) {
+      fault(name, "it is empty; give " + right + ".");
+    }
+  }
+
+  /** True when the field is there, right or wrong, and no empty list. */
+  public boolean holdsSomething(String name) {
+    JsonValue value = members.get(name);
+    return has(name) && (value == null || value.items() == null || !value.items().isEmpty());
+  }
+
   /** All fields as numbers by name; those that are no numbers are reported. */
   public Map<String, Double> numbers() {
     Map<String, Double> numbers = new LinkedHashMap<>();

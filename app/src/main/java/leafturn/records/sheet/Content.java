@@ -7,7 +7,20 @@ import org.jspecify.annotations.Nullable;
  * What a sheet of the book says. A record that checks itself; its components are the fields of its
  * JSON document, in SI.
  */
-public interface Content {
+public sealed interface Content
+    permits BedSheet,
+        HeapSheet,
+        IntakeSheet,
+        LawnSheet,
+        LogSheet,
+        PhotographSheet,
+        ProgrammeSheet,
+        Property,
+        RuleSheet,
+        SoilTestSheet,
+        ThatchSheet,
+        VisitSheet,
+        WeatherStation {
   /** Id of the property's sheet it belongs to, or null. */
   default @Nullable String property() {
     return null;

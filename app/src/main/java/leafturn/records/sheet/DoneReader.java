@@ -60,11 +60,8 @@ final class DoneReader {
   /** Reads the fields that go with the field {@code what}. */
   static Done read(JsonObject json) {
     DoneReader reader = new DoneReader(json);
-    What what = Choice.read(json, "what", What.class);
+    What what = Choice.readRequired(json, "what", What.class);
     if (what == null) {
-      if (!json.has("what")) {
-        json.missing("what", "one of " + String.join(", ", Choice.words(What.class)));
-      }
       FIELDS.values().forEach(names -> names.forEach(json::has));
       return new Done.Worked(What.AERATED, null);
     }

@@ -33,8 +33,37 @@ public final class Kind<C extends Content> {
   public static final Kind<ProgrammeSheet> PROGRAMME =
       new Kind<>("programme", ProgrammeSheet.class, ProgrammeSheet::read);
 
+  /** A bed or border that may take clippings as mulch. */
+  public static final Kind<BedSheet> BED = new Kind<>("bed", BedSheet.class, BedSheet::read);
+
+  /** A compost heap or bin. */
+  public static final Kind<HeapSheet> HEAP = new Kind<>("heap", HeapSheet.class, HeapSheet::read);
+
+  /** What an adviser asks before the first season. */
+  public static final Kind<IntakeSheet> INTAKE =
+      new Kind<>("intake", IntakeSheet.class, IntakeSheet::read);
+
+  /** A photograph's description. */
+  public static final Kind<PhotographSheet> PHOTOGRAPH =
+      new Kind<>("photograph", PhotographSheet.class, PhotographSheet::read);
+
+  /** What was measured on a visit to a lawn. */
+  public static final Kind<VisitSheet> VISIT =
+      new Kind<>("visit", VisitSheet.class, VisitSheet::read);
+
+  /** A soil test of a lawn or a bed. */
+  public static final Kind<SoilTestSheet> SOIL_TEST =
+      new Kind<>("soil-test", SoilTestSheet.class, SoilTestSheet::read);
+
+  /** A measurement of a lawn's thatch. */
+  public static final Kind<ThatchSheet> THATCH =
+      new Kind<>("thatch", ThatchSheet.class, ThatchSheet::read);
+
   /** An entry of a lawn's log. */
   public static final Kind<LogSheet> LOG = new Kind<>("log", LogSheet.class, LogSheet::read);
+
+  /** A threshold of the call's rules that a person has set. */
+  public static final Kind<RuleSheet> RULE = new Kind<>("rule", RuleSheet.class, RuleSheet::read);
 
   /** Largest document, characters. */
   public static final int LIMIT_CHARACTERS = 1_000_000;

@@ -7,6 +7,7 @@ import java.time.LocalDate;
 import java.time.LocalTime;
 import java.util.List;
 import java.util.Optional;
+import java.util.stream.Stream;
 import leafturn.model.lawn.LogEntry;
 import leafturn.records.JsonObject;
 import leafturn.records.LogReading;
@@ -49,12 +50,10 @@ public record LogSheet(
     Done done = DoneReader.read(json);
     String note = json.text("note", Limits.NOTE);
     List<String> photographs = json.list("photographs").ids("a photograph");
-    if (done instanceof Done.Observed seen
-        && seen.things().isEmpty()
-        && seen.heightMm() == null
-        && !json.has("note")
-        && photographs.isEmpty()) {
-      json.missing("things", "what was seen, or heightMm, a note or photographs");
+    boolean tells =
+        Stream.of("things", "heightMm", "note", "photographs").anyMatch(json::holdsSomething);
+    if (done instanceof Done.Observed && !tells) {
+      json.requireItems("things", "what was seen, or heightMm, a note or photographs");
     }
     json.end();
     return new LogSheet(lawn, day, time, done, note, photographs);

@@ -2,11 +2,12 @@ package leafturn.records.sheet;
 
 import java.time.DayOfWeek;
 import java.time.MonthDay;
-import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
+import leafturn.advice.call.CallRules;
+import leafturn.advice.call.RuleEntry;
 import leafturn.model.grass.Species;
 import leafturn.model.lawn.CalendarDay;
 import leafturn.records.ProgrammeFields;
@@ -53,6 +54,35 @@ public final class AnySheet {
     }
     if (kind == Kind.LOG) {
       return log(any.id());
+    }
+    if (kind == Kind.BED) {
+      return bed(any.id());
+    }
+    if (kind == Kind.HEAP) {
+      return heap(any.id());
+    }
+    if (kind == Kind.INTAKE) {
+      return intake(any.id());
+    }
+    if (kind == Kind.RULE) {
+      return rule();
+    }
+    return measured(kind);
+  }
+
+  private Content measured(Kind<?> kind) {
+    AnyMeasurement measurement = new AnyMeasurement(any);
+    if (kind == Kind.VISIT) {
+      return measurement.visit(any.id());
+    }
+    if (kind == Kind.SOIL_TEST) {
+      return measurement.soilTest();
+    }
+    if (kind == Kind.THATCH) {
+      return measurement.thatch(any.id());
+    }
+    if (kind == Kind.PHOTOGRAPH) {
+      return measurement.photograph();
     }
     throw new IllegalArgumentException("no random content of kind " + kind);
   }
@@ -182,7 +212,7 @@ public final class AnySheet {
 
   /** An entry of a lawn's log. */
   public LogSheet log(String lawn) {
-    return log(lawn, done(any.one(What.class)));
+    return log(lawn, new AnyLog(any).done(any.one(What.class)));
   }
 
   /** An entry of a lawn's log that tells of something particular. */
@@ -191,49 +221,65 @@ public final class AnySheet {
         lawn, any.day(), any.maybe(any::time), done, any.maybe(any::note), any.list(3, any::id));
   }
 
-  /** Something done or seen. */
-  public Done done(What what) {
-    return switch (what) {
-      case MOWN -> mown();
-      case FED ->
-          new Done.Fed(
-              any.number(0, 100),
-              any.maybe(() -> any.number(0, 100)),
-              any.maybe(() -> any.number(0, 100)),
-              any.maybe(() -> any.number(0, 100)),
-              any.maybe(any::text),
-              any.maybe(any::yes));
-      case WATERED -> new Done.Watered(any.number(0, 200));
-      case TREATED -> treated();
-      case SEEDED -> new Done.Seeded(any.maybe(any::text), any.maybe(() -> any.number(0.1, 500)));
-      case AERATED, SCARIFIED, TOPDRESSED ->
-          new Done.Worked(what, any.maybe(() -> any.number(0.5, 300)));
-      case LIMED -> new Done.Limed(any.number(0.1, 1000), any.maybe(any::text));
-      case OBSERVED ->
-          new Done.Observed(new ArrayList<>(any.some(Sight.class)), any.number(3, 1000));
-    };
-  }
-
-  private Done mown() {
-    double after = any.number(3, 500);
-    return new Done.Mown(
-        any.maybe(() -> after + any.number(0, 500)),
-        any.maybe(() -> after),
-        any.number(0, 1),
-        any.maybe(() -> any.number(0, 10_000)),
-        any.maybe(() -> any.number(0, 100_000)),
-        any.maybe(any::text),
-        any.maybe(() -> any.number(0, 1440)),
-        any.yes());
-  }
-
-  private Done treated() {
-    boolean none = any.yes();
-    return new Done.Treated(
+  /** A bed of a property. */
+  public BedSheet bed(String property) {
+    return new BedSheet(
+        property,
         any.text(),
-        any.one(ProductKind.class),
-        none ? null : any.whole(0, 1100),
-        none,
-        any.maybe(() -> any.whole(0, 60)));
+        any.maybe(() -> any.number(0.1, 1e6)),
+        any.maybe(() -> any.number(0, 300)),
+        any.maybe(any::text),
+        any.maybe(() -> any.number(0, 1000)),
+        any.maybe(any::note));
+  }
+
+  /** A heap of a property. */
+  public HeapSheet heap(String property) {
+    return new HeapSheet(
+        property,
+        any.text(),
+        any.one(HeapSheet.HeapKind.class),
+        any.maybe(() -> any.number(10, 1e6)),
+        any.maybe(any::day),
+        any.maybe(any::note));
+  }
+
+  /** An intake of a property. */
+  public IntakeSheet intake(String property) {
+    return new IntakeSheet(
+        property,
+        any.day(),
+        any.maybe(any::note),
+        any.maybe(any::yes),
+        any.maybe(any::yes),
+        any.maybe(() -> any.one(Watering.class)),
+        any.list(3, this::productUsed),
+        any.some(Aim.class),
+        any.maybe(any::note),
+        any.maybe(any::note),
+        any.maybe(any::note),
+        any.maybe(() -> any.number(200, 20_000)),
+        new IntakeSheet.Mowing(
+            any.maybe(any::text),
+            any.some(DayOfWeek.class),
+            any.maybe(() -> any.one(DeckType.class)),
+            any.list(6, () -> any.number(3, 200)),
+            any.maybe(any::day)),
+        any.maybe(any::note));
+  }
+
+  private IntakeSheet.ProductUsed productUsed() {
+    return new IntakeSheet.ProductUsed(
+        any.text(),
+        any.maybe(() -> any.one(ProductKind.class)),
+        any.maybe(any::day),
+        any.maybe(any::note));
+  }
+
+  /** A rule with a threshold of a person's own. */
+  public RuleSheet rule() {
+    String rule = any.one(RuleSheet.names());
+    RuleEntry entry = CallRules.standard().entry(CallRules.named(rule).orElseThrow());
+    return new RuleSheet(rule, any.number(entry.low(), entry.high()), any.text());
   }
 }

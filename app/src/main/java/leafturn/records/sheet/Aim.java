@@ -1,0 +1,12 @@
+package leafturn.records.sheet;
+
+/** What people want of their lawn. */
+public enum Aim {
+  TIDY,
+  LEAST_WORK,
+  PLAY,
+  WILDLIFE,
+  SAVING_WATER,
+  NO_PESTICIDES,
+  FEEDING_BEDS
+}
