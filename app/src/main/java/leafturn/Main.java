@@ -5,34 +5,47 @@ import java.io.FileOutputStream;
 import java.io.PrintWriter;
 import java.net.URI;
 import java.nio.charset.StandardCharsets;
-import leafturn.advice.call.RoundOfLawns;
+import java.time.Clock;
 import leafturn.cli.DemoCommand;
 import leafturn.cli.LeafturnCommand;
+import leafturn.cli.ServeCommand;
 import leafturn.records.InputException;
+import leafturn.records.book.Book;
 import leafturn.web.CannotListenException;
 import leafturn.web.LeafturnServer;
 
 /** Builds the objects and runs one command. */
 public final class Main {
+  private static final Clock CLOCK = Clock.systemDefaultZone();
+
   private Main() {}
 
   public static void main(String[] arguments) {
     PrintWriter out = utf8(FileDescriptor.out);
     PrintWriter err = utf8(FileDescriptor.err);
-    DemoCommand demo = new DemoCommand(Main::serve);
-    int exitCode = new LeafturnCommand(out, err, demo).run(arguments);
+    DemoCommand demo = new DemoCommand(Main::serve, CLOCK);
+    ServeCommand serve = new ServeCommand(Main::serve, CLOCK);
+    int exitCode = new LeafturnCommand(out, err, demo, serve).run(arguments);
     if (exitCode != 0) {
       System.exit(exitCode);
     }
   }
 
   /** Serves until the process is stopped; the server's own threads keep it alive. */
-  private static URI serve(RoundOfLawns round, int port) {
+  private static URI serve(Book book, int port, Runnable atTheEnd) {
     try {
-      return LeafturnServer.start(round, port).address();
+      LeafturnServer server = LeafturnServer.start(book, CLOCK, port);
+      Runtime.getRuntime().addShutdownHook(new Thread(() -> end(server, book, atTheEnd)));
+      return server.address();
     } catch (CannotListenException taken) {
-      throw new InputException("The demo cannot be served: " + taken.getMessage() + ".");
+      throw new InputException("The book cannot be served: " + taken.getMessage() + ".");
     }
+  }
+
+  private static void end(LeafturnServer server, Book book, Runnable atTheEnd) {
+    server.close();
+    book.close();
+    atTheEnd.run();
   }
 
   private static PrintWriter utf8(FileDescriptor descriptor) {

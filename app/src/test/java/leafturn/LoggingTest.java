@@ -13,17 +13,19 @@ import java.net.http.HttpClient;
 import java.net.http.HttpRequest;
 import java.net.http.HttpResponse.BodyHandlers;
 import java.nio.charset.StandardCharsets;
-import java.util.List;
+import java.nio.file.Path;
+import java.time.Clock;
 import java.util.Objects;
 import java.util.concurrent.Callable;
-import leafturn.advice.call.LawnOnRound;
-import leafturn.advice.call.RoundOfLawns;
 import leafturn.cli.LeafturnCommand;
+import leafturn.records.book.Book;
+import leafturn.records.book.BookPlace;
+import leafturn.records.round.DemoBook;
 import leafturn.web.LeafturnServer;
-import leafturn.web.SampleRound;
 import org.junit.jupiter.api.AfterEach;
 import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.io.TempDir;
 import org.slf4j.LoggerFactory;
 import picocli.CommandLine.Command;
 
@@ -31,6 +33,8 @@ import picocli.CommandLine.Command;
 class LoggingTest {
   private final ByteArrayOutputStream terminal = new ByteArrayOutputStream();
   private final PrintStream before = System.err;
+
+  @TempDir private Path folder;
 
   @BeforeEach
   void logAsShipped() throws JoranException {
@@ -54,7 +58,9 @@ class LoggingTest {
 
   @Test
   void aFaultOfAPageIsLoggedWithItsTraceAndToldWithoutIt() throws Exception {
-    try (LeafturnServer server = LeafturnServer.start(withALawnOfNothing(), 0)) {
+    Clock clock = Clock.systemUTC();
+    try (Book book = withALawnOfNothing(clock);
+        LeafturnServer server = LeafturnServer.start(book, clock, 0)) {
       HttpRequest request =
           HttpRequest.newBuilder(server.address().resolve("/lawns/nothing")).build();
       var answer = HttpClient.newHttpClient().send(request, BodyHandlers.ofString());
@@ -66,15 +72,17 @@ class LoggingTest {
     }
     assertThat(logged())
         .containsPattern("\\d{4}-\\d\\d-\\d\\dT\\S+ ERROR \\S+ GET /lawns/nothing failed: ")
-        .contains("\tat leafturn.web.LawnPage.kind(LawnPage.java:");
+        .contains("\tat leafturn.records.book.BookReading.all(BookReading.java:");
   }
 
-  /** A lawn without a description: no reader of records lets one through. */
-  @SuppressWarnings("NullAway")
-  private static RoundOfLawns withALawnOfNothing() {
-    RoundOfLawns round = SampleRound.get();
-    LawnOnRound nothing = new LawnOnRound("nothing", "", "", null, "", round.lawns().get(0).call());
-    return new RoundOfLawns("", round.today(), "", "", List.of(nothing));
+  /** A lawn whose sheet says nothing: no reader of sheets lets one through. */
+  private Book withALawnOfNothing(Clock clock) {
+    Book book = Book.open(BookPlace.of(folder), clock);
+    DemoBook.write(book);
+    book.write(
+        "nobody",
+        writing -> writing.handle().execute("update sheet set content = '{}' where kind = 'lawn'"));
+    return book;
   }
 
   @Test

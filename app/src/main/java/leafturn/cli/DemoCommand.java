@@ -2,10 +2,10 @@ package leafturn.cli;
 
 import java.io.PrintWriter;
 import java.net.URI;
+import java.time.Clock;
 import java.util.concurrent.Callable;
-import leafturn.advice.call.RoundOfLawns;
-import leafturn.records.InputException;
-import leafturn.records.RoundCalls;
+import leafturn.records.round.BookRound;
+import leafturn.records.round.DemoBook;
 import leafturn.reports.RoundText;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Mixin;
@@ -18,25 +18,14 @@ import picocli.CommandLine.Spec;
     name = "demo",
     description = {
       "Shows an adviser's round: invented lawns under weather that was measured.",
-      "Serves it as pages to this machine alone, until you stop it with Ctrl-C.",
+      "Writes it into a book among the temporary files and serves that as pages to this machine"
+          + " alone, until you stop it with Ctrl-C; the book is removed then.",
       ""
     },
     footer = {"", "Example: leafturn demo --print"})
 public final class DemoCommand implements Callable<Integer> {
-  private static final int HIGHEST_PORT = 65535;
-
-  /** Serves a round as pages until the program is stopped. */
-  @FunctionalInterface
-  public interface Serving {
-    /**
-     * @param port port on the loopback address, 0 for any free one
-     * @return where the first page is
-     * @throws InputException when the port is taken or not allowed
-     */
-    URI start(RoundOfLawns round, int port);
-  }
-
   private final Serving serving;
+  private final Clock clock;
 
   @Option(
       names = "--port",
@@ -56,25 +45,45 @@ public final class DemoCommand implements Callable<Integer> {
 
   /**
    * @param serving starts the server
+   * @param clock tells when the book was written
    */
-  public DemoCommand(Serving serving) {
+  public DemoCommand(Serving serving, Clock clock) {
     this.serving = serving;
+    this.clock = clock;
   }
 
   @Override
   public Integer call() {
-    if (port < 0 || port > HIGHEST_PORT) {
-      throw new InputException(
-          "--port is %d, but must lie from 0 to %d.".formatted(port, HIGHEST_PORT));
-    }
-    RoundOfLawns round = RoundCalls.ofTheExamples();
-    PrintWriter writer = spec.commandLine().getOut();
+    Serving.checkPort(port);
     if (print) {
-      RoundText.of(round).forEach(writer::println);
-      return ExitCode.DONE;
+      return print();
     }
-    URI address = serving.start(round, port);
-    writer.println("Open " + address + " in a browser; stop with Ctrl-C.");
+    TemporaryBook demo = TemporaryBook.open(clock);
+    boolean served = false;
+    try {
+      DemoBook.write(demo.book());
+      URI address = serving.start(demo.book(), port, demo::remove);
+      served = true;
+      out().println("Open " + address + " in a browser; stop with Ctrl-C.");
+    } finally {
+      if (!served) {
+        demo.close();
+      }
+    }
     return ExitCode.DONE;
+  }
+
+  private int print() {
+    try (TemporaryBook demo = TemporaryBook.open(clock)) {
+      DemoBook.write(demo.book());
+      try (BookRound round = new BookRound(demo.book(), clock)) {
+        RoundText.of(round.today()).forEach(out()::println);
+      }
+    }
+    return ExitCode.DONE;
+  }
+
+  private PrintWriter out() {
+    return spec.commandLine().getOut();
   }
 }

@@ -1,10 +1,12 @@
 package leafturn.records;
 
 import java.nio.file.Path;
+import java.time.LocalDate;
 import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.List;
 import java.util.Map;
+import java.util.SortedMap;
 import java.util.stream.Collectors;
 import java.util.stream.IntStream;
 import leafturn.model.weather.WeatherSeries;
@@ -74,6 +76,33 @@ public final class WeatherFile {
     faults.throwIfAny();
     GapFilling gaps = new GapFilling(days, choice.fillLongGaps(), faults);
     return reading(gaps, csv.place(), "CSV with a header", Counts.NONE, csv.notes());
+  }
+
+  /**
+   * Completes days that are kept elsewhere than in a file; days at either end that lack temperature
+   * or rain are left out, all other gaps are filled and listed.
+   *
+   * @param place name of the station
+   * @param days what was measured, by day
+   * @throws InputException with one sentence for each fault of the days
+   */
+  public static WeatherReading completed(
+      String place, SortedMap<LocalDate, Map<Quantity, Double>> days) {
+    Faults faults = new Faults(place);
+    MeasuredDays measured = new MeasuredDays();
+    days.forEach(
+        (day, values) -> {
+          measured.putDay(day);
+          values.forEach((quantity, value) -> measured.put(day, quantity, value));
+        });
+    measured.trimToCompleteDays();
+    if (measured.isEmpty()) {
+      faults.add("no day has temperatures and rain; add its record.");
+    }
+    measured.checkTemperatures(faults);
+    faults.throwIfAny();
+    GapFilling gaps = new GapFilling(measured, true, faults);
+    return reading(gaps, place, "days of a book", Counts.NONE, List.of());
   }
 
   private static WeatherReading fromStation(

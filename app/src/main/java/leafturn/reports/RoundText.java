@@ -3,6 +3,7 @@ package leafturn.reports;
 import java.util.ArrayList;
 import java.util.List;
 import leafturn.advice.call.LawnOnRound;
+import leafturn.advice.call.LawnWithoutCall;
 import leafturn.advice.call.Reason;
 import leafturn.advice.call.RoundOfLawns;
 
@@ -14,7 +15,10 @@ public final class RoundText {
   public static List<String> of(RoundOfLawns round) {
     List<String> lines = new ArrayList<>();
     lines.add(
-        "%s's round on %s".formatted(round.adviserName(), DayWords.dayAndYear(round.today())));
+        "%s on %s"
+            .formatted(
+                round.adviserName().isEmpty() ? "The round" : round.adviserName() + "'s round",
+                DayWords.dayAndYear(round.today())));
     if (!round.standing().isEmpty()) {
       lines.add(round.standing());
     }
@@ -28,9 +32,16 @@ public final class RoundText {
           .forEach(lines::add);
       lines.addAll(Paragraph.of("  ", state(lawn)));
     }
+    round.withoutCall().forEach(lawn -> lines.addAll(withoutCall(lawn)));
     lines.add("");
     lines.add("Weather: " + round.weatherOrigin() + ". Ranges come from other years, no forecast.");
     return lines.stream().map(Paragraph::plain).toList();
+  }
+
+  private static List<String> withoutCall(LawnWithoutCall lawn) {
+    List<String> lines = new ArrayList<>(List.of("", lawn.propertyName() + ", " + lawn.lawnName()));
+    lines.addAll(Paragraph.of("  ", lawn.why()));
+    return lines;
   }
 
   private static String inWords(Reason reason) {

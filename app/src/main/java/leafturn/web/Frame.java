@@ -1,13 +1,25 @@
 package leafturn.web;
 
-import leafturn.advice.call.RoundOfLawns;
+import java.time.LocalDate;
+import org.jspecify.annotations.Nullable;
 
 /**
  * What every page needs around its content.
  *
  * @param title the page's title for the window
+ * @param standing what a reader must know about the book as a whole; may be empty
+ * @param weatherOrigin where the weather of the page comes from; empty where it shows none
+ * @param today the day the page is for, or null where it has none
+ * @param token what a form of this page sends back so that it is known for ours
+ * @param assets addresses of the files that pages need
  */
-public record Frame(String title, RoundOfLawns round, Assets assets) {
+public record Frame(
+    String title,
+    String standing,
+    String weatherOrigin,
+    @Nullable LocalDate today,
+    String token,
+    Assets assets) {
   /** The address of a file that pages need. */
   public String asset(String name) {
     return assets.address(name);

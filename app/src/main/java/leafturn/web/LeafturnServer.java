@@ -3,42 +3,42 @@ package leafturn.web;
 import io.javalin.Javalin;
 import io.javalin.config.JavalinConfig;
 import io.javalin.http.Context;
-import io.javalin.http.Handler;
-import io.javalin.http.Header;
 import io.javalin.util.JavalinBindException;
 import java.net.URI;
-import java.nio.charset.StandardCharsets;
-import leafturn.advice.call.RoundOfLawns;
+import java.time.Clock;
+import java.util.List;
+import leafturn.records.book.Book;
+import leafturn.records.book.BookUnavailableException;
 import org.eclipse.jetty.server.handler.ErrorHandler;
 import org.slf4j.Logger;
 import org.slf4j.LoggerFactory;
 
-/** Serves a round as pages on the loopback address. */
+/** Serves a book as pages on the loopback address. */
 public final class LeafturnServer implements AutoCloseable {
   private static final Logger LOG = LoggerFactory.getLogger(LeafturnServer.class);
   private static final String LOOPBACK = "127.0.0.1";
-  private static final String HTML = "text/html; charset=utf-8";
-  private static final String KEEP_FOR_GOOD = "public, max-age=31536000, immutable";
-  private static final String ASK_AGAIN = "no-cache";
+  private static final int NOT_FOUND = 404;
+  private static final int FAULT = 500;
+  private static final int UNAVAILABLE = 503;
 
-  private final Pages pages;
-  private final Assets assets;
+  private final Desk desk;
   private final Javalin javalin;
 
-  private LeafturnServer(RoundOfLawns round) {
-    assets = new Assets();
-    pages = new Pages(round, assets);
+  private LeafturnServer(Book book, Clock clock) {
+    desk = new Desk(book, clock);
     javalin = Javalin.create(this::configure);
   }
 
   /**
    * Starts serving and returns at once.
    *
+   * @param book the book, which stays open as long as it is served
+   * @param clock tells the time, and the time zone of a book without properties
    * @param port port on the loopback address, or 0 for any free one
    * @throws CannotListenException if the port is taken or not allowed; its message says what to do
    */
-  public static LeafturnServer start(RoundOfLawns round, int port) {
-    LeafturnServer server = new LeafturnServer(round);
+  public static LeafturnServer start(Book book, Clock clock, int port) {
+    LeafturnServer server = new LeafturnServer(book, clock);
     try {
       server.javalin.start(LOOPBACK, port);
     } catch (JavalinBindException e) {
@@ -59,10 +59,11 @@ public final class LeafturnServer implements AutoCloseable {
     return URI.create("http://" + LOOPBACK + ":" + javalin.port() + "/");
   }
 
-  /** Stops serving. */
+  /** Stops serving; the book stays open. */
   @Override
   public void close() {
     javalin.stop();
+    desk.rounds().close();
   }
 
   private void configure(JavalinConfig config) {
@@ -71,24 +72,24 @@ public final class LeafturnServer implements AutoCloseable {
     config.jetty.modifyHttpConfiguration(http -> http.setSendServerVersion(false));
     config.jetty.modifyServer(server -> server.setErrorHandler(quietErrors()));
     config.routes.before(RequestGuard::check);
-    read(config, "/", context -> page(context, pages.round()));
-    read(config, "/lawns", context -> page(context, pages.lawns()));
-    read(config, "/lawns/{slug}", this::lawn);
-    read(config, "/sources", context -> page(context, pages.sources()));
-    read(config, "/assets/{version}/{name}", this::asset);
-    config.routes.error(404, this::notFound);
+    Routes routes = new Routes(config.routes);
+    rooms().forEach(room -> room.open(routes));
+    config.routes.error(NOT_FOUND, this::notFound);
+    config.routes.exception(BookUnavailableException.class, this::unavailable);
     config.routes.exception(Exception.class, this::fault);
     config.router.javaLangErrorHandler(
         (response, error) -> {
           LOG.error("a page could not be made: {}", error, error);
-          response.setStatus(500);
+          response.setStatus(FAULT);
         });
   }
 
-  /** Answers GET and HEAD alike; for HEAD the server leaves the content out. */
-  private static void read(JavalinConfig config, String path, Handler handler) {
-    config.routes.get(path, handler);
-    config.routes.head(path, handler);
+  private List<Room> rooms() {
+    return List.of(
+        new RoundRoom(desk),
+        new LawnRoom(desk),
+        new SourcesRoom(desk),
+        new AssetRoom(desk.assets()));
   }
 
   /** Jetty's own answers to requests it cannot read: the status, and nothing of the inside. */
@@ -100,39 +101,26 @@ public final class LeafturnServer implements AutoCloseable {
     return handler;
   }
 
-  private void lawn(Context context) {
-    pages
-        .lawn(context.pathParam("slug"))
-        .ifPresentOrElse(html -> page(context, html), () -> context.status(404));
-  }
-
-  private void asset(Context context) {
-    assets
-        .find(context.pathParam("version"), context.pathParam("name"))
-        .ifPresentOrElse(asset -> send(context, asset, KEEP_FOR_GOOD), () -> context.status(404));
-  }
-
-  private void page(Context context, String html) {
-    send(context, new Assets.Asset(HTML, html.getBytes(StandardCharsets.UTF_8)), ASK_AGAIN);
-  }
-
-  /** Sends content with its tag, or only says that what the browser holds is still right. */
-  private void send(Context context, Assets.Asset asset, String caching) {
-    context.header(Header.CACHE_CONTROL, caching);
-    context.header(Header.ETAG, asset.tag);
-    if (asset.tag.equals(context.header(Header.IF_NONE_MATCH))) {
-      context.status(304);
-      return;
-    }
-    context.contentType(asset.type).result(asset.content);
-  }
-
   private void notFound(Context context) {
-    context.contentType(HTML).result(pages.notFound());
+    desk.tell(
+        context,
+        NOT_FOUND,
+        "There is no page at this address.",
+        "It may have been mistyped, or the lawn may have left the round.");
+  }
+
+  private void unavailable(BookUnavailableException fault, Context context) {
+    LOG.warn("{} {} failed: {}", context.method(), context.path(), fault.getMessage());
+    desk.tell(
+        context, UNAVAILABLE, "The book does not answer.", String.valueOf(fault.getMessage()));
   }
 
   private void fault(Exception fault, Context context) {
     LOG.error("{} {} failed: {}", context.method(), context.path(), fault, fault);
-    context.status(500).contentType(HTML).result(pages.fault());
+    desk.tell(
+        context,
+        FAULT,
+        "This page could not be made.",
+        "The fault is ours and has been written to the log; nothing you entered is lost.");
   }
 }

@@ -3,6 +3,7 @@ package leafturn.web;
 import java.util.List;
 import leafturn.advice.call.Call;
 import leafturn.advice.call.LawnOnRound;
+import leafturn.advice.call.LawnWithoutCall;
 import leafturn.advice.call.Outlook;
 import leafturn.advice.call.Outlook.DayToCome;
 import leafturn.advice.call.Outlook.PastDay;
@@ -34,6 +35,19 @@ public final class RoundPage {
   /** The lawns on which nothing is to be decided today. */
   public List<LawnOnRound> toLeave() {
     return round.mostUrgentFirst().stream().filter(lawn -> !lawn.needsDecision()).toList();
+  }
+
+  /** The lawns for which no call could be made. */
+  public List<LawnWithoutCall> withoutCall() {
+    return round.withoutCall();
+  }
+
+  /** Whose round it is, and the day. */
+  public String place() {
+    String day = DayWords.dayAndYear(round.today());
+    return round.adviserName().isEmpty()
+        ? "The round · " + day
+        : round.adviserName() + "’s round · " + day;
   }
 
   public String headline() {

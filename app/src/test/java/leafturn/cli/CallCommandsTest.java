@@ -11,6 +11,7 @@ import java.io.StringWriter;
 import java.net.URI;
 import java.nio.file.Files;
 import java.nio.file.Path;
+import java.time.Clock;
 import java.util.ArrayList;
 import java.util.List;
 import leafturn.model.lawn.DailyRow;
@@ -39,7 +40,14 @@ class CallCommandsTest {
   private static Ran run(String... arguments) {
     StringWriter out = new StringWriter();
     StringWriter err = new StringWriter();
-    DemoCommand demo = new DemoCommand((round, port) -> URI.create("http://127.0.0.1:1/"));
+    DemoCommand demo =
+        new DemoCommand(
+            (book, port, atTheEnd) -> {
+              book.close();
+              atTheEnd.run();
+              return URI.create("http://127.0.0.1:1/");
+            },
+            Clock.systemUTC());
     int exitCode =
         new LeafturnCommand(new PrintWriter(out), new PrintWriter(err), demo).run(arguments);
     return new Ran(exitCode, out.toString(), err.toString());

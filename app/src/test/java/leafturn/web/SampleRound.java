@@ -30,7 +30,8 @@ public final class SampleRound {
         TODAY,
         "daily record of New York, Central Park (NOAA GHCN-Daily)",
         "A demonstration: the adviser, the properties and the logs are invented.",
-        List.of(leave(), waitForDry(), twice(), collect(), mow()));
+        List.of(leave(), waitForDry(), twice(), collect(), mow()),
+        List.of());
   }
 
   private static LawnOnRound waitForDry() {

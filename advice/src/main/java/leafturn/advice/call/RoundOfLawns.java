@@ -6,42 +6,46 @@ import java.util.HashSet;
 import java.util.List;
 import java.util.Optional;
 import java.util.Set;
+import java.util.stream.Stream;
 
 /**
- * An adviser's round on one day: the lawns and the call for each.
+ * An adviser's round: the lawns and the call for each.
  *
- * @param adviserName whose round it is
- * @param today the day the calls are for
+ * @param adviserName whose round it is; may be empty
+ * @param today the day it is for; a lawn in another time zone may be called for the day before or
+ *     after
  * @param weatherOrigin where the daily weather comes from, for instance "New York Central Park,
  *     NOAA"
  * @param standing what a reader must know about the round as a whole, for instance that it is an
  *     invented one; empty for a book of one's own
  * @param lawns the lawns, no two with the same slug
+ * @param withoutCall lawns for which no call could be made
  */
 public record RoundOfLawns(
     String adviserName,
     LocalDate today,
     String weatherOrigin,
     String standing,
-    List<LawnOnRound> lawns) {
+    List<LawnOnRound> lawns,
+    List<LawnWithoutCall> withoutCall) {
   public RoundOfLawns {
     lawns = List.copyOf(lawns);
+    withoutCall = List.copyOf(withoutCall);
     Set<String> slugs = new HashSet<>();
-    for (LawnOnRound lawn : lawns) {
-      if (!slugs.add(lawn.slug())) {
-        throw new IllegalArgumentException(
-            "two lawns of the round share the address \"" + lawn.slug() + "\"");
-      }
-      if (!lawn.call().on().equals(today)) {
-        throw new IllegalArgumentException(
-            "the call for "
-                + lawn.slug()
-                + " is for "
-                + lawn.call().on()
-                + ", but the round is on "
-                + today);
-      }
-    }
+    Stream.concat(
+            lawns.stream().map(LawnOnRound::slug), withoutCall.stream().map(LawnWithoutCall::slug))
+        .filter(slug -> !slugs.add(slug))
+        .findFirst()
+        .ifPresent(RoundOfLawns::refuseTwice);
+  }
+
+  private static void refuseTwice(String slug) {
+    throw new IllegalArgumentException("two lawns of the round share the address \"" + slug + "\"");
+  }
+
+  /** True when the round has no lawn at all. */
+  public boolean isEmpty() {
+    return lawns.isEmpty() && withoutCall.isEmpty();
   }
 
   /**

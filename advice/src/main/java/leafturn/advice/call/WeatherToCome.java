@@ -12,9 +12,9 @@ import leafturn.model.lawn.SiteClimate;
 import leafturn.model.weather.WeatherSeries;
 
 /**
- * The possible seasons of a call: the days that follow its date in every other year of the record.
- * The days that followed the day itself are never used as a forecast, unless the record holds no
- * other year.
+ * The possible seasons of a call: the days that follow its date in every other year of the record,
+ * as far as they were measured. The days that followed the day itself are never used as a forecast,
+ * unless the record holds no other year.
  *
  * @param seasons one per year used
  * @param years the years used, in order
@@ -38,20 +38,21 @@ record WeatherToCome(List<PossibleSeason> seasons, List<Integer> years, boolean 
    */
   static WeatherToCome after(SiteClimate climate, LocalDate on, LocalDate first, double soilC) {
     WeatherSeries weather = climate.weather();
+    LocalDate last = climate.dayAt(climate.measuredDays() - 1);
     List<Integer> years = new ArrayList<>();
-    for (int year = weather.firstDay().getYear(); year <= weather.lastDay().getYear(); year++) {
-      if (year != on.getYear() && reaches(weather, moved(first, year - on.getYear()), on)) {
+    for (int year = weather.firstDay().getYear(); year <= last.getYear(); year++) {
+      if (year != on.getYear() && reaches(climate, moved(first, year - on.getYear()))) {
         years.add(year);
       }
     }
-    boolean ownYear = years.isEmpty() && reaches(weather, first, on);
+    boolean ownYear = years.isEmpty() && reaches(climate, first);
     if (ownYear) {
       years.add(on.getYear());
     }
     if (years.isEmpty()) {
       throw new NoCallException(
           "the call for %s needs %d days of weather after %s from at least one year, but the record runs from %s to %s"
-              .formatted(on, DAYS, DATE.format(on), weather.firstDay(), weather.lastDay()));
+              .formatted(on, DAYS, DATE.format(on), weather.firstDay(), last));
     }
     List<PossibleSeason> seasons =
         years.stream().map(year -> season(climate, on, first, year - on.getYear(), soilC)).toList();
@@ -62,10 +63,13 @@ record WeatherToCome(List<PossibleSeason> seasons, List<Integer> years, boolean 
     return day.plusYears(years);
   }
 
-  private static boolean reaches(WeatherSeries weather, LocalDate start, LocalDate on) {
+  private static boolean reaches(SiteClimate climate, LocalDate start) {
+    WeatherSeries weather = climate.weather();
     int first = weather.indexOf(start);
     int last = first + DAYS;
-    return first >= 0 && last < weather.days() && start.getYear() >= weather.firstDay().getYear();
+    return first >= 0
+        && last < climate.measuredDays()
+        && start.getYear() >= weather.firstDay().getYear();
   }
 
   private static PossibleSeason season(
@@ -75,7 +79,7 @@ record WeatherToCome(List<PossibleSeason> seasons, List<Integer> years, boolean 
     int start = climate.weather().indexOf(moved(first, years));
     int known = 0;
     while (known < LONGEST_DAYS) {
-      int source = source(climate.weather(), start + known, on, years == 0);
+      int source = source(climate, start + known, on, years == 0);
       if (source < 0) {
         break;
       }
@@ -90,15 +94,16 @@ record WeatherToCome(List<PossibleSeason> seasons, List<Integer> years, boolean 
   }
 
   /**
-   * The day of the record to use: the one asked for, or the same date in the latest year before it
-   * that is on record and is not the call's own future; -1 when there is none.
+   * The measured day to use: the one asked for, or the same date in the latest year before it that
+   * is on record and is not the call's own future; -1 when there is none.
    */
-  private static int source(WeatherSeries weather, int wanted, LocalDate on, boolean ownYear) {
+  private static int source(SiteClimate climate, int wanted, LocalDate on, boolean ownYear) {
+    WeatherSeries weather = climate.weather();
     int today = weather.indexOf(on);
     int source = wanted;
     for (int back = 1; source >= 0; back++) {
       boolean ownFuture = source > today && source < today + OWN_FUTURE_DAYS;
-      if (source < weather.days() && (!ownFuture || ownYear)) {
+      if (source < climate.measuredDays() && (!ownFuture || ownYear)) {
         return source;
       }
       source = weather.indexOf(weather.dayAt(wanted).minusYears(back));

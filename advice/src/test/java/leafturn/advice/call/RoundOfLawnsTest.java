@@ -38,12 +38,27 @@ class RoundOfLawnsTest {
   }
 
   @Test
-  void aCallForAnotherDayDoesNotBelong() {
+  void aLawnWithoutACallTakesItsAddressToo() {
     LawnOnRound lawn = lawn("front", Choice.LEAVE_ALONE, null);
+    LawnWithoutCall twin = new LawnWithoutCall("front", "Property", "Lawn", "no weather");
     assertThatThrownBy(
-            () -> new RoundOfLawns("Maud", TODAY.plusDays(1), "made up", "", List.of(lawn)))
-        .hasMessageContaining("2015-05-29")
-        .hasMessageContaining("2015-05-30");
+            () -> new RoundOfLawns("Maud", TODAY, "made up", "", List.of(lawn), List.of(twin)))
+        .hasMessageContaining("\"front\"");
+  }
+
+  @Test
+  void aRoundIsEmptyWithoutAnyLawn() {
+    LawnWithoutCall lawn = new LawnWithoutCall("front", "Property", "Lawn", "no weather");
+    assertThat(round().isEmpty()).isTrue();
+    assertThat(new RoundOfLawns("", TODAY, "", "", List.of(), List.of(lawn)).isEmpty()).isFalse();
+  }
+
+  @Test
+  void aLawnInAnotherTimeZoneMayBeOnAnotherDay() {
+    LawnOnRound lawn = lawn("front", Choice.LEAVE_ALONE, null);
+    RoundOfLawns round =
+        new RoundOfLawns("Maud", TODAY.plusDays(1), "made up", "", List.of(lawn), List.of());
+    assertThat(round.lawn("front").orElseThrow().call().on()).isEqualTo(TODAY);
   }
 
   @Test
@@ -53,7 +68,7 @@ class RoundOfLawnsTest {
   }
 
   private static RoundOfLawns round(LawnOnRound... lawns) {
-    return new RoundOfLawns("Maud", TODAY, "made up", "", List.of(lawns));
+    return new RoundOfLawns("Maud", TODAY, "made up", "", List.of(lawns), List.of());
   }
 
   private static LawnOnRound lawn(String slug, Choice choice, @Nullable Spread mowBy) {

@@ -15,6 +15,7 @@ import leafturn.model.weather.WeatherSeries.Quantity;
 public final class SiteClimate {
   private final WeatherSeries weather;
   private final Site site;
+  private final int measuredDays;
   private final double[] referenceEtMm;
   private final double[] radiationMj;
   private final double[] meanC;
@@ -25,8 +26,23 @@ public final class SiteClimate {
    * @param site where it was measured
    */
   public SiteClimate(WeatherSeries weather, Site site) {
+    this(weather, site, weather.days());
+  }
+
+  /**
+   * @param weather daily record, perhaps with days at its end that were not measured but stand in
+   * @param site where it was measured
+   * @param measuredDays number of days before those that stand in, 1 to the days of the record
+   */
+  public SiteClimate(WeatherSeries weather, Site site, int measuredDays) {
+    if (measuredDays < 1 || measuredDays > weather.days()) {
+      throw new IllegalArgumentException(
+          "of %d days of weather %d are said to be measured"
+              .formatted(weather.days(), measuredDays));
+    }
     this.weather = weather;
     this.site = site;
+    this.measuredDays = measuredDays;
     int days = weather.days();
     this.referenceEtMm = new double[days];
     this.radiationMj = new double[days];
@@ -50,6 +66,11 @@ public final class SiteClimate {
   /** Where it was measured. */
   public Site site() {
     return site;
+  }
+
+  /** Days of the record before those at its end that stand in for days not measured yet. */
+  public int measuredDays() {
+    return measuredDays;
   }
 
   /** Date of a day of the series. */

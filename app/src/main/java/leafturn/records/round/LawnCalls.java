@@ -1,0 +1,136 @@
+package leafturn.records.round;
+
+import java.time.LocalDate;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Map;
+import leafturn.advice.call.Call;
+import leafturn.advice.call.CallRules;
+import leafturn.advice.call.LawnOnRound;
+import leafturn.advice.call.LawnWithoutCall;
+import leafturn.advice.call.MowingCall;
+import leafturn.advice.call.NoCallException;
+import leafturn.model.lawn.Lawn;
+import leafturn.model.lawn.LogEntry;
+import leafturn.records.InputException;
+import leafturn.records.LawnFile;
+import leafturn.records.LawnReading;
+import leafturn.records.book.Book;
+import leafturn.records.book.BookReading;
+import leafturn.records.book.Sheet;
+import leafturn.records.sheet.Kind;
+import leafturn.records.sheet.LawnDocument;
+import leafturn.records.sheet.LawnSheet;
+import leafturn.records.sheet.ProgrammeSheet;
+import leafturn.records.sheet.WeatherStation;
+import org.jspecify.annotations.Nullable;
+
+/** Makes the calls for the lawns of a book from its sheets. */
+final class LawnCalls {
+  private final Book book;
+  private final Climates climates;
+
+  LawnCalls(Book book, Climates climates) {
+    this.book = book;
+    this.climates = climates;
+  }
+
+  /** What is read from the book for a call, all of one moment. */
+  private record Read(
+      @Nullable ProgrammeSheet programme,
+      List<LogEntry> log,
+      Map<String, Double> thresholds,
+      StationWeather weather) {}
+
+  /**
+   * The call for a lawn, or why there is none.
+   *
+   * @param revision revision of its station when the lawn was looked up
+   */
+  LawnOutcome of(PlacedLawn placed, LocalDate on, long revision) {
+    Sheet<WeatherStation> station = placed.station();
+    if (station == null) {
+      return notCalled(
+          placed,
+          "There is no weather for this property yet: choose a weather station, or add one.");
+    }
+    try {
+      Read read = book.read(reading -> read(reading, placed, station, on, revision));
+      return new LawnOutcome.Called(called(placed, station, read, on));
+    } catch (InputException wrong) {
+      return notCalled(placed, wrong.faultsByField().get(0).placed());
+    } catch (NoCallException impossible) {
+      return notCalled(placed, "No call can be made: " + impossible.getMessage() + ".");
+    }
+  }
+
+  private static LawnOutcome notCalled(PlacedLawn placed, String why) {
+    return new LawnOutcome.NotCalled(
+        new LawnWithoutCall(
+            placed.address(),
+            placed.property().content().name(),
+            placed.lawn().content().name(),
+            why));
+  }
+
+  private Read read(
+      BookReading reading,
+      PlacedLawn placed,
+      Sheet<WeatherStation> station,
+      LocalDate on,
+      long revision) {
+    String lawn = placed.lawn().id();
+    return new Read(
+        inForce(reading.ofLawn(Kind.PROGRAMME, lawn), on),
+        log(reading, lawn),
+        Map.of(),
+        climates.of(reading, station, revision, on.minusDays(1)));
+  }
+
+  private static List<LogEntry> log(BookReading reading, String lawn) {
+    return reading.ofLawn(Kind.LOG, lawn).stream()
+        .flatMap(sheet -> sheet.content().forModel().stream())
+        .toList();
+  }
+
+  /** The programme that holds on a day; the first one where none has begun yet. */
+  static @Nullable ProgrammeSheet inForce(List<Sheet<ProgrammeSheet>> byDay, LocalDate on) {
+    ProgrammeSheet found = null;
+    for (Sheet<ProgrammeSheet> sheet : byDay) {
+      if (found == null || !sheet.content().from().isAfter(on)) {
+        found = sheet.content();
+      }
+    }
+    return found;
+  }
+
+  private static LawnOnRound called(
+      PlacedLawn placed, Sheet<WeatherStation> station, Read read, LocalDate on) {
+    LawnSheet sheet = placed.lawn().content();
+    LawnReading described =
+        LawnFile.read(
+            LawnDocument.compose(
+                placed.property().content(), station.content(), sheet, read.programme()));
+    Lawn lawn = described.lawn();
+    List<String> notes = new ArrayList<>(described.notes());
+    notes.addAll(read.weather().notes());
+    Call call =
+        MowingCall.of(
+            lawn, read.weather().at(lawn.site()), read.log(), on, rules(read.thresholds()));
+    return new LawnOnRound(
+        placed.address(),
+        placed.property().content().name(),
+        sheet.name(),
+        LawnWords.description(lawn, sheet.habit()),
+        LawnWords.lastEntry(read.log(), on),
+        call.noting(notes));
+  }
+
+  private static CallRules rules(Map<String, Double> thresholds) {
+    try {
+      return CallRules.standard().with(thresholds);
+    } catch (IllegalArgumentException wrong) {
+      throw new InputException("The rules of the book: " + wrong.getMessage() + ".");
+    }
+  }
+}

@@ -1,0 +1,13 @@
+package leafturn.records.round;
+
+import leafturn.advice.call.LawnOnRound;
+import leafturn.advice.call.LawnWithoutCall;
+
+/** What came of calling a lawn: its call, or why there is none. */
+sealed interface LawnOutcome {
+  /** A lawn with its call. */
+  record Called(LawnOnRound lawn) implements LawnOutcome {}
+
+  /** A lawn without one. */
+  record NotCalled(LawnWithoutCall lawn) implements LawnOutcome {}
+}

@@ -1,0 +1,67 @@
+package leafturn.records.round;
+
+import java.time.LocalDate;
+import java.time.format.DateTimeFormatter;
+import java.util.List;
+import java.util.Locale;
+import leafturn.advice.call.LawnOnRound;
+import leafturn.model.lawn.Lawn;
+import leafturn.model.lawn.LogEntry;
+import leafturn.model.soil.Soil;
+import leafturn.quantity.DisplayNumber;
+import org.jspecify.annotations.Nullable;
+
+/** A lawn of the round in words. */
+final class LawnWords {
+  private static final DateTimeFormatter DATE =
+      DateTimeFormatter.ofPattern("d MMMM", Locale.ENGLISH);
+  private static final DateTimeFormatter DATE_AND_YEAR =
+      DateTimeFormatter.ofPattern("d MMMM uuuu", Locale.ENGLISH);
+  private static final int SAME_YEAR_DAYS = 300;
+
+  private LawnWords() {}
+
+  static LawnOnRound.Description description(Lawn lawn, @Nullable String habit) {
+    return new LawnOnRound.Description(
+        lawn.ground().grass().commonName(),
+        lawn.ground().areaM2(),
+        soil(lawn.ground().soil()),
+        habit == null ? "" : habit);
+  }
+
+  private static String soil(Soil soil) {
+    double heldMmPerM = 1000 * (soil.water().fieldCapacity() - soil.water().wiltingPoint());
+    return String.format(
+        Locale.ROOT,
+        "holds %.0f mm of water for plants in a metre, %s %% organic matter",
+        heldMmPerM,
+        DisplayNumber.plain(soil.test().organicMatterPercent()));
+  }
+
+  /** The last entry up to a day in words; empty when there is none. */
+  static String lastEntry(List<LogEntry> log, LocalDate day) {
+    LogEntry last = null;
+    for (LogEntry entry : log) {
+      if (!entry.day().isAfter(day) && (last == null || !entry.day().isBefore(last.day()))) {
+        last = entry;
+      }
+    }
+    return last == null ? "" : inWords(last, day);
+  }
+
+  private static String inWords(LogEntry entry, LocalDate today) {
+    boolean recent = entry.day().isAfter(today.minusDays(SAME_YEAR_DAYS));
+    String date = (recent ? DATE : DATE_AND_YEAR).format(entry.day());
+    if (entry instanceof LogEntry.Mown mown) {
+      return "Mown on " + date + ", " + fate(mown.returnedShare());
+    }
+    return (entry instanceof LogEntry.Fed ? "Fed on " : "Watered on ") + date;
+  }
+
+  private static String fate(double returnedShare) {
+    if (returnedShare == 1 || returnedShare == 0) {
+      return returnedShare == 1 ? "returned" : "collected";
+    }
+    return String.format(Locale.ROOT, "%.0f %% returned", 100 * returnedShare);
+  }
+}

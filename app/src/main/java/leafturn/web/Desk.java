@@ -1,0 +1,70 @@
+package leafturn.web;
+
+import io.javalin.http.Context;
+import java.time.Clock;
+import java.util.Map;
+import leafturn.advice.call.RoundOfLawns;
+import leafturn.records.book.Book;
+import leafturn.records.book.BookTitle;
+import leafturn.records.round.BookRound;
+
+/** What the rooms share: the book, the round made from it, the templates and the clock. */
+final class Desk {
+  private final Book book;
+  private final Clock clock;
+  private final BookRound rounds;
+  private final Assets assets = new Assets();
+  private final Pages pages = new Pages();
+
+  Desk(Book book, Clock clock) {
+    this.book = book;
+    this.clock = clock;
+    this.rounds = new BookRound(book, clock);
+  }
+
+  Book book() {
+    return book;
+  }
+
+  /** Tells the time; its zone is that of a book without properties. */
+  Clock clock() {
+    return clock;
+  }
+
+  Assets assets() {
+    return assets;
+  }
+
+  /** The calls of the book. */
+  BookRound rounds() {
+    return rounds;
+  }
+
+  /** Answers with a page that has no day and no weather of its own. */
+  void show(Context context, String template, String title, Map<String, ?> content) {
+    BookTitle cover = book.read(BookTitle::of);
+    show(context, template, frame(title, cover.standing()), content);
+  }
+
+  /** Answers with a page on the round of its day. */
+  void show(
+      Context context, String template, String title, RoundOfLawns round, Map<String, ?> content) {
+    Frame frame =
+        new Frame(title, round.standing(), round.weatherOrigin(), round.today(), "", assets);
+    show(context, template, frame, content);
+  }
+
+  /** Answers with a few words; needs no book, so that it can tell that there is none. */
+  void tell(Context context, int status, String headline, String more) {
+    context.status(status);
+    show(context, "message.jte", frame(headline, ""), Map.of("headline", headline, "more", more));
+  }
+
+  private void show(Context context, String template, Frame frame, Map<String, ?> content) {
+    Answers.page(context, pages.filled(template, frame, content));
+  }
+
+  private Frame frame(String title, String standing) {
+    return new Frame(title, standing, "", null, "", assets);
+  }
+}

@@ -1,0 +1,55 @@
+package leafturn.web;
+
+import io.javalin.http.Context;
+import java.util.Map;
+import leafturn.advice.call.LawnOnRound;
+import leafturn.advice.call.LawnWithoutCall;
+import leafturn.advice.call.RoundOfLawns;
+
+/** The lawns: all of them, and the call of each. */
+final class LawnRoom implements Room {
+  private static final int NOT_FOUND = 404;
+
+  private final Desk desk;
+
+  LawnRoom(Desk desk) {
+    this.desk = desk;
+  }
+
+  @Override
+  public void open(Routes routes) {
+    routes.read("/lawns", this::register);
+    routes.read("/lawns/{address}", this::lawn);
+  }
+
+  private void register(Context context) {
+    RoundOfLawns round = desk.rounds().today();
+    desk.show(context, "lawns.jte", "Lawns", round, Map.of("round", round));
+  }
+
+  private void lawn(Context context) {
+    RoundOfLawns round = desk.rounds().today();
+    String address = context.pathParam("address");
+    round
+        .lawn(address)
+        .ifPresentOrElse(
+            lawn -> called(context, round, lawn), () -> withoutCall(context, round, address));
+  }
+
+  private void called(Context context, RoundOfLawns round, LawnOnRound lawn) {
+    String title = lawn.lawnName() + ", " + lawn.propertyName();
+    desk.show(context, "lawn.jte", title, round, Map.of("page", new LawnPage(lawn)));
+  }
+
+  private void withoutCall(Context context, RoundOfLawns round, String address) {
+    round.withoutCall().stream()
+        .filter(lawn -> lawn.slug().equals(address))
+        .findFirst()
+        .ifPresentOrElse(lawn -> uncalled(context, round, lawn), () -> context.status(NOT_FOUND));
+  }
+
+  private void uncalled(Context context, RoundOfLawns round, LawnWithoutCall lawn) {
+    String title = lawn.lawnName() + ", " + lawn.propertyName();
+    desk.show(context, "uncalled.jte", title, round, Map.of("lawn", lawn));
+  }
+}

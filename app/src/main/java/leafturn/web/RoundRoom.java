@@ -1,0 +1,25 @@
+package leafturn.web;
+
+import io.javalin.http.Context;
+import java.util.Map;
+import leafturn.advice.call.RoundOfLawns;
+
+/** The round of the day. */
+final class RoundRoom implements Room {
+  private final Desk desk;
+
+  RoundRoom(Desk desk) {
+    this.desk = desk;
+  }
+
+  @Override
+  public void open(Routes routes) {
+    routes.read("/", this::round);
+  }
+
+  private void round(Context context) {
+    RoundOfLawns round = desk.rounds().today();
+    Map<String, RoundPage> content = Map.of("page", new RoundPage(round));
+    desk.show(context, round.isEmpty() ? "empty.jte" : "round.jte", "Round", round, content);
+  }
+}

@@ -1,0 +1,20 @@
+package leafturn.web;
+
+import java.util.Map;
+
+/** Every number the model rests on. */
+final class SourcesRoom implements Room {
+  private final Desk desk;
+
+  SourcesRoom(Desk desk) {
+    this.desk = desk;
+  }
+
+  @Override
+  public void open(Routes routes) {
+    routes.read(
+        "/sources",
+        context ->
+            desk.show(context, "sources.jte", "Sources", Map.of("page", SourcesPage.ofTheModel())));
+  }
+}
