@@ -99,7 +99,10 @@ class LoggingTest {
     StringWriter out = new StringWriter();
 
     int exitCode =
-        new LeafturnCommand(new PrintWriter(out), new PrintWriter(System.err), new Broken())
+        new LeafturnCommand(
+                new PrintWriter(out),
+                new PrintWriter(System.err, false, StandardCharsets.UTF_8),
+                new Broken())
             .run("broken");
 
     assertThat(exitCode).isEqualTo(3);

@@ -4,6 +4,7 @@ import de.siegmar.fastcsv.reader.CloseableIterator;
 import de.siegmar.fastcsv.reader.CsvParseException;
 import de.siegmar.fastcsv.reader.CsvReader;
 import de.siegmar.fastcsv.reader.CsvRecord;
+import de.siegmar.fastcsv.reader.FieldMismatchStrategy;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
@@ -68,8 +69,8 @@ final class CsvTable {
     return CsvReader.builder()
         .fieldSeparator(semicolons ? ';' : ',')
         .skipEmptyLines(true)
-        .allowMissingFields(true)
-        .allowExtraFields(true)
+        .missingFieldStrategy(FieldMismatchStrategy.IGNORE)
+        .extraFieldStrategy(FieldMismatchStrategy.IGNORE)
         .ofCsvRecord(source.text());
   }
 

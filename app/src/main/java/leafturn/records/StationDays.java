@@ -42,6 +42,7 @@ final class StationDays {
     }
   }
 
+  @SuppressWarnings("ShortCircuitBoolean") // every fault of the line is told
   private void entry(long line, String[] fields) {
     if (fields.length < LEAST_FIELDS || fields.length > MOST_FIELDS) {
       faults.add(

@@ -4,6 +4,7 @@ import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.assertThatThrownBy;
 
 import java.io.IOException;
+import java.net.InetAddress;
 import java.net.Socket;
 import java.net.URI;
 import java.net.http.HttpClient;
@@ -216,7 +217,7 @@ class LeafturnServerTest {
   }
 
   private static String raw(String request) throws IOException {
-    try (Socket socket = new Socket("127.0.0.1", port())) {
+    try (Socket socket = new Socket(InetAddress.getLoopbackAddress(), port())) {
       socket.getOutputStream().write(request.getBytes(StandardCharsets.ISO_8859_1));
       socket.getOutputStream().flush();
       return new String(socket.getInputStream().readAllBytes(), StandardCharsets.UTF_8);

@@ -127,7 +127,7 @@ class SourceTagTest {
     @Override
     public Void visitClass(ClassTree type, Void nothing) {
       return type.getModifiers().getFlags().contains(Modifier.PUBLIC)
-          ? super.visitClass(type, nothing)
+          ? super.visitClass(type, null)
           : null;
     }
 
@@ -164,7 +164,7 @@ class SourceTagTest {
       Matcher first = FIRST_WORD.matcher(source);
       boolean known =
           WITHOUT_PUBLICATION.contains(source)
-              || first.find() && keys.contains(first.group()) && unlisted(source, keys).isEmpty();
+              || (first.find() && keys.contains(first.group()) && unlisted(source, keys).isEmpty());
       return known
           ? Optional.empty()
           : Optional.of(

@@ -29,9 +29,9 @@ record SeasonFrame(SeasonFormat format, List<PastDay> past, List<DayToCome> toCo
     List<DayToCome> toCome = ahead.subList(0, daysShown(ahead, call.today().cutHeightMm()));
     LocalDate last =
         toCome.isEmpty() ? past.get(past.size() - 1).day() : toCome.get(toCome.size() - 1).day();
-    double first = past.get(0).day().toEpochDay();
-    double end = Math.max(first + 1, last.toEpochDay());
-    Scale days = new Scale(first, end, format.leftPx, format.widthPx - RIGHT_PX);
+    long first = past.get(0).day().toEpochDay();
+    long end = Math.max(first + 1, last.toEpochDay());
+    Scale days = new Scale((double) first, (double) end, format.leftPx, format.widthPx - RIGHT_PX);
     return new SeasonFrame(format, past, toCome, days);
   }
 
@@ -46,7 +46,7 @@ record SeasonFrame(SeasonFormat format, List<PastDay> past, List<DayToCome> toCo
   }
 
   double x(LocalDate day) {
-    return days.px(day.toEpochDay());
+    return days.px((double) day.toEpochDay());
   }
 
   PastDay today() {

@@ -90,6 +90,7 @@ final class Balance {
    *
    * @throws BalanceException naming what does not close, the day and the terms
    */
+  @SuppressWarnings("ShortCircuitBoolean") // each element is closed, whatever became of the others
   void close(double[] stores, double[] flows, DailyTerms terms, int day) {
     // Not a loop: with constants for indices the compiler unrolls each sum.
     boolean closed =
