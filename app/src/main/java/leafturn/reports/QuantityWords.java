@@ -70,7 +70,12 @@ public final class QuantityWords {
     return value == 0 ? "0" : number(value, 0.1);
   }
 
-  private static SpreadWords rounded(Spread spread, double step, String unit) {
+  /** A number rounded to a step, and its unit. */
+  static String rounded(double value, double step, String unit) {
+    return withUnit(number(value, step), unit);
+  }
+
+  static SpreadWords rounded(Spread spread, double step, String unit) {
     String low = number(spread.low(), step);
     String high = number(spread.high(), step);
     String middle = withUnit(number(spread.middle(), step), unit);

@@ -13,6 +13,7 @@ import leafturn.reports.DayWords;
 import leafturn.reports.OutcomeWords;
 import leafturn.reports.QuantityWords;
 import leafturn.reports.SpreadWords;
+import leafturn.reports.UnitWords;
 import leafturn.reports.figure.RangeMark;
 import leafturn.web.ChoiceTable.Cell;
 import leafturn.web.ChoiceTable.Row;
@@ -22,6 +23,7 @@ import org.jspecify.annotations.Nullable;
 final class ChoiceTables {
   private final LawnOnRound lawn;
   private final List<Option> options;
+  private final UnitWords units;
 
   /**
    * @param options the choices to compare, in the order of the rows
@@ -29,6 +31,7 @@ final class ChoiceTables {
   ChoiceTables(LawnOnRound lawn, List<Option> options) {
     this.lawn = lawn;
     this.options = options;
+    this.units = new UnitWords(lawn.call().units());
   }
 
   /** The cut, what lies about afterwards and the work. */
@@ -71,8 +74,8 @@ final class ChoiceTables {
                   mass(outcome.phosphorusG()),
                   mass(outcome.potassiumG()),
                   dryMatter(outcome),
-                  Cell.of(QuantityWords.change(outcome.thatchChangeMm(), 0.01, "mm")),
-                  Cell.of(QuantityWords.quantity(outcome.leachedNGPerM2(), "g/m²")))));
+                  Cell.of(units.depthChange(outcome.thatchChangeMm())),
+                  Cell.of(units.onArea(outcome.leachedNGPerM2())))));
     }
     String run = QuantityWords.whole(lawn.call().possibleSeasons().days(), "days");
     return new ChoiceTable(
@@ -93,10 +96,10 @@ final class ChoiceTables {
     return RangeMark.over(spreads, limit, cssClass);
   }
 
-  private static Cell clippings(Option option) {
+  private Cell clippings(Option option) {
     Outcome outcome = option.outcome();
     Spread volume = outcome.freshLitres();
-    String litres = volume == null ? "" : QuantityWords.quantity(volume, "litres").inLine();
+    String litres = volume == null ? "" : units.volume(volume).inLine();
     if (outcome.nutrientsStay()) {
       return litres.isEmpty()
           ? Cell.of("none to carry")
@@ -147,18 +150,18 @@ final class ChoiceTables {
   }
 
   private Cell mass(Spread gPerM2) {
-    SpreadWords words = QuantityWords.quantity(gPerM2, "g/m²");
+    SpreadWords words = units.onArea(gPerM2);
     Double area = lawn.description().areaM2();
     return area == null
         ? Cell.of(words)
-        : Cell.of(words, QuantityWords.mass(gPerM2.middle() * area) + " for the lawn");
+        : Cell.of(words, units.mass(gPerM2.middle() * area) + " for the lawn");
   }
 
-  private static Cell dryMatter(Outcome outcome) {
-    SpreadWords words = QuantityWords.quantity(outcome.dryGPerM2(), "g/m²");
+  private Cell dryMatter(Outcome outcome) {
+    SpreadWords words = units.onArea(outcome.dryGPerM2());
     Spread kilograms = outcome.dryKg();
     return kilograms == null
         ? Cell.of(words)
-        : Cell.of(words, QuantityWords.quantity(kilograms.middle(), "kg") + " for the lawn");
+        : Cell.of(words, units.mass(1000 * kilograms.middle()) + " for the lawn");
   }
 }

@@ -12,7 +12,7 @@ import leafturn.advice.call.Reason;
 import leafturn.quantity.DisplayNumber;
 import leafturn.reports.ClippingsFate;
 import leafturn.reports.DayWords;
-import leafturn.reports.QuantityWords;
+import leafturn.reports.UnitWords;
 import leafturn.reports.figure.SeasonFigure;
 import leafturn.reports.figure.SeasonFormat;
 import leafturn.reports.figure.TurfSketch;
@@ -46,10 +46,15 @@ public final class LawnPage {
     return lawn.call();
   }
 
+  /** Quantities in the units of this page's reader. */
+  public UnitWords units() {
+    return new UnitWords(call().units());
+  }
+
   public String sketch() {
     Today today = call().today();
     double tallest = Math.max(today.heightMm(), today.cutHeightMm());
-    return new TurfSketch(330, 210, tallest).drawLabelled(today);
+    return new TurfSketch(330, 210, tallest).drawLabelled(today, units());
   }
 
   public ChoiceTable cut() {
@@ -91,7 +96,7 @@ public final class LawnPage {
       return "";
     }
     return "mown from "
-        + QuantityWords.whole(day.heightBeforeCutMm(), "mm")
+        + units().height(day.heightBeforeCutMm())
         + ", "
         + ClippingsFate.words(day.returned());
   }
@@ -100,7 +105,7 @@ public final class LawnPage {
   public String kind() {
     Double area = lawn.description().areaM2();
     String grass = lawn.description().grass();
-    return area == null ? grass : grass + ", " + QuantityWords.whole(area, "m²");
+    return area == null ? grass : grass + ", " + units().area(area);
   }
 
   /** The clump index above which clumps are likely, as this call's rules have it. */

@@ -11,7 +11,7 @@ import leafturn.advice.call.Reason;
 import leafturn.advice.call.RoundOfLawns;
 import leafturn.advice.call.Spread;
 import leafturn.reports.DayWords;
-import leafturn.reports.QuantityWords;
+import leafturn.reports.UnitWords;
 import leafturn.reports.figure.RangeMark;
 import leafturn.reports.figure.TurfSketch;
 
@@ -89,11 +89,11 @@ public final class RoundPage {
       most = day.rainMm() > most.rainMm() ? day : most;
     }
     return "The last seven days brought "
-        + QuantityWords.whole(sum, "mm")
+        + units().water(sum)
         + " of rain, most of it on "
         + DayWords.day(most.day())
         + " ("
-        + QuantityWords.whole(most.rainMm(), "mm")
+        + units().water(most.rainMm())
         + ").";
   }
 
@@ -106,7 +106,7 @@ public final class RoundPage {
   /** The rain of the next seven days over the possible seasons. */
   public String rainToCome() {
     Spread rain = outlook().rainNextSevenDaysMm();
-    return QuantityWords.whole(rain, "mm").inLine();
+    return units().water(rain).inLine();
   }
 
   /** How the rain to come is to be read. */
@@ -137,7 +137,12 @@ public final class RoundPage {
     if (rain.high() < 0.5) {
       return "dry";
     }
-    return Math.round(rain.low()) + "–" + QuantityWords.whole(rain.high(), "mm");
+    return units().water(rain).range();
+  }
+
+  /** Quantities in the units of this page's reader. */
+  public UnitWords units() {
+    return new UnitWords(call().units());
   }
 
   private Call call() {

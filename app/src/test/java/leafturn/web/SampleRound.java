@@ -12,6 +12,7 @@ import leafturn.advice.call.PossibleSeasons;
 import leafturn.advice.call.Reason;
 import leafturn.advice.call.RoundOfLawns;
 import leafturn.advice.call.Spread;
+import leafturn.quantity.Units;
 import org.jspecify.annotations.Nullable;
 
 /** An invented round with made-up calls, to render pages with before and beside real ones. */
@@ -165,7 +166,8 @@ public final class SampleRound {
         season.outlook(TODAY, today.heightMm()),
         SEASONS,
         List.of(),
-        Call.Limits.of(CallRules.standard()));
+        Call.Limits.of(CallRules.standard()),
+        Units.METRIC);
   }
 
   private static List<Reason> reasons() {

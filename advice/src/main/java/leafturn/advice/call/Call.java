@@ -3,6 +3,7 @@ package leafturn.advice.call;
 import java.time.LocalDate;
 import java.util.ArrayList;
 import java.util.List;
+import leafturn.quantity.Units;
 import org.jspecify.annotations.Nullable;
 
 /**
@@ -25,6 +26,7 @@ import org.jspecify.annotations.Nullable;
  * @param waits waiting one to seven days and returning, by the day, for those who want another day
  *     than the one among the options; may be empty
  * @param limits what its figures are held against
+ * @param units the units of its sentences
  */
 public record Call(
     LocalDate on,
@@ -41,7 +43,8 @@ public record Call(
     Outlook outlook,
     PossibleSeasons possibleSeasons,
     List<Option> waits,
-    Limits limits) {
+    Limits limits,
+    Units units) {
   public Call {
     reasons = List.copyOf(reasons);
     options = List.copyOf(options);
@@ -70,7 +73,8 @@ public record Call(
         outlook,
         possibleSeasons,
         waits,
-        limits);
+        limits,
+        units);
   }
 
   /**

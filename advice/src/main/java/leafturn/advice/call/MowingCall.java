@@ -149,7 +149,8 @@ public final class MowingCall {
         new SeasonOutlook(prospect).outlook(),
         toCome.described(today.on()),
         waits,
-        Call.Limits.of(prospect.rules()));
+        Call.Limits.of(prospect.rules()),
+        prospect.reader().units());
   }
 
   /** The options to show with their outcomes; none of them is marked where there is no best. */

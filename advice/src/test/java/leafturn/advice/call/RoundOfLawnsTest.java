@@ -5,6 +5,7 @@ import static org.assertj.core.api.Assertions.assertThatThrownBy;
 
 import java.time.LocalDate;
 import java.util.List;
+import leafturn.quantity.Units;
 import org.jspecify.annotations.Nullable;
 import org.junit.jupiter.api.Test;
 
@@ -88,7 +89,8 @@ class RoundOfLawnsTest {
             new Outlook(List.of(), List.of(), Spread.exactly(0)),
             new PossibleSeasons(1, 14, "one year"),
             List.of(),
-            Call.Limits.of(CallRules.standard()));
+            Call.Limits.of(CallRules.standard()),
+            Units.METRIC);
     var description = new LawnOnRound.Description("tall fescue", null, "loam", "weekly");
     return new LawnOnRound(slug, "Property", "Lawn", description, "", call);
   }

@@ -10,7 +10,7 @@ import leafturn.advice.call.Outlook.DayToCome;
 import leafturn.advice.call.Outlook.PastDay;
 import leafturn.reports.ClippingsFate;
 import leafturn.reports.DayWords;
-import leafturn.reports.QuantityWords;
+import leafturn.reports.UnitWords;
 
 /** Height of the grass from the soil up: the saw-tooth of growth and mowings, and what may come. */
 final class HeightPanel {
@@ -25,6 +25,7 @@ final class HeightPanel {
 
   private final SeasonFrame frame;
   private final double cutHeightMm;
+  private final UnitWords units;
   private final Box plot;
   private final Scale mm;
   private final LabelPlaces places;
@@ -32,6 +33,7 @@ final class HeightPanel {
   HeightPanel(SeasonFrame frame, Call call, double top) {
     this.frame = frame;
     cutHeightMm = call.today().cutHeightMm();
+    units = new UnitWords(call.units());
     double width = frame.rightPx() - frame.leftPx();
     plot = new Box(frame.leftPx(), top, width, frame.format().heightPanelPx);
     mm = new Scale(0, HEADROOM * tallestMm(), plot.bottom(), plot.y());
@@ -63,7 +65,7 @@ final class HeightPanel {
     mowings(svg);
     lineLabels(svg);
     Point title = new Point(plot.x(), frame.format().typePx);
-    svg.words(frame.label(title, Label.Align.START, "words", "Height, mm"));
+    svg.words(frame.label(title, Label.Align.START, "words", "Height, " + units.heightUnit()));
   }
 
   private List<Point> curve() {
@@ -87,7 +89,7 @@ final class HeightPanel {
   private void level(Svg svg, double heightMm, String cssClass) {
     double y = mm.px(heightMm);
     svg.line(new Point(plot.x(), y), new Point(plot.right(), y), cssClass);
-    String words = QuantityWords.whole(heightMm, "").strip();
+    String words = units.heightNumber(heightMm);
     Point left = new Point(plot.x() - 6, y + 0.35 * frame.format().typePx);
     svg.words(frame.label(left, Label.Align.END, "soft", words));
   }
@@ -160,12 +162,12 @@ final class HeightPanel {
   private void lineLabels(Svg svg) {
     double type = frame.format().typePx;
     double thirdMm = THIRD_OVER_CUT * cutHeightMm;
-    String height = QuantityWords.whole(thirdMm, "mm");
+    String height = units.height(thirdMm);
     String third =
         frame.format().isWide()
             ? "above " + height + ", one cut takes more than a third"
             : "a third comes off at " + height;
-    String cut = "cut height " + QuantityWords.whole(cutHeightMm, "mm");
+    String cut = "cut height " + units.height(cutHeightMm);
     slide(svg, cut, mm.px(cutHeightMm) + 1.15 * type, type);
     slide(svg, third, mm.px(thirdMm) - 5, -type);
     fanLabel(svg);

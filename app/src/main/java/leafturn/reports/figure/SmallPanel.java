@@ -4,6 +4,7 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.function.ToDoubleFunction;
 import leafturn.advice.call.Outlook.PastDay;
+import leafturn.quantity.DisplayNumber;
 
 /** A low panel of the season figure for one daily quantity, as bars or as a line. */
 final class SmallPanel {
@@ -83,7 +84,7 @@ final class SmallPanel {
     Point above = new Point(plot.x(), plot.y() - 0.45 * type);
     svg.words(frame.label(above, Label.Align.START, "words", title));
     axis(svg, 0, "0");
-    axis(svg, most, Long.toString(Math.round(most)));
+    axis(svg, most, DisplayNumber.plain(most));
   }
 
   private void axis(Svg svg, double value, String words) {

@@ -3,7 +3,7 @@ package leafturn.reports.figure;
 import java.util.ArrayList;
 import java.util.List;
 import leafturn.advice.call.Call.Today;
-import leafturn.reports.QuantityWords;
+import leafturn.reports.UnitWords;
 
 /**
  * The standing grass to scale from the soil up: what a cut would leave, and what it would take off.
@@ -39,18 +39,18 @@ public final class TurfSketch {
     return svg.close();
   }
 
-  /** The sketch with its heights written at the lines. */
-  public String drawLabelled(Today today) {
+  /** The sketch with its heights written at the lines, in the reader's units. */
+  public String drawLabelled(Today today, UnitWords units) {
     String label =
         "The grass stands at "
-            + QuantityWords.whole(today.heightMm(), "mm")
+            + units.height(today.heightMm())
             + "; the cut height is "
-            + QuantityWords.whole(today.cutHeightMm(), "mm");
+            + units.height(today.cutHeightMm());
     Svg svg = Svg.labelled(size, "turf-sketch", label);
     double grassWidth = 0.52 * size.width();
     blades(svg, today, grassWidth);
     levels(svg, today, grassWidth + 10);
-    labels(svg, today, grassWidth + 18);
+    labels(svg, today, units, grassWidth + 18);
     return svg.close();
   }
 
@@ -88,9 +88,9 @@ public final class TurfSketch {
   }
 
   /** The upper level keeps its words above the lower one's, however close the two lie. */
-  private void labels(Svg svg, Today today, double x) {
-    String now = QuantityWords.whole(today.heightMm(), "mm") + " today";
-    String cut = QuantityWords.whole(today.cutHeightMm(), "mm") + " cut height";
+  private void labels(Svg svg, Today today, UnitWords units, double x) {
+    String now = units.height(today.heightMm()) + " today";
+    String cut = units.height(today.cutHeightMm()) + " cut height";
     double nowLevel = heightPx.px(today.heightMm());
     double cutLevel = heightPx.px(today.cutHeightMm());
     double apart = Math.abs(nowLevel - cutLevel);

@@ -13,9 +13,9 @@ function dayLine(svg) {
   return line;
 }
 
-function words(row) {
+function words(row, units) {
   const [day, height, rain, water, growth, mowing] = [...row.cells].map((cell) => cell.textContent);
-  const parts = [`${height} mm high`, `${rain} mm rain`, `root zone ${water} % full`, `growth ${growth} g/m²`];
+  const parts = [`${height} ${units[1]} high`, `${rain} ${units[2]} rain`, `root zone ${water} % full`, `growth ${growth} ${units[4]}`];
   return `${day}: ${parts.join(", ")}${mowing ? `, ${mowing}` : ""}`;
 }
 
@@ -35,7 +35,9 @@ function readout(rows) {
   return { panel, slider, output };
 }
 
-function follow(figure, rows) {
+function follow(figure, table) {
+  const rows = [...table.tBodies[0].rows];
+  const units = [...table.tHead.rows[0].cells].map((cell) => cell.dataset.unit ?? "");
   const { panel, slider, output } = readout(rows);
   const drawings = [...figure.querySelectorAll("svg")].map((svg) => ({
     svg,
@@ -46,7 +48,7 @@ function follow(figure, rows) {
   }));
   const show = () => {
     const day = Number(slider.value);
-    output.textContent = words(rows[day]);
+    output.textContent = words(rows[day], units);
     slider.setAttribute("aria-valuetext", output.textContent);
     for (const { line, first, left, step } of drawings) {
       line.setAttribute("x1", String(left + (day - first) * step));
@@ -70,5 +72,5 @@ function follow(figure, rows) {
 const figure = document.querySelector(".season figure");
 const table = document.getElementById("season-days");
 if (figure && table && table.tBodies[0].rows.length > 1) {
-  follow(figure, [...table.tBodies[0].rows]);
+  follow(figure, table);
 }
