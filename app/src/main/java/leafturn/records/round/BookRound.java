@@ -15,6 +15,7 @@ import java.util.function.UnaryOperator;
 import leafturn.advice.call.LawnOnRound;
 import leafturn.advice.call.LawnWithoutCall;
 import leafturn.advice.call.RoundOfLawns;
+import leafturn.quantity.Units;
 import leafturn.records.book.Book;
 import leafturn.records.book.Sheet;
 import leafturn.records.sheet.WeatherStation;
@@ -33,7 +34,7 @@ public final class BookRound implements AutoCloseable {
   private final Clock clock;
   private final LawnCalls calls;
   private final ExecutorService workers;
-  private final Map<String, Made> made = new ConcurrentHashMap<>();
+  private final Map<Wanted, Made> made = new ConcurrentHashMap<>();
   private volatile @Nullable Known known;
 
   /** The register with the revision it was read at. */
@@ -41,6 +42,9 @@ public final class BookRound implements AutoCloseable {
 
   /** What a call rests on: the day, and the revisions of all that enters it. */
   private record Basis(LocalDate on, long lawn, long property, long station, long rules) {}
+
+  /** A lawn's call in the words of one kind of reader. */
+  private record Wanted(String lawn, Units units) {}
 
   private record Made(Basis basis, CompletableFuture<LawnOutcome> outcome) {}
 
@@ -75,21 +79,22 @@ public final class BookRound implements AutoCloseable {
     return look().register();
   }
 
-  /** The round of all lawns today; waits until every call is made. */
+  /** The round of all lawns today, in metric units; waits until every call is made. */
   public RoundOfLawns today() {
-    return today(UnaryOperator.identity());
+    return today(UnaryOperator.identity(), Units.METRIC);
   }
 
   /**
    * The round of some lawns today; waits until every call is made.
    *
    * @param choice picks the properties and lawns from the register
+   * @param units the units of the reader
    * @throws leafturn.records.book.BookUnavailableException when the book cannot be read
    */
-  public RoundOfLawns today(UnaryOperator<Register> choice) {
+  public RoundOfLawns today(UnaryOperator<Register> choice, Units units) {
     Look look = look();
     Register chosen = choice.apply(look.register());
-    List<Made> wanted = chosen.lawns().stream().map(lawn -> made(lawn, look)).toList();
+    List<Made> wanted = chosen.lawns().stream().map(lawn -> made(lawn, look, units)).toList();
     List<LawnOnRound> called = new ArrayList<>();
     List<LawnWithoutCall> notCalled = new ArrayList<>();
     for (Made one : wanted) {
@@ -148,7 +153,7 @@ public final class BookRound implements AutoCloseable {
         });
   }
 
-  private Made made(PlacedLawn lawn, Look look) {
+  private Made made(PlacedLawn lawn, Look look, Units units) {
     String station = lawn.station() == null ? null : lawn.station().id();
     LocalDate on = day(look.register(), ZoneId.of(lawn.property().content().timeZone()));
     Basis basis =
@@ -159,14 +164,14 @@ public final class BookRound implements AutoCloseable {
             look.revision(station),
             look.revision(RULES));
     return made.compute(
-        lawn.lawn().id(),
+        new Wanted(lawn.lawn().id(), units),
         (id, before) ->
             before != null && before.basis().equals(basis) && !failed(before)
                 ? before
                 : new Made(
                     basis,
                     CompletableFuture.supplyAsync(
-                        () -> calls.of(lawn, on, basis.station()), workers)));
+                        () -> calls.of(lawn, on, units, basis.station()), workers)));
   }
 
   private static boolean failed(Made before) {

@@ -4,6 +4,7 @@ import java.time.LocalDate;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
+import leafturn.advice.call.Asked;
 import leafturn.advice.call.Call;
 import leafturn.advice.call.CallRules;
 import leafturn.advice.call.LawnOnRound;
@@ -12,6 +13,7 @@ import leafturn.advice.call.MowingCall;
 import leafturn.advice.call.NoCallException;
 import leafturn.model.lawn.Lawn;
 import leafturn.model.lawn.LogEntry;
+import leafturn.quantity.Units;
 import leafturn.records.InputException;
 import leafturn.records.LawnFile;
 import leafturn.records.LawnReading;
@@ -45,9 +47,10 @@ final class LawnCalls {
   /**
    * The call for a lawn, or why there is none.
    *
+   * @param units the units of its reader
    * @param revision revision of its station when the lawn was looked up
    */
-  LawnOutcome of(PlacedLawn placed, LocalDate on, long revision) {
+  LawnOutcome of(PlacedLawn placed, LocalDate on, Units units, long revision) {
     Sheet<WeatherStation> station = placed.station();
     if (station == null) {
       return notCalled(
@@ -56,7 +59,7 @@ final class LawnCalls {
     }
     try {
       Read read = book.read(reading -> read(reading, placed, station, on, revision));
-      return new LawnOutcome.Called(called(placed, station, read, on));
+      return new LawnOutcome.Called(called(placed, station, read, on, units));
     } catch (InputException wrong) {
       return notCalled(placed, wrong.faultsByField().get(0).placed());
     } catch (NoCallException impossible) {
@@ -105,7 +108,7 @@ final class LawnCalls {
   }
 
   private static LawnOnRound called(
-      PlacedLawn placed, Sheet<WeatherStation> station, Read read, LocalDate on) {
+      PlacedLawn placed, Sheet<WeatherStation> station, Read read, LocalDate on, Units units) {
     LawnSheet sheet = placed.lawn().content();
     LawnReading described =
         LawnFile.read(
@@ -116,7 +119,10 @@ final class LawnCalls {
     notes.addAll(read.weather().notes());
     Call call =
         MowingCall.of(
-            lawn, read.weather().at(lawn.site()), read.log(), on, rules(read.thresholds()));
+            lawn,
+            read.weather().at(lawn.site()),
+            read.log(),
+            new Asked(on, rules(read.thresholds()), units));
     return new LawnOnRound(
         placed.address(),
         placed.property().content().name(),
