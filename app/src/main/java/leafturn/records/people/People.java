@@ -155,7 +155,7 @@ public final class People {
         .execute("update person set password = ?, version = version + 1 where id = ?", hash, id);
   }
 
-  private static String checkedName(BookWriting writing, String name, String id) {
+  static String checkedName(BookWriting writing, String name, String id) {
     String kept = name.strip().replaceAll("\\s+", " ");
     if (kept.isEmpty() || kept.length() > Person.LONGEST_NAME) {
       throw fault("name", "give a name of 1 to %d characters.".formatted(Person.LONGEST_NAME));
