@@ -14,7 +14,7 @@ final class AssetRoom implements Room {
 
   @Override
   public void open(Routes routes) {
-    routes.read("/assets/{version}/{name}", this::asset);
+    routes.read("/assets/{version}/{name}", Right.OPEN, this::asset);
   }
 
   private void asset(Context context) {

@@ -43,28 +43,28 @@ final class Desk {
   /** Answers with a page that has no day and no weather of its own. */
   void show(Context context, String template, String title, Map<String, ?> content) {
     BookTitle cover = book.read(BookTitle::of);
-    show(context, template, frame(title, cover.standing()), content);
+    show(context, template, frame(context, title, cover.standing()), content);
   }
 
   /** Answers with a page on the round of its day. */
   void show(
       Context context, String template, String title, RoundOfLawns round, Map<String, ?> content) {
     Frame frame =
-        new Frame(title, round.standing(), round.weatherOrigin(), round.today(), "", assets);
+        new Frame(title, round.standing(), round.weatherOrigin(), round.today(), Guest.of(context), assets);
     show(context, template, frame, content);
   }
 
   /** Answers with a few words; needs no book, so that it can tell that there is none. */
   void tell(Context context, int status, String headline, String more) {
     context.status(status);
-    show(context, "message.jte", frame(headline, ""), Map.of("headline", headline, "more", more));
+    show(context, "message.jte", frame(context, headline, ""), Map.of("headline", headline, "more", more));
   }
 
   private void show(Context context, String template, Frame frame, Map<String, ?> content) {
     Answers.page(context, pages.filled(template, frame, content));
   }
 
-  private Frame frame(String title, String standing) {
-    return new Frame(title, standing, "", null, "", assets);
+  private Frame frame(Context context, String title, String standing) {
+    return new Frame(title, standing, "", null, Guest.of(context), assets);
   }
 }

@@ -10,7 +10,7 @@ import org.jspecify.annotations.Nullable;
  * @param standing what a reader must know about the book as a whole; may be empty
  * @param weatherOrigin where the weather of the page comes from; empty where it shows none
  * @param today the day the page is for, or null where it has none
- * @param token what a form of this page sends back so that it is known for ours
+ * @param guest who reads the page
  * @param assets addresses of the files that pages need
  */
 public record Frame(
@@ -18,8 +18,13 @@ public record Frame(
     String standing,
     String weatherOrigin,
     @Nullable LocalDate today,
-    String token,
+    Guest guest,
     Assets assets) {
+  /** What a form of this page sends back, as {@code _token}, so that it is known for ours. */
+  public String token() {
+    return guest.token();
+  }
+
   /** The address of a file that pages need. */
   public String asset(String name) {
     return assets.address(name);

@@ -1,20 +1,33 @@
 package leafturn.web;
 
 /** What a route takes with a request, and how much of it at most. */
-public enum Intake {
-  /** Fields of a form, or a JSON document. */
-  FORM(1_000_000),
+enum Intake {
+  /** Nothing at all. */
+  NOTHING("", 0),
 
-  /** A form with one photograph. */
-  PHOTOGRAPH(10_000_000),
+  /** The fields of a form. */
+  FORM("application/x-www-form-urlencoded", 1_000_000),
+
+  /** A JSON document; the token of its page comes in a header. */
+  JSON("application/json", 1_000_000),
+
+  /** A form with a photograph. */
+  PHOTOGRAPH("multipart/form-data", 10_000_000),
 
   /** A form with a table, shape or archive to import. */
-  IMPORT(50_000_000);
+  IMPORT("multipart/form-data", 50_000_000);
 
+  private final String mediaType;
   private final long mostBytes;
 
-  Intake(long mostBytes) {
+  Intake(String mediaType, long mostBytes) {
+    this.mediaType = mediaType;
     this.mostBytes = mostBytes;
+  }
+
+  /** The media type of the body. */
+  String mediaType() {
+    return mediaType;
   }
 
   /** The largest body, bytes. */

@@ -18,8 +18,8 @@ final class LawnRoom implements Room {
 
   @Override
   public void open(Routes routes) {
-    routes.read("/lawns", this::register);
-    routes.read("/lawns/{address}", this::lawn);
+    routes.read("/lawns", Right.READ, this::register);
+    routes.read("/lawns/{address}", Right.READ, this::lawn);
   }
 
   private void register(Context context) {

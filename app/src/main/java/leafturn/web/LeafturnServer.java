@@ -2,30 +2,30 @@ package leafturn.web;
 
 import io.javalin.Javalin;
 import io.javalin.config.JavalinConfig;
-import io.javalin.http.Context;
+import io.javalin.config.SizeUnit;
 import io.javalin.util.JavalinBindException;
 import java.net.URI;
 import java.time.Clock;
 import java.util.List;
 import leafturn.records.book.Book;
-import leafturn.records.book.BookUnavailableException;
 import org.eclipse.jetty.server.handler.ErrorHandler;
-import org.slf4j.Logger;
-import org.slf4j.LoggerFactory;
 
-/** Serves a book as pages on the loopback address. */
+/** Serves a book as pages. */
 public final class LeafturnServer implements AutoCloseable {
-  private static final Logger LOG = LoggerFactory.getLogger(LeafturnServer.class);
   private static final String LOOPBACK = "127.0.0.1";
-  private static final int NOT_FOUND = 404;
-  private static final int FAULT = 500;
-  private static final int UNAVAILABLE = 503;
 
+  private final Listening listening;
   private final Desk desk;
+  private final RequestGuard guard;
+  private final Door door;
+  private List<Routes.Route> routes = List.of();
   private final Javalin javalin;
 
-  private LeafturnServer(Book book, Clock clock) {
+  private LeafturnServer(Book book, Clock clock, Listening listening) {
+    this.listening = listening;
     desk = new Desk(book, clock);
+    guard = new RequestGuard(listening);
+    door = new Door(book, clock, listening, guard);
     javalin = Javalin.create(this::configure);
   }
 
@@ -34,19 +34,19 @@ public final class LeafturnServer implements AutoCloseable {
    *
    * @param book the book, which stays open as long as it is served
    * @param clock tells the time, and the time zone of a book without properties
-   * @param port port on the loopback address, or 0 for any free one
+   * @param listening where to listen, and how visitors come
    * @throws CannotListenException if the port is taken or not allowed; its message says what to do
    */
-  public static LeafturnServer start(Book book, Clock clock, int port) {
-    LeafturnServer server = new LeafturnServer(book, clock);
+  public static LeafturnServer start(Book book, Clock clock, Listening listening) {
+    LeafturnServer server = new LeafturnServer(book, clock, listening);
     try {
-      server.javalin.start(LOOPBACK, port);
+      server.javalin.start();
     } catch (JavalinBindException e) {
       throw new CannotListenException(
           "port "
-              + port
+              + listening.port()
               + " on "
-              + LOOPBACK
+              + listening.address().getHostAddress()
               + " is taken or not allowed; choose another with --port, or --port 0 for any free"
               + " one",
           e);
@@ -54,9 +54,25 @@ public final class LeafturnServer implements AutoCloseable {
     return server;
   }
 
+  /** As {@link #start(Book, Clock, Listening)}, for this machine alone. */
+  public static LeafturnServer start(Book book, Clock clock, int port) {
+    return start(book, clock, Listening.onLoopback(port));
+  }
+
   /** Where the first page is. */
   public URI address() {
-    return URI.create("http://" + LOOPBACK + ":" + javalin.port() + "/");
+    String host =
+        listening.isForThisMachineAlone()
+            ? LOOPBACK
+            : listening.names().stream().sorted().findFirst().orElse(LOOPBACK);
+    boolean port = listening.proxy() == null;
+    return URI.create(
+        listening.scheme() + "://" + host + (port ? ":" + javalin.port() : "") + "/");
+  }
+
+  /** Every address that is answered, with what it asks. */
+  List<Routes.Route> routes() {
+    return routes;
   }
 
   /** Stops serving; the book stays open. */
@@ -71,17 +87,17 @@ public final class LeafturnServer implements AutoCloseable {
     config.startup.showOldJavalinVersionWarning = false;
     config.jetty.modifyHttpConfiguration(http -> http.setSendServerVersion(false));
     config.jetty.modifyServer(server -> server.setErrorHandler(quietErrors()));
-    config.routes.before(RequestGuard::check);
-    Routes routes = new Routes(config.routes);
-    rooms().forEach(room -> room.open(routes));
-    config.routes.error(NOT_FOUND, this::notFound);
-    config.routes.exception(BookUnavailableException.class, this::unavailable);
-    config.routes.exception(Exception.class, this::fault);
-    config.router.javaLangErrorHandler(
-        (response, error) -> {
-          LOG.error("a page could not be made: {}", error, error);
-          response.setStatus(FAULT);
-        });
+    Connectors.set(config, listening);
+    config.http.prefer405over404 = true;
+    config.http.maxRequestSize = Intake.FORM.mostBytes();
+    config.jetty.multipartConfig.maxTotalRequestSize(Intake.IMPORT.mostBytes(), SizeUnit.BYTES);
+    config.jetty.multipartConfig.maxFileSize(Intake.IMPORT.mostBytes(), SizeUnit.BYTES);
+    config.jetty.multipartConfig.maxInMemoryFileSize(1, SizeUnit.MB);
+    config.routes.before(guard::check);
+    Routes opened = new Routes(config.routes, door);
+    rooms().forEach(room -> room.open(opened));
+    routes = opened.all();
+    new Faulty(desk).answerIn(config);
   }
 
   private List<Room> rooms() {
@@ -99,28 +115,5 @@ public final class LeafturnServer implements AutoCloseable {
     handler.setShowCauses(false);
     handler.setShowOrigin(false);
     return handler;
-  }
-
-  private void notFound(Context context) {
-    desk.tell(
-        context,
-        NOT_FOUND,
-        "There is no page at this address.",
-        "It may have been mistyped, or the lawn may have left the round.");
-  }
-
-  private void unavailable(BookUnavailableException fault, Context context) {
-    LOG.warn("{} {} failed: {}", context.method(), context.path(), fault.getMessage());
-    desk.tell(
-        context, UNAVAILABLE, "The book does not answer.", String.valueOf(fault.getMessage()));
-  }
-
-  private void fault(Exception fault, Context context) {
-    LOG.error("{} {} failed: {}", context.method(), context.path(), fault, fault);
-    desk.tell(
-        context,
-        FAULT,
-        "This page could not be made.",
-        "The fault is ours and has been written to the log; nothing you entered is lost.");
   }
 }

@@ -7,8 +7,11 @@ import leafturn.records.people.Visitor;
  * What a route asks of its visitor. A route about one property asks besides, in its handler, for
  * that property: {@code visitor.mayRead(property)}, and answers 404 where that says no.
  */
-public enum Right {
-  /** Nothing: the stylesheet, the sign-in page, addresses that are secrets themselves. */
+enum Right {
+  /** Nothing, and nobody is asked who they are: files of the site, addresses that are secrets. */
+  OPEN(visitor -> true),
+
+  /** Nothing: pages for those who have not signed in yet. */
   ANYBODY(visitor -> true),
 
   /** To be somebody the book knows. */
@@ -35,7 +38,12 @@ public enum Right {
     this.test = test;
   }
 
-  /** Whether a visitor has it. */
+  /** Whether strangers have it. */
+  boolean isForStrangers() {
+    return this == OPEN || this == ANYBODY;
+  }
+
+  /** Whether somebody the book knows has it. */
   boolean has(Visitor visitor) {
     return test.test(visitor);
   }

@@ -14,7 +14,7 @@ final class RoundRoom implements Room {
 
   @Override
   public void open(Routes routes) {
-    routes.read("/", this::round);
+    routes.read("/", Right.READ, this::round);
   }
 
   private void round(Context context) {

@@ -14,6 +14,7 @@ final class SourcesRoom implements Room {
   public void open(Routes routes) {
     routes.read(
         "/sources",
+        Right.READ,
         context ->
             desk.show(context, "sources.jte", "Sources", Map.of("page", SourcesPage.ofTheModel())));
   }

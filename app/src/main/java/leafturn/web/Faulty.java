@@ -1,0 +1,108 @@
+package leafturn.web;
+
+import io.javalin.config.JavalinConfig;
+import io.javalin.http.Context;
+import io.javalin.http.HandlerType;
+import io.javalin.http.Header;
+import io.javalin.http.HttpResponseException;
+import leafturn.records.InputException;
+import leafturn.records.book.BookUnavailableException;
+import leafturn.records.book.StaleSheetException;
+import leafturn.records.people.StalePersonException;
+import org.slf4j.Logger;
+import org.slf4j.LoggerFactory;
+
+/** Answers what cannot be answered as asked: in words, and with nothing of the inside. */
+final class Faulty {
+  private static final Logger LOG = LoggerFactory.getLogger(Faulty.class);
+  private static final int CONFLICT = 409;
+  private static final int UNUSABLE = 422;
+  private static final int FAULT = 500;
+  private static final int UNAVAILABLE = 503;
+
+  private final Desk desk;
+
+  Faulty(Desk desk) {
+    this.desk = desk;
+  }
+
+  void answerIn(JavalinConfig config) {
+    config.routes.error(404, context -> tell(context, Refusal.notFound()));
+    config.routes.error(405, this::notAsked);
+    config.routes.exception(Refusal.class, (refusal, context) -> tell(context, refusal));
+    config.routes.exception(HttpResponseException.class, this::ofTheServer);
+    config.routes.exception(
+        InputException.class,
+        (fault, context) ->
+            desk.tell(
+                context,
+                UNUSABLE,
+                "This cannot be used as it is.",
+                String.join(" ", fault.faults())));
+    config.routes.exception(
+        StaleSheetException.class, (stale, context) -> changedMeanwhile(context, stale));
+    config.routes.exception(
+        StalePersonException.class, (stale, context) -> changedMeanwhile(context, stale));
+    config.routes.exception(BookUnavailableException.class, this::unavailable);
+    config.routes.exception(Exception.class, this::fault);
+    config.router.javaLangErrorHandler(
+        (response, error) -> {
+          LOG.error("a page could not be made: {}", error, error);
+          response.setStatus(FAULT);
+        });
+  }
+
+  private void notAsked(Context context) {
+    if (context.res().getHeader(Header.ALLOW) == null) {
+      boolean sent = context.method().equals(HandlerType.POST);
+      context.header(Header.ALLOW, sent ? "GET, HEAD" : "POST");
+    }
+    tell(context, Refusal.notAsked());
+  }
+
+  private void tell(Context context, Refusal refusal) {
+    desk.tell(context, refusal.status(), refusal.headline(), refusal.more());
+  }
+
+  /** What the library beneath refuses by itself. */
+  private void ofTheServer(HttpResponseException refused, Context context) {
+    switch (refused.getStatus()) {
+      case 404 -> tell(context, Refusal.notFound());
+      case 405 -> tell(context, Refusal.notAsked());
+      case 413 -> tell(context, Refusal.tooLarge(Intake.FORM.mostBytes()));
+      default -> {
+        if (refused.getStatus() >= FAULT) {
+          fault(refused, context);
+        } else {
+          tell(context, Refusal.unreadable());
+        }
+      }
+    }
+  }
+
+  private void changedMeanwhile(Context context, Exception stale) {
+    desk.tell(
+        context,
+        CONFLICT,
+        "Somebody else was quicker.",
+        String.valueOf(stale.getMessage()) + " Open the page again to see it as it is now.");
+  }
+
+  private void unavailable(BookUnavailableException fault, Context context) {
+    LOG.warn("{} {} failed: {}", context.method(), context.path(), fault.getMessage());
+    desk.tell(
+        context,
+        UNAVAILABLE,
+        "The book does not answer.",
+        "Nothing of this was saved; try again in a while. The server's log tells more.");
+  }
+
+  private void fault(Exception fault, Context context) {
+    LOG.error("{} {} failed: {}", context.method(), context.path(), fault, fault);
+    desk.tell(
+        context,
+        FAULT,
+        "This page could not be made.",
+        "The fault is ours and has been written to the log; nothing you entered is lost.");
+  }
+}
