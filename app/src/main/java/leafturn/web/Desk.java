@@ -50,14 +50,24 @@ final class Desk {
   void show(
       Context context, String template, String title, RoundOfLawns round, Map<String, ?> content) {
     Frame frame =
-        new Frame(title, round.standing(), round.weatherOrigin(), round.today(), Guest.of(context), assets);
+        new Frame(
+            title,
+            round.standing(),
+            round.weatherOrigin(),
+            round.today(),
+            Guest.of(context),
+            assets);
     show(context, template, frame, content);
   }
 
   /** Answers with a few words; needs no book, so that it can tell that there is none. */
   void tell(Context context, int status, String headline, String more) {
     context.status(status);
-    show(context, "message.jte", frame(context, headline, ""), Map.of("headline", headline, "more", more));
+    show(
+        context,
+        "message.jte",
+        frame(context, headline, ""),
+        Map.of("headline", headline, "more", more));
   }
 
   private void show(Context context, String template, Frame frame, Map<String, ?> content) {

@@ -73,10 +73,7 @@ final class Door {
     String cookie =
         "%s=%s; Path=/; Max-Age=%d; HttpOnly; SameSite=Lax%s"
             .formatted(
-                cookieName(context),
-                secret,
-                Session.LONGEST.toSeconds(),
-                secure ? "; Secure" : "");
+                cookieName(context), secret, Session.LONGEST.toSeconds(), secure ? "; Secure" : "");
     context.res().addHeader("Set-Cookie", cookie);
   }
 
@@ -120,8 +117,7 @@ final class Door {
         secret == null ? Optional.empty() : Sessions.find(reading, secret, clock.instant());
     if (session.isPresent()) {
       String person = session.get().person();
-      return new Found(
-          session.get(), People.visitor(reading, person, false).orElse(null));
+      return new Found(session.get(), People.visitor(reading, person, false).orElse(null));
     }
     boolean open = listening.isForThisMachineAlone() && !People.haveAccounts(reading);
     return new Found(

@@ -66,8 +66,7 @@ public final class LeafturnServer implements AutoCloseable {
             ? LOOPBACK
             : listening.names().stream().sorted().findFirst().orElse(LOOPBACK);
     boolean port = listening.proxy() == null;
-    return URI.create(
-        listening.scheme() + "://" + host + (port ? ":" + javalin.port() : "") + "/");
+    return URI.create(listening.scheme() + "://" + host + (port ? ":" + javalin.port() : "") + "/");
   }
 
   /** Every address that is answered, with what it asks. */

@@ -43,9 +43,7 @@ final class Refusal extends RuntimeException {
   /** The visitor's role does not allow this. */
   static Refusal notAllowed() {
     return new Refusal(
-        403,
-        "Your role does not allow this.",
-        "The owner of the book can give you another one.");
+        403, "Your role does not allow this.", "The owner of the book can give you another one.");
   }
 
   /** Nobody has signed in. */

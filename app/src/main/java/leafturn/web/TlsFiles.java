@@ -66,8 +66,7 @@ public final class TlsFiles {
     try {
       KeyStore store = KeyStore.getInstance("PKCS12");
       store.load(null, null);
-      store.setKeyEntry(
-          "leafturn", secret, new char[0], certificates.toArray(new Certificate[0]));
+      store.setKeyEntry("leafturn", secret, new char[0], certificates.toArray(new Certificate[0]));
       return new TlsFiles(store, namesOf(own));
     } catch (GeneralSecurityException | IOException e) {
       throw new InputException(chain + ": the certificate cannot be used with this key.");
@@ -79,7 +78,9 @@ public final class TlsFiles {
     return store;
   }
 
-  /** The names the certificate stands for, in lower case; may hold such as {@code *.example.org}. */
+  /**
+   * The names the certificate stands for, in lower case; may hold such as {@code *.example.org}.
+   */
   public Set<String> names() {
     return names;
   }

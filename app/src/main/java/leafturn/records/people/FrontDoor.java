@@ -65,11 +65,7 @@ public final class FrontDoor {
             }));
   }
 
-  private void note(
-      String name,
-      @Nullable Person person,
-      String address,
-      Outcome outcome) {
+  private void note(String name, @Nullable Person person, String address, Outcome outcome) {
     book.write(
         "Leafturn",
         writing -> {

@@ -59,8 +59,7 @@ public final class Passwords {
     String tried = password.length() > LONGEST ? "" : password;
     AT_ONCE.acquireUninterruptibly();
     try {
-      return Argon2Function.getInstanceFromHash(against).check(tried, against)
-          && kept.isPresent();
+      return Argon2Function.getInstanceFromHash(against).check(tried, against) && kept.isPresent();
     } finally {
       AT_ONCE.release();
     }

@@ -134,13 +134,13 @@ class FrontDoorTest {
   @EnumSource
   void anInvitationMakesOneAccountOnce(Engine engine) {
     try (Book book = book(engine)) {
-      String secret =
-          book.write("Owner", w -> Invitations.make(w, "Cy", Role.READER, Set.of()));
+      String secret = book.write("Owner", w -> Invitations.make(w, "Cy", Role.READER, Set.of()));
       Invitation letter = book.read(r -> Invitations.find(r, secret, now)).orElseThrow();
       assertThat(letter.role()).isEqualTo(Role.READER);
       assertThat(letter.madeBy()).isEqualTo("Owner");
       String hash = Passwords.hash(GOOD);
-      Person cy = book.write("Cy", w -> Invitations.accept(w, secret, "Cy Moor", hash)).orElseThrow();
+      Person cy =
+          book.write("Cy", w -> Invitations.accept(w, secret, "Cy Moor", hash)).orElseThrow();
       assertThat(cy.role()).isEqualTo(Role.READER);
       assertThat(cy.hasPassword()).isTrue();
       assertThat(book.<Optional<Person>>write("Di", w -> Invitations.accept(w, secret, "Di", hash)))
@@ -150,9 +150,7 @@ class FrontDoorTest {
       String withdrawn = book.write("Owner", w -> Invitations.make(w, "Di", Role.READER, Set.of()));
       done(
           book,
-          w ->
-              Invitations.withdraw(
-                  w, Invitations.find(w, withdrawn, now).orElseThrow().id()));
+          w -> Invitations.withdraw(w, Invitations.find(w, withdrawn, now).orElseThrow().id()));
       assertThat(book.<Optional<Invitation>>read(r -> Invitations.find(r, withdrawn, now)))
           .isEmpty();
       now = now.plus(Invitation.HOLDS);
@@ -167,7 +165,9 @@ class FrontDoorTest {
   @Test
   void passwordsAreKeptAsArgon2idAndNeverTwiceTheSame() {
     String hash = Passwords.hash(GOOD);
-    assertThat(hash).startsWith("$argon2id$v=19$m=19456,t=2,p=1$").isNotEqualTo(Passwords.hash(GOOD));
+    assertThat(hash)
+        .startsWith("$argon2id$v=19$m=19456,t=2,p=1$")
+        .isNotEqualTo(Passwords.hash(GOOD));
     assertThat(Passwords.match(GOOD, Optional.of(hash))).isTrue();
     assertThat(Passwords.match(GOOD + " ", Optional.of(hash))).isFalse();
     assertThat(Passwords.match(GOOD, Optional.empty())).isFalse();
