@@ -25,7 +25,7 @@ final class Body {
     }
     String type = context.req().getContentType();
     String kind = type == null ? "" : type.replaceFirst(";.*", "").strip();
-    if (length > 0 && !kind.toLowerCase(Locale.ROOT).equals(intake.mediaType())) {
+    if (length > 0 && !intake.takes(kind.toLowerCase(Locale.ROOT))) {
       throw Refusal.ofAnotherKind(intake.mediaType());
     }
   }

@@ -40,6 +40,11 @@ final class Desk {
     return rounds;
   }
 
+  /** The round of today as far as a visitor may see it. */
+  RoundOfLawns round(Context context) {
+    return rounds.today(register -> register.only(Guest.visitor(context)::mayRead));
+  }
+
   /** Answers with a page that has no day and no weather of its own. */
   void show(Context context, String template, String title, Map<String, ?> content) {
     BookTitle cover = book.read(BookTitle::of);

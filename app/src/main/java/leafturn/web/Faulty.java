@@ -31,14 +31,7 @@ final class Faulty {
     config.routes.error(405, this::notAsked);
     config.routes.exception(Refusal.class, (refusal, context) -> tell(context, refusal));
     config.routes.exception(HttpResponseException.class, this::ofTheServer);
-    config.routes.exception(
-        InputException.class,
-        (fault, context) ->
-            desk.tell(
-                context,
-                UNUSABLE,
-                "This cannot be used as it is.",
-                String.join(" ", fault.faults())));
+    config.routes.exception(InputException.class, this::unusable);
     config.routes.exception(
         StaleSheetException.class, (stale, context) -> changedMeanwhile(context, stale));
     config.routes.exception(
@@ -77,6 +70,16 @@ final class Faulty {
           tell(context, Refusal.unreadable());
         }
       }
+    }
+  }
+
+  /** What was sent cannot be used; where nothing was sent the fault is in what the book holds. */
+  private void unusable(InputException fault, Context context) {
+    if (context.method().equals(HandlerType.POST)) {
+      desk.tell(
+          context, UNUSABLE, "This cannot be used as it is.", String.join(" ", fault.faults()));
+    } else {
+      fault(fault, context);
     }
   }
 

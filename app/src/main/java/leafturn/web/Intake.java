@@ -30,6 +30,11 @@ enum Intake {
     return mediaType;
   }
 
+  /** Whether it takes a media type; a form that may bring a file need not bring one. */
+  boolean takes(String type) {
+    return type.equals(mediaType) || this == PHOTOGRAPH && type.equals(FORM.mediaType);
+  }
+
   /** The largest body, bytes. */
   long mostBytes() {
     return mostBytes;

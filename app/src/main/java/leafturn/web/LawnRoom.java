@@ -23,12 +23,12 @@ final class LawnRoom implements Room {
   }
 
   private void register(Context context) {
-    RoundOfLawns round = desk.rounds().today();
+    RoundOfLawns round = desk.round(context);
     desk.show(context, "lawns.jte", "Lawns", round, Map.of("round", round));
   }
 
   private void lawn(Context context) {
-    RoundOfLawns round = desk.rounds().today();
+    RoundOfLawns round = desk.round(context);
     String address = context.pathParam("address");
     round
         .lawn(address)

@@ -18,7 +18,7 @@ final class RoundRoom implements Room {
   }
 
   private void round(Context context) {
-    RoundOfLawns round = desk.rounds().today();
+    RoundOfLawns round = desk.round(context);
     Map<String, RoundPage> content = Map.of("page", new RoundPage(round));
     desk.show(context, round.isEmpty() ? "empty.jte" : "round.jte", "Round", round, content);
   }
