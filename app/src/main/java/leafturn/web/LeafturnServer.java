@@ -8,6 +8,7 @@ import java.net.URI;
 import java.time.Clock;
 import java.util.List;
 import leafturn.records.book.Book;
+import leafturn.records.people.FrontDoor;
 import org.eclipse.jetty.server.handler.ErrorHandler;
 
 /** Serves a book as pages. */
@@ -100,7 +101,13 @@ public final class LeafturnServer implements AutoCloseable {
   }
 
   private List<Room> rooms() {
+    FrontDoor frontDoor = new FrontDoor(desk.book(), desk.clock());
     return List.of(
+        new SignInRoom(desk, door, frontDoor),
+        new InvitationRoom(desk, door),
+        new PeopleRoom(desk, door),
+        new PersonRoom(desk, door),
+        new MyRoom(desk, door, frontDoor),
         new RoundRoom(desk),
         new LawnRoom(desk),
         new SourcesRoom(desk),

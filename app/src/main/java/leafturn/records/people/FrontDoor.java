@@ -65,6 +65,27 @@ public final class FrontDoor {
             }));
   }
 
+  /**
+   * Whether somebody who is in knows their password; failures count as those of knocking do.
+   *
+   * @param address network address they come from
+   */
+  public synchronized boolean confirms(Person person, String password, String address) {
+    Instant now = clock.instant();
+    boolean paused =
+        book.<Boolean>read(
+            reading -> SignIns.pausedUntil(reading, person.name(), address, now).isPresent());
+    if (paused) {
+      return false;
+    }
+    Optional<String> kept = book.read(reading -> People.passwordHash(reading, person.id()));
+    boolean right = Passwords.match(password, kept);
+    if (!right) {
+      note(person.name(), person, address, Outcome.WRONG);
+    }
+    return right;
+  }
+
   private void note(String name, @Nullable Person person, String address, Outcome outcome) {
     book.write(
         "Leafturn",

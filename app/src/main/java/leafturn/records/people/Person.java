@@ -35,6 +35,11 @@ public record Person(
     }
   }
 
+  /** This person under another name. */
+  public Person named(String other) {
+    return new Person(id, other, role, units, hasPassword, withdrawn, version);
+  }
+
   /** The form in which two names are compared: letters alike whatever their case and spacing. */
   static String key(String name) {
     String key =

@@ -37,6 +37,11 @@ public enum Role {
     return word;
   }
 
+  /** What people call one of them: "an owner". */
+  public String article() {
+    return (this == OWNER || this == ADVISER ? "an " : "a ") + word;
+  }
+
   /** What it allows, in a sentence. */
   public String meaning() {
     return meaning;

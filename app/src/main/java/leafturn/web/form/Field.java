@@ -40,6 +40,8 @@ public record Field(
     FLAG,
     ONE_OF,
     SOME_OF,
+    /** A secret that is typed and never shown again. */
+    PASSWORD,
     HIDDEN
   }
 
@@ -106,6 +108,11 @@ public record Field(
   /** Any of several. */
   public static Field someOf(String path, String label, List<Choice> choices) {
     return new Field(path, label, Type.SOME_OF, null, "", "", choices, false);
+  }
+
+  /** A secret, which a page never sends back. */
+  public static Field password(String path, String label) {
+    return of(path, label, Type.PASSWORD);
   }
 
   /** A value that is not shown. */
