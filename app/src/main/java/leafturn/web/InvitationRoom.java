@@ -88,8 +88,7 @@ final class InvitationRoom implements Room {
                       known ->
                           SignIns.note(
                               writing, known.name(), known, address, Outcome.INVITATION_TAKEN));
-                  return person.map(
-                      known -> Sessions.begin(writing, known.id(), address, browser));
+                  return person.map(known -> Sessions.begin(writing, known.id(), address, browser));
                 });
     if (secret.isEmpty()) {
       gone(context);
@@ -103,8 +102,7 @@ final class InvitationRoom implements Room {
     return desk.book()
         .read(
             reading ->
-                Invitations.find(
-                    reading, context.pathParam("secret"), desk.clock().instant()));
+                Invitations.find(reading, context.pathParam("secret"), desk.clock().instant()));
   }
 
   private void gone(Context context) {

@@ -38,8 +38,7 @@ final class MyRoom implements Room {
               .hint("The book itself keeps everything in metric; nothing is lost by changing.")
               .needed());
   private static final Field FRESH = Field.password("fresh", "New password").needed();
-  private static final Field AGAIN =
-      Field.password("again", "The new password once more").needed();
+  private static final Field AGAIN = Field.password("again", "The new password once more").needed();
   private static final FormShape FIRST =
       FormShape.of(Field.text("name", "Your name in this book").needed(), FRESH, AGAIN);
   private static final FormShape CHANGE =
@@ -60,8 +59,7 @@ final class MyRoom implements Room {
     routes.read(HERE, Right.READ, context -> show(context, units(context), blank(context)));
     routes.write("/me/units", Right.READ, Intake.FORM, this::setUnits);
     routes.write("/me/password", Right.READ, Intake.FORM, this::setPassword);
-    routes.write(
-        "/me/sign-out-everywhere", Right.READ, Intake.FORM, this::signOutEverywhere);
+    routes.write("/me/sign-out-everywhere", Right.READ, Intake.FORM, this::signOutEverywhere);
   }
 
   private void setUnits(Context context) {

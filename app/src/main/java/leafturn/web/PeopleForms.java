@@ -127,8 +127,7 @@ final class PeopleForms {
     Form form = sent;
     if (form.value("name").isEmpty() || form.value("name").length() > Person.LONGEST_NAME) {
       form =
-          form.faulted(
-              "name", "give a name of 1 to %d characters.".formatted(Person.LONGEST_NAME));
+          form.faulted("name", "give a name of 1 to %d characters.".formatted(Person.LONGEST_NAME));
     }
     Optional<Role> role = Role.of(form.value("role"));
     return role.isEmpty() ? form.faulted("role", "choose one of the roles.") : form;

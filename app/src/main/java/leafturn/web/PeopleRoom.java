@@ -69,10 +69,8 @@ final class PeopleRoom implements Room {
             desk.book()
                 .write(
                     visitor.person().name(),
-                    writing ->
-                        Invitations.make(writing, name, PeopleForms.role(sent), chosen));
-        show(
-            context, forms.invitation(), name, door.origin(context) + "/invitations/" + secret);
+                    writing -> Invitations.make(writing, name, PeopleForms.role(sent), chosen));
+        show(context, forms.invitation(), name, door.origin(context) + "/invitations/" + secret);
         return;
       } catch (InputException fault) {
         form = form.faulted(fault);

@@ -36,8 +36,7 @@ final class PersonRoom implements Room {
 
   private void page(Context context) {
     Person person = person(context);
-    Form form =
-        desk.book().read(reading -> PeopleForms.of(reading).of(reading, person));
+    Form form = desk.book().read(reading -> PeopleForms.of(reading).of(reading, person));
     show(context, person, form, "");
   }
 
@@ -107,9 +106,10 @@ final class PersonRoom implements Room {
   }
 
   private static Person changed(Person before, Form form) {
-    int version = form.value("version").matches("\\d{1,9}")
-        ? Integer.parseInt(form.value("version"))
-        : before.version();
+    int version =
+        form.value("version").matches("\\d{1,9}")
+            ? Integer.parseInt(form.value("version"))
+            : before.version();
     return new Person(
         before.id(),
         form.value("name"),

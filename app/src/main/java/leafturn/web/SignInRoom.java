@@ -81,8 +81,7 @@ final class SignInRoom implements Room {
               person.name(),
               writing -> {
                 Sessions.end(writing, Secret.hash(secret));
-                SignIns.note(
-                    writing, person.name(), person, door.address(context), Outcome.WENT);
+                SignIns.note(writing, person.name(), person, door.address(context), Outcome.WENT);
                 return true;
               });
     }
@@ -106,8 +105,7 @@ final class SignInRoom implements Room {
   }
 
   private void show(Context context, String name, String to, String fault) {
-    desk.show(
-        context, "sign-in.jte", "Sign in", Map.of("name", name, "to", to, "fault", fault));
+    desk.show(context, "sign-in.jte", "Sign in", Map.of("name", name, "to", to, "fault", fault));
   }
 
   private static String field(Context context, String name) {
