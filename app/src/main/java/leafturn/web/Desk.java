@@ -6,6 +6,7 @@ import java.util.Map;
 import leafturn.advice.call.RoundOfLawns;
 import leafturn.records.book.Book;
 import leafturn.records.book.BookTitle;
+import leafturn.records.people.Visitor;
 import leafturn.records.round.BookRound;
 
 /** What the rooms share: the book, the round made from it, the templates and the clock. */
@@ -42,7 +43,9 @@ final class Desk {
 
   /** The round of today as far as a visitor may see it. */
   RoundOfLawns round(Context context) {
-    return rounds.today(register -> register.only(Guest.visitor(context)::mayRead));
+    Visitor visitor = Guest.visitor(context);
+    return rounds.today(
+        register -> register.only(visitor::mayRead), visitor.person().units());
   }
 
   /** Answers with a page that has no day and no weather of its own. */
