@@ -44,8 +44,7 @@ final class Desk {
   /** The round of today as far as a visitor may see it. */
   RoundOfLawns round(Context context) {
     Visitor visitor = Guest.visitor(context);
-    return rounds.today(
-        register -> register.only(visitor::mayRead), visitor.person().units());
+    return rounds.today(register -> register.only(visitor::mayRead), visitor.person().units());
   }
 
   /** Answers with a page that has no day and no weather of its own. */
