@@ -110,6 +110,7 @@ public final class LeafturnServer implements AutoCloseable {
         new MyRoom(desk, door, frontDoor),
         new RoundRoom(desk),
         new LawnRoom(desk),
+        new PropertyRoom(desk),
         new SourcesRoom(desk),
         new AssetRoom(desk.assets()));
   }

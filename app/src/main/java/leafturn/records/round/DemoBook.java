@@ -6,13 +6,9 @@ import com.fasterxml.jackson.databind.ObjectMapper;
 import com.fasterxml.jackson.databind.node.ObjectNode;
 import java.nio.charset.StandardCharsets;
 import java.time.LocalDate;
-import java.util.ArrayList;
-import java.util.EnumMap;
 import java.util.List;
-import java.util.Map;
 import java.util.UUID;
 import leafturn.model.weather.WeatherSeries;
-import leafturn.model.weather.WeatherSeries.Quantity;
 import leafturn.records.ExampleWeather;
 import leafturn.records.LogFile;
 import leafturn.records.LogReading;
@@ -21,7 +17,6 @@ import leafturn.records.SourceText;
 import leafturn.records.book.Book;
 import leafturn.records.book.BookTitle;
 import leafturn.records.book.BookWriting;
-import leafturn.records.book.StationDay;
 import leafturn.records.book.StationDays;
 import leafturn.records.sheet.Address;
 import leafturn.records.sheet.Kind;
@@ -55,7 +50,7 @@ public final class DemoBook {
         writing -> {
           BookTitle.put(writing, new BookTitle(round.adviser(), round.standing(), round.day()));
           writing.add(Kind.STATION, STATION, station(round.weatherOrigin()));
-          StationDays.put(writing, STATION, days(weather));
+          StationDays.put(writing, STATION, ExampleStation.days());
           DemoBook demo = new DemoBook(writing, weather.firstDay());
           round.lawns().forEach(demo::add);
           return round;
@@ -64,21 +59,6 @@ public final class DemoBook {
 
   private static WeatherStation station(String origin) {
     return new WeatherStation("New York", origin, 2, 40.78, null, 40.0, false);
-  }
-
-  private static List<StationDay> days(WeatherSeries weather) {
-    List<StationDay> days = new ArrayList<>();
-    for (int day = 0; day < weather.days(); day++) {
-      Map<Quantity, Double> values = new EnumMap<>(Quantity.class);
-      for (Quantity quantity : Quantity.values()) {
-        double value = weather.value(quantity, day);
-        if (!Double.isNaN(value)) {
-          values.put(quantity, value);
-        }
-      }
-      days.add(new StationDay(weather.dayAt(day), values));
-    }
-    return days;
   }
 
   private void add(RoundFile.Entry entry) {

@@ -42,6 +42,8 @@ public record Field(
     SOME_OF,
     /** A secret that is typed and never shown again. */
     PASSWORD,
+    /** A file to be sent along; it is no part of the document. */
+    FILE,
     HIDDEN
   }
 
@@ -100,7 +102,10 @@ public record Field(
     return of(path, label, Type.FLAG);
   }
 
-  /** One of several; the first is taken where nothing was chosen and the field is required. */
+  /**
+   * One of several, kept as a number where every choice is one; the first is taken where nothing
+   * was chosen and the field is required.
+   */
   public static Field oneOf(String path, String label, List<Choice> choices) {
     return new Field(path, label, Type.ONE_OF, null, "", "", choices, false);
   }
@@ -113,6 +118,11 @@ public record Field(
   /** A secret, which a page never sends back. */
   public static Field password(String path, String label) {
     return of(path, label, Type.PASSWORD);
+  }
+
+  /** A file to be sent along. */
+  public static Field file(String path, String label) {
+    return of(path, label, Type.FILE);
   }
 
   /** A value that is not shown. */

@@ -39,6 +39,9 @@ final class FormDocument {
     JsonNode old = parsed(before);
     ObjectNode root = old.isObject() ? old.deepCopy() : NODES.objectNode();
     for (Field field : form.shape().fields()) {
+      if (field.type() == Field.Type.FILE) {
+        continue;
+      }
       put(root, field.path(), node(field, form, at(old, field.path())));
     }
     prune(root);
@@ -77,6 +80,8 @@ final class FormDocument {
     return switch (field.type()) {
       case NUMBER -> number(field.measure(), form.units(), first, before);
       case NUMBERS -> numbers(field.measure(), form.units(), first, before);
+      case ONE_OF ->
+          numeric(field) ? number(null, form.units(), first, before) : NODES.textNode(first);
       case FLAG -> NODES.booleanNode(first.equals("true") || first.equals("on"));
       case SOME_OF -> {
         ArrayNode list = NODES.arrayNode();
@@ -85,6 +90,10 @@ final class FormDocument {
       }
       default -> NODES.textNode(first);
     };
+  }
+
+  private static boolean numeric(Field field) {
+    return field.choices().stream().allMatch(choice -> NUMBER.matcher(choice.value()).matches());
   }
 
   private static JsonNode numbers(

@@ -1,0 +1,152 @@
+package leafturn.web;
+
+import java.time.ZoneId;
+import java.util.ArrayList;
+import java.util.Arrays;
+import java.util.List;
+import leafturn.model.Parameters;
+import leafturn.model.grass.Species;
+import leafturn.quantity.Measure;
+import leafturn.quantity.Units;
+import leafturn.records.SoilTextures;
+import leafturn.records.book.Sheet;
+import leafturn.records.round.ExampleStation;
+import leafturn.records.sheet.WeatherStation;
+import leafturn.web.form.Field;
+import leafturn.web.form.Field.Choice;
+import leafturn.web.form.Form;
+import leafturn.web.form.FormShape;
+import leafturn.web.form.FormShape.Group;
+
+/** The form that begins a property: only what must be known, with what stands in for the rest. */
+final class NewPropertyForm {
+  /** The choice of the example record in the field {@link #STATION}. */
+  static final String EXAMPLE = "example";
+
+  static final String STATION = "station";
+
+  private NewPropertyForm() {}
+
+  /** The form with its defaults filled in. */
+  static Form begun(List<Sheet<WeatherStation>> stations, ZoneId zone, Units units) {
+    double heightMm = usualHeightMm(Species.TALL_FESCUE);
+    return Form.blank(shape(stations, units), units)
+        .with("property.timeZone", zone.getId())
+        .with(STATION, stations.isEmpty() ? EXAMPLE : stations.get(0).id())
+        .with("lawn.name", "Lawn")
+        .with("lawn.grass", Species.TALL_FESCUE.commonName())
+        .with("lawn.soil.texture", "loam")
+        .with("programme.mowing.heightMm", Measure.HEIGHT.typed(heightMm, units))
+        .with("programme.mowing.clippings.returnedShare", "1");
+  }
+
+  static FormShape shape(List<Sheet<WeatherStation>> stations, Units units) {
+    return new FormShape(List.of(place(), weather(stations), lawn(), keeping(units)));
+  }
+
+  private static Group place() {
+    return new Group(
+        "The property",
+        "",
+        List.of(
+            Field.text("property.name", "Name").hint("What its people call it.").needed(),
+            Field.number("property.latitudeDeg", "Latitude", "degrees, south negative")
+                .hint("For the length of the days and the sun. Half a degree is near enough.")
+                .needed(),
+            Field.number("property.elevationM", "Height above sea level", Measure.DISTANCE)
+                .hint("Left empty: sea level. It changes evaporation by a few per cent."),
+            Field.text("property.timeZone", "Time zone")
+                .hint("Taken from this computer. It says when a day begins there.")
+                .needed()));
+  }
+
+  private static Group weather(List<Sheet<WeatherStation>> stations) {
+    List<Choice> choices = new ArrayList<>();
+    for (Sheet<WeatherStation> station : stations) {
+      if (!station.content().standIn()) {
+        choices.add(new Choice(station.id(), station.content().name()));
+      }
+    }
+    choices.add(new Choice(EXAMPLE, "Example record: " + ExampleStation.ORIGIN));
+    return new Group(
+        "Its weather",
+        "",
+        List.of(
+            Field.oneOf(STATION, "Daily record", choices)
+                .hint(
+                    "The example lets you start at once, with weather that is not yours; add a"
+                        + " record of your own under Weather, and the advice follows it.")
+                .needed()));
+  }
+
+  private static Group lawn() {
+    List<Choice> grasses =
+        Arrays.stream(Species.values())
+            .map(
+                grass ->
+                    new Choice(
+                        grass.commonName(),
+                        grass.runAgainstStudies()
+                            ? grass.commonName()
+                            : grass.commonName() + " (from literature ranges only)"))
+            .toList();
+    return new Group(
+        "Its first lawn",
+        "",
+        List.of(
+            Field.text("lawn.name", "Name").needed(),
+            Field.oneOf("lawn.grass", "Grass", grasses)
+                .hint("Of a mixture, the grass there is most of.")
+                .needed(),
+            Field.number("lawn.areaM2", "Area", Measure.AREA)
+                .hint("Length times width will do. Without it there are no bags and minutes."),
+            Field.oneOf(
+                    "lawn.soil.texture",
+                    "Soil",
+                    SoilTextures.names().stream().map(Choice::of).toList())
+                .hint(
+                    "Loam is the middle between sand and clay, and the model's own default. Sand"
+                        + " falls apart in the hand, clay rolls into a ribbon.")
+                .needed(),
+            Field.number("lawn.mower.deckWidthMm", "Cutting width of the mower", Measure.HEIGHT)
+                .hint("For minutes. Left empty: no minutes."),
+            Field.number("lawn.mower.bagLitres", "Bag", Measure.VOLUME)
+                .hint("For counting bags. Left empty: no bags.")));
+  }
+
+  private static Group keeping(Units units) {
+    return new Group(
+        "How it is kept",
+        "",
+        List.of(
+            Field.number("programme.mowing.heightMm", "Cut height", Measure.HEIGHT)
+                .hint(usualHeights(units))
+                .needed(),
+            Field.number("programme.mowing.trigger.everyDays", "Mown every so many days", "days")
+                .hint("Left empty: when a third of the height would come off, the usual rule."),
+            Field.oneOf(
+                    "programme.mowing.clippings.returnedShare",
+                    "Clippings so far",
+                    List.of(
+                        new Choice("1", units == Units.US ? "left" : "returned"),
+                        new Choice("0", units == Units.US ? "bagged" : "collected"),
+                        new Choice("0.5", "half and half")))
+                .hint("What was done so far sets the soil and thatch the model starts from.")
+                .needed()));
+  }
+
+  private static String usualHeights(Units units) {
+    List<String> heights = new ArrayList<>();
+    for (Species grass : Species.values()) {
+      if (grass.runAgainstStudies()) {
+        heights.add(
+            Measure.HEIGHT.typed(usualHeightMm(grass), units) + " for " + grass.commonName());
+      }
+    }
+    return "Usual: " + String.join(", ", heights) + " (the model's own heights, see Sources).";
+  }
+
+  private static double usualHeightMm(Species grass) {
+    return Parameters.of(grass).get("Href");
+  }
+}
