@@ -42,8 +42,7 @@ final class PropertyRoom implements Room {
   private void begin(Context context) {
     Visitor visitor = Guest.visitor(context);
     Units units = visitor.person().units();
-    Form form =
-        Form.sent(NewPropertyForm.shape(stations(), units), units, context.formParamMap());
+    Form form = Form.sent(NewPropertyForm.shape(stations(), units), units, context.formParamMap());
     try {
       NewProperty begun =
           desk.book().write(visitor.person().name(), writing -> begin(writing, form));

@@ -56,8 +56,7 @@ public record NewProperty(
     }
     ObjectNode lawn = part(root, "lawn");
     lawn.put("property", propertyId);
-    String lawnAddress =
-        free(taken, property.path("name").asText(), lawn.path("name").asText());
+    String lawnAddress = free(taken, property.path("name").asText(), lawn.path("name").asText());
     lawn.put("address", lawnAddress);
     ObjectNode programme = part(root, "programme");
     programme.put("lawn", lawnId).put("from", from.toString());
@@ -71,13 +70,11 @@ public record NewProperty(
     }
     checkTogether(readProperty, readLawn, readProgramme);
     String programmeId = UUID.randomUUID().toString();
-    return new NewProperty(
-        propertyId, readProperty, lawnId, readLawn, programmeId, readProgramme);
+    return new NewProperty(propertyId, readProperty, lawnId, readLawn, programmeId, readProgramme);
   }
 
   /** What is right one by one may yet not go together, for instance the soil's water contents. */
-  private static void checkTogether(
-      Property property, LawnSheet lawn, ProgrammeSheet programme) {
+  private static void checkTogether(Property property, LawnSheet lawn, ProgrammeSheet programme) {
     try {
       LawnFile.read(LawnDocument.compose(property, null, lawn, programme));
     } catch (InputException wrong) {
