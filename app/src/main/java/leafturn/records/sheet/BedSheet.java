@@ -1,6 +1,7 @@
 package leafturn.records.sheet;
 
 import leafturn.records.JsonObject;
+import leafturn.records.shape.Outline;
 import org.jspecify.annotations.Nullable;
 
 /**
@@ -8,7 +9,8 @@ import org.jspecify.annotations.Nullable;
  *
  * @param property id of the property
  * @param name what its people call it, 1 to 80 characters
- * @param areaM2 m2, 0.1 to 1,000,000, or null
+ * @param outline its shape, or null
+ * @param areaM2 area as somebody measured it, m2, 0.1 to 1,000,000, or null for that of the outline
  * @param mulchDepthMm depth of mulch it may carry, mm, 0 to 300, or null
  * @param growing what grows there, in words, or null
  * @param mostNKgPerHa most nitrogen it may take a year, kg/ha, 0 to 1000, or null
@@ -17,6 +19,7 @@ import org.jspecify.annotations.Nullable;
 public record BedSheet(
     String property,
     String name,
+    @Nullable Outline outline,
     @Nullable Double areaM2,
     @Nullable Double mulchDepthMm,
     @Nullable String growing,
@@ -27,12 +30,18 @@ public record BedSheet(
   static BedSheet read(JsonObject json) {
     String property = json.requiredId("property", "the property it lies on");
     String name = json.requiredText("name", Limits.NAME, "what its people call it");
+    Outline outline = Part.read(json, "outline", Outline::read);
     Double area = json.number("areaM2", 0.1, 1e6, "m2");
     Double depth = json.number("mulchDepthMm", 0, 300, "mm");
     String growing = json.text("growing", Limits.SENTENCE);
     Double mostN = json.number("mostNKgPerHa", 0, 1000, "kg/ha");
     String note = json.text("note", Limits.NOTE);
     json.end();
-    return new BedSheet(property, name, area, depth, growing, mostN, note);
+    return new BedSheet(property, name, outline, area, depth, growing, mostN, note);
+  }
+
+  /** The area, m2: as measured, else that of the outline, else null. */
+  public @Nullable Double surfaceM2() {
+    return areaM2 == null && outline != null ? Double.valueOf(outline.areaM2()) : areaM2;
   }
 }

@@ -65,7 +65,7 @@ public final class LawnDocument {
             programme == null ? null : programme.irrigation(),
             lawn.spinUpYears(),
             lawn.parameters(),
-            lawn.areaM2(),
+            lawn.surfaceM2(),
             lawn.shadeFraction(),
             mower == null ? null : mower.forModel());
     return new SourceText(lawn.address(), Document.of(document));

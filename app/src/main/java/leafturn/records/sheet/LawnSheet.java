@@ -6,6 +6,7 @@ import leafturn.model.grass.Species;
 import leafturn.records.JsonObject;
 import leafturn.records.LawnParts;
 import leafturn.records.SoilFields;
+import leafturn.records.shape.Outline;
 import org.jspecify.annotations.Nullable;
 
 /**
@@ -16,7 +17,8 @@ import org.jspecify.annotations.Nullable;
  * @param name what its people call it, 1 to 80 characters
  * @param address its name in addresses, see {@link Address}
  * @param habit how it is kept, in a sentence, or null
- * @param areaM2 m2, 1 to 1,000,000, or null
+ * @param outline its shape, or null
+ * @param areaM2 area as somebody measured it, m2, 1 to 1,000,000, or null for that of the outline
  * @param slopePercent fall of the ground in per cent, 0 to 100, or null
  * @param grass common name of the grass
  * @param soil the soil
@@ -31,6 +33,7 @@ public record LawnSheet(
     String name,
     String address,
     @Nullable String habit,
+    @Nullable Outline outline,
     @Nullable Double areaM2,
     @Nullable Double slopePercent,
     String grass,
@@ -50,12 +53,13 @@ public record LawnSheet(
     String name = json.requiredText("name", Limits.NAME, "what its people call it");
     String address = Address.read(json);
     String habit = json.text("habit", Limits.SENTENCE);
+    Outline outline = Part.read(json, "outline", Outline::read);
     Double area = LawnParts.areaM2(json);
     Double slope = json.number("slopePercent", 0, 100, "%");
     Species grass = LawnParts.grass(json);
     SoilFields soil = SoilFields.read(json.object("soil"));
     Double shade = LawnParts.shadeFraction(json);
-    MowerSheet mower = json.has("mower") ? MowerSheet.read(json.object("mower")) : null;
+    MowerSheet mower = Part.read(json, "mower", MowerSheet::read);
     Integer spinUp = LawnParts.spinUpYears(json);
     var parameters = LawnParts.parameters(json.object("parameters"), grass, new ArrayList<>());
     String note = json.text("note", Limits.NOTE);
@@ -66,6 +70,7 @@ public record LawnSheet(
         name,
         address,
         habit,
+        outline,
         area,
         slope,
         grassName,
@@ -75,5 +80,10 @@ public record LawnSheet(
         spinUp,
         parameters,
         note);
+  }
+
+  /** The area, m2: as measured, else that of the outline, else null. */
+  public @Nullable Double surfaceM2() {
+    return areaM2 == null && outline != null ? Double.valueOf(outline.areaM2()) : areaM2;
   }
 }

@@ -56,9 +56,8 @@ public record VisitSheet(
     String lawn = json.requiredId("lawn", "the lawn");
     LocalDate day = json.requiredDate("day");
     List<Double> heights = Readings.grassMm(json);
-    Cover cover = json.has("cover") ? Cover.read(json.object("cover")) : null;
-    Compaction compaction =
-        json.has("compaction") ? Compaction.read(json.object("compaction")) : null;
+    Cover cover = Part.read(json, "cover", Cover::read);
+    Compaction compaction =Part.read(json, "compaction", Compaction::read);
     List<Double> plugs = Readings.thatchMm(json, "thatchPlugsMm");
     List<FixedPoint> photographs =
         json.objects("photographs").stream().map(FixedPoint::read).toList();

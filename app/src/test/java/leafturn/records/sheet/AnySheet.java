@@ -12,6 +12,10 @@ import leafturn.model.grass.Species;
 import leafturn.model.lawn.CalendarDay;
 import leafturn.records.ProgrammeFields;
 import leafturn.records.SoilFields;
+import leafturn.records.shape.Anchor;
+import leafturn.records.shape.Outline;
+import leafturn.records.shape.Patch;
+import leafturn.records.shape.Ring;
 import org.jspecify.annotations.Nullable;
 
 /**
@@ -119,6 +123,7 @@ public final class AnySheet {
         any.text(),
         any.address(),
         any.maybe(any::text),
+        any.maybe(this::outline),
         any.maybe(() -> any.number(1, 1e6)),
         any.maybe(() -> any.number(0, 100)),
         any.one(Arrays.asList(Species.values())).commonName(),
@@ -128,6 +133,17 @@ public final class AnySheet {
         any.maybe(() -> any.whole(0, 200)),
         parameters(),
         any.maybe(any::note));
+  }
+
+  /** A rectangle, perhaps with a hole, perhaps with a place on the earth. */
+  private Outline outline() {
+    double lengthM = any.number(4, 60);
+    double widthM = any.number(4, 60);
+    Ring edge = Ring.of(0, 0, lengthM, 0, lengthM, widthM, 0, widthM);
+    List<Ring> holes = any.yes() ? List.of(Ring.of(1, 1, 2, 1, 2, 2)) : List.of();
+    return new Outline(
+        List.of(new Patch(edge, holes)),
+        any.maybe(() -> new Anchor(any.number(-180, 180), any.number(-85, 85))));
   }
 
   private Map<String, Double> parameters() {
@@ -226,6 +242,7 @@ public final class AnySheet {
     return new BedSheet(
         property,
         any.text(),
+        any.maybe(this::outline),
         any.maybe(() -> any.number(0.1, 1e6)),
         any.maybe(() -> any.number(0, 300)),
         any.maybe(any::text),

@@ -2,6 +2,8 @@ package leafturn.records.sheet;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
+import leafturn.records.LawnFile;
+import leafturn.records.SourceText;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
@@ -77,6 +79,8 @@ class LawnSheetsTest {
           """
           /property =                     | property            | the id of the property
           /areaM2 = 0                     | areaM2              | from 1 to 1000000
+          /outline = {}                   | outline.patches     | the pieces of the outline
+          /outline = 3                    | outline             | object in braces
           /slopePercent = 101             | slopePercent        | from 0 to 100, %
           /grass =                        | grass               | one of tall fescue
           /grass = "fescue"               | grass               | not a grass known here
@@ -129,6 +133,19 @@ class LawnSheetsTest {
         .singleElement()
         .satisfies(fault -> assertThat(fault.field()).isEqualTo(field))
         .satisfies(fault -> assertThat(fault.sentence()).contains(words));
+  }
+
+  @Test
+  void takesTheAreaFromTheOutlineUnlessSomebodyMeasuredIt() {
+    String outline = "/outline = {\"patches\": [{\"edge\": [[0, 0], [20, 0], [20, 10], [0, 10]]}]}";
+    LawnSheet measured = Kind.LAWN.read(Changed.document(LAWN, outline));
+    assertThat(measured.surfaceM2()).isEqualTo(900);
+    LawnSheet drawn = Kind.LAWN.read(Changed.document(LAWN, outline + " ; /areaM2 ="));
+    assertThat(drawn.surfaceM2()).isEqualTo(200);
+    Property property = Kind.PROPERTY.read(Changed.document(PROPERTY, ""));
+    SourceText composed = LawnDocument.compose(property, null, drawn, null);
+    assertThat(LawnFile.read(composed).lawn().ground().areaM2()).isEqualTo(200);
+    assertThat(Kind.LAWN.read(Changed.document(LAWN, "/areaM2 =")).surfaceM2()).isNull();
   }
 
   @Test

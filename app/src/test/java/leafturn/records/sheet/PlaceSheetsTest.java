@@ -70,6 +70,7 @@ class PlaceSheetsTest {
           """
           /property =          | property     | the id of the property
           /name =              | name         | what its people call it
+          /outline = {}        | outline.patches | the pieces of the outline
           /areaM2 = 0          | areaM2       | from 0.1 to 1000000, m2
           /mulchDepthMm = 301  | mulchDepthMm | from 0 to 300, mm
           /mostNKgPerHa = 1001 | mostNKgPerHa | from 0 to 1000, kg/ha
@@ -141,7 +142,9 @@ class PlaceSheetsTest {
     IntakeSheet intake = Kind.INTAKE.read(Changed.document(INTAKE, ""));
     assertThat(intake.aims()).containsExactly(Aim.PLAY, Aim.LEAST_WORK);
     assertThat(intake.mowing().deckHeightsMm()).containsExactly(38.0, 51.0);
-    assertThat(Kind.BED.read(Changed.document(BED, "")).mulchDepthMm()).isEqualTo(50);
+    BedSheet bed = Kind.BED.read(Changed.document(BED, ""));
+    assertThat(bed.mulchDepthMm()).isEqualTo(50);
+    assertThat(bed.surfaceM2()).isEqualTo(14);
     assertThat(Kind.HEAP.read(Changed.document(HEAP, "")).heapKind())
         .isEqualTo(HeapSheet.HeapKind.HOT);
     assertThat(Kind.PHOTOGRAPH.read(Changed.document(PHOTOGRAPH, "")).lawn()).isEqualTo(Changed.ID);
