@@ -75,13 +75,34 @@ final class JsonTree {
         switch (token) {
           case START_OBJECT -> members(path);
           case START_ARRAY -> items(path);
-          case VALUE_STRING -> parser.getText();
+          case VALUE_STRING -> text(path);
           case VALUE_NUMBER_INT, VALUE_NUMBER_FLOAT -> number();
           case VALUE_TRUE -> true;
           case VALUE_FALSE -> false;
           default -> null;
         };
     return new JsonValue(path, line, content);
+  }
+
+  /** A text; characters that no database or file can be trusted to give back are a fault. */
+  private String text(String path) throws IOException {
+    String text = parser.getText();
+    text.codePoints()
+        .filter(JsonTree::isNoText)
+        .findFirst()
+        .ifPresent(
+            character ->
+                faults.add(
+                    line(),
+                    path,
+                    "it holds the character U+%04X, which is no text; remove it."
+                        .formatted(character)));
+    return text;
+  }
+
+  private static boolean isNoText(int character) {
+    boolean control = Character.isISOControl(character) && "\t\n\r".indexOf(character) < 0;
+    return control || Character.getType(character) == Character.SURROGATE;
   }
 
   /** Not finite for NaN, INF and numbers beyond the range of doubles; who asks for it says so. */

@@ -4,6 +4,7 @@ import java.util.ArrayList;
 import java.util.Map;
 import leafturn.model.grass.Species;
 import leafturn.records.JsonObject;
+import leafturn.records.LawnFile;
 import leafturn.records.LawnParts;
 import leafturn.records.SoilFields;
 import leafturn.records.shape.Outline;
@@ -65,21 +66,32 @@ public record LawnSheet(
     String note = json.text("note", Limits.NOTE);
     json.end();
     String grassName = grass == null ? "" : grass.commonName();
-    return new LawnSheet(
-        property,
-        name,
-        address,
-        habit,
-        outline,
-        area,
-        slope,
-        grassName,
-        soil,
-        shade,
-        mower,
-        spinUp,
-        parameters,
-        note);
+    LawnSheet lawn =
+        new LawnSheet(
+            property,
+            name,
+            address,
+            habit,
+            outline,
+            area,
+            slope,
+            grassName,
+            soil,
+            shade,
+            mower,
+            spinUp,
+            parameters,
+            note);
+    if (!parameters.isEmpty()) {
+      lawn.checkTogether();
+    }
+    return lawn;
+  }
+
+  /** Parameters may be right one by one and yet not go together: then no model runs with them. */
+  private void checkTogether() {
+    var somewhere = new Property("", "", 50, null, null, "UTC", null, null);
+    LawnFile.read(LawnDocument.compose(somewhere, null, this, null));
   }
 
   /** The area, m2: as measured, else that of the outline, else null. */

@@ -57,7 +57,7 @@ public record VisitSheet(
     LocalDate day = json.requiredDate("day");
     List<Double> heights = Readings.grassMm(json);
     Cover cover = Part.read(json, "cover", Cover::read);
-    Compaction compaction =Part.read(json, "compaction", Compaction::read);
+    Compaction compaction = Part.read(json, "compaction", Compaction::read);
     List<Double> plugs = Readings.thatchMm(json, "thatchPlugsMm");
     List<FixedPoint> photographs =
         json.objects("photographs").stream().map(FixedPoint::read).toList();

@@ -11,6 +11,7 @@ import leafturn.records.Examples;
 import leafturn.records.LawnFile;
 import leafturn.records.LawnReading;
 import leafturn.records.SourceText;
+import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.ValueSource;
 
@@ -46,6 +47,20 @@ class LawnDocumentTest {
       assertThat(actual.lawn().programme()).isEqualTo(expected.lawn().programme());
     }
     assertThat(actual.notes()).isEqualTo(expected.notes());
+  }
+
+  @Test
+  void composesADescriptionThatCanBeReadFromSheetsOfAnyKind() {
+    for (long seed = 0; seed < 300; seed++) {
+      AnySheet any = new AnySheet(seed);
+      LawnSheet lawn = any.of(Kind.LAWN);
+      SourceText composed =
+          LawnDocument.compose(
+              any.of(Kind.PROPERTY), any.of(Kind.STATION), lawn, any.of(Kind.PROGRAMME));
+      assertThat(LawnFile.read(composed).lawn().ground().areaM2())
+          .as("seed %d", seed)
+          .isEqualTo(lawn.surfaceM2());
+    }
   }
 
   private static Property property(JsonNode file) {

@@ -96,6 +96,7 @@ class LawnSheetsTest {
           /mower/colour = "red"           | mower.colour        | no such field
           /spinUpYears = 1.5              | spinUpYears         | not a whole number
           /parameters/gmx = 1             | parameters.gmx      | did you mean gmax?
+          /parameters/fc = 0.05           | parameters          | must be below
           /habit = 3                      | habit               | a text in quotation marks
           """)
   void refusesAFaultyLawn(String changes, String field, String words) {

@@ -47,6 +47,8 @@ class LogSheetTest {
           /weightKg = "much"            | weightKg       | is not a number
           /minutes = 2000               | minutes        | from 0 to 1440
           /twoPasses = "yes"            | twoPasses      | true or false
+          /note = "a\\u0000b"            | note           | U+0000, which is no text
+          /wentTo = "a\\ud800"           | wentTo         | U+D800, which is no text
           /photographs = [3]            | photographs[0] | 3 is no id; give the id of a photograph
           /photographs = [ID, ID]       | photographs[1] | stands in the list already
           /photographs = ID             | photographs    | it is not a list
