@@ -4,7 +4,6 @@ import java.net.URI;
 import java.time.Clock;
 import java.util.concurrent.Callable;
 import leafturn.records.book.Book;
-import leafturn.records.book.BookPlace;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Mixin;
 import picocli.CommandLine.Model.CommandSpec;
@@ -24,13 +23,7 @@ public final class ServeCommand implements Callable<Integer> {
   private final Serving serving;
   private final Clock clock;
 
-  @Option(
-      names = "--book",
-      required = true,
-      paramLabel = "PLACE",
-      description = "The folder of the book, or the jdbc:postgresql: URL of its database.")
-  @SuppressWarnings("NullAway.Init") // picocli sets it before the command runs
-  private String place;
+  @Mixin private final BookOption place = new BookOption();
 
   @Option(
       names = "--port",
@@ -57,7 +50,7 @@ public final class ServeCommand implements Callable<Integer> {
   @Override
   public Integer call() {
     Serving.checkPort(port);
-    Book book = Book.open(BookPlace.of(place), clock);
+    Book book = Book.open(place.place(), clock);
     boolean served = false;
     try {
       URI address = serving.start(book, port, () -> {});

@@ -2,8 +2,10 @@ package leafturn.web;
 
 import io.javalin.http.Context;
 import java.time.Clock;
+import java.time.Duration;
 import java.util.Map;
 import leafturn.advice.call.RoundOfLawns;
+import leafturn.quantity.Units;
 import leafturn.records.book.Book;
 import leafturn.records.book.BookTitle;
 import leafturn.records.people.Visitor;
@@ -11,6 +13,9 @@ import leafturn.records.round.BookRound;
 
 /** What the rooms share: the book, the round made from it, the templates and the clock. */
 final class Desk {
+  private static final Duration FOR_A_ROUND = Duration.ofMillis(200);
+  private static final Duration FOR_A_LAWN = Duration.ofSeconds(10);
+
   private final Book book;
   private final Clock clock;
   private final BookRound rounds;
@@ -41,10 +46,23 @@ final class Desk {
     return rounds;
   }
 
-  /** The round of today as far as a visitor may see it. */
+  /**
+   * The round of today as far as a visitor may see it; calls that are not made yet are left out
+   * with a word, so that a round of many lawns is soon there.
+   */
   RoundOfLawns round(Context context) {
     Visitor visitor = Guest.visitor(context);
-    return rounds.today(register -> register.only(visitor::mayRead), visitor.person().units());
+    Units units = visitor.person().units();
+    return rounds.today(register -> register.only(visitor::mayRead), units, FOR_A_ROUND);
+  }
+
+  /** The round of one lawn alone; without any where the visitor may not see it or it is not there. */
+  RoundOfLawns roundOf(Context context, String address) {
+    Visitor visitor = Guest.visitor(context);
+    return rounds.today(
+        register -> register.only(visitor::mayRead).onlyLawn(address),
+        visitor.person().units(),
+        FOR_A_LAWN);
   }
 
   /** Answers with a page that has no day and no weather of its own. */

@@ -28,8 +28,8 @@ final class LawnRoom implements Room {
   }
 
   private void lawn(Context context) {
-    RoundOfLawns round = desk.round(context);
     String address = context.pathParam("address");
+    RoundOfLawns round = desk.roundOf(context, address);
     round
         .lawn(address)
         .ifPresentOrElse(

@@ -21,6 +21,7 @@ public final class LeafturnServer implements AutoCloseable {
   private final Door door;
   private List<Routes.Route> routes = List.of();
   private final Javalin javalin;
+  private final Preparation preparation;
 
   private LeafturnServer(Book book, Clock clock, Listening listening) {
     this.listening = listening;
@@ -28,6 +29,7 @@ public final class LeafturnServer implements AutoCloseable {
     guard = new RequestGuard(listening);
     door = new Door(book, clock, listening, guard);
     javalin = Javalin.create(this::configure);
+    preparation = new Preparation(desk.rounds());
   }
 
   /**
@@ -42,6 +44,7 @@ public final class LeafturnServer implements AutoCloseable {
     LeafturnServer server = new LeafturnServer(book, clock, listening);
     try {
       server.javalin.start();
+      server.preparation.start();
     } catch (JavalinBindException e) {
       throw new CannotListenException(
           "port "
@@ -78,6 +81,7 @@ public final class LeafturnServer implements AutoCloseable {
   /** Stops serving; the book stays open. */
   @Override
   public void close() {
+    preparation.close();
     javalin.stop();
     desk.rounds().close();
   }

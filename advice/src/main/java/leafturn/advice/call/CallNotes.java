@@ -8,6 +8,7 @@ import java.util.List;
 import leafturn.model.lawn.Lawn;
 import leafturn.model.lawn.LogEntry;
 import leafturn.model.lawn.LogKeeper.Correction;
+import leafturn.model.lawn.SiteClimate;
 import leafturn.model.weather.WeatherSeries;
 
 /** What a call filled in, corrected, assumed or does not know. */
@@ -68,11 +69,8 @@ final class CallNotes {
   }
 
   /** How today and the days to come are known. */
-  void weather(Lawn lawn, LawnToday today, WeatherSeries weather, WeatherToCome toCome) {
-    notes.add(
-        today.weatherKnown()
-            ? "Today is taken from the weather record, as the day's own forecast or measurement; its growth is in the height."
-            : "The weather record ends yesterday: heights are those of last evening, and today's weather is that of the possible seasons.");
+  void weather(Lawn lawn, LawnToday today, SiteClimate climate, WeatherToCome toCome) {
+    notes.add(today(today, climate));
     int count = toCome.seasons().size();
     if (toCome.ownYear()) {
       notes.add(
@@ -83,10 +81,19 @@ final class CallNotes {
               "Only %d possible season%s: the ranges are rough, and rarer weather than that is not in them.",
               count, count == 1 ? "" : "s"));
     }
-    if (Replay.borrowsItsFirstYear(lawn, weather, today.on())) {
+    if (Replay.borrowsItsFirstYear(lawn, climate.weather(), today.on())) {
       notes.add(
           "The record's first year had not passed by today, so the spin-up years borrow its later days.");
     }
+  }
+
+  private static String today(LawnToday today, SiteClimate climate) {
+    if (today.weatherKnown()) {
+      return "Today is taken from the weather record, as the day's own forecast or measurement; its growth is in the height.";
+    }
+    return climate.measuredDays() < climate.weather().days()
+        ? "Nobody measured yesterday's weather: heights rest on days that stand in, and today's weather is that of the possible seasons."
+        : "The weather record ends yesterday: heights are those of last evening, and today's weather is that of the possible seasons.";
   }
 
   /** Outcomes at the end of the run. */

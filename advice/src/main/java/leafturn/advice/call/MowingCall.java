@@ -83,7 +83,7 @@ public final class MowingCall {
     MowingCall call = new MowingCall(lawn, today, toCome, new Asked(on, own, asked.units()));
     call.notes.log(log, climate.weather(), on);
     call.notes.corrections(today.corrections());
-    call.notes.weather(lawn, today, climate.weather(), toCome);
+    call.notes.weather(lawn, today, climate, toCome);
     return call.made();
   }
 

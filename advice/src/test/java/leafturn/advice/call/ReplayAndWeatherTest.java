@@ -10,8 +10,10 @@ import java.util.EnumMap;
 import java.util.List;
 import java.util.Map;
 import leafturn.model.lawn.LogEntry;
+import leafturn.model.lawn.SiteClimate;
 import leafturn.model.weather.WeatherSeries;
 import leafturn.model.weather.WeatherSeries.Quantity;
+import leafturn.quantity.Units;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.ValueSource;
@@ -50,6 +52,33 @@ class ReplayAndWeatherTest {
     PossibleSeasons seasons = call(WEATHER, LOG, ON).possibleSeasons();
     assertThat(seasons)
         .isEqualTo(new PossibleSeasons(3, 42, "the days after 20 May in 2012, 2013 and 2015"));
+  }
+
+  @Test
+  void daysThatStandInAreNoPossibleSeasons() {
+    LocalDate next = ON.plusDays(1);
+    Call call = onStandIns(WEATHER, next);
+    assertThat(call.possibleSeasons().madeFrom())
+        .isEqualTo("the days after 20 May in 2012 and 2013");
+    WeatherSeries wetter =
+        CallExamples.changed(WEATHER, Quantity.RAIN_MM, next, WEATHER.lastDay(), 33);
+    assertThat(onStandIns(wetter, next)).isEqualTo(call);
+  }
+
+  @Test
+  void aLawnThatLivesOnStandInsSaysSo() {
+    WeatherSeries untilYesterday = between(WEATHER.firstDay(), ON.minusDays(1));
+    assertThat(onStandIns(untilYesterday, ON.minusDays(9)).notes())
+        .anyMatch(note -> note.contains("days that stand in"))
+        .noneMatch(note -> note.contains("record ends yesterday"));
+  }
+
+  /** The call where the weather from a day on stands in for what was not measured. */
+  private static Call onStandIns(WeatherSeries weather, LocalDate from) {
+    SiteClimate climate =
+        new SiteClimate(weather, CallExamples.fescue().site(), weather.indexOf(from));
+    return MowingCall.of(
+        CallExamples.fescue(), climate, LOG, new Asked(ON, CallRules.standard(), Units.METRIC));
   }
 
   @Test

@@ -1,24 +1,25 @@
 package leafturn.records.round;
 
 import java.time.Clock;
+import java.time.Duration;
 import java.time.LocalDate;
-import java.time.ZoneId;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
-import java.util.concurrent.CompletableFuture;
+import java.util.Set;
 import java.util.concurrent.CompletionException;
 import java.util.concurrent.ConcurrentHashMap;
-import java.util.concurrent.ExecutorService;
-import java.util.concurrent.Executors;
+import java.util.concurrent.ExecutionException;
+import java.util.concurrent.TimeUnit;
+import java.util.concurrent.TimeoutException;
 import java.util.function.UnaryOperator;
+import java.util.stream.Collectors;
 import leafturn.advice.call.LawnOnRound;
 import leafturn.advice.call.LawnWithoutCall;
 import leafturn.advice.call.RoundOfLawns;
 import leafturn.quantity.Units;
 import leafturn.records.book.Book;
-import leafturn.records.book.Sheet;
-import leafturn.records.sheet.WeatherStation;
+import leafturn.records.round.Workers.Urgency;
 import org.jspecify.annotations.Nullable;
 
 /**
@@ -29,12 +30,14 @@ import org.jspecify.annotations.Nullable;
 public final class BookRound implements AutoCloseable {
   private static final String REGISTER = "register";
   private static final String RULES = "rules";
+  private static final Duration AS_LONG_AS_IT_TAKES = Duration.ofDays(1);
 
   private final Book book;
-  private final Clock clock;
+  private final RoundDays days;
   private final LawnCalls calls;
-  private final ExecutorService workers;
+  private final Workers workers = new Workers();
   private final Map<Wanted, Made> made = new ConcurrentHashMap<>();
+  private final Set<Units> readers = ConcurrentHashMap.newKeySet();
   private volatile @Nullable Known known;
 
   /** The register with the revision it was read at. */
@@ -46,9 +49,9 @@ public final class BookRound implements AutoCloseable {
   /** A lawn's call in the words of one kind of reader. */
   private record Wanted(String lawn, Units units) {}
 
-  private record Made(Basis basis, CompletableFuture<LawnOutcome> outcome) {}
+  private record Made(PlacedLawn lawn, Basis basis, CallWork work) {}
 
-  /** A look at the book: its register and the revisions it had then, or later ones. */
+  /** A look at the book: its register and the revisions it had then, or earlier ones. */
   private record Look(Register register, Map<String, Long> revisions) {
     long revision(@Nullable String place) {
       return place == null ? 0 : revisions.getOrDefault(place, 0L);
@@ -61,44 +64,46 @@ public final class BookRound implements AutoCloseable {
    */
   public BookRound(Book book, Clock clock) {
     this.book = book;
-    this.clock = clock;
+    this.days = new RoundDays(clock);
     this.calls = new LawnCalls(book, new Climates());
-    this.workers =
-        Executors.newFixedThreadPool(
-            Runtime.getRuntime().availableProcessors(), BookRound::workerThread);
+    readers.add(Units.METRIC);
   }
 
-  private static Thread workerThread(Runnable work) {
-    Thread thread = new Thread(work, "calls");
-    thread.setDaemon(true);
-    return thread;
-  }
-
-  /** What the book holds now. */
+  /**
+   * What the book holds now.
+   *
+   * @throws leafturn.records.book.BookUnavailableException when the book cannot be read
+   */
   public Register register() {
     return look().register();
   }
 
   /** The round of all lawns today, in metric units; waits until every call is made. */
   public RoundOfLawns today() {
-    return today(UnaryOperator.identity(), Units.METRIC);
+    return today(UnaryOperator.identity(), Units.METRIC, AS_LONG_AS_IT_TAKES);
   }
 
   /**
-   * The round of some lawns today; waits until every call is made.
+   * The round of some lawns today. A lawn whose call is not made when the patience ends stands
+   * among those without one.
    *
-   * @param choice picks the properties and lawns from the register
+   * @param choice picks properties and lawns from the register
    * @param units the units of the reader
+   * @param patience how long to wait for all the calls together
    * @throws leafturn.records.book.BookUnavailableException when the book cannot be read
    */
-  public RoundOfLawns today(UnaryOperator<Register> choice, Units units) {
+  public RoundOfLawns today(UnaryOperator<Register> choice, Units units, Duration patience) {
+    readers.add(units);
+    long end = System.nanoTime() + patience.toNanos();
     Look look = look();
     Register chosen = choice.apply(look.register());
-    List<Made> wanted = chosen.lawns().stream().map(lawn -> made(lawn, look, units)).toList();
+    Urgency urgency = chosen.lawns().size() == 1 ? Urgency.ONE_LAWN : Urgency.ROUND;
+    List<Made> wanted =
+        chosen.lawns().stream().map(lawn -> made(lawn, units, look, urgency)).toList();
     List<LawnOnRound> called = new ArrayList<>();
     List<LawnWithoutCall> notCalled = new ArrayList<>();
     for (Made one : wanted) {
-      LawnOutcome outcome = finished(one.outcome());
+      LawnOutcome outcome = outcome(one, end - System.nanoTime());
       if (outcome instanceof LawnOutcome.Called done) {
         called.add(done.lawn());
       } else if (outcome instanceof LawnOutcome.NotCalled not) {
@@ -107,40 +112,33 @@ public final class BookRound implements AutoCloseable {
     }
     return new RoundOfLawns(
         chosen.title().adviser(),
-        day(chosen),
-        origins(chosen),
+        days.of(chosen),
+        String.join("; ", chosen.weatherOrigins()),
         chosen.title().standing(),
         called,
         notCalled);
   }
 
-  /** The day it is in a book, by the time zone of its first property. */
-  private LocalDate day(Register register) {
-    return register.properties().stream()
-        .findFirst()
-        .map(property -> day(register, ZoneId.of(property.content().timeZone())))
-        .orElseGet(() -> day(register, clock.getZone()));
-  }
-
-  private LocalDate day(Register register, ZoneId zone) {
-    LocalDate fixed = register.title().fixedDay();
-    return fixed == null ? LocalDate.ofInstant(clock.instant(), zone) : fixed;
-  }
-
-  private static String origins(Register register) {
-    List<String> origins = new ArrayList<>();
-    for (PlacedLawn lawn : register.lawns()) {
-      Sheet<WeatherStation> station = lawn.station();
-      if (station != null && !origins.contains(station.content().origin())) {
-        origins.add(station.content().origin());
-      }
+  /**
+   * Has every call made that is not made yet, or rests on something that has changed; returns at
+   * once.
+   *
+   * @throws leafturn.records.book.BookUnavailableException when the book cannot be read
+   */
+  public void prepare() {
+    Look look = look();
+    for (Units units : readers) {
+      look.register().lawns().forEach(lawn -> made(lawn, units, look, Urgency.AHEAD));
     }
-    return String.join("; ", origins);
+    Set<String> there =
+        look.register().lawns().stream().map(lawn -> lawn.lawn().id()).collect(Collectors.toSet());
+    made.keySet().removeIf(wanted -> !there.contains(wanted.lawn()));
   }
 
   private Look look() {
     return book.read(
         reading -> {
+          // The revisions first: what is read after them is of their time or later, never earlier.
           Map<String, Long> revisions = reading.revisions();
           long revision = revisions.getOrDefault(REGISTER, 0L);
           Known before = known;
@@ -153,45 +151,53 @@ public final class BookRound implements AutoCloseable {
         });
   }
 
-  private Made made(PlacedLawn lawn, Look look, Units units) {
+  private Made made(PlacedLawn lawn, Units units, Look look, Urgency urgency) {
     String station = lawn.station() == null ? null : lawn.station().id();
-    LocalDate on = day(look.register(), ZoneId.of(lawn.property().content().timeZone()));
     Basis basis =
         new Basis(
-            on,
+            days.of(look.register(), lawn),
             look.revision(lawn.lawn().id()),
             look.revision(lawn.property().id()),
             look.revision(station),
             look.revision(RULES));
-    return made.compute(
-        new Wanted(lawn.lawn().id(), units),
-        (id, before) ->
-            before != null && before.basis().equals(basis) && !failed(before)
-                ? before
-                : new Made(
-                    basis,
-                    CompletableFuture.supplyAsync(
-                        () -> calls.of(lawn, on, units, basis.station()), workers)));
+    Made current =
+        made.compute(
+            new Wanted(lawn.lawn().id(), units),
+            (wanted, before) ->
+                before != null && before.basis().equals(basis) && !failed(before)
+                    ? before
+                    : new Made(lawn, basis, work(lawn, units, basis)));
+    workers.ask(current.work(), urgency);
+    return current;
+  }
+
+  private CallWork work(PlacedLawn lawn, Units units, Basis basis) {
+    return new CallWork(() -> calls.of(lawn, basis.on(), units, basis.station()));
   }
 
   private static boolean failed(Made before) {
-    return before.outcome().isCompletedExceptionally();
+    return before.work().outcome().isCompletedExceptionally();
   }
 
-  private static LawnOutcome finished(CompletableFuture<LawnOutcome> outcome) {
+  private static LawnOutcome outcome(Made made, long patienceNanos) {
     try {
-      return outcome.join();
-    } catch (CompletionException failure) {
+      return made.work().outcome().get(Math.max(0, patienceNanos), TimeUnit.NANOSECONDS);
+    } catch (TimeoutException underWay) {
+      return LawnOutcome.notCalled(made.lawn(), "Its call is being worked out; look again soon.");
+    } catch (ExecutionException failure) {
       if (failure.getCause() instanceof RuntimeException cause) {
         throw cause;
       }
-      throw failure;
+      throw new CompletionException(failure.getCause());
+    } catch (InterruptedException stopped) {
+      Thread.currentThread().interrupt();
+      return LawnOutcome.notCalled(made.lawn(), "Its call was given up: the program is ending.");
     }
   }
 
-  /** Stops working; calls that are not made yet are given up. */
+  /** Stops working; calls that are not begun yet are given up. */
   @Override
   public void close() {
-    workers.shutdownNow();
+    workers.close();
   }
 }

@@ -2,13 +2,13 @@ package leafturn.records.round;
 
 import java.time.LocalDate;
 import java.util.ArrayList;
+import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
 import leafturn.advice.call.Asked;
 import leafturn.advice.call.Call;
 import leafturn.advice.call.CallRules;
 import leafturn.advice.call.LawnOnRound;
-import leafturn.advice.call.LawnWithoutCall;
 import leafturn.advice.call.MowingCall;
 import leafturn.advice.call.NoCallException;
 import leafturn.model.lawn.Lawn;
@@ -53,7 +53,7 @@ final class LawnCalls {
   LawnOutcome of(PlacedLawn placed, LocalDate on, Units units, long revision) {
     Sheet<WeatherStation> station = placed.station();
     if (station == null) {
-      return notCalled(
+      return LawnOutcome.notCalled(
           placed,
           "There is no weather for this property yet: choose a weather station, or add one.");
     }
@@ -61,19 +61,10 @@ final class LawnCalls {
       Read read = book.read(reading -> read(reading, placed, station, on, revision));
       return new LawnOutcome.Called(called(placed, station, read, on, units));
     } catch (InputException wrong) {
-      return notCalled(placed, wrong.faultsByField().get(0).placed());
+      return LawnOutcome.notCalled(placed, wrong.faultsByField().get(0).placed());
     } catch (NoCallException impossible) {
-      return notCalled(placed, "No call can be made: " + impossible.getMessage() + ".");
+      return LawnOutcome.notCalled(placed, "No call can be made: " + impossible.getMessage() + ".");
     }
-  }
-
-  private static LawnOutcome notCalled(PlacedLawn placed, String why) {
-    return new LawnOutcome.NotCalled(
-        new LawnWithoutCall(
-            placed.address(),
-            placed.property().content().name(),
-            placed.lawn().content().name(),
-            why));
   }
 
   private Read read(
@@ -86,8 +77,14 @@ final class LawnCalls {
     return new Read(
         inForce(reading.ofLawn(Kind.PROGRAMME, lawn), on),
         log(reading, lawn),
-        Map.of(),
+        thresholds(reading),
         climates.of(reading, station, revision, on.minusDays(1)));
+  }
+
+  private static Map<String, Double> thresholds(BookReading reading) {
+    Map<String, Double> thresholds = new HashMap<>();
+    reading.all(Kind.RULE).forEach(rule -> thresholds.putAll(rule.content().thresholds()));
+    return thresholds;
   }
 
   private static List<LogEntry> log(BookReading reading, String lawn) {

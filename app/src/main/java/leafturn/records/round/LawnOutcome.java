@@ -10,4 +10,14 @@ sealed interface LawnOutcome {
 
   /** A lawn without one. */
   record NotCalled(LawnWithoutCall lawn) implements LawnOutcome {}
+
+  /** A lawn without a call, and why. */
+  static LawnOutcome notCalled(PlacedLawn placed, String why) {
+    return new NotCalled(
+        new LawnWithoutCall(
+            placed.address(),
+            placed.property().content().name(),
+            placed.lawn().content().name(),
+            why));
+  }
 }

@@ -4,6 +4,7 @@ import java.util.ArrayList;
 import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.Objects;
 import java.util.Optional;
 import java.util.function.Predicate;
 import leafturn.records.book.BookReading;
@@ -73,9 +74,25 @@ public record Register(BookTitle title, List<Sheet<Property>> properties, List<P
         lawns.stream().filter(lawn -> propertyIds.test(lawn.property().id())).toList());
   }
 
+  /** This register with only the lawn of an address and its property; empty without it. */
+  public Register onlyLawn(String address) {
+    List<PlacedLawn> found = lawns.stream().filter(lawn -> lawn.address().equals(address)).toList();
+    return new Register(title, found.stream().map(PlacedLawn::property).toList(), found);
+  }
+
   /** The lawn with this name in addresses. */
   public Optional<PlacedLawn> lawn(String address) {
     return lawns.stream().filter(lawn -> lawn.address().equals(address)).findFirst();
+  }
+
+  /** Where the weather of its lawns comes from, each origin once. */
+  List<String> weatherOrigins() {
+    return lawns.stream()
+        .map(PlacedLawn::station)
+        .filter(Objects::nonNull)
+        .map(station -> station.content().origin())
+        .distinct()
+        .toList();
   }
 
   /** The property with this name in addresses. */
