@@ -56,7 +56,9 @@ final class Desk {
     return rounds.today(register -> register.only(visitor::mayRead), units, FOR_A_ROUND);
   }
 
-  /** The round of one lawn alone; without any where the visitor may not see it or it is not there. */
+  /**
+   * The round of one lawn alone; without any where the visitor may not see it or it is not there.
+   */
   RoundOfLawns roundOf(Context context, String address) {
     Visitor visitor = Guest.visitor(context);
     return rounds.today(
