@@ -13,16 +13,17 @@ import java.util.regex.Pattern;
 
 /**
  * A CSV file (RFC 4180) with a header line, read row by row. Columns are separated by commas; a
- * header with semicolons and no comma makes them semicolons, and then numbers may have a decimal
- * comma.
+ * header without commas but with semicolons or tabs makes them those, and then numbers may have a
+ * decimal comma.
  */
-final class CsvTable {
+public final class CsvTable {
   private static final Pattern NUMBER =
       Pattern.compile("[+-]?(\\d+([.,]\\d*)?|[.,]\\d+)([eE][+-]?\\d{1,3})?");
 
   private final SourceText source;
   private final Faults faults;
-  private final boolean semicolons;
+  private final char separator;
+  private final List<String> headings;
   private final List<String> header;
   private long firstDecimalComma;
   private long firstDecimalPoint;
@@ -33,7 +34,7 @@ final class CsvTable {
    *
    * @throws InputException when there is none, with everything found so far
    */
-  CsvTable(SourceText source, Faults faults) {
+  public CsvTable(SourceText source, Faults faults) {
     this.source = source;
     this.faults = faults;
     String firstLine = source.text().lines().filter(line -> !line.isBlank()).findFirst().orElse("");
@@ -41,20 +42,31 @@ final class CsvTable {
       faults.add("it is empty; a header line with the names of the columns is expected.");
       faults.throwIfAny();
     }
-    this.semicolons = firstLine.indexOf(';') >= 0 && firstLine.indexOf(',') < 0;
-    this.header = readHeader();
+    this.separator = separator(firstLine);
+    this.headings = readHeadings();
+    this.header = headings.stream().map(name -> name.toLowerCase(Locale.ROOT)).toList();
   }
 
-  private List<String> readHeader() {
+  private static char separator(String firstLine) {
+    if (firstLine.indexOf(',') >= 0) {
+      return ',';
+    }
+    return firstLine.indexOf(';') >= 0 ? ';' : firstLine.indexOf('\t') >= 0 ? '\t' : ',';
+  }
+
+  private List<String> readHeadings() {
+    List<String> headings = new ArrayList<>();
     List<String> names = new ArrayList<>();
     try (CsvReader<CsvRecord> reader = open()) {
       CsvRecord first = reader.stream().findFirst().orElseThrow();
       for (String field : first.getFields()) {
-        String name = field.strip().toLowerCase(Locale.ROOT);
+        String heading = field.strip();
+        String name = heading.toLowerCase(Locale.ROOT);
         if (!name.isEmpty() && names.contains(name)) {
           faults.add(first.getStartingLineNumber(), name, "two columns have this name; keep one.");
         }
         names.add(name);
+        headings.add(heading);
       }
     } catch (CsvParseException e) {
       faults.add(1, "the header cannot be read as CSV; check its quotation marks.");
@@ -62,16 +74,26 @@ final class CsvTable {
     } catch (java.io.IOException e) {
       throw new java.io.UncheckedIOException(e);
     }
-    return List.copyOf(names);
+    return List.copyOf(headings);
   }
 
   private CsvReader<CsvRecord> open() {
     return CsvReader.builder()
-        .fieldSeparator(semicolons ? ';' : ',')
+        .fieldSeparator(separator)
         .skipEmptyLines(true)
         .missingFieldStrategy(FieldMismatchStrategy.IGNORE)
         .extraFieldStrategy(FieldMismatchStrategy.IGNORE)
         .ofCsvRecord(source.text());
+  }
+
+  /** Names of the columns as they are written in the file; some may be empty. */
+  public List<String> headings() {
+    return headings;
+  }
+
+  /** True when numbers may have a decimal comma. */
+  public boolean mayHaveDecimalCommas() {
+    return separator != ',';
   }
 
   /** Names of the columns in lower case, in the order of the file; some may be empty. */
@@ -85,7 +107,7 @@ final class CsvTable {
   }
 
   /** Hands over each row after the header; a row of another length is a fault and left out. */
-  void forEachRow(Consumer<Row> use) {
+  public void forEachRow(Consumer<Row> use) {
     long line = 1;
     try (CsvReader<CsvRecord> reader = open();
         CloseableIterator<CsvRecord> records = reader.iterator()) {
@@ -112,12 +134,14 @@ final class CsvTable {
   /** What was understood of the file's form and is worth saying; empty when nothing is. */
   List<String> notes() {
     return firstDecimalComma > 0
-        ? List.of("Columns are separated by semicolons and numbers have decimal commas.")
+        ? List.of(
+            "Columns are separated by %s and numbers have decimal commas."
+                .formatted(separator == ';' ? "semicolons" : "tabs"))
         : List.of();
   }
 
   /** One row of cells. */
-  final class Row {
+  public final class Row {
     private final CsvRecord csvRecord;
 
     private Row(CsvRecord csvRecord) {
@@ -125,12 +149,12 @@ final class CsvTable {
     }
 
     /** Line in the file, from 1. */
-    long line() {
+    public long line() {
       return csvRecord.getStartingLineNumber();
     }
 
     /** Text of a cell without outer blanks. */
-    String text(int column) {
+    public String text(int column) {
       return csvRecord.getField(column).strip();
     }
 
@@ -154,7 +178,7 @@ final class CsvTable {
                 + " was measured.");
         return Double.NaN;
       }
-      if (comma && !semicolons) {
+      if (comma && !mayHaveDecimalCommas()) {
         fault(
             column,
             Faults.quoted(text)

@@ -19,7 +19,8 @@ import org.jspecify.annotations.Nullable;
  * <p>Columns {@code date} and {@code what} are required. A line that is {@code mown} takes {@code
  * height_before_mm}, {@code height_after_mm} and {@code clippings}, one that is {@code fed} takes
  * {@code fast_n_g_m2}, {@code slow_n_g_m2}, {@code p_g_m2} and {@code k_g_m2}, one that is {@code
- * watered} takes {@code water_mm}. {@code note} is free text.
+ * watered} takes {@code water_mm}. {@code note} is free text. A log that a book wrote may have more
+ * columns and tell of more; what the model does not use of it is passed over and noted.
  */
 public final class LogFile {
   /** Largest file that is read, bytes. */
@@ -55,6 +56,7 @@ public final class LogFile {
   private final Faults faults;
   private final List<LogReading.Line> lines = new ArrayList<>();
   private final Map<LogEntry, Long> lineOf = new HashMap<>();
+  private final PassedOver passedOver = new PassedOver();
   private long firstLineOutOfOrder;
 
   private LogFile(SourceText source) {
@@ -91,6 +93,7 @@ public final class LogFile {
           "The entries are not in order of their dates (from line %d on); they were sorted."
               .formatted(firstLineOutOfOrder));
     }
+    notes.addAll(passedOver.notes(table.header()));
     lines.sort(Comparator.comparing(line -> line.entry().day()));
     return new LogReading(lines, notes);
   }
@@ -102,7 +105,7 @@ public final class LogFile {
       }
     }
     for (String name : table.header()) {
-      if (!name.isEmpty() && !COLUMNS.contains(name)) {
+      if (!name.isEmpty() && !COLUMNS.contains(name) && !PassedOver.isColumn(name)) {
         faults.add(
             1,
             "a log has no column %s; %s"
@@ -119,6 +122,9 @@ public final class LogFile {
       row.fault(table.column(DATE), Dates.fault(text));
     }
     String kind = row.text(table.column(WHAT)).toLowerCase(Locale.ROOT);
+    if (passedOver.takes(kind)) {
+      return;
+    }
     if (!KINDS.contains(kind)) {
       row.fault(
           table.column(WHAT),
@@ -129,7 +135,7 @@ public final class LogFile {
     refuseCellsOfOtherKinds(row, kind);
     LogEntry entry = entry(row, kind, day == null ? LocalDate.EPOCH : day);
     if (faults.count() == faultsBefore) {
-      keep(new LogReading.Line(row.line(), entry, note(row)));
+      keep(new LogReading.Line(row.line(), entry, text(row, NOTE)), text(row, PassedOver.ID) == null);
     }
   }
 
@@ -141,14 +147,15 @@ public final class LogFile {
     };
   }
 
-  private @Nullable String note(CsvTable.Row row) {
-    int column = table.column(NOTE);
+  private @Nullable String text(CsvTable.Row row, String name) {
+    int column = table.column(name);
     return column < 0 || row.text(column).isEmpty() ? null : row.text(column);
   }
 
-  private void keep(LogReading.Line line) {
+  /** Keeps a line; without ids, two lines that say the same may be one entered twice. */
+  private void keep(LogReading.Line line, boolean withoutId) {
     Long before = lineOf.putIfAbsent(line.entry(), line.number());
-    if (before != null) {
+    if (before != null && withoutId) {
       faults.add(
           line.number(),
           "the same was entered on line %d; remove one, or tell them apart by their heights."

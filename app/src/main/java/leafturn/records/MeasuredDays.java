@@ -8,6 +8,7 @@ import java.util.EnumMap;
 import java.util.List;
 import java.util.Map;
 import java.util.NavigableMap;
+import java.util.SortedMap;
 import java.util.TreeMap;
 import java.util.function.BiConsumer;
 import leafturn.model.weather.WeatherSeries.Quantity;
@@ -16,6 +17,8 @@ import leafturn.model.weather.WeatherSeries.Quantity;
 final class MeasuredDays {
   static final List<Quantity> REQUIRED =
       List.of(Quantity.MAXIMUM_C, Quantity.MINIMUM_C, Quantity.RAIN_MM);
+
+  private static final int MOST_DAYS_IN_TOTAL = 366;
 
   private final NavigableMap<LocalDate, double[]> days = new TreeMap<>();
   private final List<RainTotal> rainTotals = new ArrayList<>();
@@ -54,6 +57,25 @@ final class MeasuredDays {
 
   List<RainTotal> rainTotals() {
     return rainTotals;
+  }
+
+  /** Shares rain that was read once for several days equally among those that have none. */
+  void shareRainTotals() {
+    for (RainTotal total : rainTotals) {
+      List<LocalDate> without = new ArrayList<>();
+      LocalDate day = total.lastDay();
+      int most = total.days() > 0 ? total.days() : MOST_DAYS_IN_TOTAL;
+      while (without.size() < most
+          && !day.isBefore(firstDay())
+          && Double.isNaN(value(day, Quantity.RAIN_MM))) {
+        without.add(day);
+        day = day.minusDays(1);
+      }
+      if (without.size() == total.days() || total.days() == 0) {
+        without.forEach(
+            each -> put(each, Quantity.RAIN_MM, total.rainMm() / without.size()));
+      }
+    }
   }
 
   boolean isEmpty() {
@@ -112,6 +134,25 @@ final class MeasuredDays {
           columns.forEach((quantity, column) -> column[index] = values[quantity.ordinal()]);
         });
     return columns;
+  }
+
+  /** What was measured, by day; days of which nothing was are left out. */
+  SortedMap<LocalDate, Map<Quantity, Double>> byDay() {
+    SortedMap<LocalDate, Map<Quantity, Double>> measured = new TreeMap<>();
+    days.forEach(
+        (day, values) -> {
+          Map<Quantity, Double> present = new EnumMap<>(Quantity.class);
+          for (Quantity quantity : Quantity.values()) {
+            double value = values[quantity.ordinal()];
+            if (!Double.isNaN(value)) {
+              present.put(quantity, value);
+            }
+          }
+          if (!present.isEmpty()) {
+            measured.put(day, present);
+          }
+        });
+    return measured;
   }
 
   /** Reports each day whose maximum lies below its minimum. */

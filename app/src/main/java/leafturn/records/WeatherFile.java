@@ -22,6 +22,9 @@ public final class WeatherFile {
   /** Largest file that is read, bytes. */
   public static final int LIMIT_BYTES = 50_000_000;
 
+  private static final String FIXED_WIDTH = "GHCN-Daily, fixed width";
+  private static final String ONE_VALUE_A_LINE = "GHCN-Daily, one value a line";
+
   private static final Map<Quantity, String> OPTIONAL =
       Map.of(
           Quantity.WIND_M_PER_S, "wind, where 2 m/s is assumed",
@@ -63,13 +66,13 @@ public final class WeatherFile {
     if (StationMonths.START.matcher(firstLine).lookingAt()) {
       StationElements elements = new StationElements(choice.site(), faults);
       new StationMonths(elements, faults).read(source);
-      return fromStation(elements, "GHCN-Daily, fixed width", List.of(), choice, faults);
+      return fromStation(elements, FIXED_WIDTH, List.of(), choice, faults);
     }
     if (StationDays.START.matcher(firstLine).lookingAt()) {
       StationElements elements = new StationElements(choice.site(), faults);
       StationDays lines = new StationDays(elements, faults);
       lines.read(source);
-      return fromStation(elements, "GHCN-Daily, one value a line", lines.notes(), choice, faults);
+      return fromStation(elements, ONE_VALUE_A_LINE, lines.notes(), choice, faults);
     }
     WeatherCsv csv = new WeatherCsv(source, choice.site(), faults);
     MeasuredDays days = csv.read();
@@ -103,6 +106,38 @@ public final class WeatherFile {
     faults.throwIfAny();
     GapFilling gaps = new GapFilling(measured, true, faults);
     return reading(gaps, place, "days of a book", Counts.NONE, List.of());
+  }
+
+  /** True for a text in one of the forms of GHCN-Daily, false for a table with a header. */
+  public static boolean isStationForm(SourceText source) {
+    String firstLine = source.text().lines().filter(line -> !line.isBlank()).findFirst().orElse("");
+    return StationMonths.START.matcher(firstLine).lookingAt()
+        || StationDays.START.matcher(firstLine).lookingAt();
+  }
+
+  /**
+   * Reads what was measured of a text in one of the forms of GHCN-Daily, and fills no gap.
+   *
+   * @throws InputException with one sentence for each fault of the text
+   */
+  public static ArchiveReading measured(SourceText source) {
+    Faults faults = new Faults(source.name());
+    StationElements elements = new StationElements(null, faults);
+    List<String> notes = new ArrayList<>();
+    String firstLine = source.text().lines().filter(line -> !line.isBlank()).findFirst().orElse("");
+    boolean months = StationMonths.START.matcher(firstLine).lookingAt();
+    if (months) {
+      new StationMonths(elements, faults).read(source);
+    } else {
+      StationDays lines = new StationDays(elements, faults);
+      lines.read(source);
+      notes.addAll(lines.notes());
+    }
+    MeasuredDays days = elements.days(notes);
+    faults.throwIfAny();
+    days.shareRainTotals();
+    return new ArchiveReading(
+        days.byDay(), elements.place(), months ? FIXED_WIDTH : ONE_VALUE_A_LINE, notes);
   }
 
   private static WeatherReading fromStation(

@@ -6,13 +6,13 @@ import leafturn.model.weather.WeatherSeries.Quantity;
 import leafturn.quantity.Range;
 
 /** What daily weather on Earth can be, to catch wrong units and codes for missing values. */
-final class WeatherLimits {
+public final class WeatherLimits {
   private static final Map<Quantity, Range> LIMITS = limits();
 
   private WeatherLimits() {}
 
   /** The range a quantity may take. */
-  static Range of(Quantity quantity) {
+  public static Range of(Quantity quantity) {
     Range range = LIMITS.get(quantity);
     if (range == null) {
       throw new IllegalArgumentException("there are no limits for " + quantity);

@@ -14,7 +14,7 @@ public final class Examples {
   }
 
   /** Text of an example file. */
-  static SourceText text(String name) {
+  public static SourceText text(String name) {
     return SourceText.read(file(name), 50_000_000);
   }
 

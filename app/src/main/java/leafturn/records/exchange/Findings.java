@@ -1,0 +1,96 @@
+package leafturn.records.exchange;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+import leafturn.records.table.Table;
+
+/** What was found while a table was looked at, with its places; the first ones are kept. */
+public final class Findings {
+  /** A table of ten thousand bad cells is told by its first ones and their number. */
+  private static final int KEPT = 200;
+
+  private final Table table;
+  private final Reading reading;
+  private final List<Finding> kept = new ArrayList<>();
+  private int count;
+
+  /**
+   * @param place where, as a person sees it
+   * @param sentence what is there, and what would be right
+   */
+  public record Finding(String place, String sentence) {}
+
+  Findings(Table table, Reading reading) {
+    this.table = table;
+    this.reading = reading;
+  }
+
+  Table table() {
+    return table;
+  }
+
+  Reading reading() {
+    return reading;
+  }
+
+  /** Text of a cell that tells what its row belongs to; empty where there is none. */
+  String text(Table.Row row, String column) {
+    return reading
+        .column(column)
+        .flatMap(reading::place)
+        .map(place -> row.cells().get(place))
+        .orElse("");
+  }
+
+  /** True when the table has such a column. */
+  boolean has(String column) {
+    return reading.column(column).flatMap(reading::place).isPresent();
+  }
+
+  /** Adds one of the table as a whole. */
+  void add(String sentence) {
+    keep(table.file(), sentence);
+  }
+
+  /** Adds one of a row. */
+  void add(Table.Row row, String sentence) {
+    keep(table.place(row), sentence);
+  }
+
+  /** Adds one of a column in a row by the column's name. */
+  void add(Table.Row row, String column, String sentence) {
+    add(row, reading.column(column).orElseThrow(), sentence);
+  }
+
+  /** Adds one of a column in a row, or of the row where that column is not in the table. */
+  void add(Table.Row row, Column column, String sentence) {
+    Optional<Integer> place = reading.place(column);
+    keep(
+        place.isPresent()
+            ? table.place(row, place.get())
+            : table.place(row) + ", " + column.name(),
+        sentence);
+  }
+
+  private void keep(String place, String sentence) {
+    count++;
+    if (kept.size() < KEPT) {
+      kept.add(new Finding(place, capital(sentence)));
+    }
+  }
+
+  private static String capital(String sentence) {
+    return Character.toUpperCase(sentence.charAt(0)) + sentence.substring(1);
+  }
+
+  /** The first of them. */
+  public List<Finding> kept() {
+    return List.copyOf(kept);
+  }
+
+  /** How many there are. */
+  public int count() {
+    return count;
+  }
+}

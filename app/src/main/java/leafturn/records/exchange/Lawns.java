@@ -1,0 +1,71 @@
+package leafturn.records.exchange;
+
+import java.util.List;
+import java.util.Locale;
+import java.util.Optional;
+import leafturn.records.Faults;
+import leafturn.records.NearestName;
+import leafturn.records.book.BookReading;
+import leafturn.records.book.Sheet;
+import leafturn.records.sheet.Kind;
+import leafturn.records.sheet.LawnSheet;
+import leafturn.records.sheet.Property;
+import leafturn.records.table.Table;
+
+/** The lawns of a book, as rows of a table name them. */
+final class Lawns {
+  private final List<Sheet<LawnSheet>> lawns;
+  private final List<Sheet<Property>> properties;
+
+  Lawns(BookReading book) {
+    lawns = book.all(Kind.LAWN);
+    properties = book.all(Kind.PROPERTY);
+  }
+
+  /** The lawn a row names by name or address; empty after a fault. */
+  Optional<Sheet<LawnSheet>> of(Table.Row row, Findings faults) {
+    String name = faults.text(row, LogColumns.LAWN);
+    String property = faults.text(row, LogColumns.PROPERTY);
+    List<Sheet<LawnSheet>> found =
+        lawns.stream()
+            .filter(lawn -> named(name, lawn.content().name(), lawn.content().address()))
+            .filter(lawn -> property.isEmpty() || liesOn(lawn, property))
+            .toList();
+    if (found.size() == 1) {
+      return Optional.of(found.get(0));
+    }
+    faults.add(row, LogColumns.LAWN, fault(name, property, found));
+    return Optional.empty();
+  }
+
+  private String fault(String name, String property, List<Sheet<LawnSheet>> found) {
+    if (name.isEmpty()) {
+      return "the lawn is missing; give its name.";
+    }
+    if (found.isEmpty()) {
+      String where = property.isEmpty() ? "" : " of " + Faults.quoted(property);
+      return "%s is no lawn%s in this book; %s"
+          .formatted(Faults.quoted(name), where, NearestName.advice(name, names()));
+    }
+    return "%d lawns are called %s; name the property too, or give the lawn's address (%s)."
+        .formatted(
+            found.size(),
+            Faults.quoted(name),
+            String.join(", ", found.stream().map(lawn -> lawn.content().address()).toList()));
+  }
+
+  private List<String> names() {
+    return lawns.stream().map(lawn -> lawn.content().name()).distinct().limit(20).toList();
+  }
+
+  private boolean liesOn(Sheet<LawnSheet> lawn, String property) {
+    return properties.stream()
+        .filter(each -> each.id().equals(lawn.content().property()))
+        .anyMatch(each -> named(property, each.content().name(), each.content().address()));
+  }
+
+  private static boolean named(String written, String name, String address) {
+    String plain = written.toLowerCase(Locale.ROOT);
+    return plain.equals(name.toLowerCase(Locale.ROOT)) || plain.equals(address);
+  }
+}

@@ -1,0 +1,264 @@
+package leafturn.records.exchange;
+
+import com.fasterxml.jackson.databind.JsonNode;
+import java.time.LocalDate;
+import java.util.ArrayList;
+import java.util.HashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import leafturn.records.Faults;
+import leafturn.records.LawnFile;
+import leafturn.records.NearestName;
+import leafturn.records.book.BookReading;
+import leafturn.records.book.Sheet;
+import leafturn.records.exchange.Arrivals.NewSheet;
+import leafturn.records.sheet.Address;
+import leafturn.records.sheet.Kind;
+import leafturn.records.sheet.LawnDocument;
+import leafturn.records.sheet.LawnSheet;
+import leafturn.records.sheet.ProgrammeSheet;
+import leafturn.records.sheet.Property;
+import leafturn.records.sheet.WeatherStation;
+import leafturn.records.table.Table;
+import org.jspecify.annotations.Nullable;
+
+/**
+ * Looks at a table of properties and their lawns, one lawn a row. A property is known by its name,
+ * a lawn by its name on its property; what is said of a property may stand in one of its rows only.
+ */
+public final class PropertyImport {
+  private final BookReading book;
+  private final TableLook look;
+  private final LocalDate programmesFrom;
+  private final List<Sheet<WeatherStation>> stations;
+  private final Map<String, Place> places = new HashMap<>();
+  private final Map<String, Table.Row> rowOfLawn = new HashMap<>();
+  private final List<NewSheet<?>> sheets = new ArrayList<>();
+
+  /** A property, in the book or about to come into it, and what the table says of it. */
+  private record Place(String id, Property property, Table.Row row, @Nullable JsonNode said) {}
+
+  private PropertyImport(BookReading book, TableLook look, LocalDate programmesFrom) {
+    this.book = book;
+    this.look = look;
+    this.programmesFrom = programmesFrom;
+    this.stations = book.all(Kind.STATION);
+  }
+
+  /**
+   * Looks at a table.
+   *
+   * @param programmesFrom the day from which programmes hold that name none
+   */
+  public static Preview look(
+      BookReading book, Table table, Reading reading, LocalDate programmesFrom) {
+    TableLook look = new TableLook(table, reading);
+    PropertyImport properties = new PropertyImport(book, look, programmesFrom);
+    if (look.hasColumns("property")) {
+      table.rows().forEach(properties::row);
+    }
+    return look.preview(Arrivals.of(properties.sheets), List.of());
+  }
+
+  private void row(Table.Row row) {
+    String name = look.faults.text(row, PropertyColumns.PROPERTY);
+    if (name.isEmpty()) {
+      look.faults.add(row, PropertyColumns.PROPERTY, "the property is missing; give its name.");
+      return;
+    }
+    String address = Address.of(name);
+    Place place = places.get(address);
+    place = place == null ? firstSeen(row, address) : seenAgain(row, place);
+    if (place != null) {
+      places.put(address, place);
+    }
+    RowDocument lawn = RowDocument.of(PropertyColumns.LAWN, row, look.faults);
+    RowDocument programme = RowDocument.of(PropertyColumns.PROGRAMME, row, look.faults);
+    if (!lawn.isEmpty() || !programme.isEmpty()) {
+      lawn(row, place, lawn, programme);
+    }
+  }
+
+  private @Nullable Place firstSeen(Table.Row row, String address) {
+    RowDocument document = RowDocument.of(PropertyColumns.PROPERTY, row, look.faults);
+    document.put("address", address);
+    station(row, document);
+    Optional<Sheet<Property>> known = book.at(Kind.PROPERTY, address);
+    if (known.isPresent()) {
+      return inBook(row, known.get(), document);
+    }
+    Property property = document.read(Kind.PROPERTY::read);
+    if (property == null) {
+      return null;
+    }
+    String id = Arrivals.idOf("property " + address);
+    if (taken(row, id)) {
+      return null;
+    }
+    sheets.add(new NewSheet<>(Kind.PROPERTY, id, property, "Property " + property.name()));
+    return new Place(id, property, row, document.json());
+  }
+
+  private @Nullable Place inBook(Table.Row row, Sheet<Property> known, RowDocument document) {
+    if (known.withdrawn()) {
+      look.faults.add(
+          row,
+          PropertyColumns.PROPERTY,
+          "a property of this name was withdrawn from the book; restore it or take another name.");
+      return null;
+    }
+    Differences.between(document.json(), Kind.PROPERTY.write(known.content()))
+        .forEach(difference -> conflict(row, PropertyColumns.PROPERTY, difference));
+    look.alreadyThere++;
+    return new Place(known.id(), known.content(), row, null);
+  }
+
+  private @Nullable Place seenAgain(Table.Row row, Place place) {
+    RowDocument document = RowDocument.of(PropertyColumns.PROPERTY, row, look.faults);
+    station(row, document);
+    String before = Kind.PROPERTY.write(place.property());
+    for (Differences.Difference difference : Differences.between(document.json(), before)) {
+      Optional<Column> column = column(PropertyColumns.PROPERTY, difference.path());
+      if (column.isPresent() && place.said() != null) {
+        look.faults.add(
+            row,
+            column.get(),
+            "%s says %s of this property; say the same, or empty this cell."
+                .formatted(look.table.place(place.row()), difference.other()));
+      }
+    }
+    return place;
+  }
+
+  private void station(Table.Row row, RowDocument document) {
+    String name = look.faults.text(row, PropertyColumns.STATION);
+    if (name.isEmpty()) {
+      return;
+    }
+    Optional<Sheet<WeatherStation>> station =
+        stations.stream().filter(each -> each.content().name().equalsIgnoreCase(name)).findFirst();
+    station.ifPresentOrElse(
+        found -> document.put("station", found.id()),
+        () ->
+            look.faults.add(
+                row,
+                PropertyColumns.STATION,
+                "%s is no weather station of this book; %s"
+                    .formatted(Faults.quoted(name), stationAdvice(name))));
+  }
+
+  private String stationAdvice(String name) {
+    List<String> names = stations.stream().map(each -> each.content().name()).toList();
+    return names.isEmpty()
+        ? "add the station first, or empty the cell."
+        : NearestName.advice(name, names);
+  }
+
+  private void lawn(
+      Table.Row row, @Nullable Place place, RowDocument lawn, RowDocument programme) {
+    String name = look.faults.text(row, PropertyColumns.LAWN);
+    if (name.isEmpty()) {
+      look.faults.add(row, PropertyColumns.LAWN, "the lawn has no name; give it one.");
+      return;
+    }
+    String propertyName = look.faults.text(row, PropertyColumns.PROPERTY);
+    String address = Address.of(propertyName, name);
+    Table.Row before = rowOfLawn.putIfAbsent(address, row);
+    if (before != null) {
+      look.faults.add(
+          row,
+          PropertyColumns.LAWN,
+          "this lawn stands in %s too; keep one of them.".formatted(look.table.place(before)));
+      return;
+    }
+    Optional<Sheet<LawnSheet>> known = place == null ? Optional.empty() : known(place, name);
+    if (known.isPresent()) {
+      Differences.between(lawn.json(), Kind.LAWN.write(known.get().content()))
+          .forEach(difference -> conflict(row, PropertyColumns.LAWN, difference));
+      look.alreadyThere++;
+      return;
+    }
+    newLawn(row, place, lawn, programme, address);
+  }
+
+  private Optional<Sheet<LawnSheet>> known(Place place, String name) {
+    return book.ofProperty(Kind.LAWN, place.id()).stream()
+        .filter(lawn -> lawn.content().name().equalsIgnoreCase(name))
+        .findFirst();
+  }
+
+  private void newLawn(
+      Table.Row row,
+      @Nullable Place place,
+      RowDocument lawn,
+      RowDocument programme,
+      String address) {
+    String propertyId = place == null ? Arrivals.idOf("no property") : place.id();
+    String id = Arrivals.idOf("lawn " + propertyId + " " + address);
+    lawn.put("property", propertyId);
+    lawn.put("address", address);
+    LawnSheet sheet = lawn.read(Kind.LAWN::read);
+    boolean programmeTold = !programme.isEmpty();
+    programme.put("lawn", id);
+    if (!programme.has("from")) {
+      programme.put("from", programmesFrom.toString());
+    }
+    ProgrammeSheet yearly = programmeTold ? programme.read(Kind.PROGRAMME::read) : null;
+    if (place == null || sheet == null || (programmeTold && yearly == null) || taken(row, id)) {
+      return;
+    }
+    if (book.at(Kind.LAWN, address).isPresent()) {
+      look.faults.add(
+          row,
+          PropertyColumns.LAWN,
+          "the address %s is taken in the book; give the lawn another name."
+              .formatted(Faults.quoted(address)));
+      return;
+    }
+    // The parts may each be right and yet not go together; the model's own reader says so.
+    lawn.read(
+        text -> LawnFile.read(LawnDocument.compose(place.property(), null, sheet, yearly)));
+    sheets.add(
+        new NewSheet<>(
+            Kind.LAWN,
+            id,
+            sheet,
+            "Lawn %s of %s, %s".formatted(sheet.name(), place.property().name(), sheet.grass())));
+    if (yearly != null) {
+      sheets.add(
+          new NewSheet<>(
+              Kind.PROGRAMME,
+              Arrivals.idOf("programme " + id),
+              yearly,
+              "Programme of %s from %s on".formatted(sheet.name(), yearly.from())));
+    }
+  }
+
+  private boolean taken(Table.Row row, String id) {
+    if (book.find(id).isEmpty()) {
+      return false;
+    }
+    look.faults.add(
+        row,
+        "it was imported before and was renamed or withdrawn since; change it on its page instead.");
+    return true;
+  }
+
+  private void conflict(Table.Row row, String document, Differences.Difference difference) {
+    column(document, difference.path())
+        .ifPresent(
+            column ->
+                look.conflicts.add(
+                    row,
+                    column,
+                    "the book has %s. The book stays as it is."
+                        .formatted(difference.other())));
+  }
+
+  private Optional<Column> column(String document, String path) {
+    return PropertyColumns.ALL.stream()
+        .filter(column -> column.document().equals(document) && column.path().equals(path))
+        .findFirst();
+  }
+}

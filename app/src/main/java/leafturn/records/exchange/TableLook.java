@@ -1,0 +1,62 @@
+package leafturn.records.exchange;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.stream.Collectors;
+import leafturn.records.Faults;
+import leafturn.records.NearestName;
+import leafturn.records.table.Table;
+
+/** What is gathered while a table is looked at; the parts that all kinds of tables share. */
+final class TableLook {
+  final Table table;
+  final Reading reading;
+  final Findings faults;
+  final Findings conflicts;
+  final Findings remarks;
+  int alreadyThere;
+
+  TableLook(Table table, Reading reading) {
+    this.table = table;
+    this.reading = reading;
+    this.faults = new Findings(table, reading);
+    this.conflicts = new Findings(table, reading);
+    this.remarks = new Findings(table, reading);
+  }
+
+  /** Reports columns that must be there and are not; true when all are. */
+  boolean hasColumns(String... names) {
+    for (String name : names) {
+      if (!faults.has(name)) {
+        List<String> unused = reading.unused(table);
+        String near =
+            NearestName.of(name, unused)
+                .map(heading -> " It is perhaps the one called " + Faults.quoted(heading) + ".")
+                .orElse("");
+        faults.add("no column is taken for %s; choose it below, or add it.%s".formatted(name, near));
+      }
+    }
+    for (Column column : reading.doubled()) {
+      faults.add(
+          "two columns are taken for %s; choose one of them below.".formatted(column.name()));
+    }
+    if (table.rows().isEmpty()) {
+      faults.add("it has headings but no rows under them.");
+    }
+    return faults.count() == 0;
+  }
+
+  /** The preview, with what is to be said of the table. */
+  Preview preview(Arrivals arrivals, List<String> moreNotes) {
+    List<String> notes = new ArrayList<>(table.notes());
+    List<String> unused = reading.unused(table);
+    if (!unused.isEmpty()) {
+      notes.add(
+          "Not used: "
+              + unused.stream().map(Faults::quoted).collect(Collectors.joining(", "))
+              + ".");
+    }
+    notes.addAll(moreNotes);
+    return new Preview(table, reading, faults, arrivals, alreadyThere, conflicts, remarks, notes);
+  }
+}

@@ -1,0 +1,179 @@
+package leafturn.records.exchange;
+
+import java.time.LocalDate;
+import java.util.ArrayList;
+import java.util.EnumMap;
+import java.util.HashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Set;
+import java.util.TreeSet;
+import leafturn.model.weather.WeatherSeries.Quantity;
+import leafturn.records.Faults;
+import leafturn.records.ArchiveReading;
+import leafturn.records.SourceText;
+import leafturn.records.WeatherFile;
+import leafturn.records.book.BookReading;
+import leafturn.records.book.StationDay;
+import leafturn.records.book.StationDays;
+import leafturn.records.table.Table;
+
+/**
+ * Looks at daily weather for a station: a table, or a file in one of the forms of GHCN-Daily. What
+ * a day has in the book already is kept; where the file has another value, the book's stands unless
+ * asked otherwise.
+ */
+public final class WeatherImport {
+  private static final Reading NO_COLUMNS = new Reading(List.of(), Map.of());
+
+  private final TableLook look;
+  private final String station;
+  private final boolean replacing;
+  private final Map<LocalDate, StationDay> kept = new HashMap<>();
+  private final Map<LocalDate, Table.Row> rowOfDay = new HashMap<>();
+  private final Set<String> places = new TreeSet<>();
+  private final List<StationDay> days = new ArrayList<>();
+
+  private WeatherImport(BookReading book, TableLook look, String station, boolean replacing) {
+    this.look = look;
+    this.station = station;
+    this.replacing = replacing;
+    StationDays.of(book, station).forEach(day -> kept.put(day.day(), day));
+  }
+
+  /**
+   * Looks at a table.
+   *
+   * @param station id of the station
+   * @param replacing true when the values of the table take the place of those in the book
+   */
+  public static Preview look(
+      BookReading book, Table table, Reading reading, String station, boolean replacing) {
+    TableLook look = new TableLook(table, reading);
+    WeatherImport weather = new WeatherImport(book, look, station, replacing);
+    if (look.hasColumns("date")) {
+      table.rows().forEach(weather::row);
+    }
+    if (weather.places.size() > 1) {
+      look.faults.add(
+          "it holds the weather of %d places (%s, ...); keep the rows of one."
+              .formatted(weather.places.size(), Faults.quoted(weather.places.iterator().next())));
+    }
+    return look.preview(new Arrivals(List.of(), station, weather.days), List.of());
+  }
+
+  /**
+   * Looks at a file in one of the forms of GHCN-Daily.
+   *
+   * @throws leafturn.records.InputException with every fault of the file
+   */
+  public static Preview look(
+      BookReading book, SourceText file, String station, boolean replacing) {
+    ArchiveReading measured = WeatherFile.measured(file);
+    Table table =
+        new Table(file.name(), "", List.of(), List.of(), List.of(), false, List.of());
+    TableLook look = new TableLook(table, NO_COLUMNS);
+    WeatherImport weather = new WeatherImport(book, look, station, replacing);
+    measured
+        .days()
+        .forEach(
+            (day, values) -> {
+              Table.Row none = new Table.Row(0, List.of(), Map.of());
+              weather.day(none, new StationDay(day, values));
+            });
+    List<String> notes = new ArrayList<>();
+    notes.add("The file is %s.".formatted(measured.format()));
+    if (!measured.place().isEmpty()) {
+      notes.add("Station of the file: %s.".formatted(measured.place()));
+    }
+    notes.addAll(measured.notes());
+    return look.preview(new Arrivals(List.of(), station, weather.days), notes);
+  }
+
+  private void row(Table.Row row) {
+    String place = look.faults.text(row, WeatherColumns.LOCATION);
+    if (!place.isEmpty()) {
+      places.add(place);
+    }
+    RowDocument document = RowDocument.of(WeatherColumns.DAY, row, look.faults);
+    if (document.has("day") && document.json().size() == 1) {
+      // A day on which nothing was measured says nothing.
+      return;
+    }
+    StationDay day = document.read(StationDay::read);
+    if (day == null) {
+      return;
+    }
+    Table.Row before = rowOfDay.putIfAbsent(day.day(), row);
+    if (before != null) {
+      look.faults.add(
+          row,
+          "date",
+          "%s stands in %s too; keep one of them."
+              .formatted(day.day(), look.table.place(before)));
+      return;
+    }
+    day(row, day);
+  }
+
+  private void day(Table.Row row, StationDay day) {
+    StationDay before = kept.get(day.day());
+    Map<Quantity, Double> merged = new EnumMap<>(Quantity.class);
+    merged.putAll(day.values());
+    if (before != null) {
+      boolean differs =
+          day.values().entrySet().stream()
+              .anyMatch(
+                  value ->
+                      before.values().containsKey(value.getKey())
+                          && !value.getValue().equals(before.values().get(value.getKey())));
+      if (differs) {
+        tell(row, before);
+      }
+      before.values().forEach((quantity, value) -> keep(merged, quantity, value));
+    }
+    StationDay after = new StationDay(day.day(), merged);
+    if (after.equals(before)) {
+      look.alreadyThere++;
+    } else if (crossed(after)) {
+      look.faults.add(
+          look.table.rows().isEmpty()
+              ? "on %s the book and the file together have a minimum above the maximum; correct one."
+                  .formatted(day.day())
+              : "%s: the book and the table together have a minimum above the maximum; correct one."
+                  .formatted(look.table.place(row)));
+    } else {
+      days.add(after);
+    }
+  }
+
+  private void keep(Map<Quantity, Double> merged, Quantity quantity, double value) {
+    if (replacing) {
+      merged.putIfAbsent(quantity, value);
+    } else {
+      merged.put(quantity, value);
+    }
+  }
+
+  private void tell(Table.Row row, StationDay before) {
+    Findings findings = replacing ? look.remarks : look.conflicts;
+    String sentence =
+        "the book has " + StationDayWords.of(before) + (replacing ? "; it is replaced." : ".");
+    if (look.table.rows().isEmpty()) {
+      findings.add(sentence);
+    } else {
+      findings.add(row, sentence);
+    }
+  }
+
+  private static boolean crossed(StationDay day) {
+    return above(day, Quantity.MINIMUM_C, Quantity.MAXIMUM_C)
+        || above(day, Quantity.HUMIDITY_MINIMUM_PERCENT, Quantity.HUMIDITY_MAXIMUM_PERCENT);
+  }
+
+  private static boolean above(StationDay day, Quantity low, Quantity high) {
+    Double lower = day.values().get(low);
+    Double upper = day.values().get(high);
+    return lower != null && upper != null && lower > upper;
+  }
+}

@@ -1,0 +1,349 @@
+package leafturn.records.exchange;
+
+import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.api.Assertions.assertThatList;
+
+import java.nio.charset.StandardCharsets;
+import java.nio.file.Path;
+import java.time.LocalDate;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Map;
+import leafturn.quantity.Units;
+import leafturn.records.Examples;
+import leafturn.records.LogFile;
+import leafturn.records.SourceText;
+import leafturn.records.book.Sheet;
+import leafturn.records.exchange.Findings.Finding;
+import leafturn.records.exchange.Reading.DateOrder;
+import leafturn.records.exchange.Reading.Pick;
+import leafturn.records.sheet.AnySheet;
+import leafturn.records.sheet.Done;
+import leafturn.records.sheet.Kind;
+import leafturn.records.sheet.LogSheet;
+import leafturn.records.table.Table;
+import leafturn.records.table.TableFile;
+import org.junit.jupiter.api.AfterEach;
+import org.junit.jupiter.api.BeforeEach;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.io.TempDir;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.CsvSource;
+
+class LogImportTest {
+  private static final long SEED = 20_261_125;
+
+  @TempDir Path folder;
+  private ImportBook book;
+
+  @BeforeEach
+  void open() {
+    book = new ImportBook(folder);
+  }
+
+  @AfterEach
+  void close() {
+    book.close();
+  }
+
+  @Test
+  void aLogOfTheCommandLineComesInOnce() {
+    String csv = Examples.text("linden-house-front.log.csv").text();
+    int entries = LogFile.read(new SourceText("log", csv)).lines().size();
+    Preview first = book.log(csv, ImportBook.FRONT);
+    assertThat(first.faults().kept()).isEmpty();
+    assertThat(first.arrivals().count()).isEqualTo(entries);
+    assertThatList(book.entries(ImportBook.FRONT)).isEmpty();
+    book.write(first);
+    Preview again = book.log(csv, ImportBook.FRONT);
+    assertThat(again.alreadyThere()).isEqualTo(entries);
+    assertThat(again.arrivals().count()).isZero();
+    assertThat(again.ready()).isFalse();
+    book.write(first);
+    assertThatList(book.entries(ImportBook.FRONT)).hasSize(entries);
+  }
+
+  @ParameterizedTest
+  @CsvSource(
+      delimiter = '|',
+      quoteCharacter = '`',
+      value = {
+        "2015-02-31,mown,returned,,,|line 2, column A / date|\"2015-02-31\" is not a date",
+        ",mown,returned,,,|line 2, column A / date|It is missing; give a date such as 2015-05-28.",
+        "28/5/2015,mown,returned,,,|line 2, column A / date|choose day first or month first",
+        "2015-05-28,mowed,returned,,,|line 2, column B / what|did you mean mown?",
+        "2015-05-28,,returned,,,|line 2, column B / what|It is missing; give one of mown, fed",
+        "2015-05-28,mown,,,,|line 2, column C / clippings|It is missing; give returned, collected, or",
+        "2015-05-28,mown,mulched,,,|line 2, column C / clippings|give returned, collected, or",
+        "2015-05-28,mown,returned,2,,|line 2, column D / height_before_mm|2 is out of range",
+        "2015-05-28,mown,returned,x,,|line 2, column D / height_before_mm|\"x\" is not a number",
+        "2015-05-28,mown,returned,\"9,5\",,|line 2, column D / height_before_mm|decimal comma",
+        "2015-05-28,mown,returned,,,9|line 2, column F / water_mm|it belongs to watered",
+        "2015-05-28,watered,,,,|line 2, column F / water_mm|It is missing; give a number from 0 to 200",
+        "2015-05-28,fed,,,,|line 2, fast_n_g_m2|at least one of fast_n_g_m2, slow_n_g_m2",
+        "2015-05-28,mown,returned,,perhaps,|line 2, column E / two_passes|give yes or no."
+      })
+  void everyFaultNamesItsCellAndWhatWouldBeRight(String row, String place, String sentence) {
+    Preview preview =
+        book.log("date,what,clippings,height_before_mm,two_passes,water_mm\n" + row, ImportBook.FRONT);
+    assertThat(preview.faults().kept())
+        .singleElement()
+        .satisfies(
+            fault -> {
+              assertThat(fault.place()).isEqualTo(place);
+              assertThat(fault.sentence()).containsIgnoringCase(sentence).matches("[\"\\d\\p{Lu}].*[.?]");
+            });
+    assertThat(preview.ready()).isFalse();
+  }
+
+  @Test
+  void allFaultsAreToldAtOnce() {
+    Preview preview =
+        book.log("date,what\n2015-13-01,fed\n2015-05-28,mown\nx,y\n", ImportBook.FRONT);
+    assertThat(preview.faults().count()).isEqualTo(5);
+    assertThat(preview.faults().kept()).extracting(Finding::place).startsWith("line 2, column A / date");
+  }
+
+  @Test
+  void columnsThatAreMissingOrTakenTwiceAreTold() {
+    assertThat(book.log("day,whatt\n2015-05-28,mown", ImportBook.FRONT).faults().kept())
+        .extracting(Finding::sentence)
+        .containsExactly(
+            "No column is taken for what; choose it below, or add it. It is perhaps the one called"
+                + " \"whatt\".");
+    Table table = ImportBook.csv("date,what,a,b\n2015-05-28,watered,1,2");
+    Column water = column("water_mm");
+    Map<Integer, Pick> picks =
+        Map.of(
+            0, pick(column("date")), 1, pick(column("what")), 2, pick(water), 3, pick(water));
+    Reading twice = new Reading(LogColumns.ALL, picks);
+    Preview preview =
+        book.book().read(reader -> LogImport.look(reader, table, twice, ImportBook.FRONT));
+    assertThat(preview.faults().kept())
+        .extracting(Finding::sentence)
+        .containsExactly("Two columns are taken for water_mm; choose one of them below.");
+  }
+
+  @Test
+  void aRowMayNameItsLawn() {
+    Preview preview =
+        book.log(
+            """
+            property,lawn,date,what,water_mm
+            Linden House,front,2015-05-28,watered,5
+            ,linden-house-back,2015-05-28,watered,6
+            ,Front,2015-05-28,watered,7
+            Mill Race,Bakc,2015-05-28,watered,8
+            ,,2015-05-28,watered,9
+            """,
+            null);
+    assertThat(preview.faults().kept())
+        .containsExactly(
+            new Finding(
+                "line 4, column B / lawn",
+                "2 lawns are called \"Front\"; name the property too, or give the lawn's address"
+                    + " (linden-house-front, mill-race-front)."),
+            new Finding(
+                "line 5, column B / lawn",
+                "\"Bakc\" is no lawn of \"Mill Race\" in this book; did you mean Back?"),
+            new Finding("line 6, column B / lawn", "The lawn is missing; give its name."));
+    assertThat(preview.arrivals().sheets())
+        .extracting(sheet -> sheet.content().lawn())
+        .containsExactly(ImportBook.FRONT, ImportBook.BACK);
+  }
+
+  @Test
+  void otherHeadingsUnitsAndDatesAreReadAsChosen() {
+    Table table = ImportBook.csv("Tag;Arbeit;Höhe vorher;Rest\n28.5.2015;mown;4,5;30%\n");
+    Map<Integer, Pick> picks =
+        Map.of(
+            0, new Pick(column("date"), Units.METRIC, DateOrder.DAY_FIRST),
+            1, pick(column("what")),
+            2, new Pick(column("height_before_mm"), Units.US, DateOrder.YEAR_FIRST),
+            3, pick(column("clippings")));
+    Reading chosen = new Reading(LogColumns.ALL, picks);
+    Preview preview =
+        book.book().read(reader -> LogImport.look(reader, table, chosen, ImportBook.FRONT));
+    assertThat(preview.faults().kept()).isEmpty();
+    assertThat(preview.arrivals().sheets())
+        .singleElement()
+        .satisfies(
+            sheet -> {
+              LogSheet entry = (LogSheet) sheet.content();
+              assertThat(entry.day()).isEqualTo(LocalDate.of(2015, 5, 28));
+              assertThat(entry.done())
+                  .isEqualTo(new Done.Mown(114.3, null, 0.3, null, null, null, null, false));
+            });
+  }
+
+  @Test
+  void headingsTellUnits() {
+    Table table = ImportBook.csv("Date,What,Height before (in),fast N lb/1000 ft2\n");
+    Reading reading = Reading.byHeadings(table, LogColumns.ALL);
+    assertThat(reading.picks()).hasSize(4);
+    assertThat(reading.picks().get(2)).isEqualTo(
+        new Pick(column("height_before_mm"), Units.US, DateOrder.YEAR_FIRST));
+    assertThat(reading.picks().get(3)).isEqualTo(
+        new Pick(column("fast_n_g_m2"), Units.US, DateOrder.YEAR_FIRST));
+  }
+
+  @Test
+  void whatIsSaidTwiceCountsTwiceAndIsRemarked() {
+    String csv = "date,what,water_mm\n2015-05-28,watered,5\n2015-05-28,watered,5\n";
+    Preview preview = book.log(csv, ImportBook.FRONT);
+    assertThat(preview.arrivals().count()).isEqualTo(2);
+    assertThat(preview.remarks().kept())
+        .containsExactly(
+            new Finding("line 3", "It says the same as line 2; both count unless you remove one."));
+    book.write(preview);
+    assertThat(book.log(csv, ImportBook.FRONT).alreadyThere()).isEqualTo(2);
+    Preview third = book.log(csv + "2015-05-28,watered,5\n", ImportBook.FRONT);
+    assertThat(third.arrivals().count()).isEqualTo(1);
+  }
+
+  @Test
+  void theSameWorkOnOneDayIsRemarked() {
+    book.write(book.log("date,what,water_mm\n2015-05-28,watered,5", ImportBook.FRONT));
+    Preview preview = book.log("date,what,water_mm\n2015-05-28,watered,6", ImportBook.FRONT);
+    assertThat(preview.ready()).isTrue();
+    assertThat(preview.remarks().kept())
+        .containsExactly(
+            new Finding(
+                "line 2",
+                "That day the book has watered too: 2015-05-28 watered, 5 mm. Both count unless you"
+                    + " remove one."));
+  }
+
+  @Test
+  void whatWasCorrectedOrWithdrawnSinceIsAConflictAndStays() {
+    String csv =
+        "date,what,water_mm\n2015-05-28,watered,5\n2015-05-29,watered,6\n2015-05-30,watered,7\n";
+    book.write(book.log(csv, ImportBook.FRONT));
+    List<Sheet<LogSheet>> entries = book.entries(ImportBook.FRONT);
+    LogSheet other =
+        Kind.LOG.read(
+            ImportBook.json(
+                "{'lawn': '%s', 'day': '2015-05-28', 'what': 'watered', 'waterMm': 9}"
+                    .formatted(ImportBook.FRONT)));
+    book.book()
+        .write(
+            "Bo",
+            writing -> {
+              writing.revise(Kind.LOG, entries.get(0).id(), 1, other);
+              return writing.withdraw(Kind.LOG, entries.get(1).id(), 1);
+            });
+    Preview again = book.log(csv, ImportBook.FRONT);
+    assertThat(again.arrivals().count()).isZero();
+    assertThat(again.alreadyThere()).isEqualTo(2);
+    assertThat(again.conflicts().kept())
+        .containsExactly(
+            new Finding(
+                "line 2",
+                "This entry says something else in the book: 2015-05-28 watered, 9 mm. The book"
+                    + " stays as it is."));
+  }
+
+  @Test
+  void anExportReadsBackAsItWasWritten() {
+    List<Sheet<LogSheet>> written = randomLog(300);
+    for (Table table : List.of(csvOf(written), xlsxOf(written))) {
+      Preview same = book.log(table, ImportBook.FRONT);
+      assertThat(same.faults().kept()).isEmpty();
+      assertThat(same.conflicts().kept()).isEmpty();
+      assertThat(same.arrivals().count()).isZero();
+      assertThat(same.alreadyThere()).isEqualTo(written.size());
+    }
+  }
+
+  @Test
+  void anExportComesIntoAnotherBookEntryByEntry() {
+    List<Sheet<LogSheet>> written = randomLog(300);
+    Path other = folder.resolve("other");
+    try (ImportBook second = new ImportBook(other)) {
+      second.write(second.log(csvOf(written), ImportBook.FRONT));
+      assertThat(second.entries(ImportBook.FRONT))
+          .extracting(sheet -> sheet.id() + withoutPhotographs(sheet.content()))
+          .containsExactlyInAnyOrderElementsOf(
+              written.stream()
+                  .map(sheet -> sheet.id() + withoutPhotographs(sheet.content()))
+                  .toList());
+    }
+  }
+
+  private List<Sheet<LogSheet>> randomLog(int entries) {
+    AnySheet any = new AnySheet(SEED);
+    book.book()
+        .write(
+            "Ada",
+            writing -> {
+              List<Sheet<LogSheet>> added = new ArrayList<>();
+              while (added.size() < entries) {
+                LogSheet entry = any.log(ImportBook.FRONT);
+                added.add(writing.add(Kind.LOG, any.id(), entry));
+              }
+              return added;
+            });
+    return book.entries(ImportBook.FRONT);
+  }
+
+  private static LogSheet withoutPhotographs(LogSheet entry) {
+    return new LogSheet(
+        entry.lawn(), entry.day(), entry.time(), entry.done(), entry.note(), List.of());
+  }
+
+  @Test
+  void anExportedLogIsOneForTheCommandLine() {
+    book.write(
+        book.log(
+            """
+            date,what,clippings,product,product_kind,label_says_none,note
+            2015-05-28,mown,returned,,,,=1+1
+            2015-05-29,treated,,Clear,herbicide,yes,
+            """,
+            ImportBook.FRONT));
+    String csv = LogTable.of(book.entries(ImportBook.FRONT)).csv();
+    assertThat(csv).contains(",'=1+1,");
+    var reading = LogFile.read(new SourceText("log.csv", csv));
+    assertThat(reading.lines()).hasSize(1);
+    assertThat(reading.notes())
+        .containsExactly(
+            "1 line tells of what the model does not use (treated), passed over.",
+            "Columns not used: product, product_kind, label_says_none, id.");
+  }
+
+  @Test
+  void theCommandLineKnowsEveryColumnAndKindOfTheBook() {
+    String header =
+        String.join(
+            ",",
+            LogColumns.ALL.stream()
+                .map(Column::name)
+                .filter(name -> !name.equals("lawn") && !name.equals("property"))
+                .toList());
+    for (String what : leafturn.records.Choice.words(leafturn.records.sheet.What.class)) {
+      boolean modelled = List.of("mown", "fed", "watered").contains(what);
+      if (!modelled) {
+        assertThat(LogFile.read(new SourceText("a", "date,what\n2015-05-28," + what)).lines())
+            .isEmpty();
+      }
+    }
+    assertThat(LogFile.read(new SourceText("a", header + "\n")).lines()).isEmpty();
+  }
+
+  private static Table csvOf(List<Sheet<LogSheet>> entries) {
+    byte[] bytes = LogTable.of(entries).csv().getBytes(StandardCharsets.UTF_8);
+    return TableFile.read("log.csv", bytes, null);
+  }
+
+  private static Table xlsxOf(List<Sheet<LogSheet>> entries) {
+    return TableFile.read("log.xlsx", LogTable.of(entries).xlsx(), null);
+  }
+
+  private static Column column(String name) {
+    return LogColumns.ALL.stream().filter(each -> each.name().equals(name)).findFirst().orElseThrow();
+  }
+
+  private static Pick pick(Column column) {
+    return new Pick(column, Units.METRIC, DateOrder.YEAR_FIRST);
+  }
+}

@@ -1,0 +1,142 @@
+package leafturn.records.exchange;
+
+import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.api.Assertions.assertThatList;
+
+import java.nio.file.Path;
+import java.time.LocalDate;
+import leafturn.records.Examples;
+import leafturn.records.exchange.Findings.Finding;
+import leafturn.records.sheet.Kind;
+import leafturn.records.sheet.ProgrammeSheet;
+import org.junit.jupiter.api.AfterEach;
+import org.junit.jupiter.api.BeforeEach;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.io.TempDir;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.CsvSource;
+
+class PropertyImportTest {
+  private static final String HEADER =
+      "property,latitude,time_zone,station,lawn,grass,area_m2,texture,cut_height_mm,clippings\n";
+
+  @TempDir Path folder;
+  private ImportBook book;
+
+  @BeforeEach
+  void open() {
+    book = new ImportBook(folder);
+  }
+
+  @AfterEach
+  void close() {
+    book.close();
+  }
+
+  @Test
+  void theExampleComesInOnce() {
+    String csv = Examples.text("properties.csv").text();
+    Preview first = book.properties(csv);
+    assertThat(first.faults().kept()).isEmpty();
+    assertThat(first.notes()).isEmpty();
+    book.write(first);
+    int rows = (int) csv.lines().count() - 1;
+    assertThatList(book.book().read(reader -> reader.all(Kind.LAWN))).hasSize(3 + rows);
+    assertThatList(book.book().read(reader -> reader.all(Kind.PROGRAMME))).hasSize(rows);
+    Preview again = book.properties(csv);
+    assertThat(again.arrivals().count()).isZero();
+    assertThat(again.conflicts().kept()).isEmpty();
+    assertThat(again.faults().kept()).isEmpty();
+  }
+
+  @Test
+  void aPropertyMayHaveSeveralLawnsAndBeDescribedOnce() {
+    Preview preview =
+        book.properties(
+            HEADER
+                + "Fern Row,40.5,UTC,hill,Front,tall fescue,420,loam,76,collected\n"
+                + "Fern Row,,,,Back,fine fescue,,,,\n"
+                + "Fern Row,40.6,,,Side,fine fescue,,,,\n");
+    assertThat(preview.arrivals().sheets())
+        .extracting(sheet -> sheet.words())
+        .containsExactly(
+            "Property Fern Row",
+            "Lawn Front of Fern Row, tall fescue",
+            "Programme of Front from 2015-01-01 on",
+            "Lawn Back of Fern Row, fine fescue",
+            "Lawn Side of Fern Row, fine fescue");
+    assertThat(preview.faults().kept())
+        .containsExactly(
+            new Finding(
+                "line 4, column B / latitude",
+                "Line 2 says 40.5 of this property; say the same, or empty this cell."));
+    ProgrammeSheet programme = (ProgrammeSheet) preview.arrivals().sheets().get(2).content();
+    assertThat(programme.from()).isEqualTo(LocalDate.of(2015, 1, 1));
+    assertThat(programme.mowing().clippings().returnedShare()).isZero();
+  }
+
+  @ParameterizedTest
+  @CsvSource(
+      delimiter = '|',
+      quoteCharacter = '`',
+      value = {
+        ",40,UTC,,Front,fine fescue,,,,|line 2, column A / property|the property is missing",
+        "Fern,,UTC,,Front,fine fescue,,,,|line 2, column B / latitude|it is missing",
+        "Fern,95,UTC,,Front,fine fescue,,,,|line 2, column B / latitude|from -90 to 90",
+        "Fern,40,Mars,,Front,fine fescue,,,,|line 2, column C / time_zone|is not a time zone",
+        "Fern,40,UTC,Hil,Front,fine fescue,,,,|line 2, column D / station|did you mean Hill?",
+        "Fern,40,UTC,,,fine fescue,,,,|line 2, column E / lawn|the lawn has no name",
+        "Fern,40,UTC,,Front,,,,,|line 2, column F / grass|it is missing",
+        "Fern,40,UTC,,Front,fescue,,,,|line 2, column F / grass|fine fescue",
+        "Fern,40,UTC,,Front,fine fescue,0,,,|line 2, column G / area_m2|0 is out of range",
+        "Fern,40,UTC,,Front,fine fescue,,mud,,|line 2, column H / texture|is not a texture",
+        "Fern,40,UTC,,Front,fine fescue,,,900,|line 2, column I / cut_height_mm|out of range",
+        "Fern,40,UTC,,Front,fine fescue,,,,left|line 2, column J / clippings|give returned"
+      })
+  void everyFaultNamesItsCell(String row, String place, String sentence) {
+    assertThat(book.properties(HEADER + row).faults().kept())
+        .singleElement()
+        .satisfies(
+            fault -> {
+              assertThat(fault.place()).isEqualTo(place);
+              assertThat(fault.sentence()).containsIgnoringCase(sentence);
+            });
+  }
+
+  @Test
+  void aLawnThatStandsTwiceIsTold() {
+    Preview preview =
+        book.properties(
+            HEADER
+                + "Fern,40,UTC,,Front,fine fescue,,,,\n"
+                + "Fern,40,UTC,,front,fine fescue,,,,\n");
+    assertThat(preview.faults().kept())
+        .containsExactly(
+            new Finding(
+                "line 3, column E / lawn", "This lawn stands in line 2 too; keep one of them."));
+  }
+
+  @Test
+  void whatTheBookSaysOtherwiseIsAConflictAndStays() {
+    Preview preview =
+        book.properties(
+            HEADER + "Linden House,41,America/New_York,,Front,fine fescue,,,,\n");
+    assertThat(preview.faults().kept()).isEmpty();
+    assertThat(preview.arrivals().count()).isZero();
+    assertThat(preview.conflicts().kept())
+        .containsExactly(
+            new Finding(
+                "line 2, column B / latitude", "The book has 40.78. The book stays as it is."),
+            new Finding(
+                "line 2, column F / grass",
+                "The book has \"tall fescue\". The book stays as it is."));
+  }
+
+  @Test
+  void aNewLawnOfAPropertyInTheBookComesIn() {
+    book.write(book.properties(HEADER + "Linden House,,,,Side,fine fescue,50,,,\n"));
+    assertThatList(book.book().read(reader -> reader.ofProperty(Kind.LAWN, ImportBook.HOUSE)))
+        .extracting(lawn -> lawn.content().address())
+        .contains("linden-house-side");
+  }
+}
