@@ -135,7 +135,9 @@ public final class LogFile {
     refuseCellsOfOtherKinds(row, kind);
     LogEntry entry = entry(row, kind, day == null ? LocalDate.EPOCH : day);
     if (faults.count() == faultsBefore) {
-      keep(new LogReading.Line(row.line(), entry, text(row, NOTE)), text(row, PassedOver.ID) == null);
+      keep(
+          new LogReading.Line(row.line(), entry, text(row, NOTE)),
+          text(row, PassedOver.ID) == null);
     }
   }
 

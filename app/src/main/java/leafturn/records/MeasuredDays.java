@@ -72,8 +72,7 @@ final class MeasuredDays {
         day = day.minusDays(1);
       }
       if (without.size() == total.days() || total.days() == 0) {
-        without.forEach(
-            each -> put(each, Quantity.RAIN_MM, total.rainMm() / without.size()));
+        without.forEach(each -> put(each, Quantity.RAIN_MM, total.rainMm() / without.size()));
       }
     }
   }

@@ -23,14 +23,15 @@ import org.jspecify.annotations.Nullable;
 /** Turns the text of a cell into the value of a field. */
 final class CellReader {
   /** What is right in a column for clippings. */
-  static final String CLIPPINGS =
-      "give returned, collected, or the fraction returned from 0 to 1.";
+  static final String CLIPPINGS = "give returned, collected, or the fraction returned from 0 to 1.";
 
   private static final Pattern NUMBER =
       Pattern.compile("[-+]?(\\d{1,15}([.,]\\d{0,20})?|[.,]\\d{1,20})([eE][-+]?\\d{1,2})?");
   private static final Pattern TWO_READINGS = Pattern.compile("[-+]?\\d{1,3},\\d{3}");
-  private static final Pattern DATE = Pattern.compile("(\\d{4}-\\d{2}-\\d{2})([ T]\\d{2}:\\d{2}.*)?");
-  private static final Pattern OTHER_DATE = Pattern.compile("(\\d{1,2})[./-](\\d{1,2})[./-](\\d{4})");
+  private static final Pattern DATE =
+      Pattern.compile("(\\d{4}-\\d{2}-\\d{2})([ T]\\d{2}:\\d{2}.*)?");
+  private static final Pattern OTHER_DATE =
+      Pattern.compile("(\\d{1,2})[./-](\\d{1,2})[./-](\\d{4})");
   private static final Pattern SHORT_TIME = Pattern.compile("\\d:\\d{2}");
   private static final Pattern TIME_WITH_SECONDS = Pattern.compile("(\\d{1,2}:\\d{2}):\\d{2}");
   private static final Set<String> YES = Set.of("yes", "true", "y", "x", "1");
@@ -131,9 +132,7 @@ final class CellReader {
       case "collected" -> Cell.of(DecimalNode.valueOf(BigDecimal.ZERO));
       default -> {
         Cell cell = fraction(text);
-        yield cell.fault() == null
-            ? cell
-            : Cell.wrong(text, CLIPPINGS);
+        yield cell.fault() == null ? cell : Cell.wrong(text, CLIPPINGS);
       }
     };
   }
@@ -156,8 +155,7 @@ final class CellReader {
     boolean dayFirst = order == DateOrder.DAY_FIRST;
     return Cell.of(
         "%s-%2s-%2s"
-            .formatted(
-                other.group(3), other.group(dayFirst ? 2 : 1), other.group(dayFirst ? 1 : 2))
+            .formatted(other.group(3), other.group(dayFirst ? 2 : 1), other.group(dayFirst ? 1 : 2))
             .replace(' ', '0'));
   }
 

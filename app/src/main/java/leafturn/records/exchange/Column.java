@@ -7,8 +7,8 @@ import leafturn.quantity.Units;
 import org.jspecify.annotations.Nullable;
 
 /**
- * A column that a table of a certain kind may have, and the field of a document it fills. Immutable;
- * the methods that set something give a changed copy.
+ * A column that a table of a certain kind may have, and the field of a document it fills.
+ * Immutable; the methods that set something give a changed copy.
  *
  * @param name its name in our own tables
  * @param document which of the documents of a row its field belongs to
@@ -71,14 +71,16 @@ public record Column(
 
   /** This column, known under other names too. */
   Column orCalled(String... names) {
-    return new Column(
-        name, document, path, type, meaning, measure, List.of(names), usNames);
+    return new Column(name, document, path, type, meaning, measure, List.of(names), usNames);
   }
 
   /** The units a heading tells: null when it is not the heading of this column. */
   @Nullable Units unitsOf(String heading) {
     String plain =
-        heading.toLowerCase(Locale.ROOT).replaceAll("[^\\p{L}\\p{N}]+", "_").replaceAll("^_|_$", "");
+        heading
+            .toLowerCase(Locale.ROOT)
+            .replaceAll("[^\\p{L}\\p{N}]+", "_")
+            .replaceAll("^_|_$", "");
     if (plain.equals(name) || otherNames.contains(plain)) {
       return Units.METRIC;
     }

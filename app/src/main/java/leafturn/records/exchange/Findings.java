@@ -67,9 +67,7 @@ public final class Findings {
   void add(Table.Row row, Column column, String sentence) {
     Optional<Integer> place = reading.place(column);
     keep(
-        place.isPresent()
-            ? table.place(row, place.get())
-            : table.place(row) + ", " + column.name(),
+        place.isPresent() ? table.place(row, place.get()) : table.place(row) + ", " + column.name(),
         sentence);
   }
 

@@ -18,6 +18,8 @@ final class Guarded {
 
   /** The text that a cell was written from. */
   static String read(String cell) {
-    return cell.startsWith("'") && LIKE_A_FORMULA.matcher(cell).matches() ? cell.substring(1) : cell;
+    return cell.startsWith("'") && LIKE_A_FORMULA.matcher(cell).matches()
+        ? cell.substring(1)
+        : cell;
   }
 }

@@ -52,11 +52,7 @@ public final class LogColumns {
               "clippingsIntervalDays",
               Type.NUMBER,
               "days the label keeps clippings from use"),
-          of(
-              "label_says_none",
-              "labelSaysNone",
-              Type.YES,
-              "label gives no interval for clippings"),
+          of("label_says_none", "labelSaysNone", Type.YES, "label gives no interval for clippings"),
           of(
               "wait_before_mowing_days",
               "waitBeforeMowingDays",

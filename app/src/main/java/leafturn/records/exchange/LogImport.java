@@ -61,8 +61,7 @@ public final class LogImport {
 
   private void row(Table.Row row) {
     RowDocument document = RowDocument.of(LogColumns.LOG, row, look.faults);
-    Optional<Sheet<LawnSheet>> named =
-        lawn == null ? lawns.of(row, look.faults) : Optional.empty();
+    Optional<Sheet<LawnSheet>> named = lawn == null ? lawns.of(row, look.faults) : Optional.empty();
     String of = lawn == null ? named.map(Sheet::id).orElse("") : lawn;
     document.put("lawn", of.isEmpty() ? Arrivals.idOf("no lawn") : of);
     LogSheet entry = document.read(Kind.LOG::read);
@@ -81,8 +80,7 @@ public final class LogImport {
       return null;
     }
     if (!id.isEmpty() && !ids.add(id)) {
-      look.faults.add(
-          row, LogColumns.ID, "this id stands in a row above; remove one of the rows.");
+      look.faults.add(row, LogColumns.ID, "this id stands in a row above; remove one of the rows.");
       return null;
     }
     return id;
@@ -101,9 +99,7 @@ public final class LogImport {
       return;
     }
     String id =
-        givenId.isEmpty()
-            ? Arrivals.idOf("log " + Kind.LOG.write(entry) + " " + times)
-            : givenId;
+        givenId.isEmpty() ? Arrivals.idOf("log " + Kind.LOG.write(entry) + " " + times) : givenId;
     Optional<Sheet<?>> imported = book.find(id);
     if (imported.isPresent()) {
       conflict(row, imported.get());
@@ -157,8 +153,7 @@ public final class LogImport {
   /** Photographs are in no table, so they make no difference. */
   private static boolean saysTheSame(LogSheet kept, LogSheet entry) {
     return entry.equals(
-        new LogSheet(
-            kept.lawn(), kept.day(), kept.time(), kept.done(), kept.note(), List.of()));
+        new LogSheet(kept.lawn(), kept.day(), kept.time(), kept.done(), kept.note(), List.of()));
   }
 
   private List<Sheet<LogSheet>> log(String of) {

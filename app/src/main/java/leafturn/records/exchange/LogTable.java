@@ -33,8 +33,7 @@ public final class LogTable {
         Stream.concat(
                 LogColumns.OF_THE_MODEL.stream(),
                 LogColumns.OF_THE_BOOK.stream()
-                    .filter(
-                        column -> rows.stream().anyMatch(row -> !row.text(column).isEmpty())))
+                    .filter(column -> rows.stream().anyMatch(row -> !row.text(column).isEmpty())))
             .toList();
   }
 

@@ -155,8 +155,7 @@ public final class PropertyImport {
         : NearestName.advice(name, names);
   }
 
-  private void lawn(
-      Table.Row row, @Nullable Place place, RowDocument lawn, RowDocument programme) {
+  private void lawn(Table.Row row, @Nullable Place place, RowDocument lawn, RowDocument programme) {
     String name = look.faults.text(row, PropertyColumns.LAWN);
     if (name.isEmpty()) {
       look.faults.add(row, PropertyColumns.LAWN, "the lawn has no name; give it one.");
@@ -217,8 +216,7 @@ public final class PropertyImport {
       return;
     }
     // The parts may each be right and yet not go together; the model's own reader says so.
-    lawn.read(
-        text -> LawnFile.read(LawnDocument.compose(place.property(), null, sheet, yearly)));
+    lawn.read(text -> LawnFile.read(LawnDocument.compose(place.property(), null, sheet, yearly)));
     sheets.add(
         new NewSheet<>(
             Kind.LAWN,
@@ -252,8 +250,7 @@ public final class PropertyImport {
                 look.conflicts.add(
                     row,
                     column,
-                    "the book has %s. The book stays as it is."
-                        .formatted(difference.other())));
+                    "the book has %s. The book stays as it is.".formatted(difference.other())));
   }
 
   private Optional<Column> column(String document, String path) {

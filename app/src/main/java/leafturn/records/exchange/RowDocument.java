@@ -103,9 +103,11 @@ final class RowDocument {
     }
     Column column = column(path);
     if (column == null) {
-      findings.add(row, inColumnNames(path.isEmpty() ? fault.sentence() : path + ": " + fault.sentence()));
+      findings.add(
+          row, inColumnNames(path.isEmpty() ? fault.sentence() : path + ": " + fault.sentence()));
     } else if (column.type() == Column.Type.CLIPPINGS) {
-      findings.add(row, column, fault.sentence().replaceFirst("give a number.*", CellReader.CLIPPINGS));
+      findings.add(
+          row, column, fault.sentence().replaceFirst("give a number.*", CellReader.CLIPPINGS));
     } else {
       findings.add(row, column, inColumnNames(fault.sentence()));
     }
@@ -122,7 +124,8 @@ final class RowDocument {
       String field = column.path().substring(column.path().lastIndexOf('.') + 1);
       // Fields of one plain word are words of the sentence as well.
       if (!field.equals(field.toLowerCase(Locale.ROOT))) {
-        words = words.replaceAll("(?<![\\w\"])" + Pattern.quote(field) + "(?![\\w\"])", column.name());
+        words =
+            words.replaceAll("(?<![\\w\"])" + Pattern.quote(field) + "(?![\\w\"])", column.name());
       }
     }
     return words.replace("leave it out", "empty it").replace("leave the field out", "empty it");

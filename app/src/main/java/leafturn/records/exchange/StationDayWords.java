@@ -23,8 +23,7 @@ final class StationDayWords {
     return day.day() + ": " + String.join(", ", parts);
   }
 
-  private static void add(
-      List<String> parts, StationDay day, Quantity quantity, String words) {
+  private static void add(List<String> parts, StationDay day, Quantity quantity, String words) {
     Double value = day.values().get(quantity);
     if (value != null) {
       parts.add(words.formatted(Numbers.plain(value)));

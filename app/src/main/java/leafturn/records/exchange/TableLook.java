@@ -33,7 +33,8 @@ final class TableLook {
             NearestName.of(name, unused)
                 .map(heading -> " It is perhaps the one called " + Faults.quoted(heading) + ".")
                 .orElse("");
-        faults.add("no column is taken for %s; choose it below, or add it.%s".formatted(name, near));
+        faults.add(
+            "no column is taken for %s; choose it below, or add it.%s".formatted(name, near));
       }
     }
     for (Column column : reading.doubled()) {

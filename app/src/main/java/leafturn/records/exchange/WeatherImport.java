@@ -9,8 +9,8 @@ import java.util.Map;
 import java.util.Set;
 import java.util.TreeSet;
 import leafturn.model.weather.WeatherSeries.Quantity;
-import leafturn.records.Faults;
 import leafturn.records.ArchiveReading;
+import leafturn.records.Faults;
 import leafturn.records.SourceText;
 import leafturn.records.WeatherFile;
 import leafturn.records.book.BookReading;
@@ -67,11 +67,9 @@ public final class WeatherImport {
    *
    * @throws leafturn.records.InputException with every fault of the file
    */
-  public static Preview look(
-      BookReading book, SourceText file, String station, boolean replacing) {
+  public static Preview look(BookReading book, SourceText file, String station, boolean replacing) {
     ArchiveReading measured = WeatherFile.measured(file);
-    Table table =
-        new Table(file.name(), "", List.of(), List.of(), List.of(), false, List.of());
+    Table table = new Table(file.name(), "", List.of(), List.of(), List.of(), false, List.of());
     TableLook look = new TableLook(table, NO_COLUMNS);
     WeatherImport weather = new WeatherImport(book, look, station, replacing);
     measured
@@ -109,8 +107,7 @@ public final class WeatherImport {
       look.faults.add(
           row,
           "date",
-          "%s stands in %s too; keep one of them."
-              .formatted(day.day(), look.table.place(before)));
+          "%s stands in %s too; keep one of them.".formatted(day.day(), look.table.place(before)));
       return;
     }
     day(row, day);

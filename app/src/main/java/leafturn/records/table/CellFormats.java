@@ -72,8 +72,7 @@ final class CellFormats {
       return raw;
     }
     int place = number(format);
-    Meaning meaning =
-        place >= 0 && place < meanings.size() ? meanings.get(place) : Meaning.NUMBER;
+    Meaning meaning = place >= 0 && place < meanings.size() ? meanings.get(place) : Meaning.NUMBER;
     double number = value.doubleValue();
     if (meaning == Meaning.PER_CENT) {
       return plain(value.movePointRight(2)) + "%";

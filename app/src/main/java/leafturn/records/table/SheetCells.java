@@ -60,8 +60,7 @@ final class SheetCells {
   Table table(String sheet, List<String> sheets) {
     List<String> headings = rows.get(0).cells();
     checkHeadings(headings);
-    List<Table.Row> under =
-        rows.stream().skip(1).map(row -> cut(row, headings.size())).toList();
+    List<Table.Row> under = rows.stream().skip(1).map(row -> cut(row, headings.size())).toList();
     int headingRow = rows.get(0).number();
     merged.stream()
         .filter(range -> reaches(range, headingRow, headings.size()))

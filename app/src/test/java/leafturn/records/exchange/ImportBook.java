@@ -88,8 +88,7 @@ final class ImportBook implements AutoCloseable {
   Preview weather(String csv, boolean replacing) {
     Table table = csv(csv);
     Reading reading = Reading.byHeadings(table, WeatherColumns.ALL);
-    return book.read(
-        reader -> WeatherImport.look(reader, table, reading, STATION, replacing));
+    return book.read(reader -> WeatherImport.look(reader, table, reading, STATION, replacing));
   }
 
   void write(Preview preview) {

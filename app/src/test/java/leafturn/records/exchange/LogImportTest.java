@@ -85,13 +85,16 @@ class LogImportTest {
       })
   void everyFaultNamesItsCellAndWhatWouldBeRight(String row, String place, String sentence) {
     Preview preview =
-        book.log("date,what,clippings,height_before_mm,two_passes,water_mm\n" + row, ImportBook.FRONT);
+        book.log(
+            "date,what,clippings,height_before_mm,two_passes,water_mm\n" + row, ImportBook.FRONT);
     assertThat(preview.faults().kept())
         .singleElement()
         .satisfies(
             fault -> {
               assertThat(fault.place()).isEqualTo(place);
-              assertThat(fault.sentence()).containsIgnoringCase(sentence).matches("[\"\\d\\p{Lu}].*[.?]");
+              assertThat(fault.sentence())
+                  .containsIgnoringCase(sentence)
+                  .matches("[\"\\d\\p{Lu}].*[.?]");
             });
     assertThat(preview.ready()).isFalse();
   }
@@ -101,7 +104,9 @@ class LogImportTest {
     Preview preview =
         book.log("date,what\n2015-13-01,fed\n2015-05-28,mown\nx,y\n", ImportBook.FRONT);
     assertThat(preview.faults().count()).isEqualTo(5);
-    assertThat(preview.faults().kept()).extracting(Finding::place).startsWith("line 2, column A / date");
+    assertThat(preview.faults().kept())
+        .extracting(Finding::place)
+        .startsWith("line 2, column A / date");
   }
 
   @Test
@@ -114,8 +119,7 @@ class LogImportTest {
     Table table = ImportBook.csv("date,what,a,b\n2015-05-28,watered,1,2");
     Column water = column("water_mm");
     Map<Integer, Pick> picks =
-        Map.of(
-            0, pick(column("date")), 1, pick(column("what")), 2, pick(water), 3, pick(water));
+        Map.of(0, pick(column("date")), 1, pick(column("what")), 2, pick(water), 3, pick(water));
     Reading twice = new Reading(LogColumns.ALL, picks);
     Preview preview =
         book.book().read(reader -> LogImport.look(reader, table, twice, ImportBook.FRONT));
@@ -157,10 +161,14 @@ class LogImportTest {
     Table table = ImportBook.csv("Tag;Arbeit;Höhe vorher;Rest\n28.5.2015;mown;4,5;30%\n");
     Map<Integer, Pick> picks =
         Map.of(
-            0, new Pick(column("date"), Units.METRIC, DateOrder.DAY_FIRST),
-            1, pick(column("what")),
-            2, new Pick(column("height_before_mm"), Units.US, DateOrder.YEAR_FIRST),
-            3, pick(column("clippings")));
+            0,
+            new Pick(column("date"), Units.METRIC, DateOrder.DAY_FIRST),
+            1,
+            pick(column("what")),
+            2,
+            new Pick(column("height_before_mm"), Units.US, DateOrder.YEAR_FIRST),
+            3,
+            pick(column("clippings")));
     Reading chosen = new Reading(LogColumns.ALL, picks);
     Preview preview =
         book.book().read(reader -> LogImport.look(reader, table, chosen, ImportBook.FRONT));
@@ -181,10 +189,10 @@ class LogImportTest {
     Table table = ImportBook.csv("Date,What,Height before (in),fast N lb/1000 ft2\n");
     Reading reading = Reading.byHeadings(table, LogColumns.ALL);
     assertThat(reading.picks()).hasSize(4);
-    assertThat(reading.picks().get(2)).isEqualTo(
-        new Pick(column("height_before_mm"), Units.US, DateOrder.YEAR_FIRST));
-    assertThat(reading.picks().get(3)).isEqualTo(
-        new Pick(column("fast_n_g_m2"), Units.US, DateOrder.YEAR_FIRST));
+    assertThat(reading.picks().get(2))
+        .isEqualTo(new Pick(column("height_before_mm"), Units.US, DateOrder.YEAR_FIRST));
+    assertThat(reading.picks().get(3))
+        .isEqualTo(new Pick(column("fast_n_g_m2"), Units.US, DateOrder.YEAR_FIRST));
   }
 
   @Test
@@ -340,7 +348,10 @@ class LogImportTest {
   }
 
   private static Column column(String name) {
-    return LogColumns.ALL.stream().filter(each -> each.name().equals(name)).findFirst().orElseThrow();
+    return LogColumns.ALL.stream()
+        .filter(each -> each.name().equals(name))
+        .findFirst()
+        .orElseThrow();
   }
 
   private static Pick pick(Column column) {

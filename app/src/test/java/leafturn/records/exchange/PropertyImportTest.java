@@ -119,8 +119,7 @@ class PropertyImportTest {
   @Test
   void whatTheBookSaysOtherwiseIsAConflictAndStays() {
     Preview preview =
-        book.properties(
-            HEADER + "Linden House,41,America/New_York,,Front,fine fescue,,,,\n");
+        book.properties(HEADER + "Linden House,41,America/New_York,,Front,fine fescue,,,,\n");
     assertThat(preview.faults().kept()).isEmpty();
     assertThat(preview.arrivals().count()).isZero();
     assertThat(preview.conflicts().kept())

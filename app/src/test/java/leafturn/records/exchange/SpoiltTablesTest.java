@@ -25,9 +25,7 @@ import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 
-/**
- * Five thousand spoilt tables: each is looked at, or refused with sentences.
- */
+/** Five thousand spoilt tables: each is looked at, or refused with sentences. */
 class SpoiltTablesTest {
   private static final long SEED = 20_261_126;
   private static final int FILES_OF_A_KIND = 1_000;
@@ -78,7 +76,8 @@ class SpoiltTablesTest {
   private static byte[] workbook() {
     Table log = ImportBook.csv(lines("linden-house-front.log.csv", 12));
     StringBuilder rows = new StringBuilder("<row r=\"1\">");
-    log.headings().forEach(name -> rows.append("<c t=\"s\"><v>" + log.headings().indexOf(name) + "</v></c>"));
+    log.headings()
+        .forEach(name -> rows.append("<c t=\"s\"><v>" + log.headings().indexOf(name) + "</v></c>"));
     rows.append("</row>");
     for (Table.Row row : log.rows()) {
       rows.append("<row r=\"" + row.number() + "\">");
@@ -86,7 +85,8 @@ class SpoiltTablesTest {
         String cell = row.cells().get(column);
         String place = Table.letters(column) + row.number();
         boolean number = cell.matches("[0-9.]+");
-        rows.append("<c r=\"" + place + (number ? "\"><v>" : "\" t=\"str\"><v>") + cell + "</v></c>");
+        rows.append(
+            "<c r=\"" + place + (number ? "\"><v>" : "\" t=\"str\"><v>") + cell + "</v></c>");
       }
       rows.append("</row>");
     }

@@ -76,8 +76,7 @@ class WeatherImportTest {
 
   @Test
   void aDayThatStandsTwiceAndTwoPlacesAreTold() {
-    assertThat(
-            book.weather("date,rain_mm\n2015-05-28,1\n2015-05-28,2", false).faults().kept())
+    assertThat(book.weather("date,rain_mm\n2015-05-28,1\n2015-05-28,2", false).faults().kept())
         .containsExactly(
             new Finding(
                 "line 3, column A / date", "2015-05-28 stands in line 2 too; keep one of them."));
@@ -103,7 +102,8 @@ class WeatherImportTest {
         .containsExactly(
             new StationDay(
                 LocalDate.of(2015, 5, 28),
-                Map.of(Quantity.MINIMUM_C, 10.0, Quantity.MAXIMUM_C, 20.0, Quantity.RAIN_MM, 12.7)));
+                Map.of(
+                    Quantity.MINIMUM_C, 10.0, Quantity.MAXIMUM_C, 20.0, Quantity.RAIN_MM, 12.7)));
   }
 
   @Test
@@ -112,8 +112,7 @@ class WeatherImportTest {
     String other = "date,tmax_c,rain_mm\n2015-05-28,16,2";
     Preview kept = book.weather(other, false);
     assertThat(kept.conflicts().kept())
-        .containsExactly(
-            new Finding("line 2", "The book has 2015-05-28: from 5 °C, to 15 °C."));
+        .containsExactly(new Finding("line 2", "The book has 2015-05-28: from 5 °C, to 15 °C."));
     assertThat(kept.arrivals().days().get(0).values())
         .containsEntry(Quantity.MAXIMUM_C, 15.0)
         .containsEntry(Quantity.RAIN_MM, 2.0);
@@ -155,8 +154,7 @@ class WeatherImportTest {
         """;
     SourceText file = new SourceText("x.csv", lines);
     Preview preview =
-        book.book()
-            .read(reader -> WeatherImport.look(reader, file, ImportBook.STATION, false));
+        book.book().read(reader -> WeatherImport.look(reader, file, ImportBook.STATION, false));
     assertThat(preview.arrivals().days())
         .extracting(day -> day.day().getDayOfMonth() + " " + day.values().get(Quantity.RAIN_MM))
         .containsExactly("28 0.0", "29 2.5", "30 2.5", "31 1.0");

@@ -34,8 +34,7 @@ public final class SampleWorkbook {
   /** This workbook with these rows on its sheet, as XML. */
   public SampleWorkbook rows(String rows) {
     return part(
-        "xl/worksheets/sheet1.xml",
-        "<worksheet><sheetData>" + rows + "</sheetData></worksheet>");
+        "xl/worksheets/sheet1.xml", "<worksheet><sheetData>" + rows + "</sheetData></worksheet>");
   }
 
   /** This workbook with a part that begins in some way and goes on with the same many times. */

@@ -137,7 +137,8 @@ class TableFileTest {
                 "<workbook><workbookPr date1904=\"1\"/><sheets><sheet name=\"Log\" id=\"r1\"/>"
                     + "</sheets></workbook>")
             .part(
-                "xl/styles.xml", "<styleSheet><cellXfs><xf numFmtId=\"14\"/></cellXfs></styleSheet>")
+                "xl/styles.xml",
+                "<styleSheet><cellXfs><xf numFmtId=\"14\"/></cellXfs></styleSheet>")
             .rows(row("<c t=\"str\"><v>x</v></c>") + row("<c s=\"0\"><v>40690</v></c>"))
             .bytes();
     assertThat(TableFile.read("a.xlsx", bytes, null).rows().get(0).cells())
@@ -249,13 +250,14 @@ class TableFileTest {
     String text = "a\n" + "1\n".repeat(TableFile.MOST_ROWS + 1);
     assertThatThrownBy(() -> csv(text))
         .hasMessage("log.csv: it has more than 50,000 rows; import it in parts.");
-    assertThat(csv("a\n" + "1\n".repeat(TableFile.MOST_ROWS)).rows())
-        .hasSize(TableFile.MOST_ROWS);
+    assertThat(csv("a\n" + "1\n".repeat(TableFile.MOST_ROWS)).rows()).hasSize(TableFile.MOST_ROWS);
   }
 
   @Test
   void otherFilesAreTold() {
-    byte[] old = {(byte) 0xD0, (byte) 0xCF, 0x11, (byte) 0xE0, (byte) 0xA1, (byte) 0xB1, 0x1A, (byte) 0xE1};
+    byte[] old = {
+      (byte) 0xD0, (byte) 0xCF, 0x11, (byte) 0xE0, (byte) 0xA1, (byte) 0xB1, 0x1A, (byte) 0xE1
+    };
     assertThatThrownBy(() -> TableFile.read("a.xls", old, null))
         .hasMessageContaining("save it without one as XLSX");
     assertThatThrownBy(() -> TableFile.read("a.zip", zipOf("readme.txt"), null))
