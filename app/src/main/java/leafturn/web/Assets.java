@@ -16,15 +16,19 @@ import org.jspecify.annotations.Nullable;
  * may keep each for good: a changed file has another address.
  */
 final class Assets {
+  private static final String SCRIPT = "text/javascript; charset=utf-8";
+
   private static final Map<String, String> TYPES =
-      Map.of(
-          "leafturn.css", "text/css; charset=utf-8",
-          "season.js", "text/javascript; charset=utf-8",
-          "leaf.svg", "image/svg+xml",
-          "literata.woff2", "font/woff2",
-          "literata-OFL.txt", "text/plain; charset=utf-8",
-          "atkinson-hyperlegible-next.woff2", "font/woff2",
-          "atkinson-hyperlegible-next-OFL.txt", "text/plain; charset=utf-8");
+      Map.ofEntries(
+          Map.entry("leafturn.css", "text/css; charset=utf-8"),
+          Map.entry("season.js", SCRIPT),
+          Map.entry("outline.js", SCRIPT),
+          Map.entry("outline-shape.js", SCRIPT),
+          Map.entry("leaf.svg", "image/svg+xml"),
+          Map.entry("literata.woff2", "font/woff2"),
+          Map.entry("literata-OFL.txt", "text/plain; charset=utf-8"),
+          Map.entry("atkinson-hyperlegible-next.woff2", "font/woff2"),
+          Map.entry("atkinson-hyperlegible-next-OFL.txt", "text/plain; charset=utf-8"));
 
   private final Map<String, Asset> assets = new LinkedHashMap<>();
   private final String version;

@@ -46,6 +46,11 @@ final class Chromium implements AutoCloseable {
     return browser.newContext(options(window).setJavaScriptEnabled(false));
   }
 
+  /** A fresh window on a screen for fingers. */
+  BrowserContext windowForFingers(Window window) {
+    return browser.newContext(options(window).setHasTouch(true));
+  }
+
   private static Browser.NewContextOptions options(Window window) {
     return new Browser.NewContextOptions()
         .setViewportSize(window.widthPx(), window.heightPx())

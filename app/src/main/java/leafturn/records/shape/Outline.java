@@ -2,7 +2,9 @@ package leafturn.records.shape;
 
 import java.util.List;
 import java.util.stream.Collectors;
+import leafturn.records.InputException;
 import leafturn.records.JsonObject;
+import leafturn.records.JsonValue;
 import org.jspecify.annotations.Nullable;
 import org.locationtech.jts.geom.Envelope;
 import org.locationtech.jts.geom.GeometryFactory;
@@ -72,6 +74,26 @@ public record Outline(List<Patch> patches, @Nullable Anchor anchor) {
     return new OutlineReading(json).read();
   }
 
+  /**
+   * Reads the outline in a field of a document, or reports its faults and returns null: an object
+   * as it is written, or the text of a list of corners as a form sends it, see {@link OutlineText}.
+   */
+  public static @Nullable Outline read(JsonObject json, String name) {
+    JsonValue value = json.take(name);
+    if (value == null) {
+      return null;
+    }
+    if (!(value.content() instanceof String text)) {
+      return read(json.object(name));
+    }
+    try {
+      return OutlineText.read(name, text);
+    } catch (InputException e) {
+      e.faultsByField().forEach(fault -> json.fault(name, fault.sentence()));
+      return null;
+    }
+  }
+
   /** Area without the holes, m². */
   public double areaM2() {
     return geometry().getArea();
@@ -102,6 +124,18 @@ public record Outline(List<Patch> patches, @Nullable Anchor anchor) {
   /** All rings: of each piece the edge, then its holes. */
   public List<Ring> rings() {
     return patches.stream().flatMap(patch -> patch.rings().stream()).toList();
+  }
+
+  /** What to call the line of a ring: "Edge", "Hole 2", with its piece where there are several. */
+  public String lineName(int ring) {
+    int piece = 0;
+    int within = ring;
+    while (within >= patches.get(piece).rings().size()) {
+      within -= patches.get(piece).rings().size();
+      piece++;
+    }
+    String line = within == 0 ? "Edge" : "Hole " + within;
+    return patches.size() == 1 ? line : "%s of piece %d".formatted(line, piece + 1);
   }
 
   /** Number of corners of all rings together. */

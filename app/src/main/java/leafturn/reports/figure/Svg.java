@@ -81,11 +81,7 @@ final class Svg {
 
   private Svg path(List<Point> points, String cssClass, String end) {
     text.append("<path class=\"").append(cssClass).append("\" d=\"");
-    char command = 'M';
-    for (Point point : points) {
-      text.append(command).append(number(point.x())).append(' ').append(number(point.y()));
-      command = 'L';
-    }
+    steps(points);
     text.append(end).append("\"/>");
     return this;
   }
@@ -94,14 +90,29 @@ final class Svg {
   Svg strokes(List<List<Point>> strokes, String cssClass) {
     text.append("<path class=\"").append(cssClass).append("\" d=\"");
     for (List<Point> stroke : strokes) {
-      char command = 'M';
-      for (Point point : stroke) {
-        text.append(command).append(number(point.x())).append(' ').append(number(point.y()));
-        command = 'L';
-      }
+      steps(stroke);
     }
     text.append("\"/>");
     return this;
+  }
+
+  /** An area bounded by several closed lines; one inside another is a hole in it. */
+  Svg rings(List<List<Point>> rings, String cssClass) {
+    text.append("<path class=\"").append(cssClass).append("\" fill-rule=\"evenodd\" d=\"");
+    for (List<Point> ring : rings) {
+      steps(ring);
+      text.append('Z');
+    }
+    text.append("\"/>");
+    return this;
+  }
+
+  private void steps(List<Point> points) {
+    char command = 'M';
+    for (Point point : points) {
+      text.append(command).append(number(point.x())).append(' ').append(number(point.y()));
+      command = 'L';
+    }
   }
 
   Svg words(Label label) {

@@ -44,6 +44,8 @@ public record Field(
     PASSWORD,
     /** A file to be sent along; it is no part of the document. */
     FILE,
+    /** The outline of a lawn: a list of corners with a drawing beside it. */
+    OUTLINE,
     HIDDEN
   }
 
@@ -123,6 +125,11 @@ public record Field(
   /** A file to be sent along. */
   public static Field file(String path, String label) {
     return of(path, label, Type.FILE);
+  }
+
+  /** The outline of a lawn; its page needs the module {@code outline.js}. */
+  public static Field outline(String path, String label) {
+    return of(path, label, Type.OUTLINE);
   }
 
   /** A value that is not shown. */

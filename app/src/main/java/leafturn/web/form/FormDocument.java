@@ -18,6 +18,11 @@ import java.util.regex.Matcher;
 import java.util.regex.Pattern;
 import leafturn.quantity.Measure;
 import leafturn.quantity.Units;
+import leafturn.records.Faults;
+import leafturn.records.JsonObject;
+import leafturn.records.SourceText;
+import leafturn.records.shape.Outline;
+import leafturn.records.shape.OutlineText;
 import org.jspecify.annotations.Nullable;
 
 /**
@@ -54,7 +59,9 @@ final class FormDocument {
     for (Field field : shape.fields()) {
       JsonNode node = at(root, field.path());
       List<String> typed = new ArrayList<>();
-      if (field.type() == Field.Type.NUMBERS) {
+      if (field.type() == Field.Type.OUTLINE) {
+        typed.add(node.isObject() ? outline(node) : node.asText());
+      } else if (field.type() == Field.Type.NUMBERS) {
         List<String> numbers = new ArrayList<>();
         node.forEach(item -> numbers.add(typed(item, field.measure(), units)));
         typed.add(String.join(" ", numbers));
@@ -69,6 +76,13 @@ final class FormDocument {
       }
     }
     return values;
+  }
+
+  private static String outline(JsonNode node) {
+    Faults faults = new Faults("outline");
+    Outline outline =
+        Outline.read(JsonObject.root(new SourceText("outline", node.toString()), faults));
+    return outline == null ? "" : OutlineText.write(outline);
   }
 
   private static @Nullable JsonNode node(Field field, Form form, JsonNode before) {

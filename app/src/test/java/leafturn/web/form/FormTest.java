@@ -1,12 +1,16 @@
 package leafturn.web.form;
 
 import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.api.Assertions.catchThrowableOfType;
 
 import java.util.List;
 import java.util.Map;
 import leafturn.quantity.Measure;
 import leafturn.quantity.Units;
+import leafturn.records.Faults;
 import leafturn.records.InputException;
+import leafturn.records.JsonObject;
+import leafturn.records.shape.Outline;
 import leafturn.records.sheet.Kind;
 import org.junit.jupiter.api.Test;
 
@@ -92,5 +96,21 @@ class FormTest {
     assertThat(shown.document("lawn", before).text()).isEqualTo(before);
     assertThat(shown.with("mowing.heightMm", "3").document("lawn", before).text())
         .isEqualTo("{\"mowing\":{\"heightMm\":76.2},\"heightsMm\":[30,40.5]}");
+  }
+
+  @Test
+  void anOutlineIsAListOfCornersInTheFormAndMayBeOneInTheDocument() {
+    FormShape lawn = FormShape.of(Field.outline("outline", "Outline"));
+    String kept = "{\"outline\":{\"patches\":[{\"edge\":[[0,0],[12,0],[12,8.5],[0,8.5]]}]}}";
+    Form form = Form.of(lawn, Units.METRIC, kept);
+    assertThat(form.value("outline")).isEqualTo("0 0\n12 0\n12 8.5\n0 8.5\n");
+    Faults faults = new Faults("lawn");
+    JsonObject document = JsonObject.root(form.document("lawn"), faults);
+    assertThat(Outline.read(document, "outline")).isEqualTo(Outline.rectangle(12, 8.5));
+    Form spoilt = form.with("outline", "0 0\r\n12 0\r\nnowhere");
+    assertThat(Outline.read(JsonObject.root(spoilt.document("lawn"), faults), "outline")).isNull();
+    InputException found = catchThrowableOfType(InputException.class, faults::throwIfAny);
+    assertThat(spoilt.faulted(found).fault(lawn.fields().get(0)))
+        .startsWith("Line 3: \"nowhere\" is no corner");
   }
 }
