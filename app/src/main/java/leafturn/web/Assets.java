@@ -7,6 +7,7 @@ import java.security.MessageDigest;
 import java.security.NoSuchAlgorithmException;
 import java.util.HexFormat;
 import java.util.LinkedHashMap;
+import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import org.jspecify.annotations.Nullable;
@@ -16,29 +17,48 @@ import org.jspecify.annotations.Nullable;
  * may keep each for good: a changed file has another address.
  */
 final class Assets {
-  private static final String SCRIPT = "text/javascript; charset=utf-8";
+  private static final List<String> NAMES =
+      List.of(
+          "atkinson-hyperlegible-next-OFL.txt",
+          "atkinson-hyperlegible-next.woff2",
+          "faults.js",
+          "leaf-192.png",
+          "leaf-512.png",
+          "leaf-maskable-512.png",
+          "leaf.svg",
+          "leafturn.css",
+          "literata-OFL.txt",
+          "literata.woff2",
+          "log.js",
+          "outline-shape.js",
+          "outline.js",
+          "phone.js",
+          "picture.js",
+          "queue.js",
+          "season.js",
+          "send.js",
+          "unsent.js",
+          "words.js",
+          "worker.js");
 
   private static final Map<String, String> TYPES =
-      Map.ofEntries(
-          Map.entry("leafturn.css", "text/css; charset=utf-8"),
-          Map.entry("season.js", SCRIPT),
-          Map.entry("outline.js", SCRIPT),
-          Map.entry("outline-shape.js", SCRIPT),
-          Map.entry("leaf.svg", "image/svg+xml"),
-          Map.entry("literata.woff2", "font/woff2"),
-          Map.entry("literata-OFL.txt", "text/plain; charset=utf-8"),
-          Map.entry("atkinson-hyperlegible-next.woff2", "font/woff2"),
-          Map.entry("atkinson-hyperlegible-next-OFL.txt", "text/plain; charset=utf-8"));
+      Map.of(
+          "css", "text/css; charset=utf-8",
+          "js", "text/javascript; charset=utf-8",
+          "png", "image/png",
+          "svg", "image/svg+xml",
+          "txt", "text/plain; charset=utf-8",
+          "woff2", "font/woff2");
 
   private final Map<String, Asset> assets = new LinkedHashMap<>();
   private final String version;
 
   Assets() {
     MessageDigest all = sha256();
-    for (String name : TYPES.keySet().stream().sorted().toList()) {
+    for (String name : NAMES) {
       byte[] content = read(name);
       all.update(content);
-      assets.put(name, new Asset(TYPES.getOrDefault(name, ""), content));
+      assets.put(name, new Asset(type(name), content));
     }
     version = HexFormat.of().formatHex(all.digest(), 0, 6);
   }
@@ -59,6 +79,10 @@ final class Assets {
   /** A short hash of some content, for an entity tag. */
   static String tagOf(byte[] content) {
     return "\"" + HexFormat.of().formatHex(sha256().digest(content), 0, 12) + "\"";
+  }
+
+  private static String type(String name) {
+    return TYPES.getOrDefault(name.substring(name.lastIndexOf('.') + 1), "");
   }
 
   private static byte[] read(String name) {

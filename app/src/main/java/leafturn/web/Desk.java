@@ -87,6 +87,13 @@ final class Desk {
     show(context, template, frame, content);
   }
 
+  /**
+   * Answers with a page that holds nothing of the book or the person, so that a phone may keep it.
+   */
+  void showKept(Context context, String template, String title, Map<String, ?> content) {
+    show(context, template, frame(context, title, ""), content);
+  }
+
   /** Answers with a few words; needs no book, so that it can tell that there is none. */
   void tell(Context context, int status, String headline, String more) {
     context.status(status);

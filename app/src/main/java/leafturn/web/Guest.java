@@ -34,6 +34,11 @@ public record Guest(@Nullable Visitor known, String token) {
     return known != null;
   }
 
+  /** Whether they may write into some log. */
+  public boolean mayLog() {
+    return known != null && known.mayLogSomewhere();
+  }
+
   /** Somebody the book knows. */
   public Visitor visitor() {
     if (known == null) {

@@ -115,6 +115,10 @@ public final class LeafturnServer implements AutoCloseable {
         new RoundRoom(desk),
         new LawnRoom(desk),
         new PropertyRoom(desk),
+        new LogRoom(desk),
+        new QueueRoom(desk),
+        new PhoneRoom(desk),
+        new CalendarRoom(desk, door),
         new SourcesRoom(desk),
         new AssetRoom(desk.assets()));
   }

@@ -8,12 +8,21 @@ import com.microsoft.playwright.options.ColorScheme;
 import java.io.File;
 import java.nio.file.Files;
 import java.nio.file.Path;
+import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.List;
 import java.util.Map;
 
 /** The Chromium on the PATH, never one that is downloaded. */
 final class Chromium implements AutoCloseable {
+  private static final List<String> ARGUMENTS =
+      List.of(
+          "--no-sandbox",
+          "--disable-quic",
+          "--disable-background-networking",
+          "--disable-component-update",
+          "--disable-sync");
+
   private final Playwright playwright;
   private final Browser browser;
 
@@ -25,15 +34,7 @@ final class Chromium implements AutoCloseable {
         playwright
             .chromium()
             .launch(
-                new BrowserType.LaunchOptions()
-                    .setExecutablePath(onThePath())
-                    .setArgs(
-                        List.of(
-                            "--no-sandbox",
-                            "--disable-quic",
-                            "--disable-background-networking",
-                            "--disable-component-update",
-                            "--disable-sync")));
+                new BrowserType.LaunchOptions().setExecutablePath(onThePath()).setArgs(ARGUMENTS));
   }
 
   /** A fresh window of a size, in a light or dark scheme. */
@@ -49,6 +50,20 @@ final class Chromium implements AutoCloseable {
   /** A fresh window on a screen for fingers. */
   BrowserContext windowForFingers(Window window) {
     return browser.newContext(options(window).setHasTouch(true));
+  }
+
+  /** The browser of a person who comes back: what sites keep in it lies in a folder. */
+  BrowserContext returning(Path folder, String... arguments) {
+    List<String> all = new ArrayList<>(ARGUMENTS);
+    all.addAll(List.of(arguments));
+    return playwright
+        .chromium()
+        .launchPersistentContext(
+            folder,
+            new BrowserType.LaunchPersistentContextOptions()
+                .setExecutablePath(onThePath())
+                .setViewportSize(Window.PHONE.widthPx(), Window.PHONE.heightPx())
+                .setArgs(all));
   }
 
   private static Browser.NewContextOptions options(Window window) {

@@ -5,28 +5,35 @@ import java.io.IOException;
 import java.net.URI;
 import java.nio.file.Files;
 import java.nio.file.Path;
+import java.util.ArrayList;
 import java.util.Comparator;
+import java.util.List;
 import java.util.concurrent.TimeUnit;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
 import java.util.stream.Stream;
 
-/** The built distribution serving its demo: the one place that says what is under test. */
+/** The built distribution serving: the one place that says what is under test. */
 record RunningLeafturn(URI address, Process process) implements AutoCloseable {
   private static final Path BUILT = Path.of("..", "app", "target");
-  private static final Pattern ADDRESS = Pattern.compile("http://[^ ]+/");
+  private static final Pattern ADDRESS = Pattern.compile("https?://[^ ]+/");
 
   static RunningLeafturn start() throws IOException {
+    return start("demo", "--port", "0");
+  }
+
+  /** Runs a command that serves. */
+  static RunningLeafturn start(String... arguments) throws IOException {
+    List<String> words = new ArrayList<>(List.of(command().toString()));
+    words.addAll(List.of(arguments));
     Process process =
-        new ProcessBuilder(command().toString(), "demo", "--port", "0")
-            .redirectError(ProcessBuilder.Redirect.INHERIT)
-            .start();
+        new ProcessBuilder(words).redirectError(ProcessBuilder.Redirect.INHERIT).start();
     BufferedReader output = process.inputReader();
     String line = output.readLine();
     Matcher address = ADDRESS.matcher(line == null ? "" : line);
     if (!address.find()) {
       process.destroy();
-      throw new IllegalStateException("the demo told no address, but: " + line);
+      throw new IllegalStateException("it told no address, but: " + line);
     }
     return new RunningLeafturn(URI.create(address.group()), process);
   }

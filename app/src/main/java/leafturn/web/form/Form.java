@@ -4,6 +4,8 @@ import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.regex.Matcher;
+import java.util.regex.Pattern;
 import leafturn.quantity.Units;
 import leafturn.records.Faults.Fault;
 import leafturn.records.InputException;
@@ -19,6 +21,8 @@ import leafturn.records.SourceText;
  */
 public record Form(
     FormShape shape, Units units, Map<String, List<String>> values, List<Fault> faults) {
+  private static final Pattern CAPITAL_WITHIN = Pattern.compile("[a-z][A-Z]");
+
   public Form {
     Map<String, List<String>> copy = new LinkedHashMap<>();
     values.forEach((path, typed) -> copy.put(path, List.copyOf(typed)));
@@ -63,8 +67,22 @@ public record Form(
   /** This form with the faults a reader found. */
   public Form faulted(InputException found) {
     List<Fault> all = new ArrayList<>(faults);
-    all.addAll(found.faultsByField());
+    found.faultsByField().forEach(fault -> all.add(inWordsOfTheForm(fault)));
     return new Form(shape, units, values, all);
+  }
+
+  /** A reader names another field by its path; whoever fills in a form knows it by its label. */
+  private Fault inWordsOfTheForm(Fault fault) {
+    String sentence = fault.sentence();
+    for (Field field : shape.fields()) {
+      if (CAPITAL_WITHIN.matcher(field.path()).find()) {
+        sentence =
+            Pattern.compile("\\b" + Pattern.quote(field.path()) + "\\b")
+                .matcher(sentence)
+                .replaceAll(Matcher.quoteReplacement("“" + field.label() + "”"));
+      }
+    }
+    return new Fault(fault.field(), sentence, fault.placed());
   }
 
   /** This form with a fault of its own. */

@@ -1,0 +1,69 @@
+package leafturn.reports.calendar;
+
+import java.time.Instant;
+import java.time.LocalDate;
+import java.util.ArrayList;
+import java.util.List;
+import leafturn.advice.call.Call;
+import leafturn.advice.call.Choice;
+import leafturn.advice.call.LawnOnRound;
+import leafturn.advice.call.Spread;
+import leafturn.reports.DayWords;
+
+/** The days by which lawns want mowing, as a calendar to subscribe to. */
+public final class MowByCalendar {
+  private static final LocalDate FIRST_DAY = LocalDate.of(2000, 1, 1);
+
+  private final Instant madeAt;
+  private final List<DayEvent> events = new ArrayList<>();
+
+  /**
+   * @param madeAt when the calls were made
+   */
+  public MowByCalendar(Instant madeAt) {
+    this.madeAt = madeAt;
+  }
+
+  /**
+   * Adds a lawn, unless no day is in sight by which it wants mowing.
+   *
+   * @param id UUID of the lawn: the event of a lawn stays the same one when its day moves
+   * @param revision never falls, and rises whenever something that the call rests on was changed
+   */
+  public MowByCalendar add(String id, long revision, LawnOnRound lawn) {
+    Call call = lawn.call();
+    Spread mowBy = call.mowBy();
+    if (mowBy != null) {
+      LocalDate day = DayWords.after(call.on(), mowBy.middle());
+      // A call changes with what was entered, and with each day that passes.
+      long sequence = revision + Math.max(0, call.on().toEpochDay() - FIRST_DAY.toEpochDay());
+      events.add(new DayEvent(id, sequence, madeAt, day, summary(lawn), description(call, mowBy)));
+    }
+    return this;
+  }
+
+  /** The calendar as iCalendar text. */
+  public String text() {
+    return CalendarText.of("Mow-by days", events);
+  }
+
+  private static String summary(LawnOnRound lawn) {
+    String what =
+        lawn.call().choice() == Choice.LEAVE_ALONE
+            ? "a third would come off by today"
+            : "mow by today";
+    return lawn.lawnName() + ", " + lawn.propertyName() + ": " + what;
+  }
+
+  private static String description(Call call, Spread mowBy) {
+    String days = DayWords.spreadOfDays(call.on(), mowBy).inLine();
+    return call.sentence()
+        + "\nA third of the height would come off by "
+        + days
+        + ", over "
+        + call.possibleSeasons().count()
+        + " possible seasons.\nAn estimate of a daily model, made for "
+        + DayWords.dayAndYear(call.on())
+        + "; it moves with the weather and with what is logged.";
+  }
+}

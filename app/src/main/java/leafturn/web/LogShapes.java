@@ -1,0 +1,148 @@
+package leafturn.web;
+
+import java.util.List;
+import java.util.stream.Stream;
+import leafturn.quantity.Measure;
+import leafturn.records.sheet.ProductKind;
+import leafturn.records.sheet.Sight;
+import leafturn.records.sheet.What;
+import leafturn.web.form.Field;
+import leafturn.web.form.FormShape;
+
+/** The fields of each entry of the log, the ones most often wanted first. */
+final class LogShapes {
+  private static final Field DAY = Field.date("day", "Day").needed();
+  private static final Field NOTE = Field.longText("note", "Note");
+  private static final Field CUT_TO = Field.number("heightAfterMm", "Cut to", Measure.HEIGHT);
+  private static final Field BEFORE =
+      Field.number("heightBeforeMm", "Grass height before", Measure.HEIGHT)
+          .hint("If you measured it.");
+  private static final Field MINUTES = Field.number("minutes", "Time it took", "minutes");
+  private static final Field TWICE = Field.flag("twoPasses", "Went over it twice");
+  private static final Field BAGS = Field.number("bags", "Bags filled", "");
+  private static final Field WEIGHT =
+      Field.number("weightKg", "Fresh weight collected", Measure.WEIGHT);
+  private static final Field WENT_TO =
+      Field.text("wentTo", "Where it went").hint("For instance the heap by the shed.");
+  private static final Field PRODUCT = Field.text("product", "Product");
+
+  private static final String LABEL_DECIDES =
+      "The label decides how long clippings must stay off beds, heaps and feed. Some residues"
+          + " outlast composting.";
+  private static final String BEFORE_RAIN =
+      "Keep fertiliser off paving and drains, and not before heavy rain; local codes come first.";
+
+  private LogShapes() {}
+
+  static List<LogChoice> choices() {
+    return List.of(
+        mown(LogChoice.RETURNED, "Mown, returned", 1.0, DAY, CUT_TO, BEFORE, MINUTES, TWICE, NOTE),
+        mown(
+            LogChoice.COLLECTED,
+            "Mown, collected",
+            0.0,
+            DAY,
+            BAGS,
+            WENT_TO,
+            CUT_TO,
+            WEIGHT,
+            BEFORE,
+            MINUTES,
+            TWICE,
+            NOTE),
+        partReturned(),
+        other("watered", "Watered", What.WATERED, "", water()),
+        other("fed", "Fed", What.FED, BEFORE_RAIN, feed()),
+        other("treated", "Treated", What.TREATED, LABEL_DECIDES, treatment()),
+        other("seeded", "Seeded", What.SEEDED, "", seed()),
+        other("aerated", "Aerated", What.AERATED, "", depth("Depth of the holes")),
+        other("scarified", "Scarified", What.SCARIFIED, "", depth("Depth of the blades")),
+        other("topdressed", "Topdressed", What.TOPDRESSED, "", depth("Depth of the dressing")),
+        other("limed", "Limed", What.LIMED, "", lime()),
+        other("observed", "Seen, or a note", What.OBSERVED, "", sights()));
+  }
+
+  private static LogChoice mown(String key, String heading, double share, Field... fields) {
+    return new LogChoice(key, heading, What.MOWN, share, "", FormShape.of(fields));
+  }
+
+  private static LogChoice partReturned() {
+    Field share =
+        Field.number("returnedShare", "Share returned", "")
+            .needed()
+            .hint("From 0, all collected, to 1, all returned.");
+    FormShape shape =
+        FormShape.of(DAY, share, CUT_TO, BAGS, WENT_TO, WEIGHT, BEFORE, MINUTES, TWICE, NOTE);
+    return new LogChoice(
+        LogChoice.PART_RETURNED, "Mown, part returned", What.MOWN, null, "", shape);
+  }
+
+  private static LogChoice other(
+      String key, String heading, What what, String caution, List<Field> fields) {
+    Field[] all =
+        Stream.of(Stream.of(DAY), fields.stream(), Stream.of(NOTE))
+            .flatMap(part -> part)
+            .toArray(Field[]::new);
+    return new LogChoice(key, heading, what, null, caution, FormShape.of(all));
+  }
+
+  private static List<Field> water() {
+    return List.of(Field.number("waterMm", "Water given", Measure.WATER).needed());
+  }
+
+  private static List<Field> feed() {
+    return List.of(
+        PRODUCT,
+        amount("fastNGPerM2", "Nitrogen that works at once")
+            .hint("At least one of the four amounts is needed."),
+        amount("slowNGPerM2", "Nitrogen released slowly"),
+        amount("pGPerM2", "Phosphorus, as P"),
+        amount("kGPerM2", "Potassium, as K"),
+        Field.flag("wateredIn", "Watered in"));
+  }
+
+  private static Field amount(String path, String label) {
+    return Field.number(path, label, Measure.MASS_PER_AREA);
+  }
+
+  private static List<Field> treatment() {
+    return List.of(
+        PRODUCT.needed().hint("Its name on the label."),
+        Field.oneOf("productKind", "What it is", words(ProductKind.class)).needed(),
+        Field.number("clippingsIntervalDays", "Interval for clippings on the label", "days")
+            .hint("How long the label forbids using clippings as mulch, compost or feed."),
+        Field.flag("labelSaysNone", "The label names no interval for clippings"),
+        Field.number("waitBeforeMowingDays", "Wait before mowing on the label", "days"));
+  }
+
+  private static List<Field> seed() {
+    return List.of(
+        Field.text("seed", "Seed or mix"),
+        Field.number("gPerM2", "Seed rate", Measure.MASS_PER_AREA));
+  }
+
+  private static List<Field> depth(String label) {
+    return List.of(Field.number("depthMm", label, Measure.HEIGHT));
+  }
+
+  private static List<Field> lime() {
+    return List.of(
+        Field.number("gPerM2", "Product given", Measure.MASS_PER_AREA).needed(), PRODUCT);
+  }
+
+  private static List<Field> sights() {
+    return List.of(
+        Field.someOf("things", "What was seen", words(Sight.class)),
+        Field.number("heightMm", "Grass height", Measure.HEIGHT));
+  }
+
+  private static <E extends Enum<E>> List<Field.Choice> words(Class<E> type) {
+    return leafturn.records.Choice.words(type).stream()
+        .map(word -> new Field.Choice(word, capital(word)))
+        .toList();
+  }
+
+  private static String capital(String word) {
+    return Character.toUpperCase(word.charAt(0)) + word.substring(1);
+  }
+}

@@ -1,0 +1,268 @@
+// The log at the lawn. Every entry is kept on the phone first and then sent, so that saving is the
+// same with a connection and without one. Without this file the forms are sent as plain ones.
+
+import { showFaults } from "./faults.js";
+import { sendInTheBackground, sendNow } from "./phone.js";
+import { picture } from "./picture.js";
+import * as queue from "./queue.js";
+import { refreshLawns } from "./send.js";
+import { showUnsent } from "./unsent.js";
+import { dayWords, meaning, today } from "./words.js";
+
+const page = document.querySelector("[data-log]");
+const find = (name) => page.querySelector(`[data-${name}]`);
+let person = page.dataset.person ? { id: page.dataset.person, name: page.dataset.personName } : null;
+
+// ---- The page that the phone keeps: it learns from what is kept which lawn it is for.
+
+async function fillKeptPage() {
+  const lawns = await queue.known();
+  if (!lawns) {
+    find("headline").textContent = "Nothing is known of the lawns yet.";
+    find("advice").textContent = "Open this page once with a connection; from then on it works without.";
+    find("choices").hidden = true;
+    return;
+  }
+  person = lawns.person;
+  const address = location.pathname.match(/^\/lawns\/([^/]+)\/log$/)?.[1];
+  const lawn = lawns.lawns.find((one) => one.address === address);
+  if (lawn) {
+    fillLawn(lawn, lawns);
+  } else {
+    fillLawns(lawns);
+  }
+}
+
+function fillLawns(lawns) {
+  find("headline").textContent = "Which lawn?";
+  find("choices").hidden = true;
+  const list = find("lawns");
+  for (const lawn of lawns.lawns) {
+    const link = document.createElement("a");
+    link.href = `/lawns/${lawn.address}/log`;
+    for (const [className, text] of [["name", lawn.name], ["at", lawn.property], ["detail", lawn.advice]]) {
+      const part = document.createElement("span");
+      part.className = className;
+      part.textContent = text;
+      link.append(part, " ");
+    }
+    const item = document.createElement("li");
+    item.append(link);
+    list.append(item);
+  }
+  list.hidden = false;
+}
+
+function fillLawn(lawn, lawns) {
+  const title = `${lawn.name}, ${lawn.property}`;
+  Object.assign(page.dataset, { lawn: lawn.id, address: lawn.address, title, timeZone: lawn.timeZone });
+  if (lawns.fixedDay) {
+    page.dataset.fixedDay = lawns.fixedDay;
+  }
+  find("headline").textContent = title;
+  const toldOn = lawns.fixedDay ?? lawns.toldAt.slice(0, 10);
+  find("advice").textContent = lawn.advice ? `As told on ${dayWords(toldOn)}: ${lawn.advice}` : "";
+  for (const form of page.querySelectorAll("[data-entry]")) {
+    const height = form.elements.heightAfterMm;
+    if (height) {
+      height.value = lawn.cutHeight;
+    }
+  }
+  markUsual(lawn.returnedShare);
+}
+
+function markUsual(share) {
+  const as = share >= 1 ? "returned" : share <= 0 ? "collected" : "part-returned";
+  const usual = page.querySelector(`[data-as="${as}"]`);
+  const words = document.createElement("span");
+  words.className = "detail";
+  words.textContent = "as usual";
+  usual.querySelector("summary").append(" ", words);
+  find("choices").prepend(usual);
+  if (as === "part-returned") {
+    usual.querySelector("form").elements.returnedShare.value = String(share);
+  }
+}
+
+// ---- One entry.
+
+function prepare(details) {
+  const form = details.querySelector("form");
+  // A page that was left open overnight, or came from the phone, asks the phone what day it is.
+  form.elements.day.value ||= page.dataset.fixedDay || today(page.dataset.timeZone);
+  const tell = () => {
+    const values = new FormData(form);
+    form.querySelector("[data-meaning]").textContent = meaning(details.dataset.as, values, page.dataset.heightUnit);
+  };
+  form.addEventListener("input", tell);
+  tell();
+  form.addEventListener("submit", (event) => {
+    event.preventDefault();
+    save(details, form);
+  });
+  details.addEventListener("toggle", () => details.open && closeOthers(details));
+}
+
+/** Browsers that do not know named details leave several open; then one would hide another. */
+function closeOthers(opened) {
+  for (const details of page.querySelectorAll("details[data-as]")) {
+    details.open = details === opened;
+  }
+  // The fields come below; a choice in the lower part of the screen moves up to show them.
+  if (opened.getBoundingClientRect().top > innerHeight / 2) {
+    opened.scrollIntoView({ block: "start" });
+  }
+}
+
+async function save(details, form) {
+  const button = form.querySelector("button.main");
+  button.disabled = true;
+  try {
+    const entry = await entryOf(details, form);
+    await queue.keep(entry);
+    // A browser asked to persist does not clear this site when its disk runs full.
+    navigator.storage?.persist?.();
+    sendInTheBackground();
+    await told(entry, details, form);
+  } catch (fault) {
+    showFaults(form, [{ field: "", sentence: fault.message }]);
+  } finally {
+    button.disabled = false;
+  }
+}
+
+async function entryOf(details, form) {
+  const file = form.elements.photograph.files[0];
+  const given = [...new FormData(form)].filter(([, value]) => typeof value === "string" && value.trim() !== "");
+  const fields = given.filter(([name]) => !["_token", "id", "as"].includes(name));
+  return {
+    id: form.dataset.correcting ?? crypto.randomUUID(),
+    person,
+    lawn: { id: page.dataset.lawn, address: page.dataset.address, title: page.dataset.title },
+    as: details.dataset.as,
+    units: page.dataset.units,
+    fields,
+    photograph: file ? await picture(file) : null,
+    heading: details.querySelector(".done").textContent,
+    day: form.elements.day.value,
+    details: detailsOf(form),
+    keptAt: new Date().toISOString(),
+    state: "waiting",
+    faults: [],
+  };
+}
+
+/** What was filled in beside the day, with the labels and units of the form. */
+function detailsOf(form) {
+  const told = [];
+  for (const field of form.querySelectorAll(".field")) {
+    const name = (field.querySelector("label, legend")?.firstChild?.textContent ?? "").trim();
+    const input = field.querySelector("input:not([type=checkbox]):not([type=date]), select, textarea");
+    const unit = field.querySelector(".unit")?.textContent.replace(/^in /, "") ?? "";
+    const ticked = [...field.querySelectorAll("input:checked")].map((box) => box.nextElementSibling.textContent);
+    if (input?.type === "file") {
+      told.push(...(input.files.length > 0 ? ["with a photograph"] : []));
+    } else if (input?.value.trim()) {
+      told.push(`${name}: ${input.value.trim()} ${unit}`.trim());
+    }
+    told.push(...ticked);
+  }
+  return told;
+}
+
+/** Sends, and tells what became of the entry: in the book, to be corrected, or kept until later. */
+async function told(entry, details, form) {
+  const sentence = find("outcome");
+  const what = `${entry.heading}, ${dayWords(entry.day)}`;
+  sentence.textContent = `Kept on this phone: ${what}. Sending …`;
+  sentence.hidden = false;
+  await sendNow();
+  const left = (await queue.entries()).find((one) => one.id === entry.id);
+  if (left?.state === "faulty" || left?.state === "taken") {
+    sentence.textContent = "";
+    sentence.hidden = true;
+    // Saving again replaces an entry that the book never took; a taken id needs another one.
+    form.dataset.correcting = left.state === "faulty" ? entry.id : crypto.randomUUID();
+    showFaults(form, left.faults);
+    return;
+  }
+  sentence.textContent = left ? `Kept on this phone, not sent yet: ${what}.` : `In the book: ${what}.`;
+  begin(details, form);
+}
+
+/** After saving the form is empty again, and the next lawn one tap away. */
+function begin(details, form) {
+  delete form.dataset.correcting;
+  showFaults(form, []);
+  form.reset();
+  form.elements.day.value ||= page.dataset.fixedDay || today(page.dataset.timeZone);
+  form.dispatchEvent(new Event("input"));
+  details.open = false;
+  find("outcome").scrollIntoView({ block: "center" });
+}
+
+// ---- An entry that the book did not take opens as it was typed.
+
+async function correct() {
+  const id = location.hash.match(/^#entry-(.+)$/)?.[1];
+  const entry = id && (await queue.entries()).find((one) => one.id === id && one.person.id === person?.id);
+  const details = entry && page.querySelector(`details[data-as="${entry.as}"]`);
+  if (!details) {
+    return;
+  }
+  const form = details.querySelector("form");
+  const typed = new Map();
+  entry.fields.forEach(([name, value]) => typed.set(name, [...(typed.get(name) ?? []), value]));
+  for (const input of form.elements) {
+    if (input.type === "checkbox") {
+      input.checked = typed.get(input.name)?.includes(input.value) ?? false;
+    } else if (input.name && !["hidden", "file", "submit"].includes(input.type)) {
+      input.value = typed.get(input.name)?.[0] ?? "";
+    }
+  }
+  form.dataset.correcting = entry.id;
+  form.dispatchEvent(new Event("input"));
+  details.open = true;
+  showFaults(form, entry.faults);
+}
+
+// ---- Many lawns: typing part of a name finds one.
+
+const MANY = 12;
+
+function offerSearch() {
+  const list = find("lawns");
+  if (!list || list.children.length < MANY) {
+    return;
+  }
+  const label = document.createElement("label");
+  label.className = "find";
+  label.textContent = "Find a lawn";
+  const input = document.createElement("input");
+  input.type = "search";
+  input.autocomplete = "off";
+  label.append(input);
+  input.addEventListener("input", () => {
+    const wanted = input.value.trim().toLowerCase();
+    for (const item of list.children) {
+      item.hidden = !item.textContent.toLowerCase().includes(wanted);
+    }
+  });
+  list.before(label);
+}
+
+async function start() {
+  if (page.dataset.log === "any") {
+    await fillKeptPage();
+  }
+  page.querySelectorAll("details[data-as]").forEach(prepare);
+  offerSearch();
+  await showUnsent(find("unsent"), () => person?.id);
+  await correct();
+  await refreshLawns();
+}
+
+// Where a page may not keep anything the forms are sent as plain ones.
+if (globalThis.isSecureContext) {
+  start();
+}

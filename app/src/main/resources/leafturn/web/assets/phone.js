@@ -1,0 +1,88 @@
+// On every page: keeps the site usable without a connection, sends what waits on this phone, and
+// says so as long as something does.
+
+import * as queue from "./queue.js";
+import { DONE, LATER, refreshLawns, send } from "./send.js";
+
+const FIRST_WAIT_MS = 4_000;
+const LONGEST_WAIT_MS = 5 * 60_000;
+const LAWNS_GOOD_FOR_MS = 12 * 60 * 60_000;
+
+let waitMs = FIRST_WAIT_MS;
+let timer;
+
+/** Sends now; where that fails, again after a while, each time a longer one. */
+export async function sendNow() {
+  clearTimeout(timer);
+  const outcome = await send();
+  if (outcome === LATER) {
+    timer = setTimeout(sendNow, waitMs);
+    waitMs = Math.min(2 * waitMs, LONGEST_WAIT_MS);
+  } else {
+    waitMs = FIRST_WAIT_MS;
+  }
+  return outcome;
+}
+
+/** Asks the browser to send in the background where it can, even when the page is closed. */
+export async function sendInTheBackground() {
+  const registration = await navigator.serviceWorker?.getRegistration();
+  await registration?.sync?.register("leafturn-send").catch(() => undefined);
+}
+
+function sendSoon() {
+  waitMs = FIRST_WAIT_MS;
+  sendNow();
+}
+
+async function refreshOldLawns() {
+  const lawns = await queue.known();
+  if (!lawns || Date.now() - Date.parse(lawns.toldAt) > LAWNS_GOOD_FOR_MS) {
+    await refreshLawns();
+  }
+}
+
+async function showCount() {
+  const waiting = await queue.entries();
+  const main = document.getElementById("content");
+  let note = main.querySelector(":scope > .unsent-note");
+  if (waiting.length === 0 || main.querySelector("[data-unsent]")) {
+    note?.remove();
+    return;
+  }
+  if (!note) {
+    note = document.createElement("p");
+    note.className = "unsent-note";
+    note.setAttribute("role", "status");
+    main.prepend(note);
+  }
+  const link = document.createElement("a");
+  link.href = "/log";
+  link.textContent = `${waiting.length === 1 ? "1 entry is" : `${waiting.length} entries are`} not sent yet`;
+  note.replaceChildren(link);
+}
+
+/** Only somebody who may log needs the worker and the lawns; strangers get neither. */
+async function prepareForTheLawn() {
+  if (!document.body.dataset.logs) {
+    return;
+  }
+  await navigator.serviceWorker?.register("/worker.js", { type: "module", scope: "/" }).catch(() => undefined);
+  if (!document.querySelector("[data-log]")) {
+    await refreshOldLawns();
+  }
+}
+
+async function start() {
+  addEventListener("online", sendSoon);
+  document.addEventListener("visibilitychange", () => document.hidden || sendSoon());
+  queue.onChange(showCount);
+  await showCount();
+  await prepareForTheLawn();
+  await sendNow();
+}
+
+// Plain HTTP beyond this machine gives a page neither a queue nor locks; its forms still work.
+if (globalThis.isSecureContext) {
+  start();
+}

@@ -1,0 +1,40 @@
+// An entry in words, as they stand beside "Save" and in the list of what is not sent yet.
+
+const DAY = new Intl.DateTimeFormat("en-GB", { weekday: "long", day: "numeric", month: "long", timeZone: "UTC" });
+const MOMENT = new Intl.DateTimeFormat("en-GB", { weekday: "short", hour: "2-digit", minute: "2-digit" });
+
+/** A day of the calendar in words, for instance "Friday 29 May". */
+export function dayWords(day) {
+  const date = new Date(`${day}T00:00:00Z`);
+  return Number.isNaN(date.getTime()) ? "no day" : DAY.format(date).replace(",", "");
+}
+
+/** When something was kept, for instance "Fri 14:05". */
+export function momentWords(iso) {
+  return MOMENT.format(new Date(iso)).replace(",", "");
+}
+
+/** The day it is in a time zone by this phone's clock: 2015-05-29. */
+export function today(timeZone) {
+  const parts = { year: "numeric", month: "2-digit", day: "2-digit" };
+  return new Intl.DateTimeFormat("en-CA", { ...parts, timeZone: timeZone || undefined }).format(new Date());
+}
+
+/** What saving a form means, for instance "Cut to 76 mm, all clippings returned. Friday 29 May." */
+export function meaning(as, values, heightUnit) {
+  const day = `${dayWords(values.get("day") ?? "")}.`;
+  const mowing = { returned: "all clippings returned", collected: "all clippings collected" };
+  const share = as === "part-returned" ? shareWords(values.get("returnedShare")) : mowing[as];
+  if (!share) {
+    return day;
+  }
+  const height = values.get("heightAfterMm")?.trim();
+  return `${height ? `Cut to ${height}\u00a0${heightUnit}` : "Cut as usual"}, ${share}. ${day}`;
+}
+
+function shareWords(typed) {
+  const share = Number((typed ?? "").replace(",", "."));
+  return typed && share >= 0 && share <= 1
+    ? `${Math.round(share * 100)}\u00a0% of the clippings returned`
+    : "part of the clippings returned";
+}

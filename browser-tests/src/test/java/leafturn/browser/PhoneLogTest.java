@@ -1,0 +1,268 @@
+package leafturn.browser;
+
+import static leafturn.browser.ServedBook.LAWN;
+import static org.assertj.core.api.Assertions.assertThat;
+
+import com.microsoft.playwright.BrowserContext;
+import com.microsoft.playwright.Locator;
+import com.microsoft.playwright.options.BoundingBox;
+import java.nio.file.Path;
+import java.time.LocalDate;
+import java.util.List;
+import java.util.UUID;
+import leafturn.browser.BadLine.Way;
+import leafturn.browser.Chromium.Window;
+import leafturn.records.sheet.Done;
+import leafturn.records.sheet.LogSheet;
+import leafturn.records.sheet.What;
+import org.junit.jupiter.api.AfterAll;
+import org.junit.jupiter.api.AfterEach;
+import org.junit.jupiter.api.BeforeAll;
+import org.junit.jupiter.api.BeforeEach;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.TestInstance;
+import org.junit.jupiter.api.TestInstance.Lifecycle;
+import org.junit.jupiter.api.io.TempDir;
+
+/** Logging at the lawn, with the connection cut, the server gone or the browser killed. */
+@TestInstance(Lifecycle.PER_CLASS)
+class PhoneLogTest {
+  private static final LocalDate TODAY = LocalDate.of(2015, 5, 28);
+  private static final double LONG_ENOUGH_MS = 60_000;
+  private static final double SMALLEST_TARGET_PX = 56;
+
+  private Chromium chromium;
+  private ServedBook book;
+  private BrowserContext phone;
+
+  @BeforeAll
+  void startBrowser() {
+    chromium = new Chromium();
+  }
+
+  @AfterAll
+  void stopBrowser() {
+    chromium.close();
+  }
+
+  @BeforeEach
+  void start(@TempDir Path folder) throws Exception {
+    book = ServedBook.start(folder.resolve("book"));
+    phone = chromium.window(Window.PHONE);
+    phone.setDefaultTimeout(LONG_ENOUGH_MS);
+  }
+
+  @AfterEach
+  void stop() throws Exception {
+    phone.close();
+    book.close();
+  }
+
+  @Test
+  void mownAndReturnedAsUsualTakesThreeTapsOnLargeTargetsWithinReach() throws Exception {
+    LogJourney journey = journey(book.url("")).openLog();
+    tap(journey, journey.page().locator("a[href='/lawns/" + LAWN + "/log']"));
+    Locator usual = journey.page().locator("details[data-as] summary").first();
+    assertThat(usual.innerText()).contains("Mown, returned").contains("as usual");
+    tap(journey, usual);
+    Locator save = journey.page().locator("details[open] button.main");
+    assertThat(journey.page().locator("details[open] [data-meaning]").innerText())
+        .isEqualTo("Cut to 64\u00a0mm, all clippings returned. Thursday 28 May.");
+    assertThat(save.boundingBox().y).isGreaterThan(Window.PHONE.heightPx() / 2.0);
+    tap(journey, save);
+    journey.page().waitForFunction("() => document.body.innerText.includes('In the book')");
+    assertThat(book.newEntries())
+        .singleElement()
+        .satisfies(entry -> assertThat(entry.day()).isEqualTo(TODAY))
+        .extracting(LogSheet::done)
+        .isEqualTo(new Done.Mown(null, 64.0, 1, null, null, null, null, false));
+  }
+
+  @Test
+  void whatIsLoggedWithoutAConnectionIsSentOnceThereIsOneAgain() throws Exception {
+    LogJourney journey = journey(book.url("")).prepare();
+    phone.setOffline(true);
+    book.stop();
+    journey.openLog();
+    journey.page().locator("a[href='/lawns/" + LAWN + "/log']").click();
+    journey.choose("watered").type("watered", "waterMm", "12").save("watered");
+    assertThat(journey.outcome())
+        .isEqualTo("Kept on this phone, not sent yet: Watered, Thursday 28 May.");
+    assertThat(journey.openLog().awaitUnsent(1).unsent().innerText())
+        .contains(
+            "Watered, Back lawn, Linden House", "Water given: 12 mm", "kept on this phone since");
+    book.start();
+    phone.setOffline(false);
+    journey.awaitUnsent(0);
+    assertThat(book.newEntries()).extracting(LogSheet::done).containsExactly(new Done.Watered(12));
+  }
+
+  @Test
+  void aServerThatIsGoneIsNoHindrance() throws Exception {
+    LogJourney journey = journey(book.url("")).prepare();
+    book.kill();
+    journey.openLawn(LAWN).choose("returned").save("returned");
+    assertThat(journey.outcome()).startsWith("Kept on this phone");
+    journey.page().navigate(book.url("/"));
+    assertThat(journey.page().locator("h1").innerText()).contains("No connection");
+    assertThat(journey.page().locator(".unsent-note").innerText())
+        .contains("1 entry is not sent yet");
+    book.start();
+    journey.openLog().awaitUnsent(0);
+    assertThat(book.newEntries()).hasSize(1);
+  }
+
+  @Test
+  void anEntryWhoseAnswerWasLostIsKeptOnce() throws Exception {
+    try (BadLine line = new BadLine(book.port(), () -> {})) {
+      LogJourney journey = journey(line.url("")).prepare();
+      line.become(Way.ANSWER_LOST);
+      journey.openLawn(LAWN).choose("returned").save("returned");
+      assertThat(journey.outcome()).startsWith("Kept on this phone, not sent yet");
+      line.become(Way.THROUGH);
+      journey.openLog().awaitUnsent(0);
+      assertThat(line.entries()).isGreaterThanOrEqualTo(2);
+      assertThat(book.newEntries()).hasSize(1);
+    }
+  }
+
+  @Test
+  void anEntryDuringWhichThePowerWentIsKeptOnce() throws Exception {
+    try (BadLine line = new BadLine(book.port(), this::cutPower)) {
+      LogJourney journey = journey(line.url("")).prepare();
+      line.become(Way.POWER_CUT);
+      journey.openLawn(LAWN).choose("returned").save("returned");
+      assertThat(journey.outcome()).startsWith("Kept on this phone, not sent yet");
+      line.become(Way.THROUGH);
+      book.start();
+      journey.openLog().awaitUnsent(0);
+      assertThat(book.newEntries()).hasSize(1);
+    }
+  }
+
+  @Test
+  void entriesOutliveTheBrowser(@TempDir Path browser) throws Exception {
+    BrowserContext before = chromium.returning(browser);
+    LogJourney journey = new LogJourney(before.pages().get(0), book.url("")).prepare();
+    book.stop();
+    journey.openLawn(LAWN).choose("returned").save("returned");
+    journey.choose("watered").type("watered", "waterMm", "8").save("watered");
+    ownedBy(browser).forEach(ProcessHandle::destroyForcibly);
+    ownedBy(browser).forEach(process -> process.onExit().join());
+    try (BrowserContext after = chromium.returning(browser)) {
+      LogJourney again = new LogJourney(after.pages().get(0), book.url(""));
+      again.openLog().awaitUnsent(2);
+      book.start();
+      again.openLog().awaitUnsent(0);
+    }
+    assertThat(book.newEntries())
+        .extracting(LogSheet::what)
+        .containsOnlyOnce(What.MOWN, What.WATERED)
+        .hasSize(2);
+  }
+
+  @Test
+  void aWeekWithoutAConnectionComesInWithItsOwnDays() throws Exception {
+    LogJourney journey = journey(book.url("")).prepare();
+    phone.setOffline(true);
+    for (LocalDate day = TODAY.minusDays(6); !day.isAfter(TODAY); day = day.plusDays(1)) {
+      String key = day.getDayOfMonth() % 2 == 0 ? "collected" : "observed";
+      journey.openLawn(LAWN).choose(key).type(key, "day", day.toString());
+      if (key.equals("observed")) {
+        journey.choice(key).locator("input[value='clumps']").check();
+      } else {
+        journey.type(key, "bags", "2.5").type(key, "wentTo", "heap by the shed");
+      }
+      journey.save(key);
+    }
+    assertThat(journey.openLog().awaitUnsent(7).page().locator("[data-unsent] h2").innerText())
+        .isEqualTo("7 entries not sent yet");
+    phone.setOffline(false);
+    journey.awaitUnsent(0);
+    assertThat(book.newEntries())
+        .extracting(LogSheet::day)
+        .containsExactlyElementsOf(TODAY.minusDays(6).datesUntil(TODAY.plusDays(1)).toList());
+  }
+
+  @Test
+  void anEntryThatIsWrongStaysUntilItIsCorrectedOrDiscarded() throws Exception {
+    LogJourney journey = journey(book.url("")).prepare();
+    phone.setOffline(true);
+    journey
+        .openLawn(LAWN)
+        .choose("treated")
+        .type("treated", "product", "Sward Guard")
+        .save("treated");
+    journey.openLawn(LAWN).choose("watered").type("watered", "waterMm", "a lot").save("watered");
+    phone.setOffline(false);
+    journey.openLog();
+    journey
+        .page()
+        .waitForFunction("() => document.querySelectorAll('[data-state=faulty]').length === 2");
+    assertThat(journey.unsent().first().innerText())
+        .contains("Interval for clippings on the label");
+    journey.unsent().first().locator("a").click();
+    assertThat(journey.choice("treated").locator("[name='product']").inputValue())
+        .isEqualTo("Sward Guard");
+    journey.choice("treated").locator("[name='labelSaysNone']").check();
+    journey.save("treated").awaitUnsent(1);
+    journey.unsent().first().getByText("Discard it").click();
+    journey.unsent().first().getByText("Yes, discard this entry").click();
+    journey.awaitUnsent(0);
+    assertThat(book.newEntries()).extracting(LogSheet::what).containsExactly(What.TREATED);
+  }
+
+  @Test
+  void twoTabsSendEachEntryOnce() throws Exception {
+    LogJourney one = journey(book.url("")).prepare();
+    LogJourney other = journey(book.url("")).openLog();
+    phone.setOffline(true);
+    one.openLawn(LAWN).choose("returned").save("returned");
+    other.openLawn(LAWN).choose("collected").save("collected");
+    phone.setOffline(false);
+    one.openLog();
+    other.openLog();
+    one.awaitUnsent(0);
+    other.awaitUnsent(0);
+    assertThat(book.newEntries()).hasSize(2);
+  }
+
+  @Test
+  void anIdThatIsTakenIsToldAndTheEntryStays() throws Exception {
+    LogJourney journey = journey(book.url("")).prepare();
+    journey.openLawn(LAWN).choose("watered").type("watered", "waterMm", "5");
+    String taken = UUID.randomUUID().toString();
+    journey.page().evaluate("id => { crypto.randomUUID = () => id; }", taken);
+    journey.save("watered").choose("watered").type("watered", "waterMm", "6").save("watered");
+    journey.openLog().awaitUnsent(1);
+    assertThat(journey.unsent().innerText()).contains("same id is in the book already");
+    assertThat(book.newEntries()).extracting(LogSheet::done).containsExactly(new Done.Watered(5));
+  }
+
+  private LogJourney journey(String root) {
+    return new LogJourney(phone.newPage(), root);
+  }
+
+  private static void tap(LogJourney journey, Locator target) {
+    BoundingBox box = target.boundingBox();
+    assertThat(box.height).isGreaterThanOrEqualTo(SMALLEST_TARGET_PX);
+    assertThat(box.y + box.height).isLessThanOrEqualTo(Window.PHONE.heightPx());
+    journey.page().mouse().click(box.x + box.width / 2, box.y + box.height / 2);
+    journey.page().waitForLoadState();
+  }
+
+  private void cutPower() {
+    try {
+      book.kill();
+    } catch (InterruptedException e) {
+      Thread.currentThread().interrupt();
+    }
+  }
+
+  /** The processes of the browser that keeps its things in a folder. */
+  private static List<ProcessHandle> ownedBy(Path browser) {
+    return ProcessHandle.allProcesses()
+        .filter(process -> process.info().commandLine().orElse("").contains(browser.toString()))
+        .toList();
+  }
+}
