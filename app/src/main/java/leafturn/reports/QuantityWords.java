@@ -1,5 +1,7 @@
 package leafturn.reports;
 
+import java.math.BigDecimal;
+import java.math.MathContext;
 import leafturn.advice.call.Spread;
 import leafturn.quantity.DisplayNumber;
 
@@ -12,6 +14,7 @@ public final class QuantityWords {
   public static final String THIN = "\u202f";
 
   private static final int SIGNIFICANT_DIGITS = 2;
+  private static final MathContext PLAIN = new MathContext(3);
 
   private QuantityWords() {}
 
@@ -68,6 +71,12 @@ public final class QuantityWords {
   /** A bare number with one decimal, for a table whose heading holds the unit; "0" for none. */
   public static String oneDecimal(double value) {
     return value == 0 ? "0" : number(value, 0.1);
+  }
+
+  /** A bare number to three significant digits at most, without needless zeros. */
+  public static String plain(double value) {
+    BigDecimal rounded = BigDecimal.valueOf(value).round(PLAIN);
+    return DisplayNumber.plain(rounded.doubleValue());
   }
 
   /** A number rounded to a step, and its unit. */

@@ -119,6 +119,7 @@ public final class LeafturnServer implements AutoCloseable {
         new QueueRoom(desk),
         new PhoneRoom(desk),
         new CalendarRoom(desk, door),
+        new RulesRoom(desk),
         new SourcesRoom(desk),
         new AssetRoom(desk.assets()));
   }

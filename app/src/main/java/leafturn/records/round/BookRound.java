@@ -120,6 +120,29 @@ public final class BookRound implements AutoCloseable {
   }
 
   /**
+   * The lawns that would be called otherwise by other thresholds; nothing is kept.
+   *
+   * @param choice picks properties and lawns from the register
+   * @param thresholds thresholds that differ from the standard rules, by rule name
+   * @throws leafturn.records.book.BookUnavailableException when the book cannot be read
+   */
+  public List<ChangedCall> tried(
+      UnaryOperator<Register> choice, Units units, Map<String, Double> thresholds) {
+    Look look = look();
+    Register chosen = choice.apply(look.register());
+    return chosen.lawns().parallelStream()
+        .flatMap(
+            lawn -> {
+              Made now = made(lawn, units, look, Urgency.ROUND);
+              LawnOutcome then =
+                  calls.of(
+                      lawn, now.basis().on(), units, now.basis().station(), reading -> thresholds);
+              return ChangedCall.between(outcome(now, AS_LONG_AS_IT_TAKES.toNanos()), then);
+            })
+        .toList();
+  }
+
+  /**
    * Has every call made that is not made yet, or rests on something that has changed; returns at
    * once.
    *

@@ -5,6 +5,7 @@ import java.util.ArrayList;
 import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.function.Function;
 import leafturn.advice.call.Asked;
 import leafturn.advice.call.Call;
 import leafturn.advice.call.CallRules;
@@ -45,12 +46,26 @@ final class LawnCalls {
       StationWeather weather) {}
 
   /**
-   * The call for a lawn, or why there is none.
+   * The call for a lawn by the book's rules, or why there is none.
    *
    * @param units the units of its reader
    * @param revision revision of its station when the lawn was looked up
    */
   LawnOutcome of(PlacedLawn placed, LocalDate on, Units units, long revision) {
+    return of(placed, on, units, revision, LawnCalls::thresholds);
+  }
+
+  /**
+   * The call for a lawn, or why there is none.
+   *
+   * @param thresholds gives the thresholds that differ from the standard rules
+   */
+  LawnOutcome of(
+      PlacedLawn placed,
+      LocalDate on,
+      Units units,
+      long revision,
+      Function<BookReading, Map<String, Double>> thresholds) {
     Sheet<WeatherStation> station = placed.station();
     if (station == null) {
       return LawnOutcome.notCalled(
@@ -58,7 +73,14 @@ final class LawnCalls {
           "There is no weather for this property yet: choose a weather station, or add one.");
     }
     try {
-      Read read = book.read(reading -> read(reading, placed, station, on, revision));
+      Read read =
+          book.read(
+              reading ->
+                  new Read(
+                      inForce(reading.ofLawn(Kind.PROGRAMME, placed.lawn().id()), on),
+                      log(reading, placed.lawn().id()),
+                      thresholds.apply(reading),
+                      climates.of(reading, station, revision, on.minusDays(1))));
       return new LawnOutcome.Called(called(placed, station, read, on, units));
     } catch (InputException wrong) {
       return LawnOutcome.notCalled(placed, wrong.faultsByField().get(0).placed());
@@ -67,21 +89,8 @@ final class LawnCalls {
     }
   }
 
-  private Read read(
-      BookReading reading,
-      PlacedLawn placed,
-      Sheet<WeatherStation> station,
-      LocalDate on,
-      long revision) {
-    String lawn = placed.lawn().id();
-    return new Read(
-        inForce(reading.ofLawn(Kind.PROGRAMME, lawn), on),
-        log(reading, lawn),
-        thresholds(reading),
-        climates.of(reading, station, revision, on.minusDays(1)));
-  }
-
-  private static Map<String, Double> thresholds(BookReading reading) {
+  /** The thresholds that the book sets, by rule name. */
+  static Map<String, Double> thresholds(BookReading reading) {
     Map<String, Double> thresholds = new HashMap<>();
     reading.all(Kind.RULE).forEach(rule -> thresholds.putAll(rule.content().thresholds()));
     return thresholds;

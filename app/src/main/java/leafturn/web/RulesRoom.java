@@ -1,0 +1,202 @@
+package leafturn.web;
+
+import io.javalin.http.Context;
+import java.util.HashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.function.Function;
+import java.util.stream.Collectors;
+import leafturn.advice.call.CallRules;
+import leafturn.advice.call.RuleEntry;
+import leafturn.quantity.Measure;
+import leafturn.quantity.Units;
+import leafturn.records.InputException;
+import leafturn.records.book.BookReading;
+import leafturn.records.book.Sheet;
+import leafturn.records.book.StaleSheetException;
+import leafturn.records.people.Visitor;
+import leafturn.records.round.BookRules;
+import leafturn.records.round.ChangedCall;
+import leafturn.records.sheet.Kind;
+import leafturn.records.sheet.RuleSheet;
+import leafturn.web.form.Field;
+import leafturn.web.form.Form;
+import leafturn.web.form.FormShape;
+import org.jspecify.annotations.Nullable;
+
+/** The rules a call is made by, and where their thresholds are set. */
+final class RulesRoom implements Room {
+  private static final int UNUSABLE = 422;
+  private static final int CONFLICT = 409;
+  private static final String VERSION = "_version";
+
+  private final Desk desk;
+
+  RulesRoom(Desk desk) {
+    this.desk = desk;
+  }
+
+  @Override
+  public void open(Routes routes) {
+    routes.read("/rules", Right.READ, this::rules);
+    routes.read("/rules/{rule}", Right.CHANGE_RULES, this::rule);
+    routes.write("/rules/{rule}", Right.CHANGE_RULES, Intake.FORM, this::sent);
+  }
+
+  private void rules(Context context) {
+    desk.show(context, "rules.jte", "Rules", Map.of("page", page(context)));
+  }
+
+  private RulesPage page(Context context) {
+    Units units = Guest.visitor(context).person().units();
+    return desk.book()
+        .read(
+            reading -> {
+              Map<String, Sheet<RuleSheet>> set =
+                  reading.all(Kind.RULE).stream()
+                      .collect(
+                          Collectors.toMap(sheet -> sheet.content().rule(), Function.identity()));
+              return new RulesPage(BookRules.of(reading), set, units);
+            });
+  }
+
+  private void rule(Context context) {
+    RuleEntry entry = entry(context);
+    Units units = Guest.visitor(context).person().units();
+    Form form = desk.book().read(reading -> filled(reading, entry, units));
+    show(context, entry, form, null);
+  }
+
+  private static Form filled(BookReading reading, RuleEntry entry, Units units) {
+    Optional<Sheet<RuleSheet>> sheet = BookRules.sheet(reading, entry.rule().id());
+    RuleEntry counts = BookRules.of(reading).entry(entry.rule());
+    Form form =
+        Form.blank(shape(entry), units)
+            .with("rule", entry.rule().id())
+            .with("threshold", typed(counts, units));
+    return sheet
+        .filter(set -> !set.withdrawn())
+        .map(set -> form.with("reason", set.content().reason()))
+        .orElse(form);
+  }
+
+  private static String typed(RuleEntry entry, Units units) {
+    Measure measure = RulesPage.measure(entry);
+    return measure == null
+        ? Double.toString(entry.threshold()).replaceAll("\\.0$", "")
+        : measure.typed(entry.threshold(), units);
+  }
+
+  private static FormShape shape(RuleEntry entry) {
+    Measure measure = RulesPage.measure(entry);
+    Field threshold =
+        measure == null
+            ? Field.number("threshold", "Threshold", RulesPage.unit(entry))
+            : Field.number("threshold", "Threshold", measure);
+    return FormShape.of(
+        Field.hidden("rule"),
+        threshold.needed(),
+        Field.text("reason", "Why").hint("A sentence for whoever reads this rule later.").needed());
+  }
+
+  /** Looks at what would change, saves, or goes back to the standard. */
+  private void sent(Context context) {
+    RuleEntry entry = entry(context);
+    Visitor visitor = Guest.visitor(context);
+    Units units = visitor.person().units();
+    Form form = Form.sent(shape(entry), units, context.formParamMap());
+    String step = String.valueOf(context.formParam("step"));
+    try {
+      if (step.equals("standard")) {
+        unset(visitor, entry, basedOn(context));
+      } else {
+        RuleSheet set = Kind.RULE.read(form.document("rule"));
+        if (!step.equals("save")) {
+          show(context, entry, form, changes(visitor, set));
+          return;
+        }
+        save(visitor, set, basedOn(context));
+      }
+      Answers.goTo(context, "/rules");
+    } catch (InputException faults) {
+      context.status(UNUSABLE);
+      show(context, entry, form.faulted(faults), null);
+    } catch (StaleSheetException stale) {
+      context.status(CONFLICT);
+      show(context, entry, form.faulted("", told(stale, units)), null);
+    }
+  }
+
+  private static String told(StaleSheetException stale, Units units) {
+    String theirs =
+        stale.current().content() instanceof RuleSheet set && !stale.current().withdrawn()
+            ? "It was set to "
+                + RulesPage.number(standard(set), set.threshold(), units)
+                + ": "
+                + set.reason()
+            : "The standard threshold counts again";
+    return stale.getMessage() + " " + theirs + ". Save again to put yours in its place.";
+  }
+
+  private static RuleEntry standard(RuleSheet set) {
+    return CallRules.standard().entry(CallRules.named(set.rule()).orElseThrow());
+  }
+
+  private List<ChangedCall> changes(Visitor visitor, RuleSheet set) {
+    Map<String, Double> thresholds = desk.book().read(reading -> BookRules.with(reading, set));
+    return desk.rounds()
+        .tried(register -> register.only(visitor::mayRead), visitor.person().units(), thresholds);
+  }
+
+  private void save(Visitor visitor, RuleSheet set, int basedOn) {
+    desk.book()
+        .write(
+            visitor.person().name(),
+            writing -> {
+              BookRules.set(writing, set, basedOn);
+              return set;
+            });
+  }
+
+  private void unset(Visitor visitor, RuleEntry entry, int basedOn) {
+    desk.book()
+        .write(
+            visitor.person().name(),
+            writing -> {
+              BookRules.unset(writing, entry.rule().id(), basedOn);
+              return entry;
+            });
+  }
+
+  private static int basedOn(Context context) {
+    String version = context.formParam(VERSION);
+    if (version == null || !version.matches("\\d{1,9}")) {
+      throw Refusal.unreadable();
+    }
+    return Integer.parseInt(version);
+  }
+
+  private static RuleEntry entry(Context context) {
+    return CallRules.named(context.pathParam("rule"))
+        .map(rule -> CallRules.standard().entry(rule))
+        .filter(RuleEntry::editable)
+        .orElseThrow(Refusal::notFound);
+  }
+
+  private void show(
+      Context context, RuleEntry entry, Form form, @Nullable List<ChangedCall> changes) {
+    int version =
+        desk.book()
+            .read(reading -> BookRules.sheet(reading, entry.rule().id()))
+            .map(Sheet::version)
+            .orElse(0);
+    Map<String, Object> content = new HashMap<>();
+    content.put("version", version);
+    content.put("page", page(context));
+    content.put("entry", entry);
+    content.put("form", form);
+    content.put("changes", changes);
+    desk.show(context, "rule.jte", "A rule", content);
+  }
+}

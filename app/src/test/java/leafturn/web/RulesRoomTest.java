@@ -1,0 +1,104 @@
+package leafturn.web;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import java.net.http.HttpResponse;
+import java.nio.file.Path;
+import java.time.Clock;
+import java.util.Map;
+import leafturn.records.book.Book;
+import leafturn.records.book.BookPlace;
+import leafturn.records.round.DemoBook;
+import org.junit.jupiter.api.AfterEach;
+import org.junit.jupiter.api.BeforeEach;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.io.TempDir;
+
+class RulesRoomTest {
+  private static final String LAWN = "/lawns/linden-house-back";
+  private static final String RULE = "/rules/clump-limit-dry";
+  private static final String COLLECT = "Mow today and collect: too much for the turf";
+
+  @TempDir Path folder;
+  private Book book;
+  private LeafturnServer server;
+  private SiteVisitor visitor;
+
+  @BeforeEach
+  void start() {
+    book = Book.open(BookPlace.of(folder), Clock.systemUTC());
+    DemoBook.write(book);
+    server = LeafturnServer.start(book, Clock.systemUTC(), 0);
+    visitor = new SiteVisitor(server.address());
+  }
+
+  @AfterEach
+  void stop() {
+    server.close();
+    book.close();
+  }
+
+  @Test
+  void oneSeesWhatWouldChangeBeforeItDoes() throws Exception {
+    HttpResponse<String> looked = send("look", "10", "Trial", 0);
+    assertThat(looked.statusCode()).isEqualTo(200);
+    assertThat(looked.body())
+        .contains("One lawn’s advice would change", "Back lawn, Linden House", COLLECT)
+        .contains("value=\"10\"", "value=\"Trial\"");
+    assertThat(get(LAWN)).contains("<h1>Mow today and return");
+  }
+
+  @Test
+  void aThresholdThatIsSetChangesTheCallAndSaysWhy() throws Exception {
+    assertThat(send("save", "10", "Our own trial of 2014", 0).statusCode()).isEqualTo(303);
+    assertThat(get(LAWN)).contains(COLLECT, " at 10 g/m²");
+    assertThat(get("/rules")).contains("Our own trial of 2014", "set by Owner; usual 40\u202fg/m²");
+    assertThat(send("standard", "", "", 1).statusCode()).isEqualTo(303);
+    assertThat(get(LAWN)).contains("<h1>Mow today and return");
+    assertThat(send("save", "10", "Once more", 2).statusCode()).isEqualTo(303);
+    assertThat(get(LAWN)).contains(COLLECT);
+  }
+
+  @Test
+  void everyFaultIsToldAndNothingTypedIsLost() throws Exception {
+    HttpResponse<String> refused = send("save", "700", "", 0);
+    assertThat(refused.statusCode()).isEqualTo(422);
+    assertThat(refused.body())
+        .contains("700 is out of range; give a number from 10 to 100, g/m2.", "value=\"700\"")
+        .contains("give why it was set");
+    assertThat(get("/rules")).doesNotContain("set by");
+  }
+
+  @Test
+  void whoIsSecondIsToldAndMaySaveOverIt() throws Exception {
+    send("save", "20", "First", 0);
+    HttpResponse<String> stale = send("save", "30", "Second", 0);
+    assertThat(stale.statusCode()).isEqualTo(409);
+    assertThat(stale.body())
+        .contains("It was set to 20\u202fg/m²: First", "value=\"30\"", "value=\"1\"");
+    assertThat(send("save", "30", "Second", 1).statusCode()).isEqualTo(303);
+    assertThat(get("/rules")).contains("Second");
+  }
+
+  @Test
+  void onlyWhatHasAThresholdCanBeSet() throws Exception {
+    assertThat(visitor.ask("/rules/season").statusCode()).isEqualTo(404);
+    assertThat(visitor.ask("/rules/nothing").statusCode()).isEqualTo(404);
+  }
+
+  private HttpResponse<String> send(String step, String threshold, String reason, int version)
+      throws Exception {
+    return visitor.send(
+        RULE,
+        Map.of(
+            "_version", Integer.toString(version),
+            "rule", "clump-limit-dry",
+            "threshold", threshold,
+            "reason", reason,
+            "step", step));
+  }
+
+  private String get(String path) throws Exception {
+    return visitor.read(path);
+  }
+}
