@@ -38,7 +38,11 @@ final class LawnRoom implements Room {
 
   private void called(Context context, RoundOfLawns round, LawnOnRound lawn) {
     String title = lawn.lawnName() + ", " + lawn.propertyName();
-    desk.show(context, "lawn.jte", title, round, Map.of("page", new LawnPage(lawn)));
+    boolean wholeLog = context.queryParam("log") != null;
+    String id = desk.rounds().register().lawn(lawn.slug()).orElseThrow().lawn().id();
+    LawnLog log =
+        desk.book().read(reading -> LawnLog.of(reading, id, Guest.visitor(context), wholeLog));
+    desk.show(context, "lawn.jte", title, round, Map.of("page", new LawnPage(lawn), "log", log));
   }
 
   private void withoutCall(Context context, RoundOfLawns round, String address) {

@@ -1,9 +1,8 @@
 package leafturn.web;
 
-import leafturn.records.Choice;
-import leafturn.records.sheet.Done;
 import leafturn.records.sheet.LogSheet;
 import leafturn.reports.DayWords;
+import leafturn.reports.LogEntryWords;
 
 /**
  * An entry that is in the book, in words.
@@ -14,16 +13,6 @@ import leafturn.reports.DayWords;
  */
 public record SavedEntry(String words, String day, LoggedLawn lawn) {
   static SavedEntry of(LogSheet entry, LoggedLawn lawn) {
-    return new SavedEntry(words(entry), DayWords.day(entry.day()), lawn);
-  }
-
-  private static String words(LogSheet entry) {
-    String what = Choice.word(entry.what());
-    String word = Character.toUpperCase(what.charAt(0)) + what.substring(1);
-    if (entry.done() instanceof Done.Mown mown) {
-      double share = mown.returnedShare();
-      return word + (share >= 1 ? ", returned" : share <= 0 ? ", collected" : ", part returned");
-    }
-    return word;
+    return new SavedEntry(LogEntryWords.headline(entry), DayWords.day(entry.day()), lawn);
   }
 }

@@ -1,0 +1,118 @@
+package leafturn.web;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+import leafturn.quantity.Units;
+import leafturn.records.book.BookReading;
+import leafturn.records.book.Sheet;
+import leafturn.records.people.Visitor;
+import leafturn.records.sheet.Kind;
+import leafturn.records.sheet.LogSheet;
+import leafturn.records.sheet.Readings;
+import leafturn.records.sheet.SoilTestSheet;
+import leafturn.records.sheet.ThatchSheet;
+import leafturn.reports.DayWords;
+import leafturn.reports.LogEntryWords;
+import leafturn.reports.UnitWords;
+
+/**
+ * What people have entered about a lawn.
+ *
+ * @param latest the latest entries of its log, the newest first
+ * @param earlier how many entries there are before these
+ * @param thatch the latest measurement of its thatch in words; empty without one
+ * @param soilTest the latest soil test in words; empty without one
+ */
+public record LawnLog(List<Entry> latest, int earlier, String thatch, String soilTest) {
+  private static final int SHOWN = 12;
+
+  /**
+   * One entry.
+   *
+   * @param id of its sheet
+   * @param day when it was done
+   * @param headline what was done
+   * @param details what else it tells
+   * @param note what was remembered; may be empty
+   * @param by who wrote it last
+   * @param changed true when it was corrected
+   * @param withdrawn true when it no longer counts
+   */
+  public record Entry(
+      String id,
+      String day,
+      String headline,
+      List<String> details,
+      String note,
+      String by,
+      boolean changed,
+      boolean withdrawn) {}
+
+  public LawnLog {
+    latest = List.copyOf(latest);
+  }
+
+  /** Whether nothing was entered yet. */
+  public boolean empty() {
+    return latest.isEmpty();
+  }
+
+  /**
+   * Reads what the book holds of a lawn.
+   *
+   * @param all true for the whole log, false for its latest entries
+   */
+  static LawnLog of(BookReading reading, String lawn, Visitor visitor, boolean all) {
+    Units units = visitor.person().units();
+    List<Sheet<LogSheet>> log = reading.everOfLawn(Kind.LOG, lawn);
+    int first = all ? 0 : Math.max(0, log.size() - SHOWN);
+    List<Entry> latest = new ArrayList<>();
+    for (int i = log.size() - 1; i >= first; i--) {
+      latest.add(entry(log.get(i), units));
+    }
+    return new LawnLog(
+        latest,
+        first,
+        last(reading.ofLawn(Kind.THATCH, lawn)).map(sheet -> thatch(sheet, units)).orElse(""),
+        last(reading.ofLawn(Kind.SOIL_TEST, lawn)).map(LawnLog::soilTest).orElse(""));
+  }
+
+  private static Entry entry(Sheet<LogSheet> sheet, Units units) {
+    LogSheet entry = sheet.content();
+    return new Entry(
+        sheet.id(),
+        DayWords.dayAndYear(entry.day()),
+        LogEntryWords.headline(entry),
+        LogEntryWords.details(entry, units),
+        entry.note() == null ? "" : entry.note(),
+        sheet.writtenBy(),
+        sheet.version() > 1 && !sheet.withdrawn(),
+        sheet.withdrawn());
+  }
+
+  private static <T> Optional<T> last(List<T> sheets) {
+    return sheets.isEmpty() ? Optional.empty() : Optional.of(sheets.get(sheets.size() - 1));
+  }
+
+  private static String thatch(Sheet<ThatchSheet> sheet, Units units) {
+    ThatchSheet measured = sheet.content();
+    double meanMm = Readings.mean(measured.plugsMm()).orElse(0);
+    int plugs = measured.plugsMm().size();
+    return "%s on %s, the mean of %d %s"
+        .formatted(
+            new UnitWords(units).depth(meanMm),
+            DayWords.dayAndYear(measured.day()),
+            plugs,
+            plugs == 1 ? "plug" : "plugs");
+  }
+
+  private static String soilTest(Sheet<SoilTestSheet> sheet) {
+    SoilTestSheet test = sheet.content();
+    return "%s on %s%s"
+        .formatted(
+            test.laboratory(),
+            DayWords.dayAndYear(test.day()),
+            test.extractant() == null ? "" : ", " + test.extractant());
+  }
+}
