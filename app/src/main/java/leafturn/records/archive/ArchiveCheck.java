@@ -10,6 +10,7 @@ import leafturn.records.Faults;
 import leafturn.records.InputException;
 import leafturn.records.MeasuredWeather;
 import leafturn.records.WeatherFile;
+import leafturn.records.people.Person;
 import leafturn.records.sheet.Content;
 import leafturn.records.sheet.Kind;
 
@@ -21,10 +22,13 @@ final class ArchiveCheck {
   private final Faults faults;
   private final Map<String, Kind<?>> kinds = new HashMap<>();
   private final Set<String> addresses = new HashSet<>();
+  private final Set<String> personIds = new HashSet<>();
+  private final Set<String> personNames = new HashSet<>();
   private final List<Reference> ahead = new ArrayList<>();
   private long sheets;
   private long versions;
   private long weatherDays;
+  private long people;
 
   /** A sheet names another that did not come before it. */
   private record Reference(SheetMerge.Placed from, References.Named to) {}
@@ -98,10 +102,27 @@ final class ArchiveCheck {
       if (name.startsWith("weather/")) {
         mustBe(Kind.STATION, name);
         collect(() -> weatherDays += weather(name), all);
+      } else if (name.equals(Members.PEOPLE)) {
+        collect(() -> PersonLine.forEach(archive, this::person).throwIfAny(), all);
       } else if (name.equals(Members.BOOK)) {
         collect(() -> BookRow.read(archive.text(name, SMALL_BYTES)), all);
       } else if (name.startsWith("sheets/") && Kind.named(Members.idIn(name)).isEmpty()) {
         faults.add(name + " holds a kind of sheet this program does not know; use a newer one.");
+      }
+    }
+  }
+
+  private void person(PersonLine person, PersonLine.Tell tell) {
+    people++;
+    if (!personIds.add(person.id())) {
+      tell.fault("id", Faults.quoted(person.id()) + " stands in the file already.");
+    }
+    if (!personNames.add(Person.key(person.name()))) {
+      tell.fault("name", Faults.quoted(person.name()) + " stands in the file already.");
+    }
+    for (String property : person.shares()) {
+      if (!Kind.PROPERTY.equals(kinds.get(property))) {
+        tell.fault("shares", "there is no property " + property + " in the archive.");
       }
     }
   }
@@ -120,6 +141,7 @@ final class ArchiveCheck {
     count("sheets", sheets);
     count("versions", versions);
     count("weatherDays", weatherDays);
+    count("people", people);
   }
 
   private void count(String word, long found) {

@@ -49,13 +49,14 @@ public final class BookCheck {
     try {
       return book.snapshot(reading -> new BookCheck(reading, damages).result());
     } catch (BookUnavailableException e) {
-      if (e.reason() == BookUnavailableException.Reason.AWAY) {
+      // A folder's book is read by ourselves, so what cannot be read there is damaged.
+      if (book.place().folder() == null) {
         throw e;
       }
       damages.add(String.valueOf(e.getMessage()));
     } catch (IllegalStateException | IndexOutOfBoundsException | OutOfMemoryError e) {
       // What a damaged file makes the database throw, whatever its bytes lead to.
-      damages.add("The book cannot be read further: " + e);
+      damages.add("The book cannot be read further: %s.".formatted(e.getClass().getSimpleName()));
     }
     return new CheckResult(0, 0, 0, 0, 0, damages);
   }
@@ -73,6 +74,7 @@ public final class BookCheck {
     references.forEach(this::reference);
     revisions();
     weather();
+    people();
     return new CheckResult(kinds.size(), versions, weatherDays, photographs, people, damages);
   }
 
@@ -136,6 +138,19 @@ public final class BookCheck {
       }
       if (!readable(station, days)) {
         days.forEach(day -> day(station, day));
+      }
+    }
+  }
+
+  private void people() {
+    for (PersonLine person : PersonLine.all(book)) {
+      people++;
+      for (String property : person.shares()) {
+        if (!"property".equals(kinds.get(property))) {
+          damages.add(
+              "%s is shared with %s, but is no property."
+                  .formatted(property, Faults.quoted(person.name())));
+        }
       }
     }
   }

@@ -109,10 +109,9 @@ public final class BookDesk implements AutoCloseable {
     clerk.shutdown();
     try {
       if (!clerk.awaitTermination(LONGEST_END_S, TimeUnit.SECONDS)) {
-        clerk.shutdownNow();
+        LOG.warn("A question of another process was not answered before the stop.");
       }
     } catch (InterruptedException e) {
-      clerk.shutdownNow();
       Thread.currentThread().interrupt();
     }
   }

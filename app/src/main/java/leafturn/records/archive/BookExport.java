@@ -91,6 +91,7 @@ public final class BookExport {
     if (row != null) {
       zip.member(Members.BOOK, out -> text(out, row.write(), 1));
     }
+    zip.member(Members.PEOPLE, this::people);
     for (Kind<?> kind : Kind.all()) {
       sheets(kind);
     }
@@ -112,6 +113,15 @@ public final class BookExport {
       }
     }
     faults.throwIfAny();
+  }
+
+  private long people(OutputStream out) throws IOException {
+    List<PersonLine> people = PersonLine.all(book);
+    for (PersonLine person : people) {
+      text(out, person.write() + "\n", 1);
+    }
+    count("people", people.size());
+    return people.size();
   }
 
   private <C extends Content> void sheets(Kind<C> kind) throws IOException {

@@ -11,6 +11,8 @@ import leafturn.records.book.BookReading;
 import leafturn.records.book.BookWriting;
 import leafturn.records.book.StationDay;
 import leafturn.records.book.StationDays;
+import leafturn.records.people.People;
+import leafturn.records.people.Person;
 
 /**
  * Reads an archive into an empty book: everything is checked first, and then all of it is written
@@ -80,8 +82,14 @@ public final class BookImport {
             .formatted(book));
   }
 
+  /** True when nothing was entered and nobody added since it was begun. */
   private static boolean isEmpty(BookReading book) {
-    return book.handle().createQuery("select count(*) from sheet").mapTo(Long.class).one() == 0;
+    long sheets =
+        book.handle().createQuery("select count(*) from sheet").mapTo(Long.class).one();
+    return sheets == 0
+        && People.all(book).stream()
+            .allMatch(
+                person -> person.id().equals(Person.LOCAL_OWNER) && !person.hasPassword());
   }
 
   private void write() {
@@ -95,6 +103,9 @@ public final class BookImport {
     SheetMerge.forEach(archive, placed -> rows.add(placed.sheet()))
         .forEach(faults -> faults.throwIfAny());
     rows.finish();
+    if (archive.manifest().member(Members.PEOPLE) != null) {
+      people();
+    }
     for (ArchiveMember member : archive.manifest().members()) {
       if (member.name().startsWith("weather/")) {
         weather(member.name());
@@ -102,6 +113,11 @@ public final class BookImport {
     }
     book.raise("register");
     book.raise("rules");
+  }
+
+  private void people() {
+    book.handle().execute("delete from person");
+    PersonLine.forEach(archive, (person, faults) -> person.put(book)).throwIfAny();
   }
 
   private void weather(String name) {

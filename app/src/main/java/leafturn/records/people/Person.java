@@ -41,7 +41,7 @@ public record Person(
   }
 
   /** The form in which two names are compared: letters alike whatever their case and spacing. */
-  static String key(String name) {
+  public static String key(String name) {
     String key =
         Normalizer.normalize(name, Normalizer.Form.NFKC)
             .strip()

@@ -7,15 +7,21 @@ import java.util.ArrayList;
 import java.util.EnumMap;
 import java.util.List;
 import java.util.Map;
+import java.util.Set;
 import java.util.SplittableRandom;
 import java.util.function.Function;
 import leafturn.model.weather.WeatherSeries.Quantity;
+import leafturn.quantity.Units;
 import leafturn.records.book.Book;
 import leafturn.records.book.BookPlace;
 import leafturn.records.book.BookWriting;
 import leafturn.records.book.Sheet;
 import leafturn.records.book.StationDay;
 import leafturn.records.book.StationDays;
+import leafturn.records.people.People;
+import leafturn.records.people.Person;
+import leafturn.records.people.Role;
+import leafturn.records.people.Shares;
 import leafturn.records.sheet.AnySheet;
 import leafturn.records.sheet.Content;
 import leafturn.records.sheet.Kind;
@@ -70,6 +76,7 @@ final class RandomBook {
         case 3 -> add(Kind.PROGRAMME, any.programme(one(lawns)));
         case 4 -> change(Kind.LAWN, one(lawns), old -> any.lawn(one(properties)));
         case 5 -> weather(one(stations));
+        case 6 -> person();
         default -> log();
       }
     }
@@ -80,6 +87,18 @@ final class RandomBook {
     while (random.nextInt(3) == 0) {
       change(Kind.LOG, id, old -> log(any, one(lawns)));
     }
+  }
+
+  private void person() {
+    Role role = one(List.of(Role.values()));
+    Units units = one(List.of(Units.values()));
+    String name = any.id() + " Größe";
+    write(
+        writing -> {
+          Person person = People.add(writing, name, role, units);
+          Shares.set(writing, person.id(), Set.of(one(properties)));
+          return person;
+        });
   }
 
   /** Random entries name random photographs; these name none that is not there. */
