@@ -81,7 +81,7 @@ public final class MeasuredWeather {
   }
 
   /** The shortest text that is read as the same number. */
-  private static String exact(double value) {
+  public static String exact(double value) {
     String text = Double.toString(value);
     return text.endsWith(".0") ? text.substring(0, text.length() - 2) : text;
   }

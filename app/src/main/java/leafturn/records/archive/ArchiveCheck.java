@@ -13,6 +13,7 @@ import leafturn.records.WeatherFile;
 import leafturn.records.people.Person;
 import leafturn.records.sheet.Content;
 import leafturn.records.sheet.Kind;
+import leafturn.records.sheet.PhotographSheet;
 
 /** Checks all that an archive holds before anything of it is written to a book. */
 final class ArchiveCheck {
@@ -22,6 +23,7 @@ final class ArchiveCheck {
   private final Faults faults;
   private final Map<String, Kind<?>> kinds = new HashMap<>();
   private final Set<String> addresses = new HashSet<>();
+  private final Map<String, PhotographSheet> pictures = new HashMap<>();
   private final Set<String> personIds = new HashSet<>();
   private final Set<String> personNames = new HashSet<>();
   private final List<Reference> ahead = new ArrayList<>();
@@ -29,6 +31,7 @@ final class ArchiveCheck {
   private long versions;
   private long weatherDays;
   private long people;
+  private long photographs;
 
   /** A sheet names another that did not come before it. */
   private record Reference(SheetMerge.Placed from, References.Named to) {}
@@ -73,6 +76,9 @@ final class ArchiveCheck {
       placed.fault("id", Faults.quoted(sheet.id()) + " stands in the archive already.");
     }
     Content content = sheet.content();
+    if (content instanceof PhotographSheet photograph) {
+      pictures.put(sheet.id(), photograph);
+    }
     String address = content.address();
     if (address != null && !addresses.add(address)) {
       placed.fault(
@@ -102,6 +108,8 @@ final class ArchiveCheck {
       if (name.startsWith("weather/")) {
         mustBe(Kind.STATION, name);
         collect(() -> weatherDays += weather(name), all);
+      } else if (name.startsWith("photographs/")) {
+        photograph(member);
       } else if (name.equals(Members.PEOPLE)) {
         collect(() -> PersonLine.forEach(archive, this::person).throwIfAny(), all);
       } else if (name.equals(Members.BOOK)) {
@@ -127,6 +135,19 @@ final class ArchiveCheck {
     }
   }
 
+  private void photograph(ArchiveMember member) {
+    photographs++;
+    String id = Members.idIn(member.name());
+    PhotographSheet sheet = pictures.get(id);
+    boolean fits =
+        sheet != null
+            && sheet.sha256().equals(member.sha256())
+            && Members.photograph(id, sheet.mediaType()).equals(member.name());
+    if (!fits) {
+      faults.add(member.name() + " is not the picture of any photograph in the archive.");
+    }
+  }
+
   private long weather(String name) {
     return MeasuredWeather.read(archive.text(name, WeatherFile.LIMIT_BYTES)).size();
   }
@@ -142,6 +163,7 @@ final class ArchiveCheck {
     count("versions", versions);
     count("weatherDays", weatherDays);
     count("people", people);
+    count("photographs", photographs);
   }
 
   private void count(String word, long found) {

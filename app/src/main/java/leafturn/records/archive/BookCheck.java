@@ -6,6 +6,7 @@ import java.util.HashSet;
 import java.util.List;
 import java.util.Map;
 import java.util.Set;
+import java.util.TreeSet;
 import leafturn.records.Faults;
 import leafturn.records.InputException;
 import leafturn.records.MeasuredWeather;
@@ -18,6 +19,7 @@ import leafturn.records.book.StationDays;
 import leafturn.records.book.StoredSheets;
 import leafturn.records.sheet.Content;
 import leafturn.records.sheet.Kind;
+import leafturn.records.sheet.PhotographSheet;
 
 /** Goes through all that a book holds and tells every damage. */
 public final class BookCheck {
@@ -25,6 +27,7 @@ public final class BookCheck {
 
   private final BookReading book;
   private final Map<String, String> kinds = new HashMap<>();
+  private final Map<String, PhotographSheet> pictures = new HashMap<>();
   private final List<Reference> references = new ArrayList<>();
   private final List<String> damages;
   private long versions;
@@ -74,6 +77,7 @@ public final class BookCheck {
     references.forEach(this::reference);
     revisions();
     weather();
+    photographs();
     people();
     return new CheckResult(kinds.size(), versions, weatherDays, photographs, people, damages);
   }
@@ -89,9 +93,13 @@ public final class BookCheck {
           check
               .run()
               .ifPresent(
-                  content ->
-                      References.of(content)
-                          .forEach(to -> references.add(new Reference(check.name(), to))));
+                  content -> {
+                    References.of(content)
+                        .forEach(to -> references.add(new Reference(check.name(), to)));
+                    if (content instanceof PhotographSheet photograph) {
+                      pictures.put(sheet.id(), photograph);
+                    }
+                  });
         });
   }
 
@@ -140,6 +148,22 @@ public final class BookCheck {
         days.forEach(day -> day(station, day));
       }
     }
+  }
+
+  private void photographs() {
+    Set<String> missing = new TreeSet<>(pictures.keySet());
+    for (String id : StoredPhotographs.ids(book)) {
+      photographs++;
+      missing.remove(id);
+      PhotographSheet sheet = pictures.get(id);
+      if (sheet == null) {
+        damages.add("There is a picture %s that belongs to no photograph.".formatted(id));
+      } else if (!Sha256.of(StoredPhotographs.bytes(book, id)).equals(sheet.sha256())) {
+        damages.add(
+            "photograph %s: its picture is damaged; its digest does not fit.".formatted(id));
+      }
+    }
+    missing.forEach(id -> damages.add("photograph %s: its picture is missing.".formatted(id)));
   }
 
   private void people() {

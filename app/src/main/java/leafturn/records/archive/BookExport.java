@@ -12,6 +12,7 @@ import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.TreeMap;
 import leafturn.records.Faults;
 import leafturn.records.InputException;
 import leafturn.records.MeasuredWeather;
@@ -28,6 +29,7 @@ import leafturn.records.book.StoredSheets;
 import leafturn.records.book.StoredVersion;
 import leafturn.records.sheet.Content;
 import leafturn.records.sheet.Kind;
+import leafturn.records.sheet.PhotographSheet;
 import org.jspecify.annotations.Nullable;
 
 /**
@@ -41,6 +43,7 @@ public final class BookExport {
   private final Faults faults;
   private final Map<String, Long> counts = new LinkedHashMap<>();
   private final List<String> stations = new ArrayList<>();
+  private final Map<String, PhotographSheet> photographs = new TreeMap<>();
 
   private BookExport(BookReading book, ZipWriting zip, Faults faults) {
     this.book = book;
@@ -98,7 +101,11 @@ public final class BookExport {
     for (String station : stations) {
       weather(station);
     }
+    for (String id : StoredPhotographs.ids(book)) {
+      photograph(id);
+    }
     faults.throwIfAny();
+    new DerivedFiles(book, zip).write();
     Manifest manifest = new Manifest(now, ProgramVersion.name(), counts, zip.members());
     zip.finish(manifest);
     return manifest;
@@ -152,6 +159,8 @@ public final class BookExport {
     count("versions", line.versions().size());
     if (line.kind().equals(Kind.STATION)) {
       stations.add(line.id());
+    } else if (line.content() instanceof PhotographSheet photograph) {
+      photographs.put(line.id(), photograph);
     }
   }
 
@@ -201,6 +210,22 @@ public final class BookExport {
           return days.size();
         });
     count("weatherDays", days.size());
+  }
+
+  private void photograph(String id) throws IOException {
+    PhotographSheet sheet = photographs.get(id);
+    byte[] bytes = StoredPhotographs.bytes(book, id);
+    if (sheet == null || !Sha256.of(bytes).equals(sheet.sha256())) {
+      faults.add("photograph %s is damaged; 'leafturn book check' tells more.".formatted(id));
+      return;
+    }
+    zip.member(
+        Members.photograph(id, sheet.mediaType()),
+        out -> {
+          out.write(bytes);
+          return 1;
+        });
+    count("photographs", 1);
   }
 
   private void count(String word, long more) {

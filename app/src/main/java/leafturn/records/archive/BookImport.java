@@ -13,6 +13,7 @@ import leafturn.records.book.StationDay;
 import leafturn.records.book.StationDays;
 import leafturn.records.people.People;
 import leafturn.records.people.Person;
+import leafturn.records.sheet.PhotographSheet;
 
 /**
  * Reads an archive into an empty book: everything is checked first, and then all of it is written
@@ -84,12 +85,10 @@ public final class BookImport {
 
   /** True when nothing was entered and nobody added since it was begun. */
   private static boolean isEmpty(BookReading book) {
-    long sheets =
-        book.handle().createQuery("select count(*) from sheet").mapTo(Long.class).one();
+    long sheets = book.handle().createQuery("select count(*) from sheet").mapTo(Long.class).one();
     return sheets == 0
         && People.all(book).stream()
-            .allMatch(
-                person -> person.id().equals(Person.LOCAL_OWNER) && !person.hasPassword());
+            .allMatch(person -> person.id().equals(Person.LOCAL_OWNER) && !person.hasPassword());
   }
 
   private void write() {
@@ -109,6 +108,9 @@ public final class BookImport {
     for (ArchiveMember member : archive.manifest().members()) {
       if (member.name().startsWith("weather/")) {
         weather(member.name());
+      } else if (member.name().startsWith("photographs/")) {
+        byte[] picture = archive.bytes(member.name(), PhotographSheet.MOST_BYTES);
+        StoredPhotographs.put(book, Members.idIn(member.name()), picture);
       }
     }
     book.raise("register");

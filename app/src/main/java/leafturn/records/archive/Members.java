@@ -2,6 +2,7 @@ package leafturn.records.archive;
 
 import java.util.regex.Pattern;
 import leafturn.records.sheet.Kind;
+import leafturn.records.sheet.PhotographSheet;
 
 /** The names of the files in an archive. */
 final class Members {
@@ -20,7 +21,7 @@ final class Members {
               + ID
               + "\\.csv|photographs/"
               + ID
-              + "\\.(?:jpg|png)|outlines/(?:lawns|beds)\\.geojson|logs/[a-z0-9-]{1,80}\\.csv");
+              + "\\.(?:jpg|png|webp)|outlines/(?:lawns|beds)\\.geojson|logs/[a-z0-9-]{1,80}\\.csv");
 
   private Members() {}
 
@@ -37,8 +38,14 @@ final class Members {
     return "weather/" + station + ".csv";
   }
 
-  static String photograph(String id, String mediaType) {
-    return "photographs/" + id + (mediaType.equals("image/png") ? ".png" : ".jpg");
+  static String photograph(String id, PhotographSheet.MediaType type) {
+    String ending =
+        switch (type) {
+          case JPEG -> "jpg";
+          case PNG -> "png";
+          case WEBP -> "webp";
+        };
+    return "photographs/" + id + "." + ending;
   }
 
   static String log(String lawnAddress) {

@@ -4,7 +4,10 @@ import java.util.ArrayList;
 import java.util.List;
 import leafturn.records.sheet.Content;
 import leafturn.records.sheet.Kind;
+import leafturn.records.sheet.LogSheet;
 import leafturn.records.sheet.Property;
+import leafturn.records.sheet.SoilTestSheet;
+import leafturn.records.sheet.VisitSheet;
 import org.jspecify.annotations.Nullable;
 
 /** The sheets that a sheet names by their ids. */
@@ -33,6 +36,14 @@ final class References {
     List<Named> named = belonging(content);
     if (content instanceof Property property) {
       add(named, "station", Kind.STATION, property.station());
+    } else if (content instanceof LogSheet log) {
+      log.photographs().forEach(id -> add(named, "photographs", Kind.PHOTOGRAPH, id));
+    } else if (content instanceof VisitSheet visit) {
+      visit
+          .photographs()
+          .forEach(point -> add(named, "photographs", Kind.PHOTOGRAPH, point.photograph()));
+    } else if (content instanceof SoilTestSheet test) {
+      add(named, "bed", Kind.BED, test.bed());
     }
     return named;
   }

@@ -21,6 +21,9 @@ class BookCheckTest {
   private static final String LAWN = new UUID(1, 3).toString();
   private static final String LOG = new UUID(1, 4).toString();
 
+  private static final String PICTURE = new UUID(1, 5).toString();
+  private static final String OTHER_PICTURE = new UUID(1, 6).toString();
+
   @TempDir Path folder;
 
   @ParameterizedTest
@@ -30,7 +33,7 @@ class BookCheckTest {
       CheckResult result = BookCheck.run(book);
       assertThatList(result.damages()).isEmpty();
       assertThat(result.summary())
-          .startsWith("checked 4 sheets, 6 versions, 2 days of weather")
+          .startsWith("checked 6 sheets, 8 versions, 2 days of weather, 2 photographs, 1 people")
           .endsWith("no damage");
     }
   }
@@ -127,6 +130,28 @@ class BookCheckTest {
         "There is no revision of rules");
   }
 
+  @ParameterizedTest
+  @EnumSource
+  void aSpoiltPictureIsTold(Engine engine) {
+    assertTold(
+        engine,
+        "update photograph set bytes = (select bytes from photograph where id = '"
+            + PICTURE
+            + "') where id = '"
+            + OTHER_PICTURE
+            + "'",
+        "photograph " + OTHER_PICTURE + ": its picture is damaged");
+  }
+
+  @ParameterizedTest
+  @EnumSource
+  void aLostPictureIsTold(Engine engine) {
+    assertTold(
+        engine,
+        "delete from photograph where id = '" + PICTURE + "'",
+        "photograph " + PICTURE + ": its picture is missing");
+  }
+
   private void assertTold(Engine engine, String damage, String... sentences) {
     try (Book book = sound(engine)) {
       book.write("Eve", writing -> writing.handle().execute(damage));
@@ -148,6 +173,8 @@ class BookCheckTest {
     book.write("Bo", w -> w.revise(Kind.LOG, LOG, 1, RandomBook.log(any, LAWN)));
     book.write("Cy", w -> w.revise(Kind.LOG, LOG, 2, RandomBook.log(any, LAWN)));
     book.write("Ada", w -> RandomBook.twoDays(w, STATION));
+    book.write("Ada", w -> RandomBook.photograph(w, PICTURE, LAWN, new byte[3_000_000]));
+    book.write("Ada", w -> RandomBook.photograph(w, OTHER_PICTURE, LAWN, new byte[10]));
     return book;
   }
 }

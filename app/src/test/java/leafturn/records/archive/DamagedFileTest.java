@@ -35,7 +35,9 @@ class DamagedFileTest {
     Files.write(file(), bytes);
     CheckResult result = Keeping.check(place, RandomBook.clock());
     assertThat(result.sound()).isFalse();
-    assertThat(result.damages().get(0)).contains("leafturn book import").contains(newest.toString());
+    assertThat(result.damages().get(0))
+        .contains("leafturn book import")
+        .contains(newest.toString());
   }
 
   @Test

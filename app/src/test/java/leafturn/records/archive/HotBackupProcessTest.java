@@ -84,8 +84,7 @@ class HotBackupProcessTest {
             .start();
     holders.add(holder);
     BufferedReader said =
-        new BufferedReader(
-            new InputStreamReader(holder.getInputStream(), StandardCharsets.UTF_8));
+        new BufferedReader(new InputStreamReader(holder.getInputStream(), StandardCharsets.UTF_8));
     assertThat(said.readLine()).isEqualTo("1");
     return said;
   }

@@ -102,8 +102,7 @@ class ImportFaultsTest {
     Path file =
         spoilt(members -> members.put("sheets/lob.jsonl", members.getOrDefault(LOGS, new byte[0])));
     String bytes = Files.readString(file, StandardCharsets.ISO_8859_1);
-    Files.writeString(
-        file, bytes.replace("sheets/lob.jsonl", LOGS), StandardCharsets.ISO_8859_1);
+    Files.writeString(file, bytes.replace("sheets/lob.jsonl", LOGS), StandardCharsets.ISO_8859_1);
     assertThatList(faults(file))
         .singleElement()
         .asString()
@@ -135,7 +134,10 @@ class ImportFaultsTest {
         .asString()
         .contains(LOGS + " is not what archive.json says of it");
     assertThatList(
-            faults(edited(MANIFEST, text -> text.replaceFirst("\"bytes\" : 1", "\"bytes\" : 9000000001"))))
+            faults(
+                edited(
+                    MANIFEST,
+                    text -> text.replaceFirst("\"bytes\" : 1", "\"bytes\" : 9000000001"))))
         .singleElement()
         .asString()
         .contains("larger than 4 GB");
@@ -149,8 +151,7 @@ class ImportFaultsTest {
         .asString()
         .contains("version 2 of its format")
         .contains("import it with the Leafturn that made it (\"leafturn 0.1.0\")");
-    assertThatList(
-            faults(edited(MANIFEST, text -> text.replace("leafturn-book", "another-book"))))
+    assertThatList(faults(edited(MANIFEST, text -> text.replace("leafturn-book", "another-book"))))
         .singleElement()
         .asString()
         .contains("this is no archive of a book");
@@ -169,11 +170,9 @@ class ImportFaultsTest {
     assertThatList(faults).hasSizeGreaterThanOrEqualTo(3);
     assertThat(faults)
         .anySatisfy(
-            fault ->
-                assertThat(fault)
-                    .contains(LOGS + ", line ")
-                    .contains("content.day: \"9999-"))
-        .anySatisfy(fault -> assertThat(fault).contains("timeZone: \"Moon/Sea\" is not a time zone"))
+            fault -> assertThat(fault).contains(LOGS + ", line ").contains("content.day: \"9999-"))
+        .anySatisfy(
+            fault -> assertThat(fault).contains("timeZone: \"Moon/Sea\" is not a time zone"))
         .anySatisfy(fault -> assertThat(fault).contains("people.jsonl, line 1, role: \"king\""));
   }
 
@@ -251,7 +250,11 @@ class ImportFaultsTest {
                 member -> {
                   byte[] bytes = members.getOrDefault(member.name(), new byte[0]);
                   return new ArchiveMember(
-                      member.name(), member.derived(), member.count(), bytes.length, Sha256.of(bytes));
+                      member.name(),
+                      member.derived(),
+                      member.count(),
+                      bytes.length,
+                      Sha256.of(bytes));
                 })
             .toList();
     Manifest after = new Manifest(before.madeAt(), before.madeBy(), before.counts(), resealed);

@@ -1,5 +1,9 @@
 package leafturn.records.archive;
 
+import com.fasterxml.jackson.core.JsonProcessingException;
+import com.fasterxml.jackson.databind.JsonNode;
+import com.fasterxml.jackson.databind.ObjectMapper;
+import com.fasterxml.jackson.databind.node.ObjectNode;
 import java.time.Instant;
 import java.time.InstantSource;
 import java.time.LocalDate;
@@ -12,6 +16,7 @@ import java.util.SplittableRandom;
 import java.util.function.Function;
 import leafturn.model.weather.WeatherSeries.Quantity;
 import leafturn.quantity.Units;
+import leafturn.records.SourceText;
 import leafturn.records.book.Book;
 import leafturn.records.book.BookPlace;
 import leafturn.records.book.BookWriting;
@@ -26,6 +31,7 @@ import leafturn.records.sheet.AnySheet;
 import leafturn.records.sheet.Content;
 import leafturn.records.sheet.Kind;
 import leafturn.records.sheet.LogSheet;
+import leafturn.records.sheet.PhotographSheet;
 
 /**
  * Fills a book at random with sheets that were corrected, moved, withdrawn and restored, weather
@@ -34,12 +40,24 @@ import leafturn.records.sheet.LogSheet;
 final class RandomBook {
   private static final List<String> WRITERS = List.of("Ada", "Bo Ångström", "草野", "O'Neil; \"Z\"");
 
+  private static final List<Kind<?>> OTHERS =
+      List.of(
+          Kind.PROGRAMME,
+          Kind.HEAP,
+          Kind.INTAKE,
+          Kind.VISIT,
+          Kind.SOIL_TEST,
+          Kind.THATCH,
+          Kind.RULE);
+
   private final SplittableRandom random;
   private final AnySheet any;
   private final Book book;
   private final List<String> stations = new ArrayList<>();
   private final List<String> properties = new ArrayList<>();
   private final List<String> lawns = new ArrayList<>();
+  private final List<String> beds = new ArrayList<>();
+  private final List<String> pictures = new ArrayList<>();
   private Instant now = Instant.parse("2024-02-29T23:59:59.999999Z");
 
   private RandomBook(BookPlace place, long seed) {
@@ -68,12 +86,15 @@ final class RandomBook {
     stations.add(add(Kind.STATION, any.station()));
     properties.add(add(Kind.PROPERTY, any.property(stations.get(0))));
     lawns.add(add(Kind.LAWN, any.lawn(properties.get(0))));
+    beds.add(add(Kind.BED, any.bed(properties.get(0))));
+    photograph(lawns.get(0));
     for (int i = 0; i < sheets; i++) {
-      switch (random.nextInt(12)) {
+      switch (random.nextInt(14)) {
         case 0 -> stations.add(add(Kind.STATION, any.station()));
         case 1 -> properties.add(add(Kind.PROPERTY, any.property(one(stations))));
         case 2 -> lawns.add(add(Kind.LAWN, any.lawn(one(properties))));
-        case 3 -> add(Kind.PROGRAMME, any.programme(one(lawns)));
+        case 3 -> add(one(OTHERS));
+        case 7 -> photograph(one(lawns));
         case 4 -> change(Kind.LAWN, one(lawns), old -> any.lawn(one(properties)));
         case 5 -> weather(one(stations));
         case 6 -> person();
@@ -87,6 +108,57 @@ final class RandomBook {
     while (random.nextInt(3) == 0) {
       change(Kind.LOG, id, old -> log(any, one(lawns)));
     }
+  }
+
+  private <C extends Content> void add(Kind<C> kind) {
+    add(kind, belonging(kind, any.of(kind)));
+  }
+
+  /** A random content that belongs to sheets of the book and not to random ones. */
+  private <C extends Content> C belonging(Kind<C> kind, C content) {
+    try {
+      ObjectNode document = (ObjectNode) new ObjectMapper().readTree(kind.write(content));
+      put(document, "property", one(properties));
+      put(document, "lawn", one(lawns));
+      put(document, "bed", one(beds));
+      for (JsonNode point : document.path("photographs")) {
+        put((ObjectNode) point, "photograph", one(pictures));
+      }
+      return kind.read(new SourceText("random " + kind, document.toString()));
+    } catch (JsonProcessingException e) {
+      throw new IllegalStateException(e);
+    }
+  }
+
+  private static void put(ObjectNode document, String field, String id) {
+    if (document.has(field)) {
+      document.put(field, id);
+    }
+  }
+
+  private void photograph(String lawn) {
+    byte[] bytes = new byte[random.nextInt(1, 2000)];
+    random.nextBytes(bytes);
+    String id = any.id();
+    write(writing -> photograph(writing, id, lawn, bytes));
+    pictures.add(id);
+  }
+
+  /** Puts a photograph of a lawn into a book. */
+  static Sheet<PhotographSheet> photograph(
+      BookWriting writing, String id, String lawn, byte[] bytes) {
+    PhotographSheet sheet =
+        new PhotographSheet(
+            null,
+            lawn,
+            LocalDate.of(2025, 6, 1),
+            "Klee und Moos ☘",
+            PhotographSheet.MediaType.PNG,
+            bytes.length,
+            Sha256.of(bytes));
+    Sheet<PhotographSheet> added = writing.add(Kind.PHOTOGRAPH, id, sheet);
+    StoredPhotographs.put(writing, id, bytes);
+    return added;
   }
 
   private void person() {

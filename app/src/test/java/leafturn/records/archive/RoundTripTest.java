@@ -50,6 +50,8 @@ class RoundTripTest {
       assertThat(written.count("sheets")).isGreaterThan(20);
       assertThat(written.count("versions")).isGreaterThan(written.count("sheets"));
       assertThat(written.count("weatherDays")).isPositive();
+      assertThat(written.count("photographs")).isPositive();
+      assertThat(written.count("people")).isPositive();
     }
   }
 

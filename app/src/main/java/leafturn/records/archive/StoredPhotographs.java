@@ -1,0 +1,30 @@
+package leafturn.records.archive;
+
+import java.util.List;
+import leafturn.records.book.BookReading;
+import leafturn.records.book.BookWriting;
+
+/** The bytes of a book's photographs. */
+final class StoredPhotographs {
+  private StoredPhotographs() {}
+
+  /** The ids of all photographs whose bytes are there. */
+  static List<String> ids(BookReading book) {
+    return book.handle()
+        .createQuery("select id from photograph order by id")
+        .mapTo(String.class)
+        .list();
+  }
+
+  static byte[] bytes(BookReading book, String id) {
+    return book.handle()
+        .createQuery("select bytes from photograph where id = :id")
+        .bind("id", id)
+        .mapTo(byte[].class)
+        .one();
+  }
+
+  static void put(BookWriting book, String id, byte[] bytes) {
+    book.handle().execute("insert into photograph (id, bytes) values (?, ?)", id, bytes);
+  }
+}
