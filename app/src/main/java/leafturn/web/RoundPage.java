@@ -21,25 +21,56 @@ public final class RoundPage {
   private static final List<String> COUNTS =
       List.of("No", "One", "Two", "Three", "Four", "Five", "Six", "Seven", "Eight", "Nine", "Ten");
 
+  /** So many lawns are shown in full; a page of more would be slow to load and to read. */
+  private static final int MOST_IN_FULL = 12;
+
   private final RoundOfLawns round;
+  private final List<LawnOnRound> toDecide;
+  private final List<LawnOnRound> toLeave;
+  private final double tallestMm;
 
   RoundPage(RoundOfLawns round) {
     this.round = round;
+    List<LawnOnRound> ordered = round.mostUrgentFirst();
+    this.toDecide = ordered.stream().filter(LawnOnRound::needsDecision).toList();
+    this.toLeave = ordered.stream().filter(lawn -> !lawn.needsDecision()).toList();
+    this.tallestMm =
+        toDecide.stream()
+            .map(LawnOnRound::call)
+            .map(Call::today)
+            .mapToDouble(today -> Math.max(today.heightMm(), today.cutHeightMm()))
+            .max()
+            .orElse(1);
   }
 
-  /** The lawns that need a decision, most urgent first. */
+  /** The lawns that need a decision soonest, most urgent first. */
   public List<LawnOnRound> toDecide() {
-    return round.mostUrgentFirst().stream().filter(LawnOnRound::needsDecision).toList();
+    return toDecide.subList(0, Math.min(MOST_IN_FULL, toDecide.size()));
+  }
+
+  /** Further lawns that need a decision, most urgent first. */
+  public List<LawnOnRound> toDecideToo() {
+    return toDecide.subList(toDecide().size(), toDecide.size());
   }
 
   /** The lawns on which nothing is to be decided today. */
   public List<LawnOnRound> toLeave() {
-    return round.mostUrgentFirst().stream().filter(lawn -> !lawn.needsDecision()).toList();
+    return toLeave;
   }
 
   /** The lawns for which no call could be made. */
   public List<LawnWithoutCall> withoutCall() {
-    return round.withoutCall();
+    return round.withoutCall().stream().filter(lawn -> !lawn.underWay()).toList();
+  }
+
+  /** How many calls are still being worked out, in a sentence; empty when none is. */
+  public String underWay() {
+    long count = round.withoutCall().stream().filter(LawnWithoutCall::underWay).count();
+    return count == 0
+        ? ""
+        : count == 1
+            ? "The call for one lawn is being worked out."
+            : "The calls for %d lawns are being worked out.".formatted(count);
   }
 
   /** Whose round it is, and the day. */
@@ -51,24 +82,22 @@ public final class RoundPage {
   }
 
   public String headline() {
-    int count = toDecide().size();
+    int count = toDecide.size();
+    String soFar = underWay().isEmpty() ? "" : " so far";
     if (count == 0) {
-      return "Nothing needs a decision today.";
+      return "Nothing needs a decision today" + soFar + ".";
     }
     String number = count < COUNTS.size() ? COUNTS.get(count) : Integer.toString(count);
-    return number + (count == 1 ? " lawn needs" : " lawns need") + " a decision today.";
+    return number
+        + (count == 1 ? " lawn needs" : " lawns need")
+        + " a decision today"
+        + soFar
+        + ".";
   }
 
   /** The grass to scale; every lawn of the round on the same scale. */
   public String sketch(LawnOnRound lawn) {
-    double tallest =
-        round.lawns().stream()
-            .map(LawnOnRound::call)
-            .map(Call::today)
-            .mapToDouble(today -> Math.max(today.heightMm(), today.cutHeightMm()))
-            .max()
-            .orElse(1);
-    return new TurfSketch(180, 96, tallest).draw(lawn.call().today());
+    return new TurfSketch(180, 96, tallestMm).draw(lawn.call().today());
   }
 
   /** Whether there is any weather to show. */
@@ -95,6 +124,21 @@ public final class RoundPage {
         + " ("
         + units().water(most.rainMm())
         + ").";
+  }
+
+  /** Whose weather is told where lawns have different weather; empty where they share it. */
+  public String whoseWeather() {
+    long kinds =
+        round.lawns().stream()
+            .map(lawn -> lawn.call().outlook().rainNextSevenDaysMm())
+            .distinct()
+            .limit(2)
+            .count();
+    return kinds < 2
+        ? ""
+        : "This is the weather of "
+            + round.lawns().get(0).propertyName()
+            + "; other properties of the round have their own.";
   }
 
   /** What joins a reason's headline to its meaning: nothing where the meaning goes on from it. */

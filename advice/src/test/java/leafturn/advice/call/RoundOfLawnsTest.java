@@ -41,7 +41,7 @@ class RoundOfLawnsTest {
   @Test
   void aLawnWithoutACallTakesItsAddressToo() {
     LawnOnRound lawn = lawn("front", Choice.LEAVE_ALONE, null);
-    LawnWithoutCall twin = new LawnWithoutCall("front", "Property", "Lawn", "no weather");
+    LawnWithoutCall twin = new LawnWithoutCall("front", "Property", "Lawn", "no weather", false);
     assertThatThrownBy(
             () -> new RoundOfLawns("Maud", TODAY, "made up", "", List.of(lawn), List.of(twin)))
         .hasMessageContaining("\"front\"");
@@ -49,7 +49,7 @@ class RoundOfLawnsTest {
 
   @Test
   void aRoundIsEmptyWithoutAnyLawn() {
-    LawnWithoutCall lawn = new LawnWithoutCall("front", "Property", "Lawn", "no weather");
+    LawnWithoutCall lawn = new LawnWithoutCall("front", "Property", "Lawn", "no weather", false);
     assertThat(round().isEmpty()).isTrue();
     assertThat(new RoundOfLawns("", TODAY, "", "", List.of(), List.of(lawn)).isEmpty()).isFalse();
   }

@@ -206,7 +206,7 @@ public final class BookRound implements AutoCloseable {
     try {
       return made.work().outcome().get(Math.max(0, patienceNanos), TimeUnit.NANOSECONDS);
     } catch (TimeoutException underWay) {
-      return LawnOutcome.notCalled(made.lawn(), "Its call is being worked out; look again soon.");
+      return LawnOutcome.underWay(made.lawn());
     } catch (ExecutionException failure) {
       if (failure.getCause() instanceof RuntimeException cause) {
         throw cause;

@@ -18,6 +18,18 @@ sealed interface LawnOutcome {
             placed.address(),
             placed.property().content().name(),
             placed.lawn().content().name(),
-            why));
+            why,
+            false));
+  }
+
+  /** A lawn whose call is being made. */
+  static LawnOutcome underWay(PlacedLawn placed) {
+    return new NotCalled(
+        new LawnWithoutCall(
+            placed.address(),
+            placed.property().content().name(),
+            placed.lawn().content().name(),
+            "Its call is being worked out; look again soon.",
+            true));
   }
 }

@@ -89,8 +89,18 @@ final class Svg {
   /** Several separate strokes as one element. */
   Svg strokes(List<List<Point>> strokes, String cssClass) {
     text.append("<path class=\"").append(cssClass).append("\" d=\"");
-    for (List<Point> stroke : strokes) {
-      steps(stroke);
+    strokes.forEach(this::steps);
+    text.append("\"/>");
+    return this;
+  }
+
+  /** Several separate curves as one element. */
+  Svg curves(List<Curve> curves, String cssClass) {
+    text.append("<path class=\"").append(cssClass).append("\" d=\"");
+    for (Curve curve : curves) {
+      point('M', curve.from());
+      point('Q', curve.control());
+      point(' ', curve.to());
     }
     text.append("\"/>");
     return this;
@@ -110,7 +120,7 @@ final class Svg {
   private void steps(List<Point> points) {
     char command = 'M';
     for (Point point : points) {
-      text.append(command).append(number(point.x())).append(' ').append(number(point.y()));
+      point(command, point);
       command = 'L';
     }
   }
@@ -130,11 +140,34 @@ final class Svg {
   }
 
   private void attribute(String name, double value) {
-    text.append(' ').append(name).append("=\"").append(number(value)).append('"');
+    text.append(' ').append(name).append("=\"");
+    tenths(text, value);
+    text.append('"');
+  }
+
+  private void point(char command, Point point) {
+    text.append(command);
+    tenths(text, point.x());
+    text.append(' ');
+    tenths(text, point.y());
   }
 
   private static String number(double value) {
-    return number(value, 1);
+    StringBuilder number = new StringBuilder();
+    tenths(number, value);
+    return number.toString();
+  }
+
+  /** A number to one decimal. A drawing has hundreds of them, so this is whole-number work. */
+  private static void tenths(StringBuilder text, double value) {
+    long tenths = Math.round(10 * Math.abs(value));
+    if (tenths != 0 && value < 0) {
+      text.append('-');
+    }
+    text.append(tenths / 10);
+    if (tenths % 10 != 0) {
+      text.append('.').append(tenths % 10);
+    }
   }
 
   private static String number(double value, int decimals) {

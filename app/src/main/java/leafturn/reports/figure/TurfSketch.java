@@ -13,7 +13,6 @@ public final class TurfSketch {
   private static final double[] LEAN_PX = {-7, 3, 8, -3, 5, -9, 2, 7, -5, 9, -2};
   private static final double BLADE_GAP_PX = 6;
   private static final double EDGE_PX = 9;
-  private static final int STEPS = 4;
   private static final double GROUND_PX = 8;
   private static final double TYPE_PX = 15;
   private static final double HEADROOM = 1.08;
@@ -56,30 +55,29 @@ public final class TurfSketch {
 
   private void blades(Svg svg, Today today, double width) {
     double left = Math.min(today.heightMm(), today.cutHeightMm());
-    List<List<Point>> staying = new ArrayList<>();
-    List<List<Point>> comingOff = new ArrayList<>();
+    List<Curve> staying = new ArrayList<>();
+    List<Curve> comingOff = new ArrayList<>();
     int blade = 0;
     for (double x = EDGE_PX; x <= width - EDGE_PX; x += BLADE_GAP_PX) {
       double lean = LEAN_PX[blade++ % LEAN_PX.length];
-      staying.add(stroke(x, lean, 0, left));
+      staying.add(bent(x, lean, 0, left));
       if (today.heightMm() > left) {
-        comingOff.add(stroke(x, lean, left, today.heightMm()));
+        comingOff.add(bent(x, lean, left, today.heightMm()));
       }
     }
-    svg.strokes(comingOff, "blade-off").strokes(staying, "blade");
+    svg.curves(comingOff, "blade-off").curves(staying, "blade");
     double ground = heightPx.px(0);
     svg.line(new Point(0, ground), new Point(width, ground), "ground");
   }
 
   /** A piece of a blade that bends the more the higher it stands. */
-  private List<Point> stroke(double x, double lean, double fromMm, double toMm) {
-    List<Point> points = new ArrayList<>();
-    for (int step = 0; step <= STEPS; step++) {
-      double mm = fromMm + (toMm - fromMm) * step / STEPS;
-      double share = mm / heightPx.to();
-      points.add(new Point(x + lean * share * share, heightPx.px(mm)));
-    }
-    return points;
+  private Curve bent(double x, double lean, double fromMm, double toMm) {
+    double from = fromMm / heightPx.to();
+    double to = toMm / heightPx.to();
+    return new Curve(
+        new Point(x + lean * from * from, heightPx.px(fromMm)),
+        new Point(x + lean * from * to, heightPx.px((fromMm + toMm) / 2)),
+        new Point(x + lean * to * to, heightPx.px(toMm)));
   }
 
   private void levels(Svg svg, Today today, double width) {
