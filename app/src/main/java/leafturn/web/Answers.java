@@ -9,6 +9,7 @@ final class Answers {
   static final String HTML = "text/html; charset=utf-8";
 
   private static final String KEEP_FOR_GOOD = "public, max-age=31536000, immutable";
+  private static final String KEEP_FOR_ONESELF = "private, max-age=86400";
   private static final String ASK_AGAIN = "private, no-cache";
   private static final int NOT_MODIFIED = 304;
   private static final int SEE_OTHER = 303;
@@ -19,6 +20,11 @@ final class Answers {
   /** A page, which the browser asks for again each time. */
   static void page(Context context, String html) {
     send(context, new Assets.Asset(HTML, html.getBytes(StandardCharsets.UTF_8)), ASK_AGAIN);
+  }
+
+  /** A picture, for this visitor alone; it never changes under its address. */
+  static void picture(Context context, String mediaType, byte[] bytes) {
+    send(context, new Assets.Asset(mediaType, bytes), KEEP_FOR_ONESELF);
   }
 
   /** A file that never changes under its address. */

@@ -35,6 +35,7 @@ public record LawnLog(List<Entry> latest, int earlier, String thatch, String soi
    * @param headline what was done
    * @param details what else it tells
    * @param note what was remembered; may be empty
+   * @param photographs ids of its photographs
    * @param by who wrote it last
    * @param changed true when it was corrected
    * @param withdrawn true when it no longer counts
@@ -45,6 +46,7 @@ public record LawnLog(List<Entry> latest, int earlier, String thatch, String soi
       String headline,
       List<String> details,
       String note,
+      List<String> photographs,
       String by,
       boolean changed,
       boolean withdrawn) {}
@@ -86,6 +88,7 @@ public record LawnLog(List<Entry> latest, int earlier, String thatch, String soi
         LogEntryWords.headline(entry),
         LogEntryWords.details(entry, units),
         entry.note() == null ? "" : entry.note(),
+        entry.photographs(),
         sheet.writtenBy(),
         sheet.version() > 1 && !sheet.withdrawn(),
         sheet.withdrawn());

@@ -120,6 +120,7 @@ public final class LeafturnServer implements AutoCloseable {
         new PhoneRoom(desk),
         new CalendarRoom(desk, door),
         new RulesRoom(desk),
+        new PhotographRoom(desk),
         new SourcesRoom(desk),
         new AssetRoom(desk.assets()));
   }

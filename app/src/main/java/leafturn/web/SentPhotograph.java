@@ -6,26 +6,21 @@ import java.io.IOException;
 import java.io.InputStream;
 import java.io.UncheckedIOException;
 import java.nio.charset.StandardCharsets;
-import java.security.MessageDigest;
-import java.security.NoSuchAlgorithmException;
 import java.time.LocalDate;
-import java.util.HexFormat;
 import java.util.UUID;
 import leafturn.records.InputException;
 import leafturn.records.book.BookWriting;
-import leafturn.records.sheet.Kind;
-import leafturn.records.sheet.PhotographSheet;
-import leafturn.records.sheet.PhotographSheet.MediaType;
+import leafturn.records.book.Photographs;
+import leafturn.records.book.Photographs.Picture;
 import org.jspecify.annotations.Nullable;
 
 /**
  * A photograph that came with an entry.
  *
  * @param id id of its sheet, which follows from its entry and its bytes
- * @param type what its bytes are, told from themselves
- * @param bytes the picture
+ * @param picture the picture
  */
-record SentPhotograph(String id, MediaType type, byte[] bytes) {
+record SentPhotograph(String id, Picture picture) {
   static final String FIELD = "photograph";
 
   /** Most bytes that are taken; a phone sends a smaller copy of what its camera takes. */
@@ -48,8 +43,8 @@ record SentPhotograph(String id, MediaType type, byte[] bytes) {
               .formatted(file.size() / 1_000_000, MOST_BYTES / 1_000_000));
     }
     try (InputStream content = file.content()) {
-      byte[] bytes = content.readAllBytes();
-      return new SentPhotograph(idOf(entry, bytes), typeOf(bytes), bytes);
+      Picture picture = Picture.of(content.readAllBytes());
+      return new SentPhotograph(idOf(entry, picture), picture);
     } catch (IOException e) {
       throw new UncheckedIOException(e);
     }
@@ -57,55 +52,12 @@ record SentPhotograph(String id, MediaType type, byte[] bytes) {
 
   /** Keeps it with the lawn. */
   void write(BookWriting writing, String lawn, LocalDate day) {
-    String digest = HexFormat.of().formatHex(sha256(bytes));
-    PhotographSheet sheet = new PhotographSheet(null, lawn, day, null, type, bytes.length, digest);
-    writing.add(Kind.PHOTOGRAPH, id, sheet);
-    int there =
-        writing
-            .handle()
-            .createQuery("select count(*) from photograph where id = ?")
-            .bind(0, id)
-            .mapTo(Integer.class)
-            .one();
-    if (there == 0) {
-      writing.handle().execute("insert into photograph (id, bytes) values (?, ?)", id, bytes);
-    }
-  }
-
-  private static MediaType typeOf(byte[] bytes) {
-    if (startsWith(bytes, 0, 0xFF, 0xD8, 0xFF)) {
-      return MediaType.JPEG;
-    }
-    if (startsWith(bytes, 0, 0x89, 'P', 'N', 'G')) {
-      return MediaType.PNG;
-    }
-    if (startsWith(bytes, 0, 'R', 'I', 'F', 'F') && startsWith(bytes, 8, 'W', 'E', 'B', 'P')) {
-      return MediaType.WEBP;
-    }
-    throw new InputException("The photograph is no JPEG, PNG or WebP picture; choose one that is.");
-  }
-
-  private static boolean startsWith(byte[] bytes, int from, int... expected) {
-    for (int i = 0; i < expected.length; i++) {
-      if (bytes.length <= from + i || (bytes[from + i] & 0xFF) != expected[i]) {
-        return false;
-      }
-    }
-    return true;
+    Photographs.add(writing, id, new Photographs.Owner(null, lawn, day, null), picture);
   }
 
   /** The same each time an entry is sent, and another one for another picture. */
-  private static String idOf(String entry, byte[] bytes) {
-    byte[] name =
-        (entry + HexFormat.of().formatHex(sha256(bytes))).getBytes(StandardCharsets.UTF_8);
+  private static String idOf(String entry, Picture picture) {
+    byte[] name = (entry + picture.sha256()).getBytes(StandardCharsets.UTF_8);
     return UUID.nameUUIDFromBytes(name).toString();
-  }
-
-  private static byte[] sha256(byte[] bytes) {
-    try {
-      return MessageDigest.getInstance("SHA-256").digest(bytes);
-    } catch (NoSuchAlgorithmException e) {
-      throw new IllegalStateException("every Java runtime has SHA-256", e);
-    }
   }
 }

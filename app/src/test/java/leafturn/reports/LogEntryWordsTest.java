@@ -41,10 +41,10 @@ class LogEntryWordsTest {
 
   @Test
   void aTreatmentTellsTheLabelsInterval() {
-    LogSheet treated = entry(new Done.Treated("Clovex", ProductKind.HERBICIDE, 21, false, 3));
+    LogSheet treated = entry(new Done.Treated("Product A", ProductKind.HERBICIDE, 21, false, 3));
     assertThat(LogEntryWords.details(treated, Units.METRIC))
         .containsExactly(
-            "Clovex",
+            "Product A",
             "herbicide",
             "21 days until clippings may be used, by the label",
             "3 days before mowing, by the label");

@@ -3,6 +3,10 @@ package leafturn.web;
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.within;
 
+import java.awt.image.BufferedImage;
+import java.io.ByteArrayOutputStream;
+import java.io.IOException;
+import java.io.UncheckedIOException;
 import java.net.http.HttpResponse;
 import java.nio.file.Path;
 import java.time.Clock;
@@ -12,6 +16,7 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
 import java.util.UUID;
+import javax.imageio.ImageIO;
 import leafturn.quantity.Units;
 import leafturn.records.book.Book;
 import leafturn.records.book.BookPlace;
@@ -34,7 +39,7 @@ import org.junit.jupiter.params.provider.ValueSource;
 /** The log as plain forms and as entries of a phone's queue. */
 class LogRoomTest {
   private static final String LAWN = "linden-house-back";
-  private static final byte[] JPEG = {(byte) 0xFF, (byte) 0xD8, (byte) 0xFF, 0, 1, 2, 3};
+  private static final byte[] JPEG = jpeg();
 
   @TempDir static Path folder;
   private static Book book;
@@ -241,5 +246,15 @@ class LogRoomTest {
 
   private static Optional<Sheet<LogSheet>> kept(String entry) {
     return book.read(reading -> reading.find(Kind.LOG, entry));
+  }
+
+  private static byte[] jpeg() {
+    ByteArrayOutputStream bytes = new ByteArrayOutputStream();
+    try {
+      ImageIO.write(new BufferedImage(8, 8, BufferedImage.TYPE_INT_RGB), "jpg", bytes);
+    } catch (IOException e) {
+      throw new UncheckedIOException(e);
+    }
+    return bytes.toByteArray();
   }
 }
