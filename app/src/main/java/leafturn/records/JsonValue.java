@@ -29,17 +29,20 @@ public record JsonValue(String path, int line, @Nullable Object content) {
 
   /** The finite number within limits that stands here, or null after telling what is wrong. */
   @Nullable Double number(double low, double high, String unit, Consumer<String> fault) {
-    String right =
-        "give a number %s%s.".formatted(Numbers.range(low, high), JsonObject.comma(unit));
     if (!(content instanceof Double number) || !Double.isFinite(number)) {
-      fault.accept("%s is not a number; %s".formatted(shown(), right));
+      fault.accept("%s is not a number; %s".formatted(shown(), right(low, high, unit)));
       return null;
     }
     if (number < low || number > high) {
-      fault.accept("%s is out of range; %s".formatted(Numbers.plain(number), right));
+      fault.accept(
+          "%s is out of range; %s".formatted(Numbers.plain(number), right(low, high, unit)));
       return null;
     }
     return number;
+  }
+
+  private static String right(double low, double high, String unit) {
+    return "give a number %s%s.".formatted(Numbers.range(low, high), JsonObject.comma(unit));
   }
 
   /** What stands there, for a message. */

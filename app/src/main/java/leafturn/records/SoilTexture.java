@@ -14,9 +14,14 @@ import leafturn.quantity.DataTable;
  * @param saturation total porosity
  */
 record SoilTexture(String name, double fieldCapacity, double wiltingPoint, double saturation) {
+  private static final List<SoilTexture> ALL = read();
 
   /** All textures from coarse to fine. */
   static List<SoilTexture> all() {
+    return ALL;
+  }
+
+  private static List<SoilTexture> read() {
     return DataTable.ofResource(SoilTexture.class, "soil-textures.tsv").rows().stream()
         .map(
             row ->
@@ -31,6 +36,6 @@ record SoilTexture(String name, double fieldCapacity, double wiltingPoint, doubl
   /** The texture of a name, whatever its case. */
   static Optional<SoilTexture> named(String name) {
     String wanted = name.strip().toLowerCase(Locale.ROOT);
-    return all().stream().filter(texture -> texture.name().equals(wanted)).findFirst();
+    return ALL.stream().filter(texture -> texture.name().equals(wanted)).findFirst();
   }
 }

@@ -115,11 +115,12 @@ final class SignInRoom implements Room {
 
   /** A path of this site to go on to; the first page for anything else. */
   private static String path(@Nullable String given) {
-    boolean usable =
-        given != null
-            && given.length() <= LONGEST_PATH
-            && given.matches("/(?![/\\\\])[\\x21-\\x5b\\x5d-\\x7e]*")
-            && !given.startsWith("/sign-");
-    return usable ? given : HOME;
+    return given != null && isOfThisSite(given) ? given : HOME;
+  }
+
+  private static boolean isOfThisSite(String path) {
+    return path.length() <= LONGEST_PATH
+        && path.matches("/(?![/\\\\])[\\x21-\\x5b\\x5d-\\x7e]*")
+        && !path.startsWith("/sign-");
   }
 }

@@ -122,6 +122,15 @@ public final class Kind<C extends Content> {
     return reader.apply(document);
   }
 
+  /**
+   * A content made in the program, checked as if it had been read.
+   *
+   * @throws InputException with every fault, each naming its field
+   */
+  public C checked(C content) {
+    return read(new SourceText(name, write(content)));
+  }
+
   /** Writes the document of a content, always in the same way. */
   public String write(C content) {
     return Document.of((Record) content);

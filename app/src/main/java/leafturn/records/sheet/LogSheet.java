@@ -9,6 +9,7 @@ import java.util.List;
 import java.util.Optional;
 import java.util.stream.Stream;
 import leafturn.model.lawn.LogEntry;
+import leafturn.records.InputException;
 import leafturn.records.JsonObject;
 import leafturn.records.LogReading;
 import org.jspecify.annotations.Nullable;
@@ -59,10 +60,15 @@ public record LogSheet(
     return new LogSheet(lawn, day, time, done, note, photographs);
   }
 
-  /** The entry of a lawn that a line of a log file tells of. */
+  /**
+   * The entry of a lawn that a line of a log file tells of.
+   *
+   * @throws InputException when its remark is longer than a sheet's may be
+   */
   public static LogSheet of(String lawn, LogReading.Line line) {
     LogEntry entry = line.entry();
-    return new LogSheet(lawn, entry.day(), null, done(entry), line.note(), List.of());
+    return Kind.LOG.checked(
+        new LogSheet(lawn, entry.day(), null, done(entry), line.note(), List.of()));
   }
 
   private static Done done(LogEntry entry) {

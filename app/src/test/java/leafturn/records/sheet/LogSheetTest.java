@@ -1,10 +1,13 @@
 package leafturn.records.sheet;
 
 import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.api.Assertions.assertThatThrownBy;
 
+import java.time.LocalDate;
 import java.util.List;
 import leafturn.model.lawn.LogEntry;
 import leafturn.records.Examples;
+import leafturn.records.InputException;
 import leafturn.records.LogFile;
 import leafturn.records.LogReading;
 import org.junit.jupiter.api.Test;
@@ -137,10 +140,18 @@ class LogSheetTest {
     assertThat(sheets.stream().map(sheet -> sheet.forModel().orElseThrow()).toList())
         .isNotEmpty()
         .isEqualTo(file.entries());
-    assertThat(sheets)
-        .allSatisfy(
-            sheet ->
-                assertThat(Kind.LOG.read(Changed.document(Kind.LOG.write(sheet), "")))
-                    .isEqualTo(sheet));
+    assertThat(sheets).allSatisfy(sheet -> assertThat(Kind.LOG.checked(sheet)).isEqualTo(sheet));
+  }
+
+  @Test
+  void keepsTheRemarkOfALineUnlessItIsTooLong() {
+    LocalDate day = LocalDate.of(2015, 5, 28);
+    LogEntry water = new LogEntry.Watered(day, 12);
+    assertThat(LogSheet.of(Changed.ID, new LogReading.Line(2, water, "by hand")).note())
+        .isEqualTo("by hand");
+    LogReading.Line talkative = new LogReading.Line(3, water, "x".repeat(4001));
+    assertThatThrownBy(() -> LogSheet.of(Changed.ID, talkative))
+        .isInstanceOf(InputException.class)
+        .hasMessageContaining("note: it has 4001 characters; shorten it to 4000");
   }
 }
