@@ -3,6 +3,7 @@ package leafturn.records;
 import java.util.Arrays;
 import java.util.List;
 import java.util.Locale;
+import java.util.Optional;
 import org.jspecify.annotations.Nullable;
 
 /** Constants of an enumeration as documents write them: "side discharge" for SIDE_DISCHARGE. */
@@ -69,7 +70,13 @@ public final class Choice {
 
   /** What is wrong with a value that is no word of an enumeration. */
   static <E extends Enum<E>> String fault(JsonValue value, Class<E> type) {
-    return "%s is not usable here; give one of %s."
-        .formatted(value.shown(), String.join(", ", words(type)));
+    List<String> words = words(type);
+    String all = "give one of %s.".formatted(String.join(", ", words));
+    Optional<String> near =
+        value.content() instanceof String text ? NearestName.of(text, words) : Optional.empty();
+    return "%s is not usable here; %s"
+        .formatted(
+            value.shown(),
+            near.map(word -> "did you mean %s? Otherwise %s".formatted(word, all)).orElse(all));
   }
 }

@@ -39,8 +39,8 @@ class LogSheetTest {
           /day = "28 May"               | day            | write year, month and day
           /time = "7:30"                | time           | hours and minutes as 07:30
           /time = "24:00"               | time           | hours and minutes
-          /what = "mowed"               | what           | give one of mown, fed
-          /what = 3                     | what           | give one of mown, fed
+          /what = "mowed"               | what           | one of mown, fed
+          /what = 3                     | what           | one of mown, fed
           /what =                       | what           | one of mown, fed, watered
           /heightBeforeMm = 2           | heightBeforeMm | from 3 to 1000, mm
           /heightAfterMm = 100          | heightAfterMm  | above the height before, 95 mm

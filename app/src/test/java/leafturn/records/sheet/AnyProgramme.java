@@ -1,0 +1,57 @@
+package leafturn.records.sheet;
+
+import java.time.DayOfWeek;
+import java.time.MonthDay;
+import leafturn.model.lawn.CalendarDay;
+import leafturn.records.ProgrammeFields;
+
+/** Random programmes of lawns. */
+final class AnyProgramme {
+  private final AnyValue any;
+
+  AnyProgramme(AnyValue any) {
+    this.any = any;
+  }
+
+  ProgrammeSheet programme(String lawn) {
+    return new ProgrammeSheet(
+        lawn,
+        any.maybe(any::text),
+        any.day(),
+        new ProgrammeFields.Mowing(
+            any.maybe(() -> any.number(3, 200)),
+            any.maybe(this::trigger),
+            any.maybe(this::calendarDay),
+            any.maybe(this::calendarDay),
+            new ProgrammeFields.Clippings(any.maybe(() -> any.number(0, 1)))),
+        any.list(5, this::feeding),
+        new ProgrammeFields.Irrigation(any.maybe(() -> any.number(0, 1.5))),
+        any.maybe(any::text),
+        any.some(DayOfWeek.class),
+        any.list(6, () -> any.number(3, 200)),
+        any.maybe(any::note));
+  }
+
+  private ProgrammeFields.Trigger trigger() {
+    return any.yes()
+        ? new ProgrammeFields.Trigger(any.whole(1, 366), null)
+        : new ProgrammeFields.Trigger(null, true);
+  }
+
+  private CalendarDay calendarDay() {
+    return any.yes()
+        ? CalendarDay.ofYear(any.whole(1, 366))
+        : CalendarDay.on(MonthDay.of(any.whole(1, 12), any.whole(1, 28)));
+  }
+
+  private ProgrammeFields.Feeding feeding() {
+    boolean byNumber = any.yes();
+    return new ProgrammeFields.Feeding(
+        byNumber ? any.whole(1, 366) : null,
+        byNumber ? null : calendarDay(),
+        any.maybe(() -> any.number(0, 100)),
+        any.maybe(() -> any.number(0, 100)),
+        any.maybe(() -> any.number(0, 100)),
+        any.maybe(() -> any.number(0, 100)));
+  }
+}
