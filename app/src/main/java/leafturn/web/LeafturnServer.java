@@ -121,6 +121,7 @@ public final class LeafturnServer implements AutoCloseable {
         new CalendarRoom(desk, door),
         new RulesRoom(desk),
         new PhotographRoom(desk),
+        new BookRoom(desk),
         new SourcesRoom(desk),
         new AssetRoom(desk.assets()));
   }

@@ -1,9 +1,6 @@
 package leafturn.records.archive;
 
-import java.io.IOException;
 import java.io.UncheckedIOException;
-import java.nio.file.DirectoryStream;
-import java.nio.file.Files;
 import java.nio.file.Path;
 import java.time.Duration;
 import java.time.Instant;
@@ -128,64 +125,17 @@ public final class NightlyArchive implements AutoCloseable {
   }
 
   /**
-   * Writes an archive now, unless the newest on the shelf says the same, and clears the shelf of
-   * what need not be kept.
+   * Writes an archive now, as {@link Shelving#write} does.
    *
    * @return the archive when one was written
    * @throws InputException when the book is damaged or the shelf takes no files
    */
-  public synchronized Optional<Path> write() {
+  synchronized Optional<Path> write() {
     State current = book.read(State::of);
-    Instant now = clock.instant();
-    Path file = shelf.folder().resolve(ArchiveShelf.name(now));
-    makeFolder();
-    Optional<ArchiveShelf.Kept> before = shelf.newest();
-    Manifest written = BookExport.write(book, file, clock);
-    doneAt = now;
+    Optional<Path> written = Shelving.write(book, shelf, clock, zone);
+    doneAt = clock.instant();
     archived = current;
-    if (before.isPresent() && !before.get().file().equals(file) && same(before.get(), written)) {
-      delete(file);
-      return Optional.empty();
-    }
-    BookImport.check(file);
-    Retention.toDelete(shelf.archives(), zone).forEach(kept -> delete(kept.file()));
-    return Optional.of(file);
-  }
-
-  private static boolean same(ArchiveShelf.Kept kept, Manifest written) {
-    try {
-      return BookImport.look(kept.file()).sameBookAs(written) && isWhole(kept.file());
-    } catch (InputException e) {
-      return false;
-    }
-  }
-
-  private static boolean isWhole(Path file) {
-    BookImport.check(file);
-    return true;
-  }
-
-  /** Makes the folder, and removes what was begun and not finished by a process that was killed. */
-  private void makeFolder() {
-    try {
-      Files.createDirectories(shelf.folder());
-      try (DirectoryStream<Path> parts =
-          Files.newDirectoryStream(shelf.folder(), ".leafturn-*.part")) {
-        for (Path part : parts) {
-          Files.deleteIfExists(part);
-        }
-      }
-    } catch (IOException e) {
-      throw new InputException(shelf.folder() + ": the folder cannot be made; choose another.");
-    }
-  }
-
-  private static void delete(Path file) {
-    try {
-      Files.deleteIfExists(file);
-    } catch (IOException e) {
-      throw new UncheckedIOException(e);
-    }
+    return written;
   }
 
   /**
