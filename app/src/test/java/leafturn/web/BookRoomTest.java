@@ -73,8 +73,7 @@ class BookRoomTest {
     assertThat(owner.get("/book").body()).contains(": no damage.");
     book.write("Eve", w -> w.handle().execute("delete from revision where place = 'rules'"));
     owner.postForm("/book/check");
-    assertThat(owner.get("/book").body())
-        .contains(": 1 damage.", "There is no revision of rules.");
+    assertThat(owner.get("/book").body()).contains(": 1 damage.", "There is no revision of rules.");
   }
 
   @Test
