@@ -51,7 +51,7 @@ public final class JsonObject {
   /** Reports a fault of a field, or of the place where it should be. */
   public void fault(String name, String sentence) {
     JsonValue value = members.get(name);
-    faults.add(value == null ? line : value.line(), JsonTree.memberPath(path, name), sentence);
+    faults.add(value == null ? line : value.line(), JsonPath.memberWords(path, name), sentence);
   }
 
   /** Reports a fault of a value inside one of the fields. */
@@ -141,7 +141,7 @@ public final class JsonObject {
       fault(name, value.shown() + " is not usable; give an object in braces.");
     }
     return new JsonObject(
-        JsonTree.memberPath(path, name),
+        JsonPath.memberWords(path, name),
         value == null ? line : value.line(),
         value == null ? null : value.members(),
         faults);

@@ -12,7 +12,6 @@ import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
-import java.util.regex.Pattern;
 
 /**
  * Reads a JSON document into values that know their place. A name given twice and a number that is
@@ -21,8 +20,6 @@ import java.util.regex.Pattern;
 final class JsonTree {
   /** Deeper than any document of ours, and safe for the stack. */
   private static final int DEEPEST = 50;
-
-  private static final Pattern PLAIN_NAME = Pattern.compile("[A-Za-z_][A-Za-z0-9_-]*");
 
   private static final JsonFactory FACTORY =
       JsonFactory.builder()
@@ -50,7 +47,7 @@ final class JsonTree {
     try (JsonParser parser = FACTORY.createParser(source.text())) {
       JsonTree tree = new JsonTree(parser, faults);
       parser.nextToken();
-      JsonValue root = tree.value("");
+      JsonValue root = tree.value(JsonPath.ROOT);
       if (parser.nextToken() != null) {
         faults.add(tree.line(), "more text follows after the end of the document; remove it.");
       }
@@ -68,7 +65,7 @@ final class JsonTree {
     }
   }
 
-  private JsonValue value(String path) throws IOException {
+  private JsonValue value(JsonPath path) throws IOException {
     int line = line();
     JsonToken token = parser.currentToken();
     Object content =
@@ -85,7 +82,7 @@ final class JsonTree {
   }
 
   /** A text; characters that no database or file can be trusted to give back are a fault. */
-  private String text(String path) throws IOException {
+  private String text(JsonPath path) throws IOException {
     String text = parser.getText();
     text.codePoints()
         .filter(JsonTree::isNoText)
@@ -94,7 +91,7 @@ final class JsonTree {
             character ->
                 faults.add(
                     line(),
-                    path,
+                    path.words(),
                     "it holds the character U+%04X, which is no text; remove it."
                         .formatted(character)));
     return text;
@@ -115,35 +112,30 @@ final class JsonTree {
     }
   }
 
-  private Map<String, JsonValue> members(String path) throws IOException {
+  private Map<String, JsonValue> members(JsonPath path) throws IOException {
     Map<String, JsonValue> members = new LinkedHashMap<>();
     while (parser.nextToken() != JsonToken.END_OBJECT) {
       String name = parser.currentName();
-      String memberPath = memberPath(path, name);
+      JsonPath memberPath = path.member(name);
       int line = line();
       parser.nextToken();
       JsonValue before = members.putIfAbsent(name, value(memberPath));
       if (before != null) {
         faults.add(
             line,
-            memberPath,
+            memberPath.words(),
             "the field stands here and on line %d; keep one of them.".formatted(before.line()));
       }
     }
     return members;
   }
 
-  private List<JsonValue> items(String path) throws IOException {
+  private List<JsonValue> items(JsonPath path) throws IOException {
     List<JsonValue> items = new ArrayList<>();
     while (parser.nextToken() != JsonToken.END_ARRAY) {
-      items.add(value(path + "[" + items.size() + "]"));
+      items.add(value(path.item(items.size())));
     }
     return items;
-  }
-
-  static String memberPath(String path, String name) {
-    String shown = PLAIN_NAME.matcher(name).matches() ? name : Faults.quoted(name);
-    return path.isEmpty() ? shown : path + "." + shown;
   }
 
   private int line() {

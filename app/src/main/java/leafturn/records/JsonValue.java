@@ -8,12 +8,17 @@ import org.jspecify.annotations.Nullable;
 /**
  * A value of a JSON document with its place, so that a message can name it.
  *
- * @param path from the root, for instance {@code feeding[0].on}; empty for the root
+ * @param place its place in the document
  * @param line line it starts on, from 1
  * @param content {@code Map<String, JsonValue>}, {@code List<JsonValue>}, String, Double, Boolean,
  *     or null for JSON's null
  */
-public record JsonValue(String path, int line, @Nullable Object content) {
+public record JsonValue(JsonPath place, int line, @Nullable Object content) {
+
+  /** The path from the root, for instance {@code feeding[0].on}; empty for the root. */
+  public String path() {
+    return place.words();
+  }
 
   /** The members by name when this is an object, else null. */
   @SuppressWarnings("unchecked") // JsonTree puts nothing else into a map
