@@ -1,5 +1,6 @@
 package leafturn.records;
 
+import static java.util.Objects.requireNonNull;
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.assertThatThrownBy;
 
@@ -10,12 +11,20 @@ class JsonTreeTest {
   void aValueKnowsItsPathAndLine() {
     String text = "{\"feeding\": [{\"on\": 1},\n {\"no plain name\": [2, 3]}]}";
     JsonValue root = JsonTree.read(new SourceText("x", text), new Faults("x"));
+    JsonValue feeding = member(root, "feeding");
     assertThat(root.path()).isEmpty();
-    JsonValue feeding = root.members().get("feeding");
-    assertThat(feeding.items().get(0).members().get("on").path()).isEqualTo("feeding[0].on");
-    JsonValue last = feeding.items().get(1).members().get("no plain name").items().get(1);
+    assertThat(member(item(feeding, 0), "on").path()).isEqualTo("feeding[0].on");
+    JsonValue last = item(member(item(feeding, 1), "no plain name"), 1);
     assertThat(last.path()).isEqualTo("feeding[1].\"no plain name\"[1]");
     assertThat(last.line()).isEqualTo(2);
+  }
+
+  private static JsonValue member(JsonValue object, String name) {
+    return requireNonNull(requireNonNull(object.members()).get(name));
+  }
+
+  private static JsonValue item(JsonValue list, int index) {
+    return requireNonNull(list.items()).get(index);
   }
 
   /** With its path spelt out at every number this document would take twenty gigabytes. */

@@ -16,6 +16,7 @@ import java.util.regex.Matcher;
 import java.util.regex.Pattern;
 import leafturn.records.book.Book;
 import leafturn.records.people.Sessions;
+import org.jspecify.annotations.Nullable;
 
 /** Somebody's requests to a server: keeps the cookie, and brings the token back that forms need. */
 final class Asking {
@@ -54,7 +55,7 @@ final class Asking {
   }
 
   /** Sends a form with its token and a photograph. */
-  HttpResponse<String> post(String path, Map<String, String> fields, byte[] photograph)
+  HttpResponse<String> post(String path, Map<String, String> fields, byte @Nullable [] photograph)
       throws Exception {
     Map<String, String> all = new LinkedHashMap<>(fields);
     all.put("_token", token());
@@ -81,7 +82,8 @@ final class Asking {
     return token.find() ? token.group(1) : "";
   }
 
-  private static byte[] body(Map<String, String> fields, byte[] photograph) throws IOException {
+  private static byte[] body(Map<String, String> fields, byte @Nullable [] photograph)
+      throws IOException {
     ByteArrayOutputStream body = new ByteArrayOutputStream();
     for (Map.Entry<String, String> field : fields.entrySet()) {
       part(

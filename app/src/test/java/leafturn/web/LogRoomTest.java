@@ -44,8 +44,8 @@ class LogRoomTest {
   @TempDir static Path folder;
   private static Book book;
   private static LeafturnServer server;
+  private static Asking owner;
 
-  private final Asking owner = new Asking(server);
   private final String id = UUID.randomUUID().toString();
 
   @BeforeAll
@@ -53,6 +53,7 @@ class LogRoomTest {
     book = Book.open(BookPlace.of(folder.resolve("book")), Clock.systemUTC());
     DemoBook.write(book);
     server = LeafturnServer.start(book, Clock.systemUTC(), 0);
+    owner = new Asking(server);
   }
 
   @AfterAll
