@@ -11,6 +11,9 @@ enum Intake {
   /** A JSON document; the token of its page comes in a header. */
   JSON("application/json", 1_000_000),
 
+  /** A form with an outline, which may come as a file. */
+  SHAPE("multipart/form-data", 3_000_000),
+
   /** A form with a photograph. */
   PHOTOGRAPH("multipart/form-data", 10_000_000),
 
@@ -32,7 +35,8 @@ enum Intake {
 
   /** Whether it takes a media type; a form that may bring a file need not bring one. */
   boolean takes(String type) {
-    return type.equals(mediaType) || this == PHOTOGRAPH && type.equals(FORM.mediaType);
+    return type.equals(mediaType)
+        || (this == PHOTOGRAPH || this == SHAPE) && type.equals(FORM.mediaType);
   }
 
   /** The largest body, bytes. */

@@ -106,6 +106,9 @@ public final class LeafturnServer implements AutoCloseable {
 
   private List<Room> rooms() {
     FrontDoor frontDoor = new FrontDoor(desk.book(), desk.clock());
+    SheetDesk sheets = new SheetDesk(desk);
+    SheetRoom sheetRoom = new SheetRoom(desk, sheets);
+    NewSheetRoom newSheetRoom = new NewSheetRoom(desk, sheets);
     return List.of(
         new SignInRoom(desk, door, frontDoor),
         new InvitationRoom(desk, door),
@@ -122,6 +125,9 @@ public final class LeafturnServer implements AutoCloseable {
         new RulesRoom(desk),
         new PhotographRoom(desk),
         new BookRoom(desk),
+        newSheetRoom,
+        sheetRoom,
+        new PlaceRoom(desk, sheets, sheetRoom, newSheetRoom),
         new SourcesRoom(desk),
         new AssetRoom(desk.assets()));
   }

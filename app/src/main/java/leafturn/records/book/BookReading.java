@@ -64,6 +64,14 @@ public class BookReading {
         Map.of("property", property));
   }
 
+  /** As {@link #ofProperty}, with those that were withdrawn. */
+  public final <C extends Content> List<Sheet<C>> everOfProperty(Kind<C> kind, String property) {
+    return list(
+        kind,
+        "where property = :property and kind = :kind" + IN_ORDER,
+        Map.of("property", property));
+  }
+
   /** The sheets of a kind that belong to a lawn and were not withdrawn. */
   public final <C extends Content> List<Sheet<C>> ofLawn(Kind<C> kind, String lawn) {
     return list(

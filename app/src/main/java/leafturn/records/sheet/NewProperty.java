@@ -33,7 +33,6 @@ public record NewProperty(
     String programmeId,
     ProgrammeSheet programme) {
   private static final ObjectMapper JSON = new ObjectMapper();
-  private static final int MOST_TRIES = 1000;
 
   /**
    * Reads a document.
@@ -50,13 +49,13 @@ public record NewProperty(
     String propertyId = UUID.randomUUID().toString();
     String lawnId = UUID.randomUUID().toString();
     ObjectNode property = part(root, "property");
-    property.put("address", free(taken, property.path("name").asText()));
+    property.put("address", Address.free(taken, property.path("name").asText()));
     if (station != null) {
       property.put("station", station);
     }
     ObjectNode lawn = part(root, "lawn");
     lawn.put("property", propertyId);
-    String lawnAddress = free(taken, property.path("name").asText(), lawn.path("name").asText());
+    String lawnAddress = Address.free(taken, property.path("name").asText(), lawn.path("name").asText());
     lawn.put("address", lawnAddress);
     ObjectNode programme = part(root, "programme");
     programme.put("lawn", lawnId).put("from", from.toString());
@@ -96,17 +95,6 @@ public record NewProperty(
   private static Fault under(String part, Fault fault) {
     String field = fault.field().isEmpty() ? part : part + "." + fault.field();
     return new Fault(field, fault.sentence(), fault.placed());
-  }
-
-  /** The address of names, with a number where it is taken. */
-  private static String free(Predicate<String> taken, String... names) {
-    String address = Address.of(names);
-    for (int number = 2; taken.test(address) && number < MOST_TRIES; number++) {
-      List<String> numbered = new ArrayList<>(List.of(names));
-      numbered.add(Integer.toString(number));
-      address = Address.of(numbered.toArray(String[]::new));
-    }
-    return address;
   }
 
   private static ObjectNode part(JsonNode root, String name) {

@@ -1,9 +1,12 @@
 package leafturn.web.form;
 
 import java.util.ArrayList;
+import java.util.HashMap;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.TreeSet;
+import java.util.function.Predicate;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
 import leafturn.quantity.Units;
@@ -22,6 +25,7 @@ import leafturn.records.SourceText;
 public record Form(
     FormShape shape, Units units, Map<String, List<String>> values, List<Fault> faults) {
   private static final Pattern CAPITAL_WITHIN = Pattern.compile("[a-z][A-Z]");
+  private static final Pattern ROW = Pattern.compile("(.+)\\[(\\d{1,3})]\\.(.+)");
 
   public Form {
     Map<String, List<String>> copy = new LinkedHashMap<>();
@@ -62,6 +66,41 @@ public record Form(
     Map<String, List<String>> others = new LinkedHashMap<>(values);
     others.put(path, List.of(value));
     return new Form(shape, units, others, faults);
+  }
+
+  /** This form with some of its fields emptied. */
+  public Form without(Predicate<String> paths) {
+    Map<String, List<String>> others = new LinkedHashMap<>(values);
+    others.keySet().removeIf(paths);
+    return new Form(shape, units, others, faults);
+  }
+
+  /**
+   * This form with the rows of its lists moved up to where rows before them were left empty, so
+   * that the faults of the document it makes stand beside the right rows.
+   */
+  public Form closedUp() {
+    Map<String, TreeSet<Integer>> used = new HashMap<>();
+    values.keySet().stream()
+        .map(ROW::matcher)
+        .filter(Matcher::matches)
+        .forEach(
+            row ->
+                used.computeIfAbsent(row.group(1), list -> new TreeSet<>())
+                    .add(Integer.valueOf(row.group(2))));
+    Map<String, List<String>> moved = new LinkedHashMap<>();
+    values.forEach(
+        (path, typed) -> {
+          Matcher row = ROW.matcher(path);
+          if (!row.matches()) {
+            moved.put(path, typed);
+            return;
+          }
+          TreeSet<Integer> rows = used.getOrDefault(row.group(1), new TreeSet<>());
+          int place = rows.headSet(Integer.valueOf(row.group(2))).size();
+          moved.put("%s[%d].%s".formatted(row.group(1), place, row.group(3)), typed);
+        });
+    return new Form(shape, units, moved, faults);
   }
 
   /** This form with the faults a reader found. */

@@ -91,6 +91,9 @@ final class FormDocument {
       return null;
     }
     String first = typed.get(0);
+    if (before.isValueNode() && field.measure() == null && before.asText().equals(first)) {
+      return before;
+    }
     return switch (field.type()) {
       case NUMBER -> number(field.measure(), form.units(), first, before);
       case NUMBERS -> numbers(field.measure(), form.units(), first, before);

@@ -13,10 +13,22 @@ public record FormShape(List<Group> groups) {
    * @param legend what the fields have in common; empty for a form that needs no groups
    * @param more what a person should know of them; may be empty
    * @param fields in order
+   * @param row true when the fields are one row of a list and stand side by side where there is
+   *     room
    */
-  public record Group(String legend, String more, List<Field> fields) {
+  public record Group(String legend, String more, List<Field> fields, boolean row) {
     public Group {
       fields = List.copyOf(fields);
+    }
+
+    /** Fields one under the other. */
+    public Group(String legend, String more, List<Field> fields) {
+      this(legend, more, fields, false);
+    }
+
+    /** One row of a list. */
+    public static Group row(String legend, Field... fields) {
+      return new Group(legend, "", List.of(fields), true);
     }
   }
 

@@ -1,0 +1,237 @@
+package leafturn.web;
+
+import com.fasterxml.jackson.databind.node.JsonNodeFactory;
+import com.fasterxml.jackson.databind.node.ObjectNode;
+import io.javalin.http.Context;
+import java.time.LocalDate;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.UUID;
+import java.util.regex.Pattern;
+import leafturn.records.InputException;
+import leafturn.records.book.BookReading;
+import leafturn.records.book.BookWriting;
+import leafturn.records.book.Sheet;
+import leafturn.records.people.Visitor;
+import leafturn.records.sheet.Address;
+import leafturn.records.sheet.Content;
+import leafturn.records.sheet.Kind;
+import leafturn.records.sheet.LawnSheet;
+import leafturn.records.sheet.ProgrammeSheet;
+import leafturn.records.sheet.Property;
+import leafturn.web.form.Form;
+import leafturn.web.sheet.Setting;
+import leafturn.web.sheet.SheetForm;
+import leafturn.web.sheet.SheetForms;
+import org.jspecify.annotations.Nullable;
+
+/** Where sheets are added to a property or a lawn. */
+final class NewSheetRoom implements Room {
+  private static final int UNUSABLE = 422;
+  private static final Pattern ID = Pattern.compile("[0-9a-f]{8}(-[0-9a-f]{4}){3}-[0-9a-f]{12}");
+  private static final List<Kind<?>> OF_PROPERTY =
+      List.of(Kind.LAWN, Kind.BED, Kind.HEAP, Kind.INTAKE, Kind.SOIL_TEST);
+  private static final List<Kind<?>> OF_LAWN =
+      List.of(Kind.PROGRAMME, Kind.VISIT, Kind.SOIL_TEST, Kind.THATCH);
+
+  private final Desk desk;
+  private final SheetDesk sheets;
+
+  NewSheetRoom(Desk desk, SheetDesk sheets) {
+    this.desk = desk;
+    this.sheets = sheets;
+  }
+
+  /**
+   * A sheet to be made.
+   *
+   * @param id its id, made with the form, so that sending it twice adds one
+   * @param form how its kind is entered
+   * @param place where it is to belong
+   * @param setting what can be chosen
+   * @param base the document it starts from: where it belongs, or for a programme the one before
+   */
+  private record Asked<C extends Content>(
+      String id, SheetForm<C> form, SheetPlace place, Setting setting, String base) {}
+
+  @Override
+  public void open(Routes routes) {
+    routes.read("/sheets/new", Right.CHANGE, this::blank);
+    routes.write("/sheets/new", Right.CHANGE, Intake.SHAPE, this::add);
+  }
+
+  private void blank(Context context) {
+    blank(
+        context,
+        String.valueOf(context.queryParam("kind")),
+        context.queryParam("property"),
+        context.queryParam("lawn"));
+  }
+
+  /** Shows the form of a new sheet. */
+  void blank(
+      Context context, String kind, @Nullable String property, @Nullable String lawn) {
+    Asked<?> asked = asked(context, UUID.randomUUID().toString(), kind, property, lawn);
+    show(context, asked, begun(asked));
+  }
+
+  private static Form begun(Asked<?> asked) {
+    if (asked.form().kind() != Kind.PROGRAMME || !asked.base().contains("mowing")) {
+      return asked.form().begun(asked.setting());
+    }
+    LocalDate today = asked.setting().today();
+    return Form.of(
+            asked.form().shape(asked.setting(), asked.base()),
+            asked.setting().units(),
+            asked.base())
+        .with("from", today.toString());
+  }
+
+  private void add(Context context) {
+    String id = String.valueOf(context.formParam("id"));
+    add(
+        context,
+        asked(
+            context,
+            ID.matcher(id).matches() ? id : UUID.randomUUID().toString(),
+            String.valueOf(context.formParam("kind")),
+            context.formParam("property"),
+            context.formParam("lawn")));
+  }
+
+  private <C extends Content> void add(Context context, Asked<C> asked) {
+    Form form = SentForm.of(context, asked.form(), asked.setting(), asked.base());
+    if (form.faulty()) {
+      again(context, asked, form);
+      return;
+    }
+    try {
+      Sheet<C> added =
+          desk.book()
+              .write(Guest.visitor(context).person().name(), writing -> add(writing, asked, form));
+      Answers.goTo(context, page(added));
+    } catch (InputException faults) {
+      again(context, asked, form.faulted(faults));
+    }
+  }
+
+  private void again(Context context, Asked<?> asked, Form form) {
+    context.status(UNUSABLE);
+    show(context, asked, form);
+  }
+
+  private static <C extends Content> Sheet<C> add(
+      BookWriting writing, Asked<C> asked, Form typed) {
+    Form form = typed;
+    Sheet<Property> property = asked.place().property();
+    if (asked.form().kind() == Kind.LAWN
+        && typed.value("address").isEmpty()
+        && property != null) {
+      form = typed.with("address", address(writing, asked.id(), property, typed.value("name")));
+    }
+    C content = asked.form().kind().read(form.document(asked.form().noun(), asked.base()));
+    SheetCheck.together(writing, asked.id(), content);
+    return writing.add(asked.form().kind(), asked.id(), content);
+  }
+
+  private static String address(
+      BookReading reading, String id, Sheet<Property> property, String name) {
+    return Address.free(
+        address ->
+            reading.at(Kind.PROPERTY, address).isPresent()
+                || reading.at(Kind.LAWN, address).filter(lawn -> !lawn.id().equals(id)).isPresent(),
+        property.content().name(),
+        name);
+  }
+
+  private static String page(Sheet<?> added) {
+    return added.kind() == Kind.LAWN
+        ? "/lawns/" + added.content().address()
+        : "/sheets/" + added.id();
+  }
+
+  private Asked<?> asked(
+      Context context,
+      String id,
+      String kind,
+      @Nullable String property,
+      @Nullable String lawn) {
+    SheetForm<?> form = SheetForms.named(kind).orElseThrow(Refusal::notFound);
+    Visitor visitor = Guest.visitor(context);
+    return desk.book()
+        .read(
+            reading -> {
+              SheetPlace place = place(reading, visitor, form.kind(), property, lawn);
+              Setting setting = sheets.setting(reading, visitor, place);
+              return new Asked<>(id, form, place, setting, base(reading, form.kind(), place));
+            });
+  }
+
+  private static SheetPlace place(
+      BookReading reading,
+      Visitor visitor,
+      Kind<?> kind,
+      @Nullable String property,
+      @Nullable String lawn) {
+    if (kind == Kind.STATION) {
+      return SheetPlace.BOOK;
+    }
+    SheetPlace place = SheetPlace.of(reading, property, lawn);
+    boolean fits =
+        place.lawn() == null ? OF_PROPERTY.contains(kind) : OF_LAWN.contains(kind);
+    if (place.property() == null || !fits || !place.mayChange(visitor)) {
+      throw Refusal.notFound();
+    }
+    return place;
+  }
+
+  private static String base(BookReading reading, Kind<?> kind, SheetPlace place) {
+    ObjectNode base = JsonNodeFactory.instance.objectNode();
+    Sheet<LawnSheet> lawn = place.lawn();
+    Sheet<Property> property = place.property();
+    if (lawn != null) {
+      List<Sheet<ProgrammeSheet>> programmes = reading.ofLawn(Kind.PROGRAMME, lawn.id());
+      if (kind == Kind.PROGRAMME && !programmes.isEmpty()) {
+        return Kind.PROGRAMME.write(programmes.get(programmes.size() - 1).content());
+      }
+      base.put("lawn", lawn.id());
+    } else if (property != null) {
+      base.put("property", property.id());
+    }
+    return base.toString();
+  }
+
+  private void show(Context context, Asked<?> asked, Form form) {
+    Map<String, String> hidden = new LinkedHashMap<>();
+    hidden.put("kind", asked.form().kind().name());
+    hidden.put("id", asked.id());
+    Sheet<LawnSheet> lawn = asked.place().lawn();
+    Sheet<Property> property = asked.place().property();
+    if (lawn != null) {
+      hidden.put("lawn", lawn.id());
+    } else if (property != null) {
+      hidden.put("property", property.id());
+    }
+    SheetFormPage page =
+        new SheetFormPage(
+            headline(asked.form()),
+            "What you leave empty is left out; everything can be changed later.",
+            asked.place(),
+            form,
+            "/sheets/new",
+            hidden,
+            "Save it",
+            "Leave it",
+            asked.place().page(),
+            List.of());
+    desk.show(context, "sheetform.jte", page.headline(), Map.of("page", page));
+  }
+
+  private static String headline(SheetForm<?> form) {
+    if (form.kind() == Kind.PROGRAMME) {
+      return "Another programme from a day on";
+    }
+    return (form.noun().matches("[aeiou].*") ? "An " : "A ") + form.noun() + " to add";
+  }
+}

@@ -1,0 +1,55 @@
+package leafturn.web;
+
+import java.util.List;
+import leafturn.records.LawnFile;
+import leafturn.records.book.BookReading;
+import leafturn.records.book.Sheet;
+import leafturn.records.sheet.Content;
+import leafturn.records.sheet.Kind;
+import leafturn.records.sheet.LawnDocument;
+import leafturn.records.sheet.LawnSheet;
+import leafturn.records.sheet.ProgrammeSheet;
+import leafturn.records.sheet.Property;
+import leafturn.records.sheet.WeatherStation;
+import org.jspecify.annotations.Nullable;
+
+/** Checks that sheets that are right one by one make a lawn the model can run. */
+final class SheetCheck {
+  private SheetCheck() {}
+
+  /**
+   * Checks what is about to be written against what it belongs to.
+   *
+   * @param id id of its sheet
+   * @throws leafturn.records.InputException with every fault
+   */
+  static void together(BookReading reading, String id, Content content) {
+    if (content instanceof LawnSheet lawn) {
+      List<Sheet<ProgrammeSheet>> programmes = reading.ofLawn(Kind.PROGRAMME, id);
+      together(reading, lawn, null);
+      programmes.forEach(programme -> together(reading, lawn, programme.content()));
+    } else if (content instanceof ProgrammeSheet programme) {
+      reading
+          .find(Kind.LAWN, programme.lawn())
+          .ifPresent(lawn -> together(reading, lawn.content(), programme));
+    }
+  }
+
+  private static void together(
+      BookReading reading, LawnSheet lawn, @Nullable ProgrammeSheet programme) {
+    reading
+        .find(Kind.PROPERTY, lawn.property())
+        .map(Sheet::content)
+        .ifPresent(
+            property ->
+                LawnFile.read(
+                    LawnDocument.compose(property, station(reading, property), lawn, programme)));
+  }
+
+  private static @Nullable WeatherStation station(BookReading reading, Property property) {
+    String station = property.station();
+    return station == null
+        ? null
+        : reading.find(Kind.STATION, station).map(Sheet::content).orElse(null);
+  }
+}

@@ -1,0 +1,181 @@
+package leafturn.web;
+
+import io.javalin.http.Context;
+import java.util.List;
+import java.util.Map;
+import leafturn.records.InputException;
+import leafturn.records.book.Sheet;
+import leafturn.records.book.StaleSheetException;
+import leafturn.records.sheet.Content;
+import leafturn.records.sheet.Kind;
+import leafturn.web.SheetDesk.Found;
+import leafturn.web.form.Form;
+import leafturn.web.sheet.Change;
+import leafturn.web.sheet.SheetLines;
+
+/** One sheet of the book: what it says and has said, and where it is corrected and withdrawn. */
+final class SheetRoom implements Room {
+  private static final int CONFLICT = 409;
+  private static final int UNUSABLE = 422;
+  private static final String VERSION = "version";
+
+  private final Desk desk;
+  private final SheetDesk sheets;
+
+  SheetRoom(Desk desk, SheetDesk sheets) {
+    this.desk = desk;
+    this.sheets = sheets;
+  }
+
+  @Override
+  public void open(Routes routes) {
+    routes.read("/sheets/{id}", Right.READ, context -> show(context, "sheet.jte", ""));
+    routes.read(
+        "/sheets/{id}/correct", Right.LOG, context -> correct(context, context.pathParam("id")));
+    routes.write("/sheets/{id}", Right.LOG, Intake.SHAPE, context -> save(context, open(context)));
+    routes.read(
+        "/sheets/{id}/withdraw",
+        Right.LOG,
+        context -> {
+          open(context);
+          show(context, "withdraw.jte", "Withdraw: ");
+        });
+    routes.write(
+        "/sheets/{id}/withdraw",
+        Right.LOG,
+        Intake.FORM,
+        context -> turn(context, open(context), true));
+    routes.write(
+        "/sheets/{id}/restore",
+        Right.LOG,
+        Intake.FORM,
+        context -> turn(context, open(context), false));
+  }
+
+  private Found<?> open(Context context) {
+    return sheets.toChange(context, context.pathParam("id"));
+  }
+
+  private void show(Context context, String template, String before) {
+    SheetPage page = SheetPage.of(sheets.found(context), desk.clock().getZone());
+    desk.show(context, template, before + page.title(), Map.of("page", page));
+  }
+
+  /** Shows the form of a sheet as it stands. */
+  void correct(Context context, String id) {
+    correct(context, sheets.toChange(context, id));
+  }
+
+  private <C extends Content> void correct(Context context, Found<C> found) {
+    String document = found.document();
+    Form form =
+        Form.of(found.form().shape(found.setting(), document), found.setting().units(), document);
+    show(context, found, form, found.sheet().version());
+  }
+
+  private <C extends Content> void save(Context context, Found<C> found) {
+    Form form = SentForm.of(context, found.form(), found.setting(), found.document());
+    int version = version(context);
+    if (form.faulty()) {
+      context.status(UNUSABLE);
+      show(context, found, form, version);
+      return;
+    }
+    try {
+      C content = found.kind().read(form.document(found.form().noun(), found.document()));
+      Sheet<C> saved =
+          desk.book()
+              .write(
+                  Guest.visitor(context).person().name(),
+                  writing -> {
+                    SheetCheck.together(writing, found.sheet().id(), content);
+                    return writing.revise(found.kind(), found.sheet().id(), version, content);
+                  });
+      Answers.goTo(context, after(found, saved));
+    } catch (InputException faults) {
+      context.status(UNUSABLE);
+      show(context, found, form.faulted(faults), version);
+    } catch (StaleSheetException stale) {
+      context.status(CONFLICT);
+      conflict(context, found, form);
+    }
+  }
+
+  /** A property or lawn has a page of its own, where its new facts are seen. */
+  private static <C extends Content> String after(Found<C> found, Sheet<C> saved) {
+    String address = saved.content().address();
+    if (address == null || saved.withdrawn()) {
+      return found.address();
+    }
+    return (saved.kind() == Kind.PROPERTY ? "/properties/" : "/lawns/") + address;
+  }
+
+  private <C extends Content> void turn(Context context, Found<C> found, boolean withdraw) {
+    int version = version(context);
+    String id = found.sheet().id();
+    desk.book()
+        .write(
+            Guest.visitor(context).person().name(),
+            writing ->
+                withdraw
+                    ? writing.withdraw(found.kind(), id, version)
+                    : writing.restore(found.kind(), id, version));
+    Answers.goTo(context, found.address());
+  }
+
+  private static int version(Context context) {
+    String sent = context.formParam(VERSION);
+    return sent != null && sent.matches("\\d{1,9}") ? Integer.parseInt(sent) : 0;
+  }
+
+  private <C extends Content> void show(Context context, Found<C> found, Form form, int version) {
+    String title = found.form().title(found.sheet().content(), found.setting());
+    page(
+        context,
+        new SheetFormPage(
+            "Correct: " + title,
+            "What it said before is kept, with who changed it and when.",
+            found.place(),
+            form,
+            found.address(),
+            Map.of(VERSION, Integer.toString(version)),
+            "Save the correction",
+            "Leave it as it is",
+            found.address(),
+            List.of()));
+  }
+
+  /** Both states side by side; what was typed stands in the form, to be saved over the other. */
+  private <C extends Content> void conflict(Context context, Found<C> stale, Form form) {
+    @SuppressWarnings("unchecked") // the kind of a sheet never changes
+    Found<C> now = (Found<C>) sheets.toChange(context, stale.sheet().id());
+    Sheet<C> theirs = now.sheet();
+    String mine = form.document(now.form().noun(), now.document()).text();
+    String more =
+        "%s changed this sheet, %s, while you were working on it. Nothing of yours is saved yet, and"
+            + " nothing is lost: here is theirs beside yours, and below your form as you typed it.";
+    page(
+        context,
+        new SheetFormPage(
+            "Somebody else was quicker",
+            more.formatted(
+                theirs.writtenBy(),
+                Moments.words(theirs.writtenAt(), now.place().zone(desk.clock().getZone()))),
+            now.place(),
+            form,
+            now.address(),
+            Map.of(VERSION, Integer.toString(theirs.version())),
+            "Save mine over it",
+            "Keep theirs",
+            now.address(),
+            differences(now, mine)));
+  }
+
+  private static <C extends Content> List<Change> differences(Found<C> now, String mine) {
+    return new SheetLines(now.form(), now.setting()).between(now.document(), mine);
+  }
+
+  private void page(Context context, SheetFormPage page) {
+    desk.show(context, "sheetform.jte", page.headline(), Map.of("page", page));
+  }
+}

@@ -1,0 +1,137 @@
+package leafturn.web.sheet;
+
+import java.util.ArrayList;
+import java.util.Arrays;
+import java.util.List;
+import leafturn.model.grass.Species;
+import leafturn.quantity.Measure;
+import leafturn.records.SoilTextures;
+import leafturn.records.shape.Outline;
+import leafturn.records.sheet.DeckType;
+import leafturn.records.sheet.Kind;
+import leafturn.records.sheet.LawnSheet;
+import leafturn.web.form.Field;
+import leafturn.web.form.Field.Choice;
+import leafturn.web.form.Form;
+import leafturn.web.form.FormShape;
+import leafturn.web.form.FormShape.Group;
+
+/** A lawn as it is entered. */
+public final class LawnForm extends SheetForm<LawnSheet> {
+  LawnForm() {
+    super(Kind.LAWN, "lawn");
+  }
+
+  @Override
+  public FormShape shape(Setting setting, String document) {
+    return new FormShape(List.of(lawn(), ground(), soil(), mower()));
+  }
+
+  @Override
+  public Form begun(Setting setting) {
+    return super.begun(setting)
+        .with("name", "Lawn")
+        .with("grass", Species.TALL_FESCUE.commonName())
+        .with("soil.texture", "loam");
+  }
+
+  /** The grasses the model knows, with a word on those it was not run against studies for. */
+  public static List<Choice> grasses() {
+    return Arrays.stream(Species.values())
+        .map(
+            grass ->
+                new Choice(
+                    grass.commonName(),
+                    grass.runAgainstStudies()
+                        ? grass.commonName()
+                        : grass.commonName() + " (from literature ranges only)"))
+        .toList();
+  }
+
+  private static Group lawn() {
+    return new Group(
+        "",
+        "",
+        List.of(
+            Field.text("name", "Name").needed(),
+            Field.oneOf("grass", "Grass", grasses())
+                .hint("Of a mixture, the grass there is most of.")
+                .needed(),
+            Field.text("habit", "How it is kept")
+                .hint("In a sentence, for people; the programme is what the model goes by."),
+            Field.text("address", "Short name in addresses")
+                .hint("Left empty: made from the names of property and lawn."),
+            note()));
+  }
+
+  private static Group ground() {
+    return new Group(
+        "Its ground",
+        "",
+        List.of(
+            Field.outline("outline", "Outline")
+                .hint("Its area counts where no area is typed below."),
+            Field.number("areaM2", "Area, as measured", Measure.AREA)
+                .hint("Left empty: that of the outline. Without either no bags and minutes."),
+            Field.number("slopePercent", "Fall of the ground", "%")
+                .hint("Left empty: not told. 10 % is 1 m down in 10 m."),
+            Field.number("shadeFraction", "Share of the light taken by shade", "from 0 to 0.9")
+                .hint("Left empty: none, full sun. Half shade is about 0.5.")));
+  }
+
+  private static Group soil() {
+    List<Choice> textures = SoilTextures.names().stream().map(Choice::of).toList();
+    return new Group(
+        "Its soil",
+        "What a soil test found wins over what stands in for it. Left empty: the value of the"
+            + " texture, or the model's own; the lawn's page says which.",
+        List.of(
+            Field.oneOf("soil.texture", "Texture", textures)
+                .hint("Sand falls apart in the hand, clay rolls into a ribbon. Left empty: loam."),
+            Field.number("soil.organicMatterPercent", "Organic matter", "% of the soil's mass"),
+            Field.number("soil.phosphorusPpm", "Phosphorus", "mg/kg"),
+            Field.number("soil.potassiumPpm", "Potassium", "mg/kg"),
+            Field.text("soil.extractant", "Extracted with")
+                .hint("As the laboratory names it; figures of different ones do not compare."),
+            Field.number("soil.testDepthCm", "Depth of the test", Measure.DEPTH),
+            Field.number("soil.bulkDensityGPerCm3", "Bulk density", "g/cm³"),
+            Field.number("soil.fieldCapacity", "Water held after draining", "m³/m³")
+                .hint("Field capacity."),
+            Field.number("soil.wiltingPoint", "Water that roots cannot take", "m³/m³")
+                .hint("Wilting point."),
+            Field.number("soil.saturation", "Water when every pore is full", "m³/m³")
+                .hint("Saturation."),
+            Field.number("soil.curveNumber", "Curve number for runoff", "30 to 100")));
+  }
+
+  private static Group mower() {
+    return new Group(
+        "Its mower",
+        "",
+        List.of(
+            Field.number("mower.deckWidthMm", "Cutting width", Measure.HEIGHT)
+                .hint("With the speed, for minutes. Left empty: no minutes."),
+            Field.number("mower.bagLitres", "Bag", Measure.VOLUME)
+                .hint("For counting bags. Left empty: no bags."),
+            Field.number("mower.speedKmPerH", "Mowing speed", Measure.GROUND_SPEED)
+                .hint("4 km/h, 2.5 mi/h, is a walking pace. Left empty: no minutes."),
+            Field.flag("mower.doubleCut", "Every mowing goes over the lawn twice"),
+            Field.oneOf("mower.deckType", "Deck", Words.of(DeckType.class)),
+            Field.date("mower.lastSharpened", "Blades last sharpened")));
+  }
+
+  @Override
+  public String title(LawnSheet content, Setting setting) {
+    return content.name();
+  }
+
+  @Override
+  public List<Line> findings(LawnSheet content, Setting setting) {
+    List<Line> lines = new ArrayList<>();
+    Outline outline = content.outline();
+    if (outline != null) {
+      lines.add(new Line("Area of the outline", setting.words().area(outline.areaM2())));
+    }
+    return lines;
+  }
+}

@@ -1,0 +1,104 @@
+package leafturn.web.sheet;
+
+import java.util.ArrayList;
+import java.util.List;
+import leafturn.quantity.Measure;
+import leafturn.records.Choice;
+import leafturn.records.sheet.Kind;
+import leafturn.records.sheet.LogSheet;
+import leafturn.records.sheet.ProductKind;
+import leafturn.records.sheet.Sight;
+import leafturn.records.sheet.What;
+import leafturn.reports.DayWords;
+import leafturn.web.form.Field;
+import leafturn.web.form.FormShape;
+import leafturn.web.form.FormShape.Group;
+
+/** An entry of the log as it is corrected; what was done stays what it is. */
+final class LogForm extends SheetForm<LogSheet> {
+  LogForm() {
+    super(Kind.LOG, "log entry");
+  }
+
+  @Override
+  public FormShape shape(Setting setting, String document) {
+    What what = Choice.of(Rows.parsed(document).path("what").asText(), What.class);
+    List<Field> fields = new ArrayList<>();
+    fields.add(Field.date("day", "Day").needed());
+    fields.add(Field.time("time", "Time"));
+    fields.addAll(what == null ? List.of() : fieldsOf(what));
+    fields.add(note());
+    return new FormShape(List.of(new Group("", "", fields)));
+  }
+
+  private static List<Field> fieldsOf(What what) {
+    return switch (what) {
+      case MOWN -> mown();
+      case FED -> fed();
+      case WATERED -> List.of(Field.number("waterMm", "Water given", Measure.WATER).needed());
+      case TREATED -> treated();
+      case SEEDED ->
+          List.of(
+              Field.text("seed", "Seed or mix"),
+              Field.number("gPerM2", "Seed rate", Measure.MASS_PER_AREA));
+      case AERATED, SCARIFIED, TOPDRESSED ->
+          List.of(Field.number("depthMm", "Depth", Measure.HEIGHT));
+      case LIMED ->
+          List.of(
+              Field.number("gPerM2", "Product given", Measure.MASS_PER_AREA).needed(),
+              Field.text("product", "Product"));
+      case OBSERVED ->
+          List.of(
+              Field.someOf("things", "What was seen", Words.of(Sight.class)),
+              Field.number("heightMm", "Grass height", Measure.HEIGHT));
+    };
+  }
+
+  private static List<Field> mown() {
+    return List.of(
+        Field.number("returnedShare", "Share of the clippings returned", "from 0 to 1")
+            .hint("1: all returned; 0: all collected.")
+            .needed(),
+        Field.number("heightAfterMm", "Cut to", Measure.HEIGHT)
+            .hint("Left empty: the programme's cut height."),
+        Field.number("heightBeforeMm", "Grass height before", Measure.HEIGHT)
+            .hint("Only where it was measured; the model then goes on from it."),
+        Field.number("bags", "Bags filled", ""),
+        Field.number("weightKg", "Fresh weight collected", Measure.WEIGHT),
+        Field.text("wentTo", "Where it went"),
+        Field.number("minutes", "Time it took", "minutes"),
+        Field.flag("twoPasses", "Went over it twice"));
+  }
+
+  private static List<Field> fed() {
+    return List.of(
+        Field.text("product", "Product"),
+        amount("fastNGPerM2", "Nitrogen that works at once"),
+        amount("slowNGPerM2", "Nitrogen released slowly"),
+        amount("pGPerM2", "Phosphorus, as P"),
+        amount("kGPerM2", "Potassium, as K"),
+        Field.flag("wateredIn", "Watered in"));
+  }
+
+  private static Field amount(String path, String label) {
+    return Field.number(path, label, Measure.MASS_PER_AREA);
+  }
+
+  private static List<Field> treated() {
+    return List.of(
+        Field.text("product", "Product").hint("Its name on the label.").needed(),
+        Field.oneOf("productKind", "What it is", Words.of(ProductKind.class)).needed(),
+        Field.number("clippingsIntervalDays", "Interval for clippings on the label", "days")
+            .hint("How long the label forbids using clippings as mulch, compost or feed."),
+        Field.flag("labelSaysNone", "The label names no interval for clippings"),
+        Field.number("waitBeforeMowingDays", "Wait before mowing on the label", "days"));
+  }
+
+  @Override
+  public String title(LogSheet content, Setting setting) {
+    return Words.capital(Choice.word(content.what()))
+        + " on "
+        + DayWords.dayAndYear(content.day());
+  }
+
+}

@@ -1,0 +1,127 @@
+package leafturn.web.sheet;
+
+import com.fasterxml.jackson.databind.JsonNode;
+import java.time.DayOfWeek;
+import java.util.ArrayList;
+import java.util.List;
+import leafturn.quantity.Measure;
+import leafturn.quantity.Units;
+import leafturn.records.sheet.Kind;
+import leafturn.records.sheet.ProgrammeSheet;
+import leafturn.reports.DayWords;
+import leafturn.web.form.Field;
+import leafturn.web.form.Field.Choice;
+import leafturn.web.form.Form;
+import leafturn.web.form.FormShape;
+import leafturn.web.form.FormShape.Group;
+
+/** What is done to a lawn, as it is entered. */
+final class ProgrammeForm extends SheetForm<ProgrammeSheet> {
+  private static final String MONTH_DAY = "Month and day, for instance 05-20.";
+  private static final int FEEDS = 4;
+
+  ProgrammeForm() {
+    super(Kind.PROGRAMME, "programme");
+  }
+
+  @Override
+  public FormShape shape(Setting setting, String document) {
+    List<Group> groups = new ArrayList<>();
+    groups.add(when());
+    groups.add(mowing(setting.units()));
+    groups.add(
+        new Group(
+            "Its feeding",
+            "Every year on the same days, as elements: a product's label tells shares of P2O5 and"
+                + " K2O, of which 44 % is P and 83 % is K. A row left empty is no feed.",
+            List.of()));
+    JsonNode feeding = Rows.parsed(document).path("feeding");
+    groups.addAll(
+        Rows.of(document, "feeding", FEEDS, 1, i -> feed(i, feeding.path(i).has("dayOfYear"))));
+    groups.add(rest());
+    return new FormShape(groups);
+  }
+
+  @Override
+  public Form begun(Setting setting) {
+    return super.begun(setting)
+        .with("from", setting.today().toString())
+        .with("mowing.clippings.returnedShare", "1");
+  }
+
+  private static Group when() {
+    return new Group(
+        "",
+        "",
+        List.of(
+            Field.date("from", "Holds from")
+                .hint("Until the day before, the programme until now holds; it is kept.")
+                .needed(),
+            Field.text("name", "Name").hint("For instance its aim, or the year.")));
+  }
+
+  private static Group mowing(Units units) {
+    return new Group(
+        "Its mowing",
+        "",
+        List.of(
+            Field.number("mowing.heightMm", "Cut height", Measure.HEIGHT)
+                .hint("Left empty: the usual height of the grass, which the lawn's page names."),
+            Field.number("mowing.trigger.everyDays", "Mown every so many days", "days")
+                .hint("Left empty: when a third of the height would come off, the usual rule."),
+            Field.flag("mowing.trigger.oneThird", "Mown when a third would come off")
+                .hint("One of the two, not both."),
+            Field.text("mowing.from", "First day of mowing in a year")
+                .hint(MONTH_DAY + " Left empty: 03-16, the model's default."),
+            Field.text("mowing.to", "Last day of mowing in a year")
+                .hint(MONTH_DAY + " Left empty: 12-11, the model's default."),
+            Field.number("mowing.clippings.returnedShare", shareLabel(units), "from 0 to 1")
+                .hint("1: all of them; 0: none. Left empty: all, the model's default.")));
+  }
+
+  private static String shareLabel(Units units) {
+    return units == Units.US ? "Share of clippings left" : "Share of clippings returned";
+  }
+
+  private static Group feed(int number, boolean byDayOfYear) {
+    String at = "feeding[" + number + "].";
+    Field day =
+        byDayOfYear
+            ? Field.number(at + "dayOfYear", "Day of the year", "")
+            : Field.text(at + "on", "Day").hint(number == 0 ? MONTH_DAY : "");
+    return Group.row(
+        "Feed " + (number + 1),
+        day,
+        Field.number(at + "fastNGPerM2", "N at once", Measure.MASS_PER_AREA),
+        Field.number(at + "slowNGPerM2", "N slowly", Measure.MASS_PER_AREA),
+        Field.number(at + "pGPerM2", "P", Measure.MASS_PER_AREA),
+        Field.number(at + "kGPerM2", "K", Measure.MASS_PER_AREA));
+  }
+
+  private static Group rest() {
+    return new Group(
+        "Water, and who mows",
+        "",
+        List.of(
+            Field.number(
+                    "irrigation.shareOfDemand", "Share of its water need given", "from 0 to 1.5")
+                .hint("Left empty: none is given. 1: all that it would use."),
+            Field.text("mownBy", "Mown by"),
+            Field.someOf("mowingDays", "Days on which they can mow", days())
+                .hint("None: any day."),
+            Field.numbers("deckHeightsMm", "Heights the deck can be set to", Measure.HEIGHT)
+                .hint("With gaps between them. None: any height."),
+            note()));
+  }
+
+  /** The days of the week. */
+  static List<Choice> days() {
+    return Words.of(DayOfWeek.class);
+  }
+
+  @Override
+  public String title(ProgrammeSheet content, Setting setting) {
+    String from = "Programme from " + DayWords.dayAndYear(content.from());
+    return content.name() == null ? from : content.name() + ", from " + DayWords.dayAndYear(content.from());
+  }
+}

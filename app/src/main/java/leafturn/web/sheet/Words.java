@@ -1,0 +1,26 @@
+package leafturn.web.sheet;
+
+import java.util.List;
+import leafturn.web.form.Field;
+
+/** Choices of an enumeration, as forms show them. */
+final class Words {
+  private Words() {}
+
+  /** Every constant by its word. */
+  static <E extends Enum<E>> List<Field.Choice> of(Class<E> type) {
+    return leafturn.records.Choice.words(type).stream().map(Words::choice).toList();
+  }
+
+  /** A choice kept as its word and shown with a capital. */
+  static Field.Choice choice(String word) {
+    return new Field.Choice(word, capital(word));
+  }
+
+  /** With a capital letter first; pH stays as it is. */
+  static String capital(String word) {
+    return word.isEmpty() || word.startsWith("pH")
+        ? word
+        : Character.toUpperCase(word.charAt(0)) + word.substring(1);
+  }
+}
