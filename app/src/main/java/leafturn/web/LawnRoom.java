@@ -5,6 +5,7 @@ import java.util.Map;
 import leafturn.advice.call.LawnOnRound;
 import leafturn.advice.call.LawnWithoutCall;
 import leafturn.advice.call.RoundOfLawns;
+import leafturn.records.round.Register;
 
 /** The lawns: all of them, and the call of each. */
 final class LawnRoom implements Room {
@@ -24,7 +25,9 @@ final class LawnRoom implements Room {
 
   private void register(Context context) {
     RoundOfLawns round = desk.round(context);
-    desk.show(context, "lawns.jte", "Lawns", round, Map.of("round", round));
+    Register register = desk.rounds().register().only(Guest.visitor(context)::mayRead);
+    desk.show(
+        context, "lawns.jte", "Lawns", round, Map.of("register", LawnRegister.of(register, round)));
   }
 
   private void lawn(Context context) {
