@@ -3,6 +3,7 @@ package leafturn.web;
 import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
+import java.util.Locale;
 import java.util.Objects;
 import java.util.stream.Collectors;
 import java.util.stream.Stream;
@@ -129,7 +130,7 @@ final class PropertyPages {
   }
 
   private static String inALine(Line line) {
-    return line.label().toLowerCase(java.util.Locale.ROOT) + " " + line.words();
+    return line.label().toLowerCase(Locale.ROOT) + " " + line.words();
   }
 
   private void photograph(Sheet<PhotographSheet> sheet) {

@@ -13,6 +13,7 @@ import leafturn.web.form.Field;
 import leafturn.web.form.Form;
 import leafturn.web.sheet.Setting;
 import leafturn.web.sheet.SheetForm;
+import org.jspecify.annotations.Nullable;
 
 /** Forms of sheets as they are sent, with the outline of a file where one came along. */
 final class SentForm {
@@ -35,8 +36,7 @@ final class SentForm {
     return form;
   }
 
-  private static Form withFile(
-      Form form, Field field, @org.jspecify.annotations.Nullable UploadedFile file) {
+  private static Form withFile(Form form, Field field, @Nullable UploadedFile file) {
     if (file == null || file.size() == 0) {
       return form;
     }

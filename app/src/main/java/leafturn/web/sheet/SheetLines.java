@@ -4,7 +4,9 @@ import com.fasterxml.jackson.databind.JsonNode;
 import java.time.LocalDate;
 import java.util.ArrayList;
 import java.util.LinkedHashMap;
+import java.util.LinkedHashSet;
 import java.util.List;
+import java.util.Locale;
 import java.util.Map;
 import java.util.Set;
 import java.util.TreeSet;
@@ -23,7 +25,12 @@ import leafturn.web.form.FormShape.Group;
  */
 public final class SheetLines {
   private static final Pattern DATE = Pattern.compile("\\d{4}-\\d{2}-\\d{2}");
-  private static final Set<String> NOT_SHOWN = Set.of("sha256", "sizeBytes");
+
+  /** What was not ticked is worth a word only where it was changed. */
+  private static final String NO = "no";
+
+  /** Where it belongs stands above it, what was done in its title; the rest is for machines. */
+  private static final Set<String> NOT_SHOWN = Set.of("lawn", "property", "what", "sha256", "sizeBytes");
 
   private final SheetForm<?> form;
   private final Setting setting;
@@ -39,6 +46,7 @@ public final class SheetLines {
   /** What a document says. */
   public List<Line> of(String document) {
     return by(document).entrySet().stream()
+        .filter(line -> !line.getValue().equals(NO))
         .map(line -> new Line(line.getKey(), line.getValue()))
         .toList();
   }
@@ -47,7 +55,7 @@ public final class SheetLines {
   public List<Change> between(String before, String after) {
     Map<String, String> old = by(before);
     Map<String, String> young = by(after);
-    Set<String> labels = new java.util.LinkedHashSet<>(young.keySet());
+    Set<String> labels = new LinkedHashSet<>(young.keySet());
     labels.addAll(old.keySet());
     List<Change> changes = new ArrayList<>();
     for (String label : labels) {
@@ -103,7 +111,7 @@ public final class SheetLines {
     return switch (field.type()) {
       case NUMBER -> withUnit(first, field);
       case NUMBERS -> withUnit(first.replace(" ", ", "), field);
-      case FLAG -> first.equals("true") ? "yes" : "no";
+      case FLAG -> first.equals("true") ? "yes" : NO;
       case ONE_OF, SOME_OF ->
           String.join(", ", values.stream().map(value -> choice(field, value)).toList());
       case DATE -> day(first);
@@ -169,7 +177,7 @@ public final class SheetLines {
       return "Model parameter " + parameter.group(1);
     }
     String words = path.replaceAll("([a-z])([A-Z])", "$1 $2").replace('.', ' ');
-    return Words.capital(words.toLowerCase(java.util.Locale.ROOT));
+    return Words.capital(words.toLowerCase(Locale.ROOT));
   }
 
   private String named(String value) {
