@@ -27,7 +27,7 @@ public final class SheetLines {
   private static final Pattern DATE = Pattern.compile("\\d{4}-\\d{2}-\\d{2}");
 
   /** What was not ticked is worth a word only where it was changed. */
-  private static final String NO = "no";
+  private static final String NO = "not ticked";
 
   /** Where it belongs stands above it, what was done in its title; the rest is for machines. */
   private static final Set<String> NOT_SHOWN = Set.of("lawn", "property", "what", "sha256", "sizeBytes");
