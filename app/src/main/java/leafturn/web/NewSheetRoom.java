@@ -70,8 +70,7 @@ final class NewSheetRoom implements Room {
   }
 
   /** Shows the form of a new sheet. */
-  void blank(
-      Context context, String kind, @Nullable String property, @Nullable String lawn) {
+  void blank(Context context, String kind, @Nullable String property, @Nullable String lawn) {
     Asked<?> asked = asked(context, UUID.randomUUID().toString(), kind, property, lawn);
     show(context, asked, begun(asked));
   }
@@ -121,13 +120,10 @@ final class NewSheetRoom implements Room {
     show(context, asked, form);
   }
 
-  private static <C extends Content> Sheet<C> add(
-      BookWriting writing, Asked<C> asked, Form typed) {
+  private static <C extends Content> Sheet<C> add(BookWriting writing, Asked<C> asked, Form typed) {
     Form form = typed;
     Sheet<Property> property = asked.place().property();
-    if (asked.form().kind() == Kind.LAWN
-        && typed.value("address").isEmpty()
-        && property != null) {
+    if (asked.form().kind() == Kind.LAWN && typed.value("address").isEmpty() && property != null) {
       form = typed.with("address", address(writing, asked.id(), property, typed.value("name")));
     }
     C content = asked.form().kind().read(form.document(asked.form().noun(), asked.base()));
@@ -152,11 +148,7 @@ final class NewSheetRoom implements Room {
   }
 
   private Asked<?> asked(
-      Context context,
-      String id,
-      String kind,
-      @Nullable String property,
-      @Nullable String lawn) {
+      Context context, String id, String kind, @Nullable String property, @Nullable String lawn) {
     SheetForm<?> form = SheetForms.named(kind).orElseThrow(Refusal::notFound);
     Visitor visitor = Guest.visitor(context);
     return desk.book()
@@ -178,8 +170,7 @@ final class NewSheetRoom implements Room {
       return SheetPlace.BOOK;
     }
     SheetPlace place = SheetPlace.of(reading, property, lawn);
-    boolean fits =
-        place.lawn() == null ? OF_PROPERTY.contains(kind) : OF_LAWN.contains(kind);
+    boolean fits = place.lawn() == null ? OF_PROPERTY.contains(kind) : OF_LAWN.contains(kind);
     if (place.property() == null || !fits || !place.mayChange(visitor)) {
       throw Refusal.notFound();
     }

@@ -35,8 +35,7 @@ final class PlaceRoom implements Room {
     routes.read(
         "/properties/{address}/lawns/new",
         Right.CHANGE,
-        context ->
-            newSheetRoom.blank(context, Kind.LAWN.name(), id(context, Kind.PROPERTY), null));
+        context -> newSheetRoom.blank(context, Kind.LAWN.name(), id(context, Kind.PROPERTY), null));
     routes.read(
         "/lawns/{address}/edit",
         Right.CHANGE,

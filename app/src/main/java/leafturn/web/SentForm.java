@@ -25,8 +25,7 @@ final class SentForm {
    * @param before the document it changes
    */
   static Form of(Context context, SheetForm<?> kind, Setting setting, String before) {
-    Form sent =
-        Form.sent(kind.shape(setting, before), setting.units(), context.formParamMap());
+    Form sent = Form.sent(kind.shape(setting, before), setting.units(), context.formParamMap());
     Form form = kind.tidied(sent);
     for (Field field : form.shape().fields()) {
       if (field.type() == Field.Type.OUTLINE && context.isMultipartFormData()) {

@@ -88,8 +88,7 @@ public record SheetPage(
         || sheet.kind() == Kind.LAWN;
   }
 
-  private static <C extends Content> List<Version> versions(
-      SheetDesk.Found<C> found, ZoneId zone) {
+  private static <C extends Content> List<Version> versions(SheetDesk.Found<C> found, ZoneId zone) {
     SheetLines lines = new SheetLines(found.form(), found.setting());
     List<Version> versions = new ArrayList<>();
     List<Sheet<C>> all = found.versions();
@@ -99,9 +98,7 @@ public record SheetPage(
       String words =
           "%s by %s, %s"
               .formatted(
-                  deed(before, after),
-                  after.writtenBy(),
-                  Moments.words(after.writtenAt(), zone));
+                  deed(before, after), after.writtenBy(), Moments.words(after.writtenAt(), zone));
       List<Change> changes =
           before == null
               ? List.of()

@@ -31,8 +31,7 @@ public record SheetPlace(@Nullable Sheet<Property> property, @Nullable Sheet<Law
   }
 
   /** A lawn with its property, or a property. */
-  static SheetPlace of(
-      BookReading reading, @Nullable String propertyId, @Nullable String lawnId) {
+  static SheetPlace of(BookReading reading, @Nullable String propertyId, @Nullable String lawnId) {
     Sheet<LawnSheet> lawn = found(reading, Kind.LAWN, lawnId).orElse(null);
     String id = lawn == null ? propertyId : lawn.content().property();
     return new SheetPlace(found(reading, Kind.PROPERTY, id).orElse(null), lawn);

@@ -13,7 +13,6 @@ import leafturn.records.JsonObject;
 public final class Address {
   private static final Pattern SHAPE = Pattern.compile("[a-z0-9]+(-[a-z0-9]+)*");
 
-
   /** The address under which new places are begun. */
   private static final String RESERVED = "new";
 

@@ -55,7 +55,8 @@ public record NewProperty(
     }
     ObjectNode lawn = part(root, "lawn");
     lawn.put("property", propertyId);
-    String lawnAddress = Address.free(taken, property.path("name").asText(), lawn.path("name").asText());
+    String lawnAddress =
+        Address.free(taken, property.path("name").asText(), lawn.path("name").asText());
     lawn.put("address", lawnAddress);
     ObjectNode programme = part(root, "programme");
     programme.put("lawn", lawnId).put("from", from.toString());

@@ -99,10 +99,10 @@ final class IntakeForm extends SheetForm<IntakeSheet> {
         "",
         List.of(
             Field.text("mowing.mownBy", "Mown by"),
-            Field.someOf(
-                "mowing.mowingDays", "Days on which they can mow", ProgrammeForm.days()),
+            Field.someOf("mowing.mowingDays", "Days on which they can mow", ProgrammeForm.days()),
             Field.oneOf("mowing.deckType", "Deck", Words.of(DeckType.class)),
-            Field.numbers("mowing.deckHeightsMm", "Measured heights of its settings", Measure.HEIGHT)
+            Field.numbers(
+                    "mowing.deckHeightsMm", "Measured heights of its settings", Measure.HEIGHT)
                 .hint("With gaps between them, on a hard floor from blade to ground, engine off."),
             Field.date("mowing.lastSharpened", "Blades last sharpened"),
             note()));

@@ -96,9 +96,6 @@ final class LogForm extends SheetForm<LogSheet> {
 
   @Override
   public String title(LogSheet content, Setting setting) {
-    return Words.capital(Choice.word(content.what()))
-        + " on "
-        + DayWords.dayAndYear(content.day());
+    return Words.capital(Choice.word(content.what())) + " on " + DayWords.dayAndYear(content.day());
   }
-
 }

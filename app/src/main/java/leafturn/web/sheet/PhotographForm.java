@@ -15,8 +15,7 @@ final class PhotographForm extends SheetForm<PhotographSheet> {
   @Override
   public FormShape shape(Setting setting, String document) {
     return FormShape.of(
-        Field.date("day", "Day it was taken").needed(),
-        Field.text("caption", "What it shows"));
+        Field.date("day", "Day it was taken").needed(), Field.text("caption", "What it shows"));
   }
 
   @Override

@@ -107,8 +107,7 @@ final class ProgrammeForm extends SheetForm<ProgrammeSheet> {
                     "irrigation.shareOfDemand", "Share of its water need given", "from 0 to 1.5")
                 .hint("Left empty: none is given. 1: all that it would use."),
             Field.text("mownBy", "Mown by"),
-            Field.someOf("mowingDays", "Days on which they can mow", days())
-                .hint("None: any day."),
+            Field.someOf("mowingDays", "Days on which they can mow", days()).hint("None: any day."),
             Field.numbers("deckHeightsMm", "Heights the deck can be set to", Measure.HEIGHT)
                 .hint("With gaps between them. None: any height."),
             note()));
@@ -122,6 +121,8 @@ final class ProgrammeForm extends SheetForm<ProgrammeSheet> {
   @Override
   public String title(ProgrammeSheet content, Setting setting) {
     String from = "Programme from " + DayWords.dayAndYear(content.from());
-    return content.name() == null ? from : content.name() + ", from " + DayWords.dayAndYear(content.from());
+    return content.name() == null
+        ? from
+        : content.name() + ", from " + DayWords.dayAndYear(content.from());
   }
 }

@@ -30,7 +30,8 @@ public final class SheetLines {
   private static final String NO = "not ticked";
 
   /** Where it belongs stands above it, what was done in its title; the rest is for machines. */
-  private static final Set<String> NOT_SHOWN = Set.of("lawn", "property", "what", "sha256", "sizeBytes");
+  private static final Set<String> NOT_SHOWN =
+      Set.of("lawn", "property", "what", "sha256", "sizeBytes");
 
   private final SheetForm<?> form;
   private final Setting setting;

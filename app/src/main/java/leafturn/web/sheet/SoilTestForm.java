@@ -122,9 +122,7 @@ final class SoilTestForm extends SheetForm<SoilTestSheet> {
     if ("yes".equals(fields.get("asOxide"))) {
       words += " as oxide";
     }
-    return value == null || limit == null
-        ? words
-        : words + " (detection limit " + limit + ")";
+    return value == null || limit == null ? words : words + " (detection limit " + limit + ")";
   }
 
   @Override

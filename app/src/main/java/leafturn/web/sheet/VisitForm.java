@@ -101,8 +101,7 @@ final class VisitForm extends SheetForm<VisitSheet> {
                 lines.add(
                     new Line(
                         "Mean height",
-                        setting.words().height(mean)
-                            + spread(content.heightSpreadMm(), setting))));
+                        setting.words().height(mean) + spread(content.heightSpreadMm(), setting))));
     Cover cover = content.cover();
     if (cover != null) {
       share(lines, "Grass", cover.grassShare());
