@@ -3,6 +3,7 @@ package leafturn.web;
 import io.javalin.http.Context;
 import java.time.Clock;
 import java.time.Duration;
+import java.time.LocalDate;
 import java.util.Map;
 import leafturn.advice.call.RoundOfLawns;
 import leafturn.quantity.Units;
@@ -35,6 +36,12 @@ final class Desk {
   /** Tells the time; its zone is that of a book without properties. */
   Clock clock() {
     return clock;
+  }
+
+  /** The day that is today in this book. */
+  LocalDate today() {
+    LocalDate fixed = book.read(BookTitle::of).fixedDay();
+    return fixed == null ? LocalDate.now(clock) : fixed;
   }
 
   Assets assets() {

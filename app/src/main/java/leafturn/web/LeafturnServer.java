@@ -128,6 +128,10 @@ public final class LeafturnServer implements AutoCloseable {
         newSheetRoom,
         sheetRoom,
         new PlaceRoom(desk, sheets, sheetRoom, newSheetRoom),
+        new LogFilesRoom(desk),
+        new ImportRoom(desk),
+        new WeatherRoom(desk),
+        new StationDayRoom(desk),
         new SourcesRoom(desk),
         new AssetRoom(desk.assets()));
   }

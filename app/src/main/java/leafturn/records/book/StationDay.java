@@ -1,5 +1,7 @@
 package leafturn.records.book;
 
+import com.fasterxml.jackson.databind.node.JsonNodeFactory;
+import com.fasterxml.jackson.databind.node.ObjectNode;
 import java.time.LocalDate;
 import java.util.EnumMap;
 import java.util.Map;
@@ -70,6 +72,19 @@ public record StationDay(LocalDate day, Map<Quantity, Double> values) {
         json, values, Quantity.HUMIDITY_MINIMUM_PERCENT, Quantity.HUMIDITY_MAXIMUM_PERCENT);
     json.end();
     return new StationDay(day, values);
+  }
+
+  /** The JSON document of the day, always written in the same way. */
+  public String document() {
+    ObjectNode json = JsonNodeFactory.instance.objectNode().put("day", day.toString());
+    FIELDS.forEach(
+        (quantity, field) -> {
+          Double value = values.get(quantity);
+          if (value != null) {
+            json.put(field, value);
+          }
+        });
+    return json.toString();
   }
 
   private static @Nullable Double number(JsonObject json, Quantity quantity, String field) {

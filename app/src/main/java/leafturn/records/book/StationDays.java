@@ -7,6 +7,7 @@ import java.util.Collection;
 import java.util.EnumMap;
 import java.util.List;
 import java.util.Map;
+import java.util.Optional;
 import java.util.stream.Collectors;
 import leafturn.model.weather.WeatherSeries.Quantity;
 import org.jdbi.v3.core.statement.PreparedBatch;
@@ -43,6 +44,18 @@ public final class StationDays {
         .setFetchSize(2000)
         .map((row, context) -> day(row))
         .list();
+  }
+
+  /** What a station measured on a day. */
+  public static Optional<StationDay> on(BookReading reading, String station, LocalDate day) {
+    return reading
+        .handle()
+        .createQuery(
+            "select on_day, " + NAMES + " from station_day where station = ? and on_day = ?")
+        .bind(0, station)
+        .bind(1, day)
+        .map((row, context) -> day(row))
+        .findOne();
   }
 
   /** Puts days into a station's record; a day that is there already is replaced. */

@@ -13,6 +13,7 @@ import leafturn.records.Faults;
 import leafturn.records.book.BookReading;
 import leafturn.records.book.Sheet;
 import leafturn.records.exchange.Arrivals.NewSheet;
+import leafturn.records.sheet.Done;
 import leafturn.records.sheet.Kind;
 import leafturn.records.sheet.LawnSheet;
 import leafturn.records.sheet.LogSheet;
@@ -87,8 +88,8 @@ public final class LogImport {
   }
 
   private void entry(Table.Row row, String givenId, LogSheet entry) {
-    int times = saidBefore.merge(entry, 1, Integer::sum);
-    Table.Row first = firstRow.putIfAbsent(entry, row);
+    int times = saidBefore.merge(bare(entry), 1, Integer::sum);
+    Table.Row first = firstRow.putIfAbsent(bare(entry), row);
     Optional<Sheet<?>> known = givenId.isEmpty() ? Optional.empty() : book.find(givenId);
     if (known.isPresent()) {
       known(row, known.get(), entry);
@@ -150,10 +151,29 @@ public final class LogImport {
         log(entry.lawn()).stream().filter(sheet -> saysTheSame(sheet.content(), entry)).count();
   }
 
-  /** Photographs are in no table, so they make no difference. */
   private static boolean saysTheSame(LogSheet kept, LogSheet entry) {
-    return entry.equals(
-        new LogSheet(kept.lawn(), kept.day(), kept.time(), kept.done(), kept.note(), List.of()));
+    return bare(entry).equals(bare(kept));
+  }
+
+  /** What an entry says: photographs are in no table, and none of an element is 0 g/m2 of it. */
+  private static LogSheet bare(LogSheet entry) {
+    Done done = entry.done();
+    if (done instanceof Done.Fed fed) {
+      done =
+          new Done.Fed(
+              orNull(fed.fastNGPerM2()),
+              orNull(fed.slowNGPerM2()),
+              orNull(fed.pGPerM2()),
+              orNull(fed.kGPerM2()),
+              fed.product(),
+              fed.wateredIn());
+    }
+    return new LogSheet(
+        entry.lawn(), entry.day(), entry.time(), done, entry.note(), List.of());
+  }
+
+  private static @Nullable Double orNull(@Nullable Double amount) {
+    return amount == null || amount == 0 ? null : amount;
   }
 
   private List<Sheet<LogSheet>> log(String of) {

@@ -1,7 +1,6 @@
 package leafturn.records.exchange;
 
 import java.util.List;
-import leafturn.records.exchange.Findings.Finding;
 import leafturn.records.table.Table;
 
 /**
@@ -34,8 +33,8 @@ public record Preview(
     return faults.count() == 0 && arrivals.count() > 0;
   }
 
-  /** The first faults. */
-  public List<Finding> firstFaults() {
-    return faults.kept();
+  /** The days that would be added, a line each. */
+  public List<String> daysInWords(int most) {
+    return arrivals.days().stream().limit(most).map(StationDayWords::of).toList();
   }
 }

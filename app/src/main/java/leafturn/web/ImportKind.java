@@ -1,0 +1,41 @@
+package leafturn.web;
+
+import java.util.List;
+import leafturn.records.exchange.Column;
+import leafturn.records.exchange.LogColumns;
+import leafturn.records.exchange.PropertyColumns;
+import leafturn.records.exchange.WeatherColumns;
+
+/** What can be imported. */
+public enum ImportKind {
+  LOG("Past log", "entry", "entries", LogColumns.ALL),
+  PROPERTIES("Properties and lawns", "sheet", "sheets", PropertyColumns.ALL),
+  WEATHER("Daily weather", "day", "days", WeatherColumns.ALL);
+
+  private final String title;
+  private final String one;
+  private final String many;
+  private final List<Column> columns;
+
+  ImportKind(String title, String one, String many, List<Column> columns) {
+    this.title = title;
+    this.one = one;
+    this.many = many;
+    this.columns = columns;
+  }
+
+  /** What to call it. */
+  public String title() {
+    return title;
+  }
+
+  /** A number of what it adds: "1 entry", "12 days". */
+  public String count(int number) {
+    return "%,d %s".formatted(number, number == 1 ? one : many);
+  }
+
+  /** The columns its tables may have. */
+  List<Column> columns() {
+    return columns;
+  }
+}

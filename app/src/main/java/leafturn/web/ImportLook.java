@@ -1,0 +1,71 @@
+package leafturn.web;
+
+import java.nio.charset.StandardCharsets;
+import java.time.LocalDate;
+import java.util.Map;
+import leafturn.records.InputException;
+import leafturn.records.SourceText;
+import leafturn.records.WeatherFile;
+import leafturn.records.book.BookReading;
+import leafturn.records.exchange.LogImport;
+import leafturn.records.exchange.Preview;
+import leafturn.records.exchange.PropertyImport;
+import leafturn.records.exchange.Reading;
+import leafturn.records.exchange.WeatherImport;
+import leafturn.records.table.Table;
+import leafturn.records.table.TableFile;
+
+/** Looks at a kept file with the eyes of its kind. */
+final class ImportLook {
+  private static final int LONGEST_FIRST_LINE = 400;
+
+  private final KeptFile file;
+  private final LocalDate today;
+
+  /**
+   * @param today the day on which it is looked at
+   */
+  ImportLook(KeptFile file, LocalDate today) {
+    this.file = file;
+    this.today = today;
+  }
+
+  /**
+   * What importing the file would do.
+   *
+   * @throws InputException when the file as a whole cannot be read
+   */
+  Preview preview(BookReading book) {
+    if (file.kind() == ImportKind.WEATHER && isOfTheArchive()) {
+      SourceText text = SourceText.of(file.name(), file.bytes(), TableFile.LIMIT_BYTES);
+      return WeatherImport.look(book, text, file.target(), file.replacing());
+    }
+    Table table = TableFile.read(file.name(), file.bytes(), file.sheet());
+    Map<Integer, Reading.Pick> picks = file.picks();
+    Reading reading =
+        picks == null
+            ? Reading.byHeadings(table, file.kind().columns())
+            : new Reading(file.kind().columns(), within(picks, table));
+    return switch (file.kind()) {
+      case LOG ->
+          LogImport.look(book, table, reading, file.target().isEmpty() ? null : file.target());
+      case PROPERTIES -> PropertyImport.look(book, table, reading, today.withDayOfYear(1));
+      case WEATHER -> WeatherImport.look(book, table, reading, file.target(), file.replacing());
+    };
+  }
+
+  private static Map<Integer, Reading.Pick> within(Map<Integer, Reading.Pick> picks, Table table) {
+    return picks.entrySet().stream()
+        .filter(pick -> pick.getKey() < table.headings().size())
+        .collect(java.util.stream.Collectors.toMap(Map.Entry::getKey, Map.Entry::getValue));
+  }
+
+  /** The forms of the archive have no header: their first line tells. */
+  private boolean isOfTheArchive() {
+    byte[] bytes = file.bytes();
+    String beginning =
+        new String(
+            bytes, 0, Math.min(bytes.length, LONGEST_FIRST_LINE), StandardCharsets.ISO_8859_1);
+    return WeatherFile.isStationForm(new SourceText(file.name(), beginning));
+  }
+}
