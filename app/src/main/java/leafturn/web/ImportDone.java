@@ -13,7 +13,7 @@ import leafturn.records.sheet.Kind;
 public record ImportDone(String headline, String place, String placeName) {
 
   static ImportDone of(BookReading book, KeptFile file) {
-    String headline = file.kind().count(file.added()) + " imported.";
+    String headline = file.added() + " imported.";
     String name = ImportStart.nameOf(book, file);
     return switch (file.kind()) {
       case PROPERTIES -> new ImportDone(headline, "/lawns", "the lawns");

@@ -113,6 +113,11 @@ public final class ImportPage {
     return preview.arrivals().sheets().stream().filter(sheet -> sheet.kind() == kind).count();
   }
 
+  /** What would be added, in a few words: "12 entries", "2 properties and 4 lawns". */
+  String arrivals() {
+    return words(preview.arrivals().count());
+  }
+
   /** What importing would do, in sentences. */
   public List<String> summary() {
     List<String> sentences = new ArrayList<>();

@@ -104,7 +104,10 @@ final class ImportRoom implements Room {
         desk.book()
             .read(
                 reading ->
-                    reading.find(id).filter(sheet -> sheet.kind().name().equals(wanted)).isPresent());
+                    reading
+                        .find(id)
+                        .filter(sheet -> sheet.kind().name().equals(wanted))
+                        .isPresent());
     if (!there && (weather || !id.isEmpty())) {
       throw new InputException(
           weather
@@ -186,7 +189,7 @@ final class ImportRoom implements Room {
                 + " imported now.");
         return;
       }
-      files.keep(session(context), file.imported(preview.arrivals().count()));
+      files.keep(session(context), file.imported(new ImportPage(file, "", preview, "").arrivals()));
     }
     Answers.goTo(context, HERE + "/" + file.key());
   }

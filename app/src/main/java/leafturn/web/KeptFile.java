@@ -17,7 +17,7 @@ import org.jspecify.annotations.Nullable;
  * @param sheet name of the sheet that was chosen, or null for the first that is not empty
  * @param picks what was chosen for its columns, or null for what their headings say
  * @param replacing true when its weather takes the place of the book's
- * @param added how many things were added from it; -1 before that
+ * @param added what was added from it, in words; null before that
  */
 record KeptFile(
     String key,
@@ -28,12 +28,11 @@ record KeptFile(
     @Nullable String sheet,
     @Nullable Map<Integer, Reading.Pick> picks,
     boolean replacing,
-    int added) {
-  static final int NOT_YET = -1;
+    @Nullable String added) {
 
   /** A file as it came. */
   static KeptFile of(String key, ImportKind kind, String name, byte[] bytes, String target) {
-    return new KeptFile(key, kind, name, bytes, target, null, null, false, NOT_YET);
+    return new KeptFile(key, kind, name, bytes, target, null, null, false, null);
   }
 
   /** This file with another sheet, whose headings say what its columns are. */
@@ -48,11 +47,11 @@ record KeptFile(
   }
 
   /** This file after it was imported; its bytes are no longer needed. */
-  KeptFile imported(int count) {
-    return new KeptFile(key, kind, name, new byte[0], target, sheet, picks, replacing, count);
+  KeptFile imported(String words) {
+    return new KeptFile(key, kind, name, new byte[0], target, sheet, picks, replacing, words);
   }
 
   boolean isImported() {
-    return added != NOT_YET;
+    return added != null;
   }
 }

@@ -41,8 +41,7 @@ final class StationDayRoom implements Room {
         day == null
             ? Optional.empty()
             : desk.book()
-                .read(
-                    reading -> StationDays.on(reading, stations.of(context, reading).id(), day));
+                .read(reading -> StationDays.on(reading, stations.of(context, reading).id(), day));
     if (known.isPresent()) {
       Answers.goTo(context, address(context) + "/days/" + day);
     } else {

@@ -3,6 +3,7 @@ package leafturn.web;
 import java.io.ByteArrayOutputStream;
 import java.io.IOException;
 import java.net.URI;
+import java.net.URLEncoder;
 import java.net.http.HttpClient;
 import java.net.http.HttpRequest;
 import java.net.http.HttpRequest.BodyPublishers;
@@ -14,6 +15,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
+import java.util.stream.Collectors;
 import leafturn.records.book.Book;
 import leafturn.records.people.Sessions;
 import org.jspecify.annotations.Nullable;
@@ -57,24 +59,48 @@ final class Asking {
   /** Sends a form with its token and a photograph. */
   HttpResponse<String> post(String path, Map<String, String> fields, byte @Nullable [] photograph)
       throws Exception {
+    return post(path, fields, "name=\"photograph\"; filename=\"p\"", photograph);
+  }
+
+  /** Sends a form with its token and a file. */
+  HttpResponse<String> upload(String path, Map<String, String> fields, String name, byte[] file)
+      throws Exception {
+    return post(path, fields, "name=\"file\"; filename=\"" + name + "\"", file);
+  }
+
+  private HttpResponse<String> post(
+      String path, Map<String, String> fields, String head, byte[] file) throws Exception {
     Map<String, String> all = new LinkedHashMap<>(fields);
     all.put("_token", token());
     HttpRequest.Builder request =
         request(path)
             .header("Content-Type", "multipart/form-data; boundary=" + EDGE)
             .header("Origin", "http://127.0.0.1:" + server.address().getPort())
-            .POST(BodyPublishers.ofByteArray(body(all, photograph)));
+            .POST(BodyPublishers.ofByteArray(body(all, head, file)));
     return send(request, BodyHandlers.ofString());
   }
 
   /** Sends a form without a file. */
   HttpResponse<String> postForm(String path) throws Exception {
-    String token = token();
+    return postForm(path, Map.of());
+  }
+
+  /** Sends a form without a file. */
+  HttpResponse<String> postForm(String path, Map<String, String> fields) throws Exception {
+    String token =
+        token()
+            + fields.entrySet().stream()
+                .map(field -> "&" + field.getKey() + "=" + encoded(field.getValue()))
+                .collect(Collectors.joining());
     HttpRequest.Builder request =
         request(path)
             .header("Content-Type", "application/x-www-form-urlencoded")
             .POST(BodyPublishers.ofString("_token=" + token));
     return send(request, BodyHandlers.ofString());
+  }
+
+  private static String encoded(String value) {
+    return URLEncoder.encode(value, StandardCharsets.UTF_8);
   }
 
   private String token() throws Exception {
@@ -84,6 +110,7 @@ final class Asking {
 
   private static byte[] body(Map<String, String> fields, byte @Nullable [] photograph)
       throws IOException {
+  private static byte[] body(Map<String, String> fields, String head, byte[] file) {
     ByteArrayOutputStream body = new ByteArrayOutputStream();
     for (Map.Entry<String, String> field : fields.entrySet()) {
       part(
@@ -91,8 +118,8 @@ final class Asking {
           "name=\"" + field.getKey() + "\"",
           field.getValue().getBytes(StandardCharsets.UTF_8));
     }
-    if (photograph != null) {
-      part(body, "name=\"photograph\"; filename=\"p\"\r\nContent-Type: image/jpeg", photograph);
+    if (file != null) {
+      part(body, head + "\r\nContent-Type: application/octet-stream", file);
     }
     body.writeBytes(("--" + EDGE + "--\r\n").getBytes(StandardCharsets.UTF_8));
     return body.toByteArray();

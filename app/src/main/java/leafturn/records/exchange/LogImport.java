@@ -168,8 +168,7 @@ public final class LogImport {
               fed.product(),
               fed.wateredIn());
     }
-    return new LogSheet(
-        entry.lawn(), entry.day(), entry.time(), done, entry.note(), List.of());
+    return new LogSheet(entry.lawn(), entry.day(), entry.time(), done, entry.note(), List.of());
   }
 
   private static @Nullable Double orNull(@Nullable Double amount) {
