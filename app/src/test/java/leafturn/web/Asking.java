@@ -69,7 +69,8 @@ final class Asking {
   }
 
   private HttpResponse<String> post(
-      String path, Map<String, String> fields, String head, byte[] file) throws Exception {
+      String path, Map<String, String> fields, String head, byte @Nullable [] file)
+      throws Exception {
     Map<String, String> all = new LinkedHashMap<>(fields);
     all.put("_token", token());
     HttpRequest.Builder request =
@@ -108,9 +109,7 @@ final class Asking {
     return token.find() ? token.group(1) : "";
   }
 
-  private static byte[] body(Map<String, String> fields, byte @Nullable [] photograph)
-      throws IOException {
-  private static byte[] body(Map<String, String> fields, String head, byte[] file) {
+  private static byte[] body(Map<String, String> fields, String head, byte @Nullable [] file) {
     ByteArrayOutputStream body = new ByteArrayOutputStream();
     for (Map.Entry<String, String> field : fields.entrySet()) {
       part(
