@@ -3,17 +3,23 @@ package leafturn;
 import java.io.FileDescriptor;
 import java.io.FileOutputStream;
 import java.io.PrintWriter;
+import java.net.InetAddress;
 import java.net.URI;
 import java.nio.charset.StandardCharsets;
 import java.time.Clock;
+import java.util.Set;
+import java.util.TreeSet;
 import leafturn.cli.DemoCommand;
 import leafturn.cli.LeafturnCommand;
 import leafturn.cli.ServeCommand;
+import leafturn.cli.Serving;
 import leafturn.records.InputException;
 import leafturn.records.archive.Safekeeping;
 import leafturn.records.book.Book;
 import leafturn.web.CannotListenException;
 import leafturn.web.LeafturnServer;
+import leafturn.web.Listening;
+import leafturn.web.TlsFiles;
 
 /** Builds the objects and runs one command. */
 public final class Main {
@@ -24,17 +30,42 @@ public final class Main {
   public static void main(String[] arguments) {
     PrintWriter out = utf8(FileDescriptor.out);
     PrintWriter err = utf8(FileDescriptor.err);
-    DemoCommand demo = new DemoCommand(Main::serve, CLOCK);
-    ServeCommand serve = new ServeCommand(Main::keepAndServe, CLOCK);
+    DemoCommand demo = new DemoCommand(where -> place(listening(where)), CLOCK);
+    ServeCommand serve = new ServeCommand(where -> safePlace(listening(where)), CLOCK);
     int exitCode = new LeafturnCommand(out, err, demo, serve).run(arguments);
     if (exitCode != 0) {
       System.exit(exitCode);
     }
   }
 
+  /** Where a book is served until the process is stopped. */
+  private static Serving.Place place(Listening listening) {
+    return (book, atTheEnd) -> serve(book, listening, atTheEnd);
+  }
+
+  /** As {@link #place}, and keeps the book safe meanwhile. */
+  private static Serving.Place safePlace(Listening listening) {
+    return (book, atTheEnd) -> keepAndServe(book, listening, atTheEnd);
+  }
+
+  private static Listening listening(Serving.Where where) {
+    TlsFiles tls =
+        where.certificate() == null || where.key() == null
+            ? null
+            : TlsFiles.read(where.certificate(), where.key(), CLOCK.instant());
+    InetAddress proxy =
+        where.proxy() == null ? null : Listening.address("--behind-proxy", where.proxy());
+    Set<String> names = new TreeSet<>(where.hosts());
+    if (tls != null) {
+      names.addAll(tls.names());
+    }
+    InetAddress address = Listening.address("--listen", where.listen());
+    return new Listening(address, where.port(), tls, proxy, names);
+  }
+
   /** Serves until the process is stopped; the server's own threads keep it alive. */
-  private static URI serve(Book book, int port, Runnable atTheEnd) {
-    LeafturnServer server = start(book, port);
+  private static URI serve(Book book, Listening listening, Runnable atTheEnd) {
+    LeafturnServer server = start(book, listening);
     atTheStop(
         () -> {
           server.close();
@@ -44,9 +75,8 @@ public final class Main {
     return server.address();
   }
 
-  /** As {@link #serve}, and keeps the book safe meanwhile. */
-  private static URI keepAndServe(Book book, int port, Runnable atTheEnd) {
-    LeafturnServer server = start(book, port);
+  private static URI keepAndServe(Book book, Listening listening, Runnable atTheEnd) {
+    LeafturnServer server = start(book, listening);
     Safekeeping keeping = Safekeeping.begin(book, CLOCK);
     atTheStop(
         () -> {
@@ -58,9 +88,9 @@ public final class Main {
     return server.address();
   }
 
-  private static LeafturnServer start(Book book, int port) {
+  private static LeafturnServer start(Book book, Listening listening) {
     try {
-      return LeafturnServer.start(book, CLOCK, port);
+      return LeafturnServer.start(book, CLOCK, listening);
     } catch (CannotListenException taken) {
       throw new InputException("The book cannot be served: " + taken.getMessage() + ".");
     }

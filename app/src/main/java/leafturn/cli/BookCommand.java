@@ -5,11 +5,12 @@ import picocli.CommandLine.Mixin;
 import picocli.CommandLine.Model.CommandSpec;
 import picocli.CommandLine.Spec;
 
-/** What keeps a book safe: archives, checks and backups. */
+/** What keeps a book safe: archives, checks, backups and owners. */
 @Command(
     name = "book",
     description = {
-      "Writes a whole book to an open archive and reads it back, checks it and backs it up.",
+      "Writes a whole book to an open archive and reads it back, checks it and backs it up;",
+      "makes owners who can sign in.",
       ""
     },
     synopsisSubcommandLabel = "COMMAND",
@@ -18,7 +19,8 @@ import picocli.CommandLine.Spec;
       BookExportCommand.class,
       BookImportCommand.class,
       BookCheckCommand.class,
-      BookBackupCommand.class
+      BookBackupCommand.class,
+      BookOwnerCommand.class
     },
     footer = {
       "",

@@ -54,7 +54,7 @@ public final class DemoCommand implements Callable<Integer> {
 
   @Override
   public Integer call() {
-    Serving.checkPort(port);
+    Serving.Place place = serving.at(Serving.Where.hereOnly(port));
     if (print) {
       return print();
     }
@@ -62,7 +62,7 @@ public final class DemoCommand implements Callable<Integer> {
     boolean served = false;
     try {
       DemoBook.write(demo.book());
-      URI address = serving.start(demo.book(), port, demo::remove);
+      URI address = place.serve(demo.book(), demo::remove);
       served = true;
       out().println("Open " + address + " in a browser; stop with Ctrl-C.");
     } finally {

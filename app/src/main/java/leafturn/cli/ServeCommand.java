@@ -1,9 +1,13 @@
 package leafturn.cli;
 
 import java.net.URI;
+import java.nio.file.Path;
 import java.time.Clock;
+import java.util.List;
+import java.util.Set;
 import java.util.concurrent.Callable;
 import leafturn.records.book.Book;
+import org.jspecify.annotations.Nullable;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Mixin;
 import picocli.CommandLine.Model.CommandSpec;
@@ -16,6 +20,7 @@ import picocli.CommandLine.Spec;
     description = {
       "Serves a book as pages to this machine, until you stop it with Ctrl-C.",
       "Where there is no book yet an empty one is begun.",
+      "Others are served over TLS only, and sign in: 'leafturn book owner' makes the first owner.",
       ""
     },
     footer = {"", "Example: leafturn serve --book ~/lawns"})
@@ -31,6 +36,37 @@ public final class ServeCommand implements Callable<Integer> {
       defaultValue = "8090",
       description = "Port to serve on (default: ${DEFAULT-VALUE}); 0 takes any free one.")
   private int port;
+
+  @Option(
+      names = "--listen",
+      paramLabel = "ADDRESS",
+      defaultValue = Serving.LOOPBACK,
+      description = "Network address to listen on (default: ${DEFAULT-VALUE}, this machine).")
+  @SuppressWarnings("NullAway.Init") // picocli sets it before the command runs
+  private String listen;
+
+  @Option(
+      names = "--tls",
+      arity = "2",
+      paramLabel = "FILE",
+      description =
+          "Serves over TLS: the PEM file of the certificate with those it rests on, then that of"
+              + " its PKCS#8 key.")
+  @SuppressWarnings("NullAway.Init") // picocli sets it before the command runs
+  private List<Path> tls = List.of();
+
+  @Option(
+      names = "--behind-proxy",
+      paramLabel = "ADDRESS",
+      description = "Serves a proxy alone, at this network address, which ends TLS.")
+  private @Nullable String proxy;
+
+  @Option(
+      names = "--host",
+      paramLabel = "NAME",
+      description =
+          "A name the site is asked for by, beside those of the certificate; may be repeated.")
+  private Set<String> hosts = Set.of();
 
   @Mixin private final HelpOption help = new HelpOption();
 
@@ -49,11 +85,14 @@ public final class ServeCommand implements Callable<Integer> {
 
   @Override
   public Integer call() {
-    Serving.checkPort(port);
+    Path certificate = tls.isEmpty() ? null : tls.get(0);
+    Path key = tls.isEmpty() ? null : tls.get(1);
+    Serving.Place site =
+        serving.at(new Serving.Where(port, listen, certificate, key, proxy, hosts));
     Book book = Book.open(place.place(), clock);
     boolean served = false;
     try {
-      URI address = serving.start(book, port, () -> {});
+      URI address = site.serve(book, () -> {});
       served = true;
       spec.commandLine().getOut().println("Open " + address + " in a browser; stop with Ctrl-C.");
     } finally {

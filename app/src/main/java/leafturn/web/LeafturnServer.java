@@ -7,8 +7,10 @@ import io.javalin.util.JavalinBindException;
 import java.net.URI;
 import java.time.Clock;
 import java.util.List;
+import leafturn.records.InputException;
 import leafturn.records.book.Book;
 import leafturn.records.people.FrontDoor;
+import leafturn.records.people.People;
 import org.eclipse.jetty.server.handler.ErrorHandler;
 
 /** Serves a book as pages. */
@@ -39,8 +41,14 @@ public final class LeafturnServer implements AutoCloseable {
    * @param clock tells the time, and the time zone of a book without properties
    * @param listening where to listen, and how visitors come
    * @throws CannotListenException if the port is taken or not allowed; its message says what to do
+   * @throws InputException if others are to be served and nobody can sign in
    */
   public static LeafturnServer start(Book book, Clock clock, Listening listening) {
+    if (!listening.isForThisMachineAlone() && !book.<Boolean>read(People::haveAccounts)) {
+      throw new InputException(
+          "Nobody can sign in to this book yet, and others are not served without that: make the"
+              + " first owner with 'leafturn book owner --book PLACE --name NAME'.");
+    }
     LeafturnServer server = new LeafturnServer(book, clock, listening);
     try {
       server.javalin.start();
