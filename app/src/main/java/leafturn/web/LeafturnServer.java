@@ -3,6 +3,7 @@ package leafturn.web;
 import io.javalin.Javalin;
 import io.javalin.config.JavalinConfig;
 import io.javalin.config.SizeUnit;
+import io.javalin.http.HandlerType;
 import io.javalin.util.JavalinBindException;
 import java.net.URI;
 import java.time.Clock;
@@ -11,7 +12,6 @@ import leafturn.records.InputException;
 import leafturn.records.book.Book;
 import leafturn.records.people.FrontDoor;
 import leafturn.records.people.People;
-import org.eclipse.jetty.server.handler.ErrorHandler;
 
 /** Serves a book as pages. */
 public final class LeafturnServer implements AutoCloseable {
@@ -74,16 +74,32 @@ public final class LeafturnServer implements AutoCloseable {
   /** Where the first page is. */
   public URI address() {
     String host =
-        listening.isForThisMachineAlone()
-            ? LOOPBACK
-            : listening.names().stream().sorted().findFirst().orElse(LOOPBACK);
+        listening.names().stream()
+            .filter(name -> !name.startsWith("*") && !listening.isForThisMachineAlone())
+            .sorted()
+            .findFirst()
+            .orElse(LOOPBACK);
     boolean port = listening.proxy() == null;
     return URI.create(listening.scheme() + "://" + host + (port ? ":" + javalin.port() : "") + "/");
+  }
+
+  /** The port it listens on. */
+  int port() {
+    return javalin.port();
   }
 
   /** Every address that is answered, with what it asks. */
   List<Routes.Route> routes() {
     return routes;
+  }
+
+  /** Every way and path the server beneath answers, for instance "GET /lawns". */
+  List<String> answered() {
+    return javalin.unsafe.internalRouter.allHttpHandlers().stream()
+        .map(handler -> handler.endpoint)
+        .filter(endpoint -> !endpoint.method.equals(HandlerType.BEFORE))
+        .map(endpoint -> endpoint.method + " " + endpoint.path)
+        .toList();
   }
 
   /** Stops serving; the book stays open. */
@@ -98,7 +114,7 @@ public final class LeafturnServer implements AutoCloseable {
     config.startup.showJavalinBanner = false;
     config.startup.showOldJavalinVersionWarning = false;
     config.jetty.modifyHttpConfiguration(http -> http.setSendServerVersion(false));
-    config.jetty.modifyServer(server -> server.setErrorHandler(quietErrors()));
+    config.jetty.modifyServer(server -> server.setErrorHandler(new QuietErrors()));
     Connectors.set(config, listening);
     config.http.prefer405over404 = true;
     config.http.maxRequestSize = Intake.FORM.mostBytes();
@@ -142,14 +158,5 @@ public final class LeafturnServer implements AutoCloseable {
         new StationDayRoom(desk),
         new SourcesRoom(desk),
         new AssetRoom(desk.assets()));
-  }
-
-  /** Jetty's own answers to requests it cannot read: the status, and nothing of the inside. */
-  private static ErrorHandler quietErrors() {
-    ErrorHandler handler = new ErrorHandler();
-    handler.setShowStacks(false);
-    handler.setShowCauses(false);
-    handler.setShowOrigin(false);
-    return handler;
   }
 }

@@ -42,11 +42,12 @@ class CallCommandsTest {
     StringWriter err = new StringWriter();
     DemoCommand demo =
         new DemoCommand(
-            (book, port, atTheEnd) -> {
-              book.close();
-              atTheEnd.run();
-              return URI.create("http://127.0.0.1:1/");
-            },
+            where ->
+                (book, atTheEnd) -> {
+                  book.close();
+                  atTheEnd.run();
+                  return URI.create("http://127.0.0.1:1/");
+                },
             Clock.systemUTC());
     int exitCode =
         new LeafturnCommand(new PrintWriter(out), new PrintWriter(err), demo).run(arguments);
