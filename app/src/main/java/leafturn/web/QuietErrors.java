@@ -34,7 +34,8 @@ final class QuietErrors extends ErrorHandler {
     String sentence = SENTENCES.getOrDefault(status, "This request cannot be read.");
     response.getHeaders().put(HttpHeader.CONTENT_TYPE, "text/plain; charset=utf-8");
     response.getHeaders().put("X-Content-Type-Options", "nosniff");
-    response.write(true, ByteBuffer.wrap((sentence + "\n").getBytes(StandardCharsets.UTF_8)), callback);
+    response.write(
+        true, ByteBuffer.wrap((sentence + "\n").getBytes(StandardCharsets.UTF_8)), callback);
     return true;
   }
 }

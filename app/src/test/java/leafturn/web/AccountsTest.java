@@ -66,14 +66,19 @@ class AccountsTest {
   }
 
   @ParameterizedTest
-  @CsvSource({"//evil.example", "https://evil.example/", "/\\evil.example", "javascript:x", "/sign-out"})
+  @CsvSource({
+    "//evil.example",
+    "https://evil.example/",
+    "/\\evil.example",
+    "javascript:x",
+    "/sign-out"
+  })
   void nobodyIsSentToAnotherSiteAfterSigningIn(String to) {
     Browser browser = site.stranger();
     browser.get("/sign-in");
     HttpResponse<String> in =
         browser.post(
-            "/sign-in",
-            Map.of("name", "Olga Ossian", "password", PeopledSite.PASSWORD, "to", to));
+            "/sign-in", Map.of("name", "Olga Ossian", "password", PeopledSite.PASSWORD, "to", to));
     assertThat(header(in, "Location")).isEqualTo("/");
   }
 
@@ -83,8 +88,7 @@ class AccountsTest {
     browser.get("/sign-in");
     Map<String, String> before = Map.copyOf(browser.cookies());
     HttpResponse<String> in =
-        browser.post(
-            "/sign-in", Map.of("name", "Olga Ossian", "password", PeopledSite.PASSWORD));
+        browser.post("/sign-in", Map.of("name", "Olga Ossian", "password", PeopledSite.PASSWORD));
     assertThat(header(in, "Set-Cookie")).contains("HttpOnly", "SameSite=Lax", "Path=/");
     assertThat(browser.cookies().keySet()).isEqualTo(before.keySet());
     assertThat(browser.cookies()).isNotEqualTo(before);
@@ -148,8 +152,7 @@ class AccountsTest {
 
   private static HttpResponse<String> change(
       Browser browser, String current, String fresh, String again) {
-    return browser.post(
-        "/me/password", Map.of("current", current, "fresh", fresh, "again", again));
+    return browser.post("/me/password", Map.of("current", current, "fresh", fresh, "again", again));
   }
 
   @Test
@@ -159,10 +162,14 @@ class AccountsTest {
     Person anna = site.person(Role.ADVISER);
     Map<String, String> form =
         Map.of(
-            "name", anna.name(),
-            "role", "reader",
-            "properties", site.shared,
-            "version", Integer.toString(anna.version()));
+            "name",
+            anna.name(),
+            "role",
+            "reader",
+            "properties",
+            site.shared,
+            "version",
+            Integer.toString(anna.version()));
     assertThat(owner.post("/people/" + anna.id(), form).statusCode()).isEqualTo(303);
     assertThat(adviser.get("/").statusCode()).isEqualTo(303);
     assertThat(site.person(Role.ADVISER).role()).isEqualTo(Role.READER);
@@ -170,7 +177,8 @@ class AccountsTest {
         .containsExactly(site.shared);
     HttpResponse<String> stale = owner.post("/people/" + anna.id(), form);
     assertThat(stale.statusCode()).isEqualTo(409);
-    assertThat(stale.body()).contains("Somebody else was quicker", "The book now says", anna.name());
+    assertThat(stale.body())
+        .contains("Somebody else was quicker", "The book now says", anna.name());
   }
 
   @Test
@@ -260,8 +268,7 @@ class AccountsTest {
       assertThat(second.id()).isNotEqualTo(first.id());
       assertThat(second.role()).isEqualTo(Role.OWNER);
       Person reader =
-          book.write(
-              "x", w -> People.add(w, "Cy", Role.READER, leafturn.quantity.Units.METRIC));
+          book.write("x", w -> People.add(w, "Cy", Role.READER, leafturn.quantity.Units.METRIC));
       assertThatThrownBy(() -> book.write("x", w -> Owners.welcome(w, reader.name(), hash)))
           .isInstanceOf(InputException.class)
           .hasMessageContaining("not as an owner");

@@ -73,7 +73,8 @@ final class Browser {
   }
 
   HttpRequest.Builder request(String path) {
-    HttpRequest.Builder request = HttpRequest.newBuilder(URI.create(site.resolve("/") + path.substring(1)));
+    HttpRequest.Builder request =
+        HttpRequest.newBuilder(URI.create(site.resolve("/") + path.substring(1)));
     if (!cookies.isEmpty()) {
       request.header(
           "Cookie",

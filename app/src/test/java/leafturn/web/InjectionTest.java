@@ -20,8 +20,7 @@ import org.junit.jupiter.api.io.TempDir;
 /** Script typed into every text field of every form; no page may ever send it back as script. */
 class InjectionTest {
   private static final String MARK = "\"'><script>sting()</script><img src=x onerror=sting()>";
-  private static final Pattern RAW =
-      Pattern.compile("<script>sting|<img src=x|=\"\"'");
+  private static final Pattern RAW = Pattern.compile("<script>sting|<img src=x|=\"\"'");
   private static final int MOST_PAGES = 150;
 
   @TempDir Path folder;
@@ -68,7 +67,9 @@ class InjectionTest {
   }
 
   private static void assertClean(HttpResponse<String> answer, String where) {
-    assertThat(RAW.matcher(answer.body()).find()).as("script in %s: %s", where, answer.body()).isFalse();
+    assertThat(RAW.matcher(answer.body()).find())
+        .as("script in %s: %s", where, answer.body())
+        .isFalse();
     assertThat(answer.headers().firstValue("Content-Security-Policy").orElse(""))
         .doesNotContain("unsafe");
   }

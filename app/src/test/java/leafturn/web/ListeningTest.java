@@ -134,8 +134,7 @@ class ListeningTest {
                   host == null ? "127.0.0.1" : host,
                   proto == null ? "" : "X-Forwarded-Proto: " + proto + "\r\n",
                   forwarded == null ? "" : "X-Forwarded-Host: " + forwarded + "\r\n");
-      assertThat(raw(port(server), request))
-          .startsWith("HTTP/1.1 " + status);
+      assertThat(raw(port(server), request)).startsWith("HTTP/1.1 " + status);
     }
   }
 

@@ -34,10 +34,40 @@ class MutationsTest {
   private static final Pattern VARIABLE = Pattern.compile("\\{[^}]+}");
   private static final List<String> STRANGE =
       List.of(
-          "%00", "%", "%zz", "%ff", "%c0%ae", "..%2f", "../", "//", ";a=b", "\\", "'", "\"", "<x>",
-          "%F0%9F%8C%B1", "\u00ff", "&", "=", "+", "[0]", "[9999]", ".a.b.c", "-1", "9".repeat(40),
-          "1e999", "NaN", "null", "true", "{}", "2026-02-30", "00000000-0000-4000-8000-000000000001",
-          "x".repeat(5000), "%ED%A0%80", "\t", "or 1=1 --");
+          "%00",
+          "%",
+          "%zz",
+          "%ff",
+          "%c0%ae",
+          "..%2f",
+          "../",
+          "//",
+          ";a=b",
+          "\\",
+          "'",
+          "\"",
+          "<x>",
+          "%F0%9F%8C%B1",
+          "\u00ff",
+          "&",
+          "=",
+          "+",
+          "[0]",
+          "[9999]",
+          ".a.b.c",
+          "-1",
+          "9".repeat(40),
+          "1e999",
+          "NaN",
+          "null",
+          "true",
+          "{}",
+          "2026-02-30",
+          "00000000-0000-4000-8000-000000000001",
+          "x".repeat(5000),
+          "%ED%A0%80",
+          "\t",
+          "or 1=1 --");
 
   @TempDir Path folder;
 
@@ -82,11 +112,13 @@ class MutationsTest {
     List<Route> routes =
         site.server.routes().stream().filter(route -> !route.path().contains("sign-out")).toList();
     Route route = routes.get(random.nextInt(routes.size()));
-    String target =
-        VARIABLE.matcher(route.path()).replaceAll(part -> variable(ids, random));
+    String target = VARIABLE.matcher(route.path()).replaceAll(part -> variable(ids, random));
     if (random.nextInt(4) == 0) {
-      target += "?" + pick(List.of("to", "lawn", "on", "units", "saved", "q"), random) + "="
-          + pick(STRANGE, random).replaceAll("[ \t]", "%20");
+      target +=
+          "?"
+              + pick(List.of("to", "lawn", "on", "units", "saved", "q"), random)
+              + "="
+              + pick(STRANGE, random).replaceAll("[ \t]", "%20");
     }
     Map<String, String> headers = new LinkedHashMap<>();
     headers.put("Host", "127.0.0.1:" + site.server.port());
@@ -103,7 +135,8 @@ class MutationsTest {
     String body = body(route, owner.token(), ids, random);
     headers.put("Content-Type", type(route));
     headers.put("Leafturn-Token", owner.token());
-    headers.put("Content-Length", Integer.toString(body.getBytes(StandardCharsets.ISO_8859_1).length));
+    headers.put(
+        "Content-Length", Integer.toString(body.getBytes(StandardCharsets.ISO_8859_1).length));
     return new Wire("POST", target, headers, body);
   }
 
@@ -126,17 +159,47 @@ class MutationsTest {
     fields.put("_token", token);
     List<String> names =
         List.of(
-            "name", "role", "properties", "withdrawn", "version", "units", "current", "fresh", "again",
-            "id", "lawn", "property", "on", "as", "kind", "note", "heightMm", "areaM2", "latitudeDeg",
-            "grass", "soil.texture", "mowing.heightMm", "feeding[0].on", "address", "station", "file",
-            "text", "photograph", "timeZone", "password", "to");
+            "name",
+            "role",
+            "properties",
+            "withdrawn",
+            "version",
+            "units",
+            "current",
+            "fresh",
+            "again",
+            "id",
+            "lawn",
+            "property",
+            "on",
+            "as",
+            "kind",
+            "note",
+            "heightMm",
+            "areaM2",
+            "latitudeDeg",
+            "grass",
+            "soil.texture",
+            "mowing.heightMm",
+            "feeding[0].on",
+            "address",
+            "station",
+            "file",
+            "text",
+            "photograph",
+            "timeZone",
+            "password",
+            "to");
     for (int i = 0; i < 6; i++) {
       String value =
-          random.nextBoolean() ? pick(STRANGE, random) : random.nextBoolean() ? pick(ids, random) : "12";
+          random.nextBoolean()
+              ? pick(STRANGE, random)
+              : random.nextBoolean() ? pick(ids, random) : "12";
       fields.put(pick(names, random), value);
     }
     return switch (route.intake()) {
-      case JSON -> "{\"id\": \"" + pick(ids, random) + "\", \"x\": \"" + pick(STRANGE, random) + "\"}";
+      case JSON ->
+          "{\"id\": \"" + pick(ids, random) + "\", \"x\": \"" + pick(STRANGE, random) + "\"}";
       case PHOTOGRAPH, IMPORT -> multipart(fields);
       default -> Browser.encoded(fields);
     };
@@ -149,7 +212,8 @@ class MutationsTest {
             parts
                 .append("--xyz\r\nContent-Disposition: form-data; name=\"")
                 .append(name)
-                .append(name.equals("file") || name.equals("photograph") ? "\"; filename=\"a.csv" : "")
+                .append(
+                    name.equals("file") || name.equals("photograph") ? "\"; filename=\"a.csv" : "")
                 .append("\"\r\n\r\n")
                 .append(value)
                 .append("\r\n"));

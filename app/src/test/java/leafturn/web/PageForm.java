@@ -21,8 +21,7 @@ record PageForm(String action, boolean sends, Map<String, String> fields, List<S
   private static final Pattern FORM = Pattern.compile("(?s)<form([^>]*)>(.*?)</form>");
   private static final Pattern FIELD =
       Pattern.compile("(?s)<(input|textarea|select)([^>]*)>(.*?)(?=<input|<textarea|<select|$)");
-  private static final Pattern CHOSEN =
-      Pattern.compile("<option value=\"([^\"]*)\"[^>]*selected");
+  private static final Pattern CHOSEN = Pattern.compile("<option value=\"([^\"]*)\"[^>]*selected");
   private static final Pattern OPTION = Pattern.compile("<option value=\"([^\"]*)\"");
   private static final Pattern LINK = Pattern.compile("<a [^>]*href=\"(/[^\"#]*)");
   private static final Set<String> ANY_TEXT = Set.of("", "text", "search", "tel", "url", "hidden");

@@ -15,9 +15,9 @@ import java.util.Map;
 import java.util.Set;
 import java.util.TreeSet;
 import java.util.stream.Stream;
+import leafturn.records.people.People;
 import leafturn.records.people.Role;
 import leafturn.records.people.Visitor;
-import leafturn.records.people.People;
 import leafturn.web.Routes.Route;
 import org.junit.jupiter.api.AfterAll;
 import org.junit.jupiter.api.BeforeAll;
@@ -90,7 +90,10 @@ class RightsTest {
       HttpResponse<String> answer = ask(browser, route, filled(route, NOBODYS_ID), NOBODYS_ID);
       boolean has = route.right().isForStrangers() || route.right().has(visitor);
       if (has) {
-        assertThat(answer.statusCode()).as("%s of %s", route, role).isNotIn(401, 403).isLessThan(500);
+        assertThat(answer.statusCode())
+            .as("%s of %s", route, role)
+            .isNotIn(401, 403)
+            .isLessThan(500);
       } else {
         assertThat(answer.statusCode()).as("%s of %s", route, role).isEqualTo(403);
       }
@@ -173,8 +176,7 @@ class RightsTest {
     return path + "?" + Browser.encoded(query);
   }
 
-  private static HttpResponse<String> ask(
-      Browser browser, Route route, String path, String value) {
+  private static HttpResponse<String> ask(Browser browser, Route route, String path, String value) {
     if (route.method().equals(HandlerType.GET)) {
       return browser.get(path);
     }
