@@ -49,8 +49,9 @@ final class Body {
       }
     } catch (HttpResponseException e) {
       throw e;
-    } catch (RuntimeException e) {
-      // What the parser throws depends on where it stumbled; all of it means the same.
+    } catch (Exception e) {
+      // What the parser throws depends on where it stumbled, and not all of it is declared; all of
+      // it means the same.
       throw Refusal.unreadable();
     }
     throw Refusal.unreadable();

@@ -9,6 +9,7 @@ import leafturn.records.InputException;
 import leafturn.records.book.BookUnavailableException;
 import leafturn.records.book.StaleSheetException;
 import leafturn.records.people.StalePersonException;
+import org.eclipse.jetty.io.EofException;
 import org.slf4j.Logger;
 import org.slf4j.LoggerFactory;
 
@@ -31,6 +32,9 @@ final class Faulty {
     config.routes.error(405, this::notAsked);
     config.routes.exception(Refusal.class, (refusal, context) -> tell(context, refusal));
     config.routes.exception(HttpResponseException.class, this::ofTheServer);
+    // The sender went away before all of the request was there.
+    config.routes.exception(
+        EofException.class, (gone, context) -> tell(context, Refusal.unreadable()));
     config.routes.exception(InputException.class, this::unusable);
     config.routes.exception(
         StaleSheetException.class, (stale, context) -> changedMeanwhile(context, stale));
