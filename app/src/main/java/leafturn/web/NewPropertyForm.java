@@ -2,7 +2,6 @@ package leafturn.web;
 
 import java.time.ZoneId;
 import java.util.ArrayList;
-import java.util.Arrays;
 import java.util.List;
 import leafturn.model.Parameters;
 import leafturn.model.grass.Species;
@@ -17,6 +16,7 @@ import leafturn.web.form.Field.Choice;
 import leafturn.web.form.Form;
 import leafturn.web.form.FormShape;
 import leafturn.web.form.FormShape.Group;
+import leafturn.web.sheet.LawnForm;
 
 /** The form that begins a property: only what must be known, with what stands in for the rest. */
 final class NewPropertyForm {
@@ -24,6 +24,13 @@ final class NewPropertyForm {
   static final String EXAMPLE = "example";
 
   static final String STATION = "station";
+
+  /** A daily record that comes along; it wins over the choice. */
+  static final String FILE = "weatherFile";
+
+  private static final double USUAL_DECK_MM = 530;
+  private static final double USUAL_BAG_LITRES = 60;
+  private static final double WALKING_KM_PER_H = 4;
 
   private NewPropertyForm() {}
 
@@ -36,6 +43,9 @@ final class NewPropertyForm {
         .with("lawn.name", "Lawn")
         .with("lawn.grass", Species.TALL_FESCUE.commonName())
         .with("lawn.soil.texture", "loam")
+        .with("lawn.mower.deckWidthMm", Measure.HEIGHT.typed(USUAL_DECK_MM, units))
+        .with("lawn.mower.bagLitres", Measure.VOLUME.typed(USUAL_BAG_LITRES, units))
+        .with("lawn.mower.speedKmPerH", Measure.GROUND_SPEED.typed(WALKING_KM_PER_H, units))
         .with("programme.mowing.heightMm", Measure.HEIGHT.typed(heightMm, units))
         .with("programme.mowing.clippings.returnedShare", "1");
   }
@@ -74,28 +84,22 @@ final class NewPropertyForm {
         List.of(
             Field.oneOf(STATION, "Daily record", choices)
                 .hint(
-                    "The example lets you start at once, with weather that is not yours; add a"
-                        + " record of your own under Weather, and the advice follows it.")
-                .needed()));
+                    "The example lets you start at once, with weather that is not yours: pages say"
+                        + " so. The advice follows a record of your own as soon as there is one.")
+                .needed(),
+            Field.file(FILE, "Or a daily file of its own")
+                .hint(
+                    "CSV or XLSX with date, tmin_c, tmax_c and rain_mm (tmin_f, tmax_f, rain_in"
+                        + " too), or GHCN-Daily. It wins over the choice above.")));
   }
 
   private static Group lawn() {
-    List<Choice> grasses =
-        Arrays.stream(Species.values())
-            .map(
-                grass ->
-                    new Choice(
-                        grass.commonName(),
-                        grass.runAgainstStudies()
-                            ? grass.commonName()
-                            : grass.commonName() + " (from literature ranges only)"))
-            .toList();
     return new Group(
         "Its first lawn",
         "",
         List.of(
             Field.text("lawn.name", "Name").needed(),
-            Field.oneOf("lawn.grass", "Grass", grasses)
+            Field.oneOf("lawn.grass", "Grass", LawnForm.grasses())
                 .hint("Of a mixture, the grass there is most of.")
                 .needed(),
             Field.number("lawn.areaM2", "Area", Measure.AREA)
@@ -109,9 +113,11 @@ final class NewPropertyForm {
                         + " falls apart in the hand, clay rolls into a ribbon.")
                 .needed(),
             Field.number("lawn.mower.deckWidthMm", "Cutting width of the mower", Measure.HEIGHT)
-                .hint("For minutes. Left empty: no minutes."),
+                .hint("Filled in: a usual push mower (common practice, no source)."),
             Field.number("lawn.mower.bagLitres", "Bag", Measure.VOLUME)
-                .hint("For counting bags. Left empty: no bags.")));
+                .hint("Filled in: usual for that width (common practice, no source)."),
+            Field.number("lawn.mower.speedKmPerH", "Mowing speed", Measure.GROUND_SPEED)
+                .hint("Filled in: a walking pace (common practice, no source).")));
   }
 
   private static Group keeping(Units units) {

@@ -3,12 +3,15 @@ package leafturn.web;
 import io.javalin.http.Context;
 import java.time.LocalDate;
 import java.time.ZoneId;
+import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
+import java.util.Optional;
 import leafturn.quantity.Units;
+import leafturn.records.Faults.Fault;
 import leafturn.records.InputException;
-import leafturn.records.SourceText;
 import leafturn.records.book.BookReading;
+import leafturn.records.book.BookTitle;
 import leafturn.records.book.BookWriting;
 import leafturn.records.book.Sheet;
 import leafturn.records.people.Visitor;
@@ -17,10 +20,13 @@ import leafturn.records.sheet.Kind;
 import leafturn.records.sheet.NewProperty;
 import leafturn.records.sheet.WeatherStation;
 import leafturn.web.form.Form;
+import org.jspecify.annotations.Nullable;
 
 /** Where a property is begun. */
 final class PropertyRoom implements Room {
   private static final int UNUSABLE = 422;
+  private static final String CHOOSE_AGAIN =
+      "choose the file once more: it was right, but browsers do not keep it.";
 
   private final Desk desk;
 
@@ -31,7 +37,7 @@ final class PropertyRoom implements Room {
   @Override
   public void open(Routes routes) {
     routes.read("/properties/new", Right.CHANGE, this::blank);
-    routes.write("/properties/new", Right.CHANGE, Intake.FORM, this::begin);
+    routes.write("/properties/new", Right.CHANGE, Intake.IMPORT, this::begin);
   }
 
   private void blank(Context context) {
@@ -43,31 +49,69 @@ final class PropertyRoom implements Room {
     Visitor visitor = Guest.visitor(context);
     Units units = visitor.person().units();
     Form form = Form.sent(NewPropertyForm.shape(stations(), units), units, context.formParamMap());
+    List<Fault> faults = new ArrayList<>();
+    WeatherUpload weather = weather(context, faults);
     try {
-      NewProperty begun =
-          desk.book().write(visitor.person().name(), writing -> begin(writing, form));
-      Answers.goTo(context, "/lawns/" + begun.lawn().address());
-    } catch (InputException faults) {
-      context.status(UNUSABLE);
-      show(context, form.faulted(faults));
+      // What is wrong beside a faulty file is told at once with it.
+      desk.book().read(reading -> read(reading, form, null));
+      if (faults.isEmpty()) {
+        NewProperty begun =
+            desk.book().write(visitor.person().name(), writing -> begin(writing, form, weather));
+        Answers.goTo(context, "/lawns/" + begun.lawn().address());
+        return;
+      }
+    } catch (InputException others) {
+      faults.addAll(others.faultsByField());
+    }
+    if (weather != null) {
+      faults.add(new Fault(NewPropertyForm.FILE, CHOOSE_AGAIN, CHOOSE_AGAIN));
+    }
+    context.status(UNUSABLE);
+    show(context, form.faulted(InputException.of(faults)));
+  }
+
+  private @Nullable WeatherUpload weather(Context context, List<Fault> faults) {
+    try {
+      return desk.book()
+          .read(
+              reading ->
+                  Optional.ofNullable(WeatherUpload.of(reading, context, NewPropertyForm.FILE)))
+          .orElse(null);
+    } catch (InputException unusable) {
+      faults.addAll(unusable.faultsByField());
+      return null;
     }
   }
 
-  private NewProperty begin(BookWriting writing, Form form) {
-    String chosen = form.value(NewPropertyForm.STATION);
-    String station =
-        chosen.equals(NewPropertyForm.EXAMPLE) ? ExampleStation.standIn(writing) : chosen;
-    SourceText document = form.document("property");
-    NewProperty begun =
-        NewProperty.read(
-            document,
-            station.isEmpty() ? null : station,
-            LocalDate.now(desk.clock()),
-            address -> taken(writing, address));
+  private NewProperty begin(BookWriting writing, Form form, @Nullable WeatherUpload weather) {
+    String station = station(writing, form, weather);
+    NewProperty begun = read(writing, form, station);
+    if (weather != null) {
+      weather.write(writing, begun.property().name());
+    }
+    SheetCheck.together(writing, begun.propertyId(), begun.property());
     writing.add(Kind.PROPERTY, begun.propertyId(), begun.property());
     writing.add(Kind.LAWN, begun.lawnId(), begun.lawn());
     writing.add(Kind.PROGRAMME, begun.programmeId(), begun.programme());
     return begun;
+  }
+
+  private NewProperty read(BookReading reading, Form form, @Nullable String station) {
+    LocalDate fixed = BookTitle.of(reading).fixedDay();
+    return NewProperty.read(
+        form.document("property"),
+        station == null || station.isEmpty() ? null : station,
+        fixed == null ? LocalDate.now(desk.clock()) : fixed,
+        address -> taken(reading, address));
+  }
+
+  private static String station(
+      BookWriting writing, Form form, @Nullable WeatherUpload weather) {
+    if (weather != null) {
+      return weather.station();
+    }
+    String chosen = form.value(NewPropertyForm.STATION);
+    return chosen.equals(NewPropertyForm.EXAMPLE) ? ExampleStation.standIn(writing) : chosen;
   }
 
   private static boolean taken(BookReading reading, String address) {

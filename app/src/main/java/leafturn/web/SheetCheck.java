@@ -1,6 +1,8 @@
 package leafturn.web;
 
 import java.util.List;
+import leafturn.records.Faults.Fault;
+import leafturn.records.InputException;
 import leafturn.records.LawnFile;
 import leafturn.records.book.BookReading;
 import leafturn.records.book.Sheet;
@@ -32,6 +34,11 @@ final class SheetCheck {
       reading
           .find(Kind.LAWN, programme.lawn())
           .ifPresent(lawn -> together(reading, lawn.content(), programme));
+    } else if (content instanceof Property property
+        && property.station() != null
+        && station(reading, property) == null) {
+      String sentence = "there is no such station in this book; choose one of those listed.";
+      throw InputException.of(List.of(new Fault("station", sentence, "station: " + sentence)));
     }
   }
 

@@ -20,8 +20,8 @@ final class StationForm extends SheetForm<WeatherStation> {
         Field.text("origin", "Where its record comes from")
             .hint("Pages name it wherever its weather is shown.")
             .needed(),
-        Field.number("windHeightM", "Height of the wind measurement", "m above ground")
-            .hint("2 m where nothing is told: the height the evaporation equation is made for.")
+        Field.number("windHeightM", "Height of the wind measurement", Measure.DISTANCE)
+            .hint("Above ground. 2 m, 6.6 ft: the height the evaporation equation is made for.")
             .needed(),
         Field.number("latitudeDeg", "Latitude", "degrees, south negative"),
         Field.number("longitudeDeg", "Longitude", "degrees, west negative"),
@@ -32,7 +32,7 @@ final class StationForm extends SheetForm<WeatherStation> {
 
   @Override
   public Form begun(Setting setting) {
-    return super.begun(setting).with("windHeightM", "2");
+    return super.begun(setting).with("windHeightM", Measure.DISTANCE.typed(2, setting.units()));
   }
 
   @Override

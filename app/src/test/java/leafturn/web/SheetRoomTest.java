@@ -1,0 +1,205 @@
+package leafturn.web;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import java.net.http.HttpResponse;
+import java.nio.file.Path;
+import java.time.Clock;
+import java.util.HashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.regex.Matcher;
+import java.util.regex.Pattern;
+import leafturn.quantity.Units;
+import leafturn.records.book.Book;
+import leafturn.records.book.BookPlace;
+import leafturn.records.book.Sheet;
+import leafturn.records.people.People;
+import leafturn.records.people.Person;
+import leafturn.records.round.DemoBook;
+import leafturn.records.sheet.Done;
+import leafturn.records.sheet.Kind;
+import leafturn.records.sheet.LogSheet;
+import org.junit.jupiter.api.AfterEach;
+import org.junit.jupiter.api.BeforeEach;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.io.TempDir;
+
+class SheetRoomTest {
+  private static final String LAWN = "/lawns/heron-bank-play";
+  private static final Pattern HEIGHT_NOW = Pattern.compile("The grass stands at (\\d+)");
+
+  @TempDir Path folder;
+  private Book book;
+  private LeafturnServer server;
+  private SiteVisitor visitor;
+
+  @BeforeEach
+  void start() {
+    book = Book.open(BookPlace.of(folder), Clock.systemUTC());
+    DemoBook.write(book);
+    server = LeafturnServer.start(book, Clock.systemUTC(), 0);
+    visitor = new SiteVisitor(server.address());
+  }
+
+  @AfterEach
+  void stop() {
+    server.close();
+    book.close();
+  }
+
+  @Test
+  void everySheetOfTheBookIsToldInWordsAndCanBeCorrected() throws Exception {
+    for (Kind<?> kind : Kind.all()) {
+      for (Sheet<?> sheet : book.read(reading -> reading.all(kind)).stream().limit(2).toList()) {
+        HttpResponse<String> page = visitor.ask("/sheets/" + sheet.id());
+        assertThat(page.statusCode()).as("%s", kind).isEqualTo(200);
+        assertThat(page.body())
+            .as("%s", kind)
+            .contains("Entered by " + sheet.writtenBy(), "Correct it")
+            .doesNotContain("style=", "onclick");
+        assertThat(visitor.ask("/sheets/" + sheet.id() + "/correct").statusCode()).isEqualTo(200);
+      }
+    }
+  }
+
+  @Test
+  void aCorrectedEntryIsToldFieldByFieldAndChangesTheStateOfToday() throws Exception {
+    Sheet<LogSheet> mowing = lastMowing();
+    String before = heightNow();
+    HttpResponse<String> saved = correct(mowing, 1, "90", "was set too high");
+    assertThat(saved.statusCode()).isEqualTo(303);
+    assertThat(visitor.read("/sheets/" + mowing.id()))
+        .contains("Corrected by", "Cut to", "51\u202fmm", "90\u202fmm", "was set too high")
+        .contains("Entered by");
+    assertThat(heightNow()).isNotEqualTo(before);
+    assertThat(correct(mowing, 2, "51", "").statusCode()).isEqualTo(303);
+    assertThat(heightNow()).isEqualTo(before);
+  }
+
+  @Test
+  void aNumberOutOfRangeStandsBesideItsFieldAndNothingTypedIsLost() throws Exception {
+    Sheet<LogSheet> mowing = lastMowing();
+    HttpResponse<String> answer = correct(mowing, 1, "9000", "typed at the lawn");
+    assertThat(answer.statusCode()).isEqualTo(422);
+    assertThat(answer.body())
+        .contains("id=\"f-heightAfterMm-fault\"", "value=\"9000\"", "typed at the lawn");
+    assertThat(lastMowing().version()).isEqualTo(1);
+  }
+
+  @Test
+  void twoWhoCorrectTheSameSheetLoseNothing() throws Exception {
+    Sheet<LogSheet> mowing = lastMowing();
+    assertThat(correct(mowing, 1, "60", "by the first").statusCode()).isEqualTo(303);
+    HttpResponse<String> second = correct(mowing, 1, "70", "by the second");
+    assertThat(second.statusCode()).isEqualTo(409);
+    assertThat(second.body())
+        .contains("Somebody else was quicker", "by the first", "by the second")
+        .contains("60\u202fmm", "70\u202fmm", "value=\"70\"", "name=\"version\" value=\"2\"")
+        .contains("Save mine over it", "Keep theirs");
+    assertThat(note(lastMowing())).isEqualTo("by the first");
+    assertThat(correct(mowing, 2, "70", "by the second").statusCode()).isEqualTo(303);
+    assertThat(note(lastMowing())).isEqualTo("by the second");
+    assertThat(visitor.read("/sheets/" + mowing.id())).contains("by the first", "by the second");
+  }
+
+  @Test
+  void aWithdrawnEntryStaysAndCanBeRestored() throws Exception {
+    Sheet<LogSheet> mowing = lastMowing();
+    String path = "/sheets/" + mowing.id();
+    String before = heightNow();
+    assertThat(visitor.read(path + "/withdraw")).contains("It is never lost");
+    assertThat(visitor.send(path + "/withdraw", Map.of("version", "1")).statusCode())
+        .isEqualTo(303);
+    assertThat(visitor.read(path)).contains("it no longer counts", "Withdrawn by", "Restore it");
+    assertThat(visitor.read("/properties/heron-bank")).contains("Mown on Wednesday 20 May 2015");
+    assertThat(heightNow()).isNotEqualTo(before);
+    assertThat(visitor.send(path, path + "/restore", Map.of("version", "2")).statusCode())
+        .isEqualTo(303);
+    assertThat(visitor.read(path)).contains("Restored by");
+    assertThat(heightNow()).isEqualTo(before);
+  }
+
+  @Test
+  void aWithdrawalOfAnOlderStateIsRefused() throws Exception {
+    Sheet<LogSheet> mowing = lastMowing();
+    assertThat(correct(mowing, 1, "60", "").statusCode()).isEqualTo(303);
+    String path = "/sheets/" + mowing.id() + "/withdraw";
+    assertThat(visitor.send(path, Map.of("version", "1")).statusCode()).isEqualTo(409);
+    assertThat(lastMowing().withdrawn()).isFalse();
+  }
+
+  @Test
+  void whatDoesNotGoTogetherIsRefusedBesideItsField() throws Exception {
+    HttpResponse<String> answer =
+        visitor.send(
+            LAWN + "/edit",
+            "/sheets/" + lawnId(),
+            Map.of(
+                "version", "1",
+                "name", "Play lawn",
+                "address", "heron-bank-play",
+                "grass", "tall fescue",
+                "soil.texture", "clay",
+                "soil.fieldCapacity", "0.05"));
+    assertThat(answer.statusCode()).isEqualTo(422);
+    assertThat(answer.body()).contains("must rise in this order");
+  }
+
+  @Test
+  void thereIsNoSheetForWhoeverMayNotSeeIt() throws Exception {
+    assertThat(visitor.ask("/sheets/00000000-0000-4000-8000-00000000abcd").statusCode())
+        .isEqualTo(404);
+    assertThat(visitor.ask("/sheets/x").statusCode()).isEqualTo(404);
+    assertThat(visitor.ask("/properties/nowhere").statusCode()).isEqualTo(404);
+  }
+
+  @Test
+  void numbersStandInTheUnitsOfTheirReader() throws Exception {
+    String path = "/sheets/" + lastMowing().id();
+    book.write(
+        "test",
+        writing -> {
+          People.setUnits(writing, Person.LOCAL_OWNER, Units.US);
+          return true;
+        });
+    assertThat(visitor.read(path)).contains("2.008\u202fin");
+    assertThat(visitor.read(path + "/correct")).contains("value=\"2.008\"", "in in");
+  }
+
+  private HttpResponse<String> correct(
+      Sheet<LogSheet> mowing, int version, String heightAfterMm, String note) throws Exception {
+    Map<String, String> fields = new HashMap<>();
+    fields.put("version", Integer.toString(version));
+    fields.put("day", mowing.content().day().toString());
+    fields.put("returnedShare", "0.5");
+    fields.put("heightBeforeMm", "112");
+    fields.put("heightAfterMm", heightAfterMm);
+    fields.put("note", note);
+    String path = "/sheets/" + mowing.id();
+    return visitor.send(path + "/correct", path, fields);
+  }
+
+  private String lawnId() {
+    return book.read(reading -> reading.at(Kind.LAWN, "heron-bank-play")).orElseThrow().id();
+  }
+
+  private Sheet<LogSheet> lastMowing() {
+    List<Sheet<LogSheet>> mowings =
+        book.read(reading -> reading.ofLawn(Kind.LOG, lawnId())).stream()
+            .filter(entry -> entry.content().done() instanceof Done.Mown)
+            .toList();
+    return mowings.get(mowings.size() - 1);
+  }
+
+  private static String note(Sheet<LogSheet> entry) {
+    return String.valueOf(entry.content().note());
+  }
+
+  /** The height of the grass today as the lawn's page tells it. */
+  private String heightNow() throws Exception {
+    Matcher height = HEIGHT_NOW.matcher(visitor.read(LAWN));
+    assertThat(height.find()).isTrue();
+    return height.group(1);
+  }
+}
