@@ -52,7 +52,7 @@ record WeatherUpload(String station, String fileName, Arrivals days) {
     String name = shortened(file.filename());
     try {
       Preview preview = look(reading, name, bytes(file), station);
-      if (preview.faults().count() == 0 && preview.arrivals().count() > 0) {
+      if (preview.ready()) {
         return new WeatherUpload(station, name, preview.arrivals());
       }
       throw faults(preview);
@@ -73,7 +73,7 @@ record WeatherUpload(String station, String fileName, Arrivals days) {
   }
 
   private static InputException faults(Preview preview) {
-    List<Finding> found = preview.firstFaults();
+    List<Finding> found = preview.faults().kept();
     if (found.isEmpty()) {
       return new InputException("it holds no day of weather; give a file with at least one.");
     }
