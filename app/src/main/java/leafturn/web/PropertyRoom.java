@@ -105,8 +105,7 @@ final class PropertyRoom implements Room {
         address -> taken(reading, address));
   }
 
-  private static String station(
-      BookWriting writing, Form form, @Nullable WeatherUpload weather) {
+  private static String station(BookWriting writing, Form form, @Nullable WeatherUpload weather) {
     if (weather != null) {
       return weather.station();
     }
