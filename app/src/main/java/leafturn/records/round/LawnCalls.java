@@ -133,7 +133,7 @@ final class LawnCalls {
         placed.address(),
         placed.property().content().name(),
         sheet.name(),
-        LawnWords.description(lawn, sheet.habit()),
+        LawnWords.description(lawn, sheet.habit(), units),
         LawnWords.lastEntry(read.log(), on),
         call.noting(notes));
   }

@@ -9,6 +9,7 @@ import leafturn.model.lawn.Lawn;
 import leafturn.model.lawn.LogEntry;
 import leafturn.model.soil.Soil;
 import leafturn.quantity.DisplayNumber;
+import leafturn.quantity.Units;
 import org.jspecify.annotations.Nullable;
 
 /** A lawn of the round in words. */
@@ -21,21 +22,23 @@ final class LawnWords {
 
   private LawnWords() {}
 
-  static LawnOnRound.Description description(Lawn lawn, @Nullable String habit) {
+  static LawnOnRound.Description description(Lawn lawn, @Nullable String habit, Units units) {
     return new LawnOnRound.Description(
         lawn.ground().grass().commonName(),
         lawn.ground().areaM2(),
-        soil(lawn.ground().soil()),
+        soil(lawn.ground().soil(), units),
         habit == null ? "" : habit);
   }
 
-  private static String soil(Soil soil) {
-    double heldMmPerM = 1000 * (soil.water().fieldCapacity() - soil.water().wiltingPoint());
-    return String.format(
-        Locale.ROOT,
-        "holds %.0f mm of water for plants in a metre, %s %% organic matter",
-        heldMmPerM,
-        DisplayNumber.plain(soil.test().organicMatterPercent()));
+  private static String soil(Soil soil, Units units) {
+    double heldFraction = soil.water().fieldCapacity() - soil.water().wiltingPoint();
+    String held =
+        units == Units.US
+            ? String.format(Locale.ROOT, "%.1f in of water for plants in a foot", 12 * heldFraction)
+            : String.format(
+                Locale.ROOT, "%.0f mm of water for plants in a metre", 1000 * heldFraction);
+    return "holds %s, %s %% organic matter"
+        .formatted(held, DisplayNumber.plain(soil.test().organicMatterPercent()));
   }
 
   /** The last entry up to a day in words; empty when there is none. */
