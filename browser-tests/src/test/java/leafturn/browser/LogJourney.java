@@ -84,7 +84,7 @@ final class LogJourney {
   /** Waits until so many entries are shown as not sent yet. */
   LogJourney awaitUnsent(int count) {
     page.waitForFunction(
-        "count => document.querySelectorAll('[data-unsent] li').length === count", count);
+        "count => document.querySelector('[data-unsent]').dataset.unsent === String(count)", count);
     return this;
   }
 

@@ -6,13 +6,18 @@ import java.net.ServerSocket;
 import java.nio.file.Path;
 import java.time.Clock;
 import java.time.InstantSource;
+import java.util.ArrayList;
 import java.util.List;
 import java.util.concurrent.TimeUnit;
 import java.util.function.Function;
+import leafturn.quantity.Units;
 import leafturn.records.book.Book;
 import leafturn.records.book.BookPlace;
 import leafturn.records.book.BookReading;
 import leafturn.records.book.Sheet;
+import leafturn.records.people.Passwords;
+import leafturn.records.people.People;
+import leafturn.records.people.Role;
 import leafturn.records.round.DemoBook;
 import leafturn.records.sheet.Kind;
 import leafturn.records.sheet.LawnSheet;
@@ -28,18 +33,40 @@ final class ServedBook implements AutoCloseable {
 
   private final Path folder;
   private final int port;
+  private final @Nullable TestCertificate certificate;
   private @Nullable RunningLeafturn running;
 
-  private ServedBook(Path folder, int port) {
+  private ServedBook(Path folder, int port, @Nullable TestCertificate certificate) {
     this.folder = folder;
     this.port = port;
+    this.certificate = certificate;
   }
 
+  /** Serves this machine alone, without accounts. */
   static ServedBook start(Path folder) throws IOException {
-    try (Book book = Book.open(BookPlace.of(folder.toString()), Clock.systemUTC())) {
+    try (Book book = Book.open(BookPlace.of(folder), Clock.systemUTC())) {
       DemoBook.write(book);
     }
-    ServedBook served = new ServedBook(folder, freePort());
+    return started(new ServedBook(folder, freePort(), null));
+  }
+
+  /** Serves over TLS, with an owner who can sign in. */
+  static ServedBook startOverTls(
+      Path folder, TestCertificate certificate, String name, String password) throws IOException {
+    try (Book book = Book.open(BookPlace.of(folder), Clock.systemUTC())) {
+      DemoBook.write(book);
+      book.write(
+          "Test",
+          writing -> {
+            String id = People.add(writing, name, Role.OWNER, Units.METRIC).id();
+            People.setPasswordHash(writing, id, Passwords.hash(password));
+            return id;
+          });
+    }
+    return started(new ServedBook(folder, freePort(), certificate));
+  }
+
+  private static ServedBook started(ServedBook served) throws IOException {
     served.start();
     return served;
   }
@@ -56,8 +83,14 @@ final class ServedBook implements AutoCloseable {
   }
 
   void start() throws IOException {
-    running =
-        RunningLeafturn.start("serve", "--book", folder.toString(), "--port", String.valueOf(port));
+    List<String> words =
+        new ArrayList<>(
+            List.of("serve", "--book", folder.toString(), "--port", String.valueOf(port)));
+    if (certificate != null) {
+      words.addAll(
+          List.of("--tls", certificate.certificate().toString(), certificate.key().toString()));
+    }
+    running = RunningLeafturn.start(words.toArray(String[]::new));
   }
 
   /** Stops the process in good order. */
@@ -84,13 +117,14 @@ final class ServedBook implements AutoCloseable {
   }
 
   String url(String path) {
-    return "http://127.0.0.1:" + port + path;
+    String root = certificate == null ? "http://127.0.0.1:" : "https://localhost:";
+    return root + port + path;
   }
 
   /** What the book holds; for that the process is stopped. */
   <T> T read(Function<BookReading, T> reading) throws InterruptedException {
     stop();
-    try (Book book = Book.open(BookPlace.of(folder.toString()), InstantSource.system())) {
+    try (Book book = Book.open(BookPlace.of(folder), InstantSource.system())) {
       return book.read(reading);
     }
   }

@@ -5,7 +5,7 @@ import { showFaults } from "./faults.js";
 import { sendInTheBackground, sendNow } from "./phone.js";
 import { picture } from "./picture.js";
 import * as queue from "./queue.js";
-import { refreshLawns } from "./send.js";
+import { SIGN_IN, refreshLawns } from "./send.js";
 import { showUnsent } from "./unsent.js";
 import { dayWords, meaning, today } from "./words.js";
 
@@ -176,7 +176,7 @@ async function told(entry, details, form) {
   const what = `${entry.heading}, ${dayWords(entry.day)}`;
   sentence.textContent = `Kept on this phone: ${what}. Sending …`;
   sentence.hidden = false;
-  await sendNow();
+  const outcome = await sendNow();
   const left = (await queue.entries()).find((one) => one.id === entry.id);
   if (left?.state === "faulty" || left?.state === "taken") {
     sentence.textContent = "";
@@ -187,7 +187,17 @@ async function told(entry, details, form) {
     return;
   }
   sentence.textContent = left ? `Kept on this phone, not sent yet: ${what}.` : `In the book: ${what}.`;
+  if (left && outcome === SIGN_IN) {
+    sentence.append(" ", wayToSignIn());
+  }
   begin(details, form);
+}
+
+function wayToSignIn() {
+  const link = document.createElement("a");
+  link.href = `/sign-in?to=${encodeURIComponent(location.pathname)}`;
+  link.textContent = "Sign in to send it";
+  return link;
 }
 
 /** After saving the form is empty again, and the next lawn one tap away. */

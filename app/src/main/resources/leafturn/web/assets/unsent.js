@@ -22,6 +22,7 @@ function render(section, entries, personId) {
   parts.push(...othersLines(entries, personId));
   section.replaceChildren(...parts);
   section.hidden = parts.length === 0;
+  section.dataset.unsent = String(own.length);
 }
 
 /** Of other people's entries only the number is told. */
