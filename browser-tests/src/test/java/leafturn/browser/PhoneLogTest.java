@@ -28,7 +28,7 @@ import org.junit.jupiter.api.io.TempDir;
 @TestInstance(Lifecycle.PER_CLASS)
 class PhoneLogTest {
   private static final LocalDate TODAY = LocalDate.of(2015, 5, 28);
-  private static final double LONG_ENOUGH_MS = 60_000;
+  private static final double LONG_ENOUGH_MS = 120_000;
   private static final double SMALLEST_TARGET_PX = 56;
 
   private Chromium chromium;
