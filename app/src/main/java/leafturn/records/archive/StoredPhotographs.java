@@ -3,6 +3,7 @@ package leafturn.records.archive;
 import java.util.List;
 import leafturn.records.book.BookReading;
 import leafturn.records.book.BookWriting;
+import leafturn.records.book.Photographs;
 
 /** The bytes of a book's photographs. */
 final class StoredPhotographs {
@@ -16,12 +17,9 @@ final class StoredPhotographs {
         .list();
   }
 
+  /** The picture of an id that {@link #ids} gave. */
   static byte[] bytes(BookReading book, String id) {
-    return book.handle()
-        .createQuery("select bytes from photograph where id = :id")
-        .bind("id", id)
-        .mapTo(byte[].class)
-        .one();
+    return Photographs.bytes(book, id).orElseThrow();
   }
 
   static void put(BookWriting book, String id, byte[] bytes) {

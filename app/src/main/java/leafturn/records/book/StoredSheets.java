@@ -5,6 +5,7 @@ import java.sql.SQLException;
 import java.time.LocalDate;
 import java.time.OffsetDateTime;
 import java.util.ArrayList;
+import java.util.Arrays;
 import java.util.List;
 import java.util.function.Consumer;
 
@@ -14,24 +15,22 @@ public final class StoredSheets {
 
   private static final String VERSIONS =
       """
-      with place as (select id, row_number() over (order by entered) as entry from sheet)
-      select place.entry as entry, s.kind as kind, s.id as id, s.property as property,
+      select s.entered as entered, s.kind as kind, s.id as id, s.property as property,
           s.lawn as lawn, s.on_day as on_day, s.address as address, 1 as latest,
           s.version as version, s.withdrawn as withdrawn, s.written_at as written_at,
           s.written_by as written_by, s.content as content, s.digest as digest
-        from sheet s join place on place.id = s.id where s.kind = :kind
+        from sheet s where s.kind = :kind
       union all
-      select place.entry, s.kind, s.id, null, null, null, null, 0,
+      select s.entered, s.kind, s.id, null, null, null, null, 0,
           b.version, b.withdrawn, b.written_at, b.written_by, b.content, b.digest
-        from sheet_before b join sheet s on s.id = b.id join place on place.id = b.id
-        where s.kind = :kind
-      order by entry, latest, version
+        from sheet_before b join sheet s on s.id = b.id where s.kind = :kind
+      order by entered, latest, version
       """;
 
   private StoredSheets() {}
 
   private record Row(
-      long entry, StoredSheet.Columns columns, StoredVersion version, String digest) {}
+      long entered, StoredSheet.Columns columns, StoredVersion version, String digest) {}
 
   /** The names of the kinds that have sheets, whether this program knows them or not. */
   public static List<String> kinds(BookReading reading) {
@@ -44,6 +43,7 @@ public final class StoredSheets {
 
   /** Hands over every sheet of a kind in the order of entry, withdrawn ones too. */
   public static void forEach(BookReading reading, String kind, Consumer<StoredSheet> use) {
+    long[] order = order(reading);
     List<Row> ofOneSheet = new ArrayList<>();
     reading
         .handle()
@@ -53,21 +53,33 @@ public final class StoredSheets {
         .map((row, context) -> row(row))
         .forEach(
             row -> {
-              if (!ofOneSheet.isEmpty() && ofOneSheet.get(0).entry() != row.entry()) {
-                use.accept(sheet(ofOneSheet));
+              if (!ofOneSheet.isEmpty() && ofOneSheet.get(0).entered() != row.entered()) {
+                use.accept(sheet(ofOneSheet, order));
                 ofOneSheet.clear();
               }
               ofOneSheet.add(row);
             });
     if (!ofOneSheet.isEmpty()) {
-      use.accept(sheet(ofOneSheet));
+      use.accept(sheet(ofOneSheet, order));
     }
   }
 
+  /** The numbers under which all sheets of the book were entered, in order. */
+  private static long[] order(BookReading reading) {
+    return reading
+        .handle()
+        .createQuery("select entered from sheet order by entered")
+        .setFetchSize(ROWS_AT_A_TIME)
+        .mapTo(Long.class)
+        .stream()
+        .mapToLong(Long::longValue)
+        .toArray();
+  }
+
   /** The rows come with the earlier versions first and the one that counts last. */
-  private static StoredSheet sheet(List<Row> rows) {
+  private static StoredSheet sheet(List<Row> rows, long[] order) {
     return new StoredSheet(
-        rows.get(0).entry(),
+        Arrays.binarySearch(order, rows.get(0).entered()) + 1,
         rows.get(rows.size() - 1).columns(),
         rows.stream().map(Row::version).toList(),
         rows.stream().map(Row::digest).toList());
@@ -75,7 +87,7 @@ public final class StoredSheets {
 
   private static Row row(ResultSet row) throws SQLException {
     return new Row(
-        row.getLong("entry"),
+        row.getLong("entered"),
         new StoredSheet.Columns(
             row.getString("property"),
             row.getString("lawn"),

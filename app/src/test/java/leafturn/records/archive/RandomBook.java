@@ -88,6 +88,7 @@ final class RandomBook {
     lawns.add(add(Kind.LAWN, any.lawn(properties.get(0))));
     beds.add(add(Kind.BED, any.bed(properties.get(0))));
     photograph(lawns.get(0));
+    OTHERS.forEach(this::add);
     for (int i = 0; i < sheets; i++) {
       switch (random.nextInt(14)) {
         case 0 -> stations.add(add(Kind.STATION, any.station()));
@@ -137,7 +138,7 @@ final class RandomBook {
   }
 
   private void photograph(String lawn) {
-    byte[] bytes = new byte[random.nextInt(1, 2000)];
+    byte[] bytes = new byte[random.nextInt(1, 500)];
     random.nextBytes(bytes);
     String id = any.id();
     write(writing -> photograph(writing, id, lawn, bytes));

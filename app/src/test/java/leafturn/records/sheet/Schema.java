@@ -15,7 +15,7 @@ import java.util.Set;
  * A JSON Schema of the documentation, checked against documents: the part of draft 2020-12 that our
  * schemas use. A word of a schema that is not known here fails the test.
  */
-final class Schema {
+public final class Schema {
   private static final Path FOLDER = Path.of("..", "docs", "schemas");
   private static final ObjectMapper JSON = new ObjectMapper();
   private static final Set<String> ANNOTATIONS =
@@ -25,10 +25,10 @@ final class Schema {
   private final Set<String> fieldsMet = new LinkedHashSet<>();
 
   /** A schema and the file it stands in. */
-  record Place(String file, JsonNode schema) {}
+  public record Place(String file, JsonNode schema) {}
 
   /** The root of a schema file. */
-  Place root(String file) {
+  public Place root(String file) {
     return new Place(
         file,
         files.computeIfAbsent(
@@ -63,7 +63,7 @@ final class Schema {
   }
 
   /** What in a document the schema does not allow. */
-  List<String> faults(String path, Place unresolved, JsonNode value) {
+  public List<String> faults(String path, Place unresolved, JsonNode value) {
     Place place = resolved(unresolved);
     List<String> faults = new ArrayList<>();
     place

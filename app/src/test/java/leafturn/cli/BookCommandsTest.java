@@ -1,0 +1,123 @@
+package leafturn.cli;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import com.fasterxml.jackson.databind.JsonNode;
+import com.fasterxml.jackson.databind.ObjectMapper;
+import java.io.IOException;
+import java.io.PrintWriter;
+import java.io.StringWriter;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.time.Clock;
+import java.util.List;
+import java.util.stream.Stream;
+import leafturn.records.book.Book;
+import leafturn.records.book.BookPlace;
+import leafturn.records.round.DemoBook;
+import org.junit.jupiter.api.BeforeEach;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.io.TempDir;
+
+class BookCommandsTest {
+  @TempDir Path folder;
+  private String book;
+  private String archive;
+
+  private record Ran(int exitCode, String out, String err) {}
+
+  private static Ran run(String... arguments) {
+    StringWriter out = new StringWriter();
+    StringWriter err = new StringWriter();
+    int exitCode = new LeafturnCommand(new PrintWriter(out), new PrintWriter(err)).run(arguments);
+    return new Ran(exitCode, out.toString(), err.toString());
+  }
+
+  @BeforeEach
+  void writeABook() {
+    Path place = folder.resolve("book");
+    book = place.toString();
+    archive = folder.resolve("book.zip").toString();
+    try (Book open = Book.open(BookPlace.of(place), Clock.systemUTC())) {
+      DemoBook.write(open);
+    }
+  }
+
+  @Test
+  void aBookIsBackedUpDeletedAndRestored() throws IOException {
+    Path backups = Files.createDirectory(folder.resolve("backups"));
+    Ran backedUp = run("book", "backup", "--book", book, backups.toString());
+    assertThat(backedUp.exitCode()).as(backedUp.err()).isZero();
+    assertThat(backedUp.out())
+        .matches("(?s).*book-[-\\dT]+Z\\.zip: \\d+ sheets, \\d+ versions, 1461 days of weather.*");
+    deleteTheBook();
+    assertThat(run("book", "check", "--book", book).err()).contains("there is no book");
+    Path backup;
+    try (Stream<Path> files = Files.list(backups)) {
+      backup = files.findFirst().orElseThrow();
+    }
+    Ran restored = run("book", "import", "--book", book, backup.toString());
+    assertThat(restored.exitCode()).as(restored.err()).isZero();
+    Ran checked = run("book", "check", "--book", book);
+    assertThat(checked.exitCode()).isZero();
+    assertThat(checked.out()).contains(": checked ").endsWith(": no damage." + System.lineSeparator());
+  }
+
+  @Test
+  void aDamagedBookIsToldByExitCodeLinesAndJson() throws IOException {
+    try (Book open = Book.open(BookPlace.of(book), Clock.systemUTC())) {
+      open.write("Eve", w -> w.handle().execute("update sheet set written_by = 'Eve'"));
+    }
+    Ran checked = run("book", "check", "--book", book);
+    assertThat(checked.exitCode()).isEqualTo(1);
+    assertThat(checked.out()).contains("its digest does not fit").contains(" damages.");
+    JsonNode report = new ObjectMapper().readTree(run("book", "check", "--json", "--book", book).out());
+    assertThat(report.get("sound").booleanValue()).isFalse();
+    assertThat(report.get("damages").size()).isEqualTo(report.get("sheets").intValue());
+    Ran exported = run("book", "export", "--book", book, archive);
+    assertThat(exported.exitCode()).isEqualTo(2);
+    assertThat(exported.err()).contains("is damaged; 'leafturn book check' tells more.");
+    assertThat(Path.of(archive)).doesNotExist();
+    try (Stream<Path> files = Files.list(folder)) {
+      assertThat(files.map(Path::getFileName).map(Path::toString)).containsExactly("book");
+    }
+  }
+
+  @Test
+  void whatIsExportedIsImportedIntoANewBookOnly() {
+    assertThat(run("book", "export", "--book", book, archive).out()).contains(archive + ": ");
+    Ran refused = run("book", "import", "--book", book, archive);
+    assertThat(refused.exitCode()).isEqualTo(2);
+    assertThat(refused.err()).contains("is not empty");
+    String copy = folder.resolve("copy").toString();
+    assertThat(run("book", "import", "--book", copy, archive).exitCode()).isZero();
+  }
+
+  @Test
+  void whatIsMissingOrWrongIsToldInASentence() {
+    String nowhere = folder.resolve("nowhere").toString();
+    for (List<String> wrong :
+        List.of(
+            List.of("book", "export", "--book", nowhere, archive),
+            List.of("book", "import", "--book", nowhere, archive),
+            List.of("book", "backup", "--book", book, nowhere),
+            List.of("book", "export", "--book", book, nowhere + "/x.zip"),
+            List.of("book", "check", "--book", "jdbc:other:x"),
+            List.of("book", "check"),
+            List.of("book", "mend"))) {
+      Ran ran = run(wrong.toArray(String[]::new));
+      assertThat(ran.exitCode()).as("%s", wrong).isEqualTo(2);
+      assertThat(ran.err().lines()).as("%s", wrong).hasSize(1);
+      assertThat(Path.of(nowhere)).doesNotExist();
+    }
+    assertThat(run("book").out()).contains("export", "import", "check", "backup");
+  }
+
+  private void deleteTheBook() throws IOException {
+    try (Stream<Path> files = Files.walk(Path.of(book))) {
+      for (Path file : files.sorted(java.util.Comparator.reverseOrder()).toList()) {
+        Files.delete(file);
+      }
+    }
+  }
+}
