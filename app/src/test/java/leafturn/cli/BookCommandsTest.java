@@ -60,7 +60,9 @@ class BookCommandsTest {
     assertThat(restored.exitCode()).as(restored.err()).isZero();
     Ran checked = run("book", "check", "--book", book);
     assertThat(checked.exitCode()).isZero();
-    assertThat(checked.out()).contains(": checked ").endsWith(": no damage." + System.lineSeparator());
+    assertThat(checked.out())
+        .contains(": checked ")
+        .endsWith(": no damage." + System.lineSeparator());
   }
 
   @Test
@@ -71,7 +73,8 @@ class BookCommandsTest {
     Ran checked = run("book", "check", "--book", book);
     assertThat(checked.exitCode()).isEqualTo(1);
     assertThat(checked.out()).contains("its digest does not fit").contains(" damages.");
-    JsonNode report = new ObjectMapper().readTree(run("book", "check", "--json", "--book", book).out());
+    JsonNode report =
+        new ObjectMapper().readTree(run("book", "check", "--json", "--book", book).out());
     assertThat(report.get("sound").booleanValue()).isFalse();
     assertThat(report.get("damages").size()).isEqualTo(report.get("sheets").intValue());
     Ran exported = run("book", "export", "--book", book, archive);

@@ -19,9 +19,9 @@ import leafturn.records.SourceText;
 import leafturn.records.book.Book;
 import leafturn.records.book.BookPlace;
 import leafturn.records.book.Engine;
+import leafturn.records.shape.GeoJsonFile;
 import leafturn.records.sheet.Kind;
 import leafturn.records.sheet.Schema;
-import leafturn.records.shape.GeoJsonFile;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 import org.junit.jupiter.params.ParameterizedTest;
@@ -41,7 +41,9 @@ class ArchiveFormatTest {
     }
     try (ZipFile zip = new ZipFile(file.toFile())) {
       assertFits("archive.schema.json", text(zip, "archive.json"));
-      text(zip, "people.jsonl").lines().forEach(line -> assertFits("archive-person.schema.json", line));
+      text(zip, "people.jsonl")
+          .lines()
+          .forEach(line -> assertFits("archive-person.schema.json", line));
       for (Kind<?> kind : Kind.all()) {
         String sheets = text(zip, "sheets/" + kind.name() + ".jsonl");
         assertThat(sheets).as("sheets of %s", kind).isNotEmpty();
