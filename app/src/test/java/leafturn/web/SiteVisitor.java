@@ -17,10 +17,13 @@ import java.util.Map;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
 import java.util.stream.Collectors;
+import org.jspecify.annotations.Nullable;
 
 /** Somebody who reads pages and sends forms, with cookies and the token of the page's form. */
 final class SiteVisitor {
   private static final Pattern TOKEN = Pattern.compile("name=\"_token\" value=\"([^\"]+)\"");
+
+  private static final String BOUNDARY = "a-form-of-the-tests";
 
   private final URI site;
   private final HttpClient browser =
@@ -60,6 +63,29 @@ final class SiteVisitor {
         HttpRequest.newBuilder(site.resolve(path))
             .header("Content-Type", "application/x-www-form-urlencoded")
             .POST(BodyPublishers.ofString(body))
+            .build(),
+        BodyHandlers.ofString());
+  }
+
+  /** Opens the page of a form that takes a file, and sends the form with one or without. */
+  HttpResponse<String> sendWithFile(
+      String path, Map<String, String> fields, String field, String name, @Nullable String content)
+      throws IOException, InterruptedException {
+    Matcher token = TOKEN.matcher(read(path));
+    assertThat(token.find()).as("a form on %s", path).isTrue();
+    Map<String, String> all = new HashMap<>(fields);
+    all.put("_token", token.group(1));
+    StringBuilder body = new StringBuilder();
+    String part = "--" + BOUNDARY + "\r\nContent-Disposition: form-data; name=\"%s\"";
+    all.forEach(
+        (key, value) -> body.append(part.formatted(key)).append("\r\n\r\n" + value + "\r\n"));
+    body.append(part.formatted(field)).append("; filename=\"" + name + "\"\r\n");
+    body.append("Content-Type: text/csv\r\n\r\n").append(content == null ? "" : content);
+    body.append("\r\n--" + BOUNDARY + "--\r\n");
+    return browser.send(
+        HttpRequest.newBuilder(site.resolve(path))
+            .header("Content-Type", "multipart/form-data; boundary=" + BOUNDARY)
+            .POST(BodyPublishers.ofString(body.toString()))
             .build(),
         BodyHandlers.ofString());
   }

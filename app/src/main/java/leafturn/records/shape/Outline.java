@@ -84,7 +84,8 @@ public record Outline(List<Patch> patches, @Nullable Anchor anchor) {
       return null;
     }
     if (!(value.content() instanceof String text)) {
-      return read(json.object(name));
+      JsonObject object = json.object(name);
+      return json.holdsObject(name) ? read(object) : null;
     }
     try {
       return OutlineText.read(name, text);

@@ -30,7 +30,7 @@ public record BedSheet(
   static BedSheet read(JsonObject json) {
     String property = json.requiredId("property", "the property it lies on");
     String name = json.requiredText("name", Limits.NAME, "what its people call it");
-    Outline outline = Part.read(json, "outline", Outline::read);
+    Outline outline = Outline.read(json, "outline");
     Double area = json.number("areaM2", 0.1, 1e6, "m2");
     Double depth = json.number("mulchDepthMm", 0, 300, "mm");
     String growing = json.text("growing", Limits.SENTENCE);

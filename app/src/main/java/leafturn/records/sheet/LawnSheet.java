@@ -54,7 +54,7 @@ public record LawnSheet(
     String name = json.requiredText("name", Limits.NAME, "what its people call it");
     String address = Address.read(json);
     String habit = json.text("habit", Limits.SENTENCE);
-    Outline outline = Part.read(json, "outline", Outline::read);
+    Outline outline = Outline.read(json, "outline");
     Double area = LawnParts.areaM2(json);
     Double slope = json.number("slopePercent", 0, 100, "%");
     Species grass = LawnParts.grass(json);

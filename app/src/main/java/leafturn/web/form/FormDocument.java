@@ -33,6 +33,7 @@ final class FormDocument {
   private static final ObjectMapper JSON = new ObjectMapper();
   private static final JsonNodeFactory NODES = JsonNodeFactory.instance;
   private static final Pattern STEP = Pattern.compile("([^.\\[\\]]+)(?:\\[(\\d{1,3})])?");
+  private static final List<String> YES_OR_NO = List.of("true", "false");
   private static final Pattern NUMBER = Pattern.compile("[-+]?\\d{1,15}([.,]\\d{1,12})?");
 
   /** Finer than anything a person measures, and free of the noise of binary fractions. */
@@ -97,8 +98,7 @@ final class FormDocument {
     return switch (field.type()) {
       case NUMBER -> number(field.measure(), form.units(), first, before);
       case NUMBERS -> numbers(field.measure(), form.units(), first, before);
-      case ONE_OF ->
-          numeric(field) ? number(null, form.units(), first, before) : NODES.textNode(first);
+      case ONE_OF -> chosen(field, first, before);
       case FLAG -> NODES.booleanNode(first.equals("true") || first.equals("on"));
       case SOME_OF -> {
         ArrayNode list = NODES.arrayNode();
@@ -109,8 +109,21 @@ final class FormDocument {
     };
   }
 
+  private static JsonNode chosen(Field field, String value, JsonNode before) {
+    if (numeric(field)) {
+      return number(null, Units.METRIC, value, before);
+    }
+    return yesOrNo(field) && YES_OR_NO.contains(value)
+        ? NODES.booleanNode(Boolean.parseBoolean(value))
+        : NODES.textNode(value);
+  }
+
   private static boolean numeric(Field field) {
     return field.choices().stream().allMatch(choice -> NUMBER.matcher(choice.value()).matches());
+  }
+
+  private static boolean yesOrNo(Field field) {
+    return field.choices().stream().allMatch(choice -> YES_OR_NO.contains(choice.value()));
   }
 
   private static JsonNode numbers(

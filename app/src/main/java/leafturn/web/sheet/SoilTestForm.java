@@ -145,6 +145,6 @@ final class SoilTestForm extends SheetForm<SoilTestSheet> {
         ? List.of()
         : List.of(
             new Line(
-                "Extractant not told", "what " + undecided + " mean depends on it: ask for it"));
+                "Extractant not told", "how to read " + undecided + " depends on it: ask for it"));
   }
 }

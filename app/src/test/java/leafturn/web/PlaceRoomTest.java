@@ -1,0 +1,223 @@
+package leafturn.web;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import java.net.http.HttpResponse;
+import java.nio.file.Path;
+import java.time.Clock;
+import java.util.HashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.UUID;
+import leafturn.records.book.Book;
+import leafturn.records.book.BookPlace;
+import leafturn.records.book.Sheet;
+import leafturn.records.round.DemoBook;
+import leafturn.records.sheet.Content;
+import leafturn.records.sheet.Kind;
+import leafturn.records.sheet.LawnSheet;
+import leafturn.records.sheet.ProgrammeSheet;
+import leafturn.records.sheet.SoilTestSheet;
+import org.junit.jupiter.api.AfterEach;
+import org.junit.jupiter.api.BeforeEach;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.io.TempDir;
+
+class PlaceRoomTest {
+  private static final String ADD = "/sheets/new";
+
+  @TempDir Path folder;
+  private Book book;
+  private LeafturnServer server;
+  private SiteVisitor visitor;
+
+  @BeforeEach
+  void start() {
+    book = Book.open(BookPlace.of(folder), Clock.systemUTC());
+    DemoBook.write(book);
+    server = LeafturnServer.start(book, Clock.systemUTC(), 0);
+    visitor = new SiteVisitor(server.address());
+  }
+
+  @AfterEach
+  void stop() {
+    server.close();
+    book.close();
+  }
+
+  @Test
+  void theRegisterLeadsToPropertiesAndTheseToAllThatIsKept() throws Exception {
+    assertThat(visitor.read("/lawns"))
+        .contains("href=\"/properties/heron-bank\"", "href=\"/lawns/heron-bank-play\"")
+        .contains("href=\"/properties/new\"");
+    assertThat(visitor.read("/properties/heron-bank"))
+        .contains("<h1>Heron Bank</h1>", "40.78", "Play lawn", "Verge", "900\u202fm²")
+        .contains("/lawns/heron-bank-play/edit", "/properties/heron-bank/lawns/new")
+        .contains("kind=visit&amp;lawn=", "kind=intake&amp;property=", "none yet");
+  }
+
+  @Test
+  void aSoilTestKeepsTheRowsWithAFigureAndLeavesOutTheOthers() throws Exception {
+    String address =
+        added(
+            "soil-test",
+            "lawn",
+            Map.of(
+                "day", "2015-04-01",
+                "laboratory", "County laboratory",
+                "depthCm", "10",
+                "determinations[0].analyte", "pH",
+                "determinations[1].analyte", "organic matter",
+                "determinations[1].unit", "%",
+                "determinations[1].value", "4.1",
+                "determinations[2].analyte", "phosphorus",
+                "determinations[2].unit", "mg/kg",
+                "determinations[2].detectionLimit", "5"));
+    assertThat(visitor.read(address))
+        .contains("Soil test of Wednesday 1 April 2015, County laboratory")
+        .contains("Organic matter 4.1 %", "Phosphorus below 5 mg/kg", "Extractant not told");
+    SoilTestSheet test = latest(Kind.SOIL_TEST, "lawn").content();
+    assertThat(test.determinations()).hasSize(2);
+    assertThat(visitor.read("/properties/heron-bank")).contains("County laboratory");
+  }
+
+  @Test
+  void aFaultInALaterRowStandsBesideThatRow() throws Exception {
+    Map<String, String> fields =
+        owned(
+            "soil-test",
+            "lawn",
+            Map.of(
+                "day", "2015-04-01",
+                "laboratory", "County laboratory",
+                "depthCm", "10",
+                "determinations[3].analyte", "potassium",
+                "determinations[3].unit", "mg/kg",
+                "determinations[3].value", "much"));
+    HttpResponse<String> answer = visitor.send(form("soil-test", "lawn"), ADD, fields);
+    assertThat(answer.statusCode()).isEqualTo(422);
+    assertThat(answer.body())
+        .contains("id=\"f-determinations-0-value-fault\"", "value=\"much\"", "is not a number");
+  }
+
+  @Test
+  void aVisitTellsMeansAndShares() throws Exception {
+    String address =
+        added(
+            "visit",
+            "lawn",
+            Map.of(
+                "day", "2015-05-20",
+                "heightsMm", "70 80 90",
+                "cover.grass", "84",
+                "cover.bare", "16",
+                "thatchPlugsMm", "10; 12; 14"));
+    assertThat(visitor.read(address))
+        .contains("Mean height", "80\u202fmm, standard deviation 10\u202fmm")
+        .contains("84\u202f% (95 % interval 76\u202f% to 90\u202f%)", "70, 80, 90\u202fmm")
+        .contains("Mean thatch", "12\u202fmm");
+  }
+
+  @Test
+  void bedsHeapsIntakeAndThatchAreAddedAndListed() throws Exception {
+    added("bed", "property", Map.of("name", "Long border", "outline", "10 x 2"));
+    added("heap", "property", Map.of("name", "By the shed", "heapKind", "hot"));
+    String intake =
+        added(
+            "intake",
+            "property",
+            Map.of(
+                "day", "2015-03-01",
+                "children", "true",
+                "dogs", "false",
+                "aims", "tidy",
+                "productsUsed[1].product", "Weedkiller"));
+    added("thatch", "lawn", Map.of("day", "2015-05-01", "plugsMm", "12 15", "method", "pressed"));
+    assertThat(visitor.read("/properties/heron-bank"))
+        .contains("Long border", "By the shed", "Intake of Sunday 1 March 2015", "Thatch on Friday");
+    assertThat(visitor.read(intake))
+        .contains("Do children play there?", "yes", "Weedkiller", "Tidy");
+  }
+
+  @Test
+  void aLawnIsAddedWithItsOutlineAndGetsItsAdvice() throws Exception {
+    Map<String, String> fields =
+        owned(
+            "lawn",
+            "property",
+            Map.of("name", "Croquet lawn", "grass", "fine fescue", "outline", "20 x 30"));
+    HttpResponse<String> added = visitor.send("/properties/heron-bank/lawns/new", ADD, fields);
+    assertThat(added.statusCode()).isEqualTo(303);
+    String address = added.headers().firstValue("Location").orElseThrow();
+    assertThat(address).isEqualTo("/lawns/heron-bank-croquet-lawn");
+    assertThat(visitor.read(address)).contains("Croquet lawn", "600\u202fm²");
+    assertThat(visitor.send("/properties/heron-bank/lawns/new", ADD, fields).statusCode())
+        .as("the same form sent twice")
+        .isEqualTo(303);
+    List<Sheet<LawnSheet>> lawns =
+        book.read(reading -> reading.ofProperty(Kind.LAWN, owner("property")));
+    assertThat(lawns).hasSize(3);
+    assertThat(visitor.read("/sheets/" + fields.get("id"))).contains("<figure", "600\u202fm²");
+  }
+
+  @Test
+  void anotherProgrammeHoldsFromItsDayAndTheOneBeforeIsKept() throws Exception {
+    assertThat(visitor.read("/lawns/heron-bank-play/programme"))
+        .contains("value=\"2015-05-28\"", "value=\"51\"");
+    added(
+        "programme",
+        "lawn",
+        Map.of("from", "2015-05-28", "mowing.heightMm", "90", "feeding[2].on", "09-15"));
+    List<Sheet<ProgrammeSheet>> kept =
+        book.read(reading -> reading.ofLawn(Kind.PROGRAMME, owner("lawn")));
+    assertThat(kept).hasSize(2);
+    assertThat(visitor.read("/lawns/heron-bank-play")).contains("90\u202fmm");
+  }
+
+  @Test
+  void addressesOfNoPlaceAndKindsThatDoNotFitAreNotFound() throws Exception {
+    for (String path :
+        List.of(
+            ADD,
+            ADD + "?kind=visit",
+            ADD + "?kind=spell&lawn=" + owner("lawn"),
+            ADD + "?kind=visit&property=" + owner("property"),
+            ADD + "?kind=log&lawn=" + owner("lawn"),
+            ADD + "?kind=property")) {
+      assertThat(visitor.ask(path).statusCode()).as(path).isEqualTo(404);
+    }
+  }
+
+  private String added(String kind, String owner, Map<String, String> fields) throws Exception {
+    HttpResponse<String> answer =
+        visitor.send(form(kind, owner), ADD, owned(kind, owner, fields));
+    assertThat(answer.statusCode()).as(kind).isEqualTo(303);
+    return answer.headers().firstValue("Location").orElseThrow();
+  }
+
+  private String form(String kind, String owner) {
+    return ADD + "?kind=" + kind + "&" + owner + "=" + owner(owner);
+  }
+
+  private Map<String, String> owned(String kind, String owner, Map<String, String> fields) {
+    Map<String, String> all = new HashMap<>(fields);
+    all.put("kind", kind);
+    all.put("id", "00000000-0000-4000-8000-00000000beef");
+    all.put(owner, owner(owner));
+    if (!kind.equals("lawn")) {
+      all.put("id", UUID.randomUUID().toString());
+    }
+    return all;
+  }
+
+  private String owner(String kind) {
+    return kind.equals("lawn")
+        ? book.read(reading -> reading.at(Kind.LAWN, "heron-bank-play")).orElseThrow().id()
+        : book.read(reading -> reading.at(Kind.PROPERTY, "heron-bank")).orElseThrow().id();
+  }
+
+  private <C extends Content> Sheet<C> latest(Kind<C> kind, String owner) {
+    List<Sheet<C>> all = book.read(reading -> reading.ofLawn(kind, owner(owner)));
+    return all.get(all.size() - 1);
+  }
+}

@@ -1,0 +1,122 @@
+package leafturn.web;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import java.net.http.HttpResponse;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.time.Clock;
+import java.time.Instant;
+import java.time.ZoneOffset;
+import java.util.HashMap;
+import java.util.Map;
+import leafturn.records.book.Book;
+import leafturn.records.book.BookPlace;
+import leafturn.records.sheet.Kind;
+import org.jspecify.annotations.Nullable;
+import org.junit.jupiter.api.AfterEach;
+import org.junit.jupiter.api.BeforeEach;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.io.TempDir;
+
+/** From an empty book to the first advice. */
+class PropertyRoomTest {
+  private static final String NEW = "/properties/new";
+  private static final Path WEATHER = Path.of("..", "docs", "examples", "new-york-2012-2015.csv");
+
+  @TempDir Path folder;
+  private Book book;
+  private LeafturnServer server;
+  private SiteVisitor visitor;
+
+  @BeforeEach
+  void start() {
+    Clock clock = Clock.fixed(Instant.parse("2015-06-10T10:00:00Z"), ZoneOffset.UTC);
+    book = Book.open(BookPlace.of(folder), clock);
+    server = LeafturnServer.start(book, clock, 0);
+    visitor = new SiteVisitor(server.address());
+  }
+
+  @AfterEach
+  void stop() {
+    server.close();
+    book.close();
+  }
+
+  @Test
+  void anEmptyBookLeadsToTheFormAndTheFormToAdvice() throws Exception {
+    assertThat(visitor.read("/")).contains("holds no lawn yet", "href=\"/properties/new\"");
+    assertThat(visitor.read(NEW))
+        .contains("value=\"530\"", "value=\"60\"", "value=\"4\"", "value=\"76\"")
+        .contains("common practice, no source", "Example record: New York");
+    HttpResponse<String> begun = begin(Map.of("station", "example"), null);
+    assertThat(begun.statusCode()).isEqualTo(303);
+    assertThat(visitor.read("/lawns/sallow-house-lawn"))
+        .contains("Sallow House", "What each choice would do");
+    assertThat(visitor.read("/properties/sallow-house"))
+        .contains("New York", "Programme from Wednesday 10 June 2015");
+  }
+
+  @Test
+  void aDailyFileOfItsOwnIsTakenWithTheForm() throws Exception {
+    HttpResponse<String> begun =
+        begin(Map.of("station", "example"), Files.readString(WEATHER));
+    assertThat(begun.statusCode()).isEqualTo(303);
+    assertThat(visitor.read("/lawns/sallow-house-lawn")).contains("own record, file rain.csv");
+    assertThat(count(Kind.STATION)).isEqualTo(1);
+  }
+
+  @Test
+  void aFaultyFileIsToldBesideItsFieldTogetherWithAllElseAndNothingIsWritten() throws Exception {
+    HttpResponse<String> answer =
+        begin(
+            Map.of("station", "example", "property.latitudeDeg", "north"),
+            "date,tmin_c,tmax_c,rain_mm\n2015-05-01,1,2,wet\n");
+    assertThat(answer.statusCode()).isEqualTo(422);
+    assertThat(answer.body())
+        .contains("id=\"f-weatherFile-fault\"", "wet", "id=\"f-property-latitudeDeg-fault\"")
+        .contains("value=\"Sallow House\"");
+    assertThat(count(Kind.PROPERTY)).isZero();
+    assertThat(count(Kind.STATION)).isZero();
+  }
+
+  @Test
+  void aGoodFileIsAskedForOnceMoreWhereSomethingElseIsWrong() throws Exception {
+    HttpResponse<String> answer =
+        begin(Map.of("property.latitudeDeg", ""), Files.readString(WEATHER));
+    assertThat(answer.statusCode()).isEqualTo(422);
+    assertThat(answer.body()).contains("browsers do not keep it");
+  }
+
+  @Test
+  void anInventedStationIsRefused() throws Exception {
+    HttpResponse<String> answer =
+        begin(Map.of("station", "00000000-0000-4000-8000-00000000abcd"), null);
+    assertThat(answer.statusCode()).isEqualTo(422);
+    assertThat(answer.body()).contains("There is no such station");
+  }
+
+  @Test
+  void aPropertyCalledNewHasAPageOfItsOwn() throws Exception {
+    begin(Map.of("station", "example", "property.name", "New"), null);
+    assertThat(visitor.read("/properties/place")).contains("<h1>New</h1>");
+  }
+
+  private int count(Kind<?> kind) {
+    return book.read(reading -> reading.all(kind).size());
+  }
+
+  private HttpResponse<String> begin(Map<String, String> given, @Nullable String file) throws Exception {
+    Map<String, String> fields = new HashMap<>();
+    fields.put("property.name", "Sallow House");
+    fields.put("property.latitudeDeg", "40.8");
+    fields.put("property.timeZone", "America/New_York");
+    fields.put("lawn.name", "Lawn");
+    fields.put("lawn.grass", "tall fescue");
+    fields.put("lawn.soil.texture", "loam");
+    fields.put("programme.mowing.heightMm", "76");
+    fields.put("programme.mowing.clippings.returnedShare", "1");
+    fields.putAll(given);
+    return visitor.sendWithFile(NEW, fields, "weatherFile", file == null ? "" : "rain.csv", file);
+  }
+}
