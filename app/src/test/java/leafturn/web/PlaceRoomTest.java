@@ -134,7 +134,8 @@ class PlaceRoomTest {
                 "productsUsed[1].product", "Weedkiller"));
     added("thatch", "lawn", Map.of("day", "2015-05-01", "plugsMm", "12 15", "method", "pressed"));
     assertThat(visitor.read("/properties/heron-bank"))
-        .contains("Long border", "By the shed", "Intake of Sunday 1 March 2015", "Thatch on Friday");
+        .contains(
+            "Long border", "By the shed", "Intake of Sunday 1 March 2015", "Thatch on Friday");
     assertThat(visitor.read(intake))
         .contains("Do children play there?", "yes", "Weedkiller", "Tidy");
   }
@@ -189,8 +190,7 @@ class PlaceRoomTest {
   }
 
   private String added(String kind, String owner, Map<String, String> fields) throws Exception {
-    HttpResponse<String> answer =
-        visitor.send(form(kind, owner), ADD, owned(kind, owner, fields));
+    HttpResponse<String> answer = visitor.send(form(kind, owner), ADD, owned(kind, owner, fields));
     assertThat(answer.statusCode()).as(kind).isEqualTo(303);
     return answer.headers().firstValue("Location").orElseThrow();
   }

@@ -59,8 +59,7 @@ class PropertyRoomTest {
 
   @Test
   void aDailyFileOfItsOwnIsTakenWithTheForm() throws Exception {
-    HttpResponse<String> begun =
-        begin(Map.of("station", "example"), Files.readString(WEATHER));
+    HttpResponse<String> begun = begin(Map.of("station", "example"), Files.readString(WEATHER));
     assertThat(begun.statusCode()).isEqualTo(303);
     assertThat(visitor.read("/lawns/sallow-house-lawn")).contains("own record, file rain.csv");
     assertThat(count(Kind.STATION)).isEqualTo(1);
@@ -106,7 +105,8 @@ class PropertyRoomTest {
     return book.read(reading -> reading.all(kind).size());
   }
 
-  private HttpResponse<String> begin(Map<String, String> given, @Nullable String file) throws Exception {
+  private HttpResponse<String> begin(Map<String, String> given, @Nullable String file)
+      throws Exception {
     Map<String, String> fields = new HashMap<>();
     fields.put("property.name", "Sallow House");
     fields.put("property.latitudeDeg", "40.8");

@@ -105,8 +105,9 @@ public record Field(
   }
 
   /**
-   * One of several, kept as a number where every choice is one, and as a yes or no where the choices
-   * are true and false; the first is taken where nothing was chosen and the field is required.
+   * One of several, kept as a number where every choice is one, and as a yes or no where the
+   * choices are true and false; the first is taken where nothing was chosen and the field is
+   * required.
    */
   public static Field oneOf(String path, String label, List<Choice> choices) {
     return new Field(path, label, Type.ONE_OF, null, "", "", choices, false);
