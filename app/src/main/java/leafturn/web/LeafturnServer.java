@@ -50,10 +50,12 @@ public final class LeafturnServer implements AutoCloseable {
               + " first owner with 'leafturn book owner --book PLACE --name NAME'.");
     }
     LeafturnServer server = new LeafturnServer(book, clock, listening);
+    server.preparation.start(); // while the server sets itself up
     try {
       server.javalin.start();
-      server.preparation.start();
     } catch (JavalinBindException e) {
+      server.preparation.close();
+      server.desk.rounds().close();
       throw new CannotListenException(
           "port "
               + listening.port()

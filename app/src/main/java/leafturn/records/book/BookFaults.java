@@ -1,13 +1,17 @@
 package leafturn.records.book;
 
+import java.io.IOException;
 import java.nio.file.Path;
 import java.sql.SQLException;
+import java.util.Objects;
 import java.util.Set;
+import java.util.stream.Stream;
 import leafturn.records.book.BookUnavailableException.Reason;
 import org.jspecify.annotations.Nullable;
 
 /** Tells from what the database says what a person should know. */
 final class BookFaults {
+  private static final int H2_GENERAL = 50000;
   private static final int H2_OPEN_ELSEWHERE = 90020;
 
   /** General error, file damaged, file of another version. */
@@ -111,13 +115,21 @@ final class BookFaults {
       return "the database does not answer";
     }
     String state = sql.getSQLState() == null ? "" : sql.getSQLState();
-    if (state.equals("53100") || H2_DISK.contains(sql.getErrorCode())) {
+    boolean disk = H2_DISK.contains(sql.getErrorCode()) || ofAFile(sql);
+    if (state.equals("53100") || disk) {
       return "the disk is full or does not take what is written";
     }
     if (state.startsWith("08") || state.startsWith("57") || sql.getErrorCode() == 90098) {
       return "the database does not answer";
     }
     return firstLine(sql);
+  }
+
+  /** True when the database tells of a general error that came of a file. */
+  private static boolean ofAFile(SQLException sql) {
+    return sql.getErrorCode() == H2_GENERAL
+        && Stream.<Throwable>iterate(sql, Objects::nonNull, Throwable::getCause)
+            .anyMatch(IOException.class::isInstance);
   }
 
   private static @Nullable SQLException sqlOf(Throwable cause) {

@@ -19,6 +19,7 @@ import leafturn.advice.call.LawnWithoutCall;
 import leafturn.advice.call.RoundOfLawns;
 import leafturn.quantity.Units;
 import leafturn.records.book.Book;
+import leafturn.records.book.BookReading;
 import leafturn.records.round.Workers.Urgency;
 import org.jspecify.annotations.Nullable;
 
@@ -38,7 +39,7 @@ public final class BookRound implements AutoCloseable {
   private final Workers workers = new Workers();
   private final Map<Wanted, Made> made = new ConcurrentHashMap<>();
   private final Set<Units> readers = ConcurrentHashMap.newKeySet();
-  private volatile @Nullable Known known;
+  private @Nullable Known known;
 
   /** The register with the revision it was read at. */
   private record Known(long revision, Register register) {}
@@ -163,15 +164,19 @@ public final class BookRound implements AutoCloseable {
         reading -> {
           // The revisions first: what is read after them is of their time or later, never earlier.
           Map<String, Long> revisions = reading.revisions();
-          long revision = revisions.getOrDefault(REGISTER, 0L);
-          Known before = known;
-          if (before != null && before.revision() == revision) {
-            return new Look(before.register(), revisions);
-          }
-          Register register = Register.of(reading);
-          known = new Known(revision, register);
-          return new Look(register, revisions);
+          return new Look(register(reading, revisions.getOrDefault(REGISTER, 0L)), revisions);
         });
+  }
+
+  /** One thread reads it, the others wait: it is the longest reading of all. */
+  private synchronized Register register(BookReading reading, long revision) {
+    Known before = known;
+    if (before != null && before.revision() == revision) {
+      return before.register();
+    }
+    Register register = Register.of(reading);
+    known = new Known(revision, register);
+    return register;
   }
 
   private Made made(PlacedLawn lawn, Units units, Look look, Urgency urgency) {

@@ -1,0 +1,118 @@
+package leafturn.records.kill;
+
+import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.api.Assertions.assertThatThrownBy;
+
+import java.net.http.HttpClient;
+import java.net.http.HttpRequest;
+import java.net.http.HttpResponse;
+import java.net.http.HttpResponse.BodyHandlers;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.time.Clock;
+import java.time.Duration;
+import java.time.Instant;
+import java.util.List;
+import java.util.concurrent.atomic.AtomicReference;
+import leafturn.records.InputException;
+import leafturn.records.archive.BookCheck;
+import leafturn.records.book.Book;
+import leafturn.records.book.BookPlace;
+import leafturn.records.book.BookUnavailableException;
+import leafturn.records.book.Engine;
+import leafturn.records.book.PostgresqlServer;
+import leafturn.records.book.Sheet;
+import leafturn.records.round.DemoBook;
+import leafturn.records.sheet.Kind;
+import leafturn.records.sheet.LawnSheet;
+import leafturn.web.LeafturnServer;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.io.TempDir;
+
+/** Full disks, folders that take nothing, a database that goes away, a clock that jumps. */
+class HardTimesTest {
+  @TempDir private Path folder;
+
+  @Test
+  void aFullDiskIsToldAndNothingAcknowledgedIsLost() throws Exception {
+    BookPlace place = Engine.H2.newPlace(folder);
+    String lawn;
+    try (Book book = Book.open(place, Clock.systemUTC())) {
+      DemoBook.write(book);
+      lawn = book.read(reading -> reading.all(Kind.LAWN).get(0).id());
+    }
+    long blocks = Files.size(folder.resolve("book").resolve("book.mv.db")) / 512 + 600;
+
+    WriterProcess writer = WriterProcess.start(place.given(), lawn, 1, "ulimit -f " + blocks);
+    writer.await();
+
+    assertThat(writer.refusal())
+        .contains("cannot be written now", "the disk is full")
+        .doesNotContain("Exception");
+    assertThat(writer.acknowledgements()).isPositive();
+    try (Book book = Book.open(place, Clock.systemUTC())) {
+      assertThat(writer.missingIn(book)).isEmpty();
+      assertThat(BookCheck.run(book).damages()).isEmpty();
+    }
+  }
+
+  @Test
+  void aFolderThatCannotBeWrittenToIsToldBeforeAnythingIsBegun() throws Exception {
+    Path file = Files.writeString(folder.resolve("taken"), "not a folder");
+    for (Path place : List.of(file, file.resolve("inside"), Path.of("/proc/no-book-here"))) {
+      assertThatThrownBy(() -> Book.open(BookPlace.of(place), Clock.systemUTC()))
+          .isInstanceOf(InputException.class)
+          .hasMessageMatching(".*: the folder cannot be (made|written to); choose another\\.");
+    }
+  }
+
+  @Test
+  void aDatabaseThatGoesAwayIsToldOnThePageAndServedAgainOnceItIsBack() throws Exception {
+    BookPlace place = Engine.POSTGRESQL.newPlace(folder);
+    try (Book book = Book.open(place, Clock.systemUTC());
+        LeafturnServer server = LeafturnServer.start(book, Clock.systemUTC(), 0)) {
+      DemoBook.write(book);
+      assertThat(get(server, "/").statusCode()).isEqualTo(200);
+      PostgresqlServer.running().crash();
+      try {
+        HttpResponse<String> gone = get(server, "/lawns/linden-house-back");
+        assertThat(gone.statusCode()).isEqualTo(503);
+        assertThat(gone.body())
+            .contains("The book does not answer.")
+            .doesNotContain("Exception", "\tat ");
+        assertThatThrownBy(() -> book.write("test", writing -> writing.all(Kind.LAWN)))
+            .isInstanceOf(BookUnavailableException.class)
+            .hasMessageContaining("Nothing of this was saved");
+      } finally {
+        PostgresqlServer.running().start();
+      }
+      assertThat(get(server, "/lawns/linden-house-back").statusCode()).isEqualTo(200);
+      assertThat(BookCheck.run(book).damages()).isEmpty();
+    }
+  }
+
+  @Test
+  void aClockThatJumpsBackLosesNothingAndKeepsTheOrderOfVersions() {
+    AtomicReference<Instant> now = new AtomicReference<>(Instant.parse("2026-05-03T10:00:00Z"));
+    try (Book book = Book.open(Engine.H2.newPlace(folder), now::get)) {
+      DemoBook.write(book);
+      Sheet<LawnSheet> lawn = book.read(reading -> reading.all(Kind.LAWN).get(0));
+      now.set(Instant.parse("2025-01-01T00:00:00Z"));
+      book.write("test", writing -> writing.withdraw(Kind.LAWN, lawn.id(), 1));
+      now.set(Instant.parse("2026-05-03T10:00:01Z"));
+      book.write("test", writing -> writing.restore(Kind.LAWN, lawn.id(), 2));
+      List<Sheet<LawnSheet>> history = book.read(reading -> reading.history(Kind.LAWN, lawn.id()));
+      assertThat(history).extracting(Sheet::version).containsExactly(3, 2, 1);
+      assertThat(history).extracting(Sheet::content).containsOnly(lawn.content());
+      assertThat(BookCheck.run(book).damages()).isEmpty();
+    }
+  }
+
+  private static HttpResponse<String> get(LeafturnServer server, String path) throws Exception {
+    HttpRequest request =
+        HttpRequest.newBuilder(server.address().resolve(path))
+            .timeout(Duration.ofSeconds(60))
+            .build();
+    return HttpClient.newHttpClient().send(request, BodyHandlers.ofString());
+  }
+}
