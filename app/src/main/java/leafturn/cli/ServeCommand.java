@@ -6,6 +6,7 @@ import java.time.Clock;
 import java.util.List;
 import java.util.Set;
 import java.util.concurrent.Callable;
+import leafturn.records.InputException;
 import leafturn.records.book.Book;
 import org.jspecify.annotations.Nullable;
 import picocli.CommandLine.Command;
@@ -85,6 +86,9 @@ public final class ServeCommand implements Callable<Integer> {
 
   @Override
   public Integer call() {
+    if (tls.size() > 2) {
+      throw new InputException("--tls is given twice; give one certificate and its key.");
+    }
     Path certificate = tls.isEmpty() ? null : tls.get(0);
     Path key = tls.isEmpty() ? null : tls.get(1);
     Serving.Place site =

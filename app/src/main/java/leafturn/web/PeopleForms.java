@@ -24,8 +24,12 @@ import leafturn.web.form.FormShape;
 final class PeopleForms {
   private static final List<Choice> ROLES =
       Stream.of(Role.READER, Role.HELPER, Role.ADVISER, Role.OWNER)
-          .map(role -> new Choice(role.word(), capital(role.word()) + ": " + role.meaning()))
+          .map(role -> new Choice(role.word(), capital(role.word())))
           .toList();
+  private static final String ROLES_MEAN =
+      "A reader sees the properties shared with them; a helper logs there besides. An adviser sees"
+          + " and changes every property, lawn and rule. An owner also looks after the people and"
+          + " the book.";
 
   private final List<Sheet<Property>> properties;
 
@@ -98,14 +102,14 @@ final class PeopleForms {
         Field.text("name", "Name")
             .hint("What they will be called here; they can change it when they come.")
             .needed(),
-        Field.oneOf("role", "Role", ROLES).needed(),
+        Field.oneOf("role", "Role", ROLES).hint(ROLES_MEAN).needed(),
         shared());
   }
 
   private FormShape personShape() {
     return FormShape.of(
         Field.text("name", "Name").needed(),
-        Field.oneOf("role", "Role", ROLES).needed(),
+        Field.oneOf("role", "Role", ROLES).hint(ROLES_MEAN).needed(),
         shared(),
         Field.flag("withdrawn", "May no longer open the book"),
         Field.hidden("version"));
