@@ -27,6 +27,8 @@ public record MyPage(Person person, Form units, Form password, List<Place> place
 
   /** For instance "Ada Lind, adviser". */
   public String headline() {
-    return !person.hasPassword() ? "You, at this machine" : person.name() + ", " + person.role().word();
+    return !person.hasPassword()
+        ? "You, at this machine"
+        : person.name() + ", " + person.role().word();
   }
 }

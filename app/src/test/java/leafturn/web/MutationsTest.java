@@ -226,7 +226,8 @@ class MutationsTest {
     for (int i = 0; i < changes && text.length() > 1; i++) {
       // Seldom in the host: another one is turned away at once.
       int line = Math.max(1, text.indexOf("\r\n"));
-      int at = random.nextInt(random.nextInt(3) == 0 ? Math.min(line, text.length()) : text.length());
+      int at =
+          random.nextInt(random.nextInt(3) == 0 ? Math.min(line, text.length()) : text.length());
       if (at > line && at < line + 30 && random.nextInt(20) != 0) {
         at = text.length() - 1;
       }
