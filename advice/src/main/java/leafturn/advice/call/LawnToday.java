@@ -13,7 +13,7 @@ import org.jspecify.annotations.Nullable;
  *
  * @param on the day of the call
  * @param weatherKnown true when the record holds that day; the state is then that of its evening,
- *     else that of the evening before
+ *     else that of the evening before with what was logged for the day
  * @param state the lawn's state
  * @param equations of the lawn
  * @param past the days shown, the last one that of the state
@@ -57,7 +57,7 @@ record LawnToday(
 
   /** Days from the last mowing to the day of the call. */
   double daysSinceMowing() {
-    return state.store(Stores.DAYS_SINCE_MOWING) + (weatherKnown ? 0 : 1);
+    return on.equals(lastMown) ? 0 : state.store(Stores.DAYS_SINCE_MOWING) + (weatherKnown ? 0 : 1);
   }
 
   /** Mean leaf growth of the last seven days, g/m2 and day. */

@@ -61,6 +61,9 @@ final class Replay implements DayListener {
     int untilToday = known ? terms.days() - 1 : terms.days();
     run.live(spinUp, untilToday, keeper, replay);
     run.live(untilToday, terms.days(), log.isEmpty() ? unmownToday(keeper) : keeper, replay);
+    if (!known && keeper.beforeItsWeather(run, on)) {
+      replay.lastMown = on;
+    }
     return new LawnToday(
         on,
         known,

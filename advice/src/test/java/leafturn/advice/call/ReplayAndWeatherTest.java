@@ -99,6 +99,29 @@ class ReplayAndWeatherTest {
   }
 
   @Test
+  void whatWasDoneTodayCountsBeforeTodaysWeatherIsKnown() {
+    LocalDate on = WEATHER.lastDay().plusDays(1);
+    List<LogEntry> grown = List.of(new LogEntry.Mown(on.minusDays(60), 130, 76, 1));
+    List<LogEntry> mown = new ArrayList<>(grown);
+    mown.add(new LogEntry.Mown(on, 120, 76, 1));
+    assertThat(call(WEATHER, grown, on).today().heightMm()).isGreaterThan(77);
+    Call done = call(WEATHER, mown, on);
+    assertThat(done.today().heightMm()).isCloseTo(76, within(1e-9));
+    assertThat(done.today().lastMown()).isEqualTo(on);
+    assertThat(done.notes())
+        .anyMatch(note -> note.contains("the log says 120 mm where the model had"));
+  }
+
+  @Test
+  void whatIsFedTodayIsInTheSoilTestOfToday() {
+    LocalDate on = WEATHER.lastDay().plusDays(1);
+    List<LogEntry> fed = new ArrayList<>(LOG);
+    fed.add(new LogEntry.Fed(on, 5, 0, 3, 2));
+    assertThat(call(WEATHER, fed, on).today().soilPhosphorusPpm())
+        .isGreaterThan(call(WEATHER, LOG, on).today().soilPhosphorusPpm());
+  }
+
+  @Test
   void aRecordOfOneYearAloneSaysThatItKnowsTooMuch() {
     WeatherSeries year = between(LocalDate.of(2014, 1, 1), LocalDate.of(2014, 12, 31));
     Call call = call(year, LOG, ON);

@@ -55,7 +55,7 @@ public final class LogKeeper implements Keeper {
     }
     for (LogEntry entry : entries.getOrDefault(today, List.of())) {
       if (entry instanceof Fed fed) {
-        run.feed(fed.fastNGPerM2(), fed.slowNGPerM2(), fed.pGPerM2(), fed.kGPerM2());
+        feed(run, fed);
       } else if (entry instanceof Watered watered) {
         run.water(watered.waterMm());
       }
@@ -73,6 +73,30 @@ public final class LogKeeper implements Keeper {
         mow(run, mown);
       }
     }
+  }
+
+  /**
+   * Does what the log says of a day whose weather nobody knows yet: the grass is fed and mown as
+   * the evening before left it. Water given on that day waits for its weather.
+   *
+   * @param run that has lived to the evening before
+   * @return true when the grass was mown
+   */
+  public boolean beforeItsWeather(LawnRun run, LocalDate day) {
+    boolean mown = false;
+    for (LogEntry entry : entries.getOrDefault(day, List.of())) {
+      if (entry instanceof Fed fed) {
+        feed(run, fed);
+      } else if (entry instanceof Mown cut) {
+        mow(run, cut);
+        mown = true;
+      }
+    }
+    return mown;
+  }
+
+  private static void feed(LawnRun run, Fed fed) {
+    run.feed(fed.fastNGPerM2(), fed.slowNGPerM2(), fed.pGPerM2(), fed.kGPerM2());
   }
 
   private void mow(LawnRun run, Mown mown) {
