@@ -1,0 +1,183 @@
+package leafturn.browser;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import com.deque.html.axecore.playwright.AxeBuilder;
+import com.deque.html.axecore.results.Rule;
+import com.microsoft.playwright.BrowserContext;
+import com.microsoft.playwright.Page;
+import java.nio.file.Path;
+import java.time.Duration;
+import java.time.Instant;
+import java.util.ArrayList;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.stream.Stream;
+import leafturn.browser.Chromium.Window;
+import org.junit.jupiter.api.AfterAll;
+import org.junit.jupiter.api.BeforeAll;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.TestInstance;
+import org.junit.jupiter.api.TestInstance.Lifecycle;
+import org.junit.jupiter.api.io.TempDir;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.Arguments;
+import org.junit.jupiter.params.provider.MethodSource;
+
+/** Properties, lawns and sheets in a real browser: begun, corrected, and by two at once. */
+@TestInstance(Lifecycle.PER_CLASS)
+class PropertyPagesTest {
+  private static final String LAWN = "/lawns/heron-bank-play";
+  private static final int MOST_TABS = 40;
+  private static final String FIELD_IN_FOCUS = "() => document.activeElement.name ?? ''";
+  private static final String STANDS = ".turf-sketch >> nth=0";
+
+  private RunningLeafturn leafturn;
+  private Chromium chromium;
+
+  @BeforeAll
+  void start() throws Exception {
+    leafturn = RunningLeafturn.start();
+    chromium = new Chromium();
+  }
+
+  @AfterAll
+  void stop() throws Exception {
+    chromium.close();
+    leafturn.close();
+  }
+
+  /** Pages in every window; the forms, which are made alike, in two of them. */
+  Stream<Arguments> pagesAndWindows() {
+    List<Arguments> pairs = new ArrayList<>();
+    String entry;
+    try (Visit visit = visit(LAWN, Window.DESK)) {
+      entry = links(visit.page(), ".entries a").get(0);
+    }
+    for (String path : List.of("/lawns", "/properties/new", "/properties/heron-bank", entry)) {
+      for (Window window :
+          List.of(Window.PHONE, Window.PHONE_DARK, Window.DESK, Window.DESK_DARK)) {
+        pairs.add(Arguments.of(path, window));
+      }
+    }
+    for (String path : forms(entry)) {
+      pairs.add(Arguments.of(path, Window.PHONE));
+      pairs.add(Arguments.of(path, Window.DESK_DARK));
+    }
+    return pairs.stream();
+  }
+
+  /** The form of each kind of sheet, once. */
+  private List<String> forms(String entry) {
+    Map<String, String> byKind = new LinkedHashMap<>();
+    try (Visit visit = visit("/properties/heron-bank", Window.DESK)) {
+      links(visit.page(), "main a[href^='/sheets/new']")
+          .forEach(path -> byKind.putIfAbsent(path.replaceAll("&.*", ""), path));
+    }
+    List<String> forms = new ArrayList<>(byKind.values());
+    forms.addAll(List.of(LAWN + "/edit", entry + "/correct", entry + "/withdraw"));
+    return forms;
+  }
+
+  private static List<String> links(Page page, String selector) {
+    return page.locator(selector).all().stream()
+        .map(link -> link.getAttribute("href"))
+        .toList();
+  }
+
+  @ParameterizedTest
+  @MethodSource("pagesAndWindows")
+  void aPageIsSoundAccessibleAndFits(String path, Window window) {
+    try (Visit visit = visit(path, window)) {
+      assertThat(visit.complaints()).isEmpty();
+      assertThat(visit.number("document.documentElement.scrollWidth - window.innerWidth"))
+          .as("px wider than the window")
+          .isLessThanOrEqualTo(0);
+      assertThat(new AxeBuilder(visit.page()).analyze().getViolations())
+          .extracting(Rule::getId, Rule::getNodes)
+          .isEmpty();
+    }
+  }
+
+  @Test
+  void fromAnEmptyBookToTheFirstAdviceByKeyboardAlone(@TempDir Path folder) throws Exception {
+    try (RunningLeafturn empty =
+            RunningLeafturn.start("serve", "--book", folder.toString(), "--port", "0");
+        Visit visit = new Visit(chromium.window(Window.DESK), empty.url("/"))) {
+      Page page = visit.page();
+      Instant began = Instant.now();
+      goToLink(page, "/properties/new");
+      page.keyboard().press("Enter");
+      page.waitForURL("**/properties/new");
+      type(page, "property.name", "Sallow House");
+      type(page, "property.latitudeDeg", "40.8");
+      type(page, "lawn.areaM2", "640");
+      page.keyboard().press("Enter");
+      page.waitForURL("**/lawns/sallow-house-lawn");
+      assertThat(page.locator("h1").innerText()).isNotBlank();
+      assertThat(page.locator("body").innerText()).contains("Sallow House", "New York");
+      assertThat(Duration.between(began, Instant.now())).isLessThan(Duration.ofMinutes(2));
+    }
+  }
+
+  @Test
+  void correctingAnOldEntryChangesTheStateOfToday() {
+    try (Visit visit = visit(LAWN, Window.PHONE)) {
+      Page page = visit.page();
+      String before = page.locator(STANDS).getAttribute("aria-label");
+      page.locator(".entries a:has-text('Mown')").first().click();
+      page.locator("a:has-text('Correct it')").click();
+      String height = page.locator("[name='heightAfterMm']").inputValue();
+      page.locator("[name='heightAfterMm']").fill("90");
+      page.locator("button:has-text('Save the correction')").click();
+      assertThat(page.locator(".changes").first().innerText()).contains(height, "90");
+      page.locator("a:has-text('see the lawn')").click();
+      assertThat(page.locator(STANDS).getAttribute("aria-label")).isNotEqualTo(before);
+    }
+  }
+
+  @Test
+  void twoWhoCorrectTheSameSheetAreToldAndLoseNothing() {
+    try (Visit visit = visit("/lawns/heron-bank-verge", Window.DESK)) {
+      String entry = links(visit.page(), ".entries a").get(0);
+      BrowserContext other = chromium.window(Window.DESK);
+      try (Visit first = visit(entry + "/correct", Window.DESK);
+          Visit second = new Visit(other, leafturn.url(entry + "/correct"))) {
+        first.page().locator("[name='note']").fill("as the first saw it");
+        second.page().locator("[name='note']").fill("as the second saw it");
+        first.page().locator("button.main").click();
+        second.page().locator("button.main").click();
+        Page told = second.page();
+        assertThat(told.locator("h1").innerText()).isEqualTo("Somebody else was quicker");
+        assertThat(told.locator(".changes").innerText())
+            .contains("as the first saw it", "as the second saw it");
+        assertThat(new AxeBuilder(told).analyze().getViolations()).isEmpty();
+        told.locator("button:has-text('Save mine over it')").click();
+        assertThat(told.locator(".said").first().innerText()).contains("as the second saw it");
+        assertThat(told.locator(".versions").innerText()).contains("as the first saw it");
+      }
+    }
+  }
+
+  /** Reaches a link by the tabulator key, as somebody without a mouse does. */
+  private static void goToLink(Page page, String path) {
+    String inFocus = "() => document.activeElement.getAttribute('href') ?? ''";
+    for (int tab = 0; tab < MOST_TABS && !page.evaluate(inFocus).equals(path); tab++) {
+      page.keyboard().press("Tab");
+    }
+    assertThat(page.evaluate(inFocus)).isEqualTo(path);
+  }
+
+  private static void type(Page page, String field, String words) {
+    for (int tab = 0; tab < MOST_TABS && !page.evaluate(FIELD_IN_FOCUS).equals(field); tab++) {
+      page.keyboard().press("Tab");
+    }
+    assertThat(page.evaluate(FIELD_IN_FOCUS)).isEqualTo(field);
+    page.keyboard().type(words);
+  }
+
+  private Visit visit(String path, Window window) {
+    return new Visit(chromium.window(window), leafturn.url(path));
+  }
+}
