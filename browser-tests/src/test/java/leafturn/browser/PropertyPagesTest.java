@@ -81,9 +81,7 @@ class PropertyPagesTest {
   }
 
   private static List<String> links(Page page, String selector) {
-    return page.locator(selector).all().stream()
-        .map(link -> link.getAttribute("href"))
-        .toList();
+    return page.locator(selector).all().stream().map(link -> link.getAttribute("href")).toList();
   }
 
   @ParameterizedTest
