@@ -16,7 +16,7 @@ import picocli.CommandLine.Spec;
     name = "import",
     description = {
       "Reads an archive into a new book. Everything is checked first; then all of it is written",
-      "or nothing. People come without passwords: invite them again, or set an owner's password.",
+      "or nothing. People come without passwords: 'leafturn book owner' gives an owner one.",
       ""
     },
     footer = {"", "Example: leafturn book import --book garden-book book.zip"})

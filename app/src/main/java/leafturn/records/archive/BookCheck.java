@@ -50,7 +50,8 @@ public final class BookCheck {
   public static CheckResult run(Book book) {
     List<String> damages = new ArrayList<>();
     try {
-      return book.snapshot(reading -> new BookCheck(reading, damages).result());
+      CheckResult result = book.snapshot(reading -> new BookCheck(reading, damages).result());
+      return ShelfCheck.added(book.place(), result);
     } catch (BookUnavailableException e) {
       // A folder's book is read by ourselves, so what cannot be read there is damaged.
       if (book.place().folder() == null) {

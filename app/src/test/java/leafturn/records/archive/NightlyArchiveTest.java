@@ -88,6 +88,26 @@ class NightlyArchiveTest {
   }
 
   @Test
+  void aBookThatHoldsLessThanItsArchiveHasLostEntries() throws IOException {
+    enter();
+    Path archive = nightly.write().orElseThrow();
+    assertThatList(BookCheck.run(book).damages()).isEmpty();
+    nightly.close();
+    book.close();
+    Files.delete(folder.resolve("book.mv.db"));
+    book = Book.open(BookPlace.of(folder), () -> now);
+    assertThatList(BookCheck.run(book).damages())
+        .singleElement()
+        .asString()
+        .contains("The book holds 0 versions of sheets, but its archive " + archive + " has 2");
+    Files.writeString(archive, "spoilt");
+    assertThatList(BookCheck.run(book).damages())
+        .singleElement()
+        .asString()
+        .contains("The newest archive cannot be read");
+  }
+
+  @Test
   void aCleanStopWritesWhatWasChanged() {
     nightly.write();
     now = now.plus(Duration.ofHours(1));
