@@ -34,7 +34,7 @@ public final class NightlyArchive implements AutoCloseable {
   private static final Duration QUIET = Duration.ofMinutes(5);
   private static final Duration AT_THE_LATEST = Duration.ofHours(3);
   private static final Duration AFTER_A_FAULT = Duration.ofHours(1);
-  private static final long LONGEST_STOP_S = 5;
+  private static final long LONGEST_STOP_S = 10;
 
   private final Book book;
   private final ArchiveShelf shelf;

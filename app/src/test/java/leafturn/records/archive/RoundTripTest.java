@@ -9,15 +9,19 @@ import java.time.InstantSource;
 import java.util.List;
 import java.util.Map;
 import java.util.TreeMap;
+import java.util.concurrent.atomic.AtomicBoolean;
 import leafturn.records.book.Book;
 import leafturn.records.book.BookPlace;
+import leafturn.records.book.BookWriting;
 import leafturn.records.book.Engine;
 import leafturn.records.book.Sheet;
 import leafturn.records.book.StationDays;
+import leafturn.records.sheet.AnySheet;
 import leafturn.records.sheet.Kind;
 import org.junit.jupiter.api.io.TempDir;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
+import org.junit.jupiter.params.provider.EnumSource;
 
 /** A book, its archive, a book on another engine and its archive are the same, byte for byte. */
 class RoundTripTest {
@@ -53,6 +57,41 @@ class RoundTripTest {
       assertThat(written.count("photographs")).isPositive();
       assertThat(written.count("people")).isPositive();
     }
+  }
+
+  @ParameterizedTest
+  @EnumSource
+  void anArchiveOfABookInUseIsOfOneMoment(Engine engine) throws Exception {
+    AnySheet any = new AnySheet(8);
+    AtomicBoolean enough = new AtomicBoolean();
+    try (Book book = Book.open(place(engine, "busy"), InstantSource.system())) {
+      Thread writer =
+          new Thread(
+              () -> {
+                while (!enough.get()) {
+                  book.write("Ada", writing -> addTwo(writing, any));
+                }
+              });
+      writer.start();
+      try {
+        for (int i = 0; i < 10; i++) {
+          Path file = folder.resolve("busy-" + i + ".zip");
+          BookExport.write(book, file, InstantSource.system());
+          // Two at a time were written, so every moment has an even number.
+          assertThat(BookImport.check(file).count("sheets") % 2).isZero();
+          assertThat(BookCheck.run(book).damages()).isEmpty();
+        }
+      } finally {
+        enough.set(true);
+        writer.join();
+      }
+    }
+  }
+
+  private static int addTwo(BookWriting writing, AnySheet any) {
+    writing.add(Kind.STATION, any.id(), any.station());
+    writing.add(Kind.STATION, any.id(), any.station());
+    return 2;
   }
 
   /** All that a book says of its sheets and their past, in the order in which it says it. */
