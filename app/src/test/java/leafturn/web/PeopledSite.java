@@ -53,7 +53,7 @@ final class PeopledSite implements AutoCloseable {
       book.write(
           "Olga Ossian",
           writing -> {
-            Person person = People.add(writing, NAMES.get(role), role, Units.METRIC);
+            Person person = People.add(writing, NAMES.getOrDefault(role, ""), role, Units.METRIC);
             People.setPasswordHash(writing, person.id(), HASH);
             if (role.needsShares()) {
               Shares.set(writing, person.id(), Set.of(shared));
