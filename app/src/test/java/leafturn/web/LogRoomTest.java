@@ -94,7 +94,7 @@ class LogRoomTest {
         .contains("4 things are to be put right", "id=\"treated-f-day\"", "treated-f-product-fault")
         .contains("“The label names no interval for clippings”")
         .contains("dew &lt;b&gt;still&lt;/b&gt; on", "value=\"" + id + "\"")
-        .doesNotContain("labelSaysNone with");
+        .doesNotContain("set labelSaysNone");
     assertThat(kept(id)).isEmpty();
   }
 

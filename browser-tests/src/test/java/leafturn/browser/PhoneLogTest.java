@@ -90,7 +90,9 @@ class PhoneLogTest {
         .isEqualTo("Kept on this phone, not sent yet: Watered, Thursday 28 May.");
     assertThat(journey.openLog().awaitUnsent(1).unsent().innerText())
         .contains(
-            "Watered, Back lawn, Linden House", "Water given: 12 mm", "kept on this phone since");
+            "Back lawn, Linden House",
+            "Watered for Thursday 28 May · Water given: 12 mm",
+            "kept on this phone since");
     book.start();
     phone.setOffline(false);
     journey.awaitUnsent(0);
@@ -110,6 +112,18 @@ class PhoneLogTest {
     book.start();
     journey.openLog().awaitUnsent(0);
     assertThat(book.newEntries()).hasSize(1);
+  }
+
+  @Test
+  void theLawnsPageTellsWhatIsNotSentYet() throws Exception {
+    LogJourney journey = journey(book.url("")).prepare();
+    journey.openLawn(LAWN).choose("watered").type("watered", "waterMm", "none").save("watered");
+    journey.page().navigate(book.url("/lawns/" + LAWN));
+    assertThat(journey.page().locator(".unsent-note").innerText())
+        .contains("1 entry is not sent yet", "Watered for Thursday 28 May · Water given: none mm");
+    journey.page().navigate(book.url("/lawns/heron-bank-play"));
+    assertThat(journey.page().locator(".unsent-note").innerText())
+        .isEqualTo("1 entry is not sent yet");
   }
 
   @Test

@@ -154,7 +154,7 @@ final class DoneReader {
     } else if (!none && !json.has("clippingsIntervalDays")) {
       json.missing(
           "clippingsIntervalDays",
-          "the days the label asks for before clippings are used, or labelSaysNone with true");
+          "the days the label asks for before clippings are used, or set labelSaysNone");
     }
     return new Done.Treated(product, kind, interval, none, wait);
   }

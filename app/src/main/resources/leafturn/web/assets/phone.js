@@ -2,7 +2,8 @@
 // says so as long as something does.
 
 import * as queue from "./queue.js";
-import { DONE, LATER, refreshLawns, send } from "./send.js";
+import { LATER, refreshLawns, send } from "./send.js";
+import { entryWords, momentWords } from "./words.js";
 
 const FIRST_WAIT_MS = 4_000;
 const LONGEST_WAIT_MS = 5 * 60_000;
@@ -42,24 +43,37 @@ async function refreshOldLawns() {
   }
 }
 
+/** Pages of the log show what waits in full; all others how much it is, and a lawn's page its own. */
 async function showCount() {
-  const waiting = await queue.entries();
   const main = document.getElementById("content");
-  let note = main.querySelector(":scope > .unsent-note");
-  if (waiting.length === 0 || main.querySelector("[data-unsent]")) {
-    note?.remove();
+  if (main.querySelector("[data-unsent]")) {
     return;
   }
-  if (!note) {
-    note = document.createElement("p");
-    note.className = "unsent-note";
-    note.setAttribute("role", "status");
-    main.prepend(note);
+  const person = document.body.dataset.logs;
+  const waiting = (await queue.entries()).filter((entry) => !person || entry.person.id === person);
+  main.querySelector(":scope > .unsent-note")?.remove();
+  if (waiting.length > 0) {
+    main.prepend(noteOf(waiting));
   }
+}
+
+function noteOf(waiting) {
+  const note = document.createElement("div");
+  note.className = "unsent-note";
+  note.setAttribute("role", "status");
   const link = document.createElement("a");
   link.href = "/log";
   link.textContent = `${waiting.length === 1 ? "1 entry is" : `${waiting.length} entries are`} not sent yet`;
-  note.replaceChildren(link);
+  const here = waiting.filter((entry) => location.pathname === `/lawns/${entry.lawn.address}`);
+  note.append(link, ...here.map(lineOf));
+  return note;
+}
+
+function lineOf(entry) {
+  const line = document.createElement("p");
+  line.className = "detail";
+  line.textContent = `${entryWords(entry)} · kept on this phone since ${momentWords(entry.keptAt)}`;
+  return line;
 }
 
 /** Only somebody who may log needs the worker and the lawns; strangers get neither. */

@@ -1,7 +1,7 @@
 // The list of entries that are not in the book yet: what they say, why they wait, what can be done.
 
 import * as queue from "./queue.js";
-import { dayWords, momentWords } from "./words.js";
+import { entryWords, momentWords } from "./words.js";
 
 /** Shows the entries in a section and keeps it up to date. */
 export function showUnsent(section, personId) {
@@ -42,8 +42,8 @@ function line(entry) {
   const item = document.createElement("li");
   item.dataset.id = entry.id;
   item.dataset.state = entry.state;
-  item.append(element("p", `${entry.heading}, ${entry.lawn.title}`, "what"));
-  item.append(element("p", [`for ${dayWords(entry.day)}`, ...entry.details].join(" · "), "detail"));
+  item.append(element("p", entry.lawn.title, "what"));
+  item.append(element("p", entryWords(entry)));
   item.append(element("p", reason(entry), entry.state === "waiting" ? "detail" : "fault"));
   if (entry.state !== "waiting") {
     item.append(actions(entry));

@@ -14,6 +14,11 @@ export function momentWords(iso) {
   return MOMENT.format(new Date(iso)).replace(",", "");
 }
 
+/** What an entry says, for instance "Watered for Friday 29 May · Water given: 12 mm". */
+export function entryWords(entry) {
+  return [`${entry.heading} for ${dayWords(entry.day)}`, ...entry.details].join(" · ");
+}
+
 /** The day it is in a time zone by this phone's clock: 2015-05-29. */
 export function today(timeZone) {
   const parts = { year: "numeric", month: "2-digit", day: "2-digit" };
