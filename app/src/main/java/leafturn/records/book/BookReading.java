@@ -8,6 +8,7 @@ import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.Set;
 import leafturn.records.SourceText;
 import leafturn.records.sheet.Content;
 import leafturn.records.sheet.Kind;
@@ -39,6 +40,11 @@ public class BookReading {
         .map((row, context) -> sheet(kindOf(row), row))
         .findOne()
         .map(sheet -> sheet);
+  }
+
+  /** The ids of all sheets, withdrawn or not. */
+  public final Set<String> ids() {
+    return handle.createQuery("select id from sheet").mapTo(String.class).set();
   }
 
   /** A sheet of a kind by its id; empty when there is none of that kind. */

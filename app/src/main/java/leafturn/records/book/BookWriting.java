@@ -3,6 +3,7 @@ package leafturn.records.book;
 import java.time.Instant;
 import java.time.ZoneOffset;
 import java.time.temporal.ChronoUnit;
+import java.util.HashSet;
 import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Optional;
@@ -20,6 +21,12 @@ public final class BookWriting extends BookReading {
 
   private final String by;
   private final Instant now;
+
+  /** Kinds and ids that were found in the book; nothing ever leaves it. */
+  private final Set<String> there = new HashSet<>();
+
+  /** Places that were marked: once is enough for all that is written together. */
+  private final Set<String> raised = new HashSet<>();
 
   BookWriting(Handle handle, String by, Instant now) {
     super(handle);
@@ -47,19 +54,15 @@ public final class BookWriting extends BookReading {
    * @throws InputException when its address is taken or it belongs to nothing
    */
   public <C extends Content> Sheet<C> add(Kind<C> kind, String id, C content) {
-    List<Sheet<C>> versions = history(kind, id);
-    if (!versions.isEmpty()) {
-      Sheet<C> first = versions.get(versions.size() - 1);
-      if (first.content().equals(content)) {
+    Optional<Sheet<?>> taken = find(id);
+    if (taken.isPresent()) {
+      List<Sheet<C>> versions =
+          taken.get().kind().equals(kind) ? history(kind, id) : List.of();
+      if (!versions.isEmpty() && versions.get(versions.size() - 1).content().equals(content)) {
         return versions.get(0);
       }
-      throw new StaleSheetException(versions.get(0));
+      throw new StaleSheetException(taken.get());
     }
-    find(id)
-        .ifPresent(
-            other -> {
-              throw new StaleSheetException(other);
-            });
     checkPlace(id, content);
     Sheet<C> sheet = new Sheet<>(id, kind, 1, false, now, by, content);
     insert(sheet);
@@ -95,6 +98,9 @@ public final class BookWriting extends BookReading {
 
   /** Marks a place as changed, for writers of other things than sheets. */
   public void raise(String place) {
+    if (!raised.add(place)) {
+      return;
+    }
     handle().execute("update revision set number = number + 1 where place = ?", place);
   }
 
@@ -151,9 +157,13 @@ public final class BookWriting extends BookReading {
   }
 
   private void checkThere(String kind, @Nullable String id) {
-    if (id != null && find(id).filter(sheet -> sheet.kind().name().equals(kind)).isEmpty()) {
+    if (id == null || there.contains(kind + id)) {
+      return;
+    }
+    if (find(id).filter(sheet -> sheet.kind().name().equals(kind)).isEmpty()) {
       throw fault(kind, "there is no %s with this id in the book.".formatted(kind));
     }
+    there.add(kind + id);
   }
 
   private static InputException fault(String field, String sentence) {

@@ -13,7 +13,6 @@ import leafturn.records.Faults;
 import leafturn.records.book.BookReading;
 import leafturn.records.book.Sheet;
 import leafturn.records.exchange.Arrivals.NewSheet;
-import leafturn.records.sheet.Done;
 import leafturn.records.sheet.Kind;
 import leafturn.records.sheet.LawnSheet;
 import leafturn.records.sheet.LogSheet;
@@ -32,10 +31,11 @@ public final class LogImport {
   private final TableLook look;
   private final @Nullable String lawn;
   private final Lawns lawns;
-  private final Map<String, List<Sheet<LogSheet>>> logs = new HashMap<>();
+  private final Map<String, KnownLog> logs = new HashMap<>();
   private final Map<LogSheet, Integer> saidBefore = new HashMap<>();
   private final Map<LogSheet, Table.Row> firstRow = new HashMap<>();
   private final Set<String> ids = new HashSet<>();
+  private final Set<String> idsInBook;
   private final List<NewSheet<?>> sheets = new ArrayList<>();
 
   private LogImport(BookReading book, TableLook look, @Nullable String lawn) {
@@ -43,6 +43,7 @@ public final class LogImport {
     this.look = look;
     this.lawn = lawn;
     this.lawns = new Lawns(book);
+    this.idsInBook = book.ids();
   }
 
   /**
@@ -88,20 +89,20 @@ public final class LogImport {
   }
 
   private void entry(Table.Row row, String givenId, LogSheet entry) {
-    int times = saidBefore.merge(bare(entry), 1, Integer::sum);
-    Table.Row first = firstRow.putIfAbsent(bare(entry), row);
-    Optional<Sheet<?>> known = givenId.isEmpty() ? Optional.empty() : book.find(givenId);
+    int times = saidBefore.merge(KnownLog.bare(entry), 1, Integer::sum);
+    Table.Row first = firstRow.putIfAbsent(KnownLog.bare(entry), row);
+    Optional<Sheet<?>> known = find(givenId);
     if (known.isPresent()) {
       known(row, known.get(), entry);
       return;
     }
-    if (times <= inBook(entry)) {
+    if (times <= log(entry.lawn()).times(entry)) {
       look.alreadyThere++;
       return;
     }
     String id =
         givenId.isEmpty() ? Arrivals.idOf("log " + Kind.LOG.write(entry) + " " + times) : givenId;
-    Optional<Sheet<?>> imported = book.find(id);
+    Optional<Sheet<?>> imported = find(id);
     if (imported.isPresent()) {
       conflict(row, imported.get());
       return;
@@ -110,8 +111,12 @@ public final class LogImport {
     sheets.add(new NewSheet<>(Kind.LOG, id, entry, LogWords.of(entry)));
   }
 
+  private Optional<Sheet<?>> find(String id) {
+    return idsInBook.contains(id) ? book.find(id) : Optional.empty();
+  }
+
   private void known(Table.Row row, Sheet<?> sheet, LogSheet entry) {
-    if (sheet.content() instanceof LogSheet kept && saysTheSame(kept, entry)) {
+    if (sheet.content() instanceof LogSheet kept && KnownLog.saysTheSame(kept, entry)) {
       look.alreadyThere++;
     } else {
       conflict(row, sheet);
@@ -133,11 +138,8 @@ public final class LogImport {
               .formatted(look.table.place(first)));
       return;
     }
-    log(entry.lawn()).stream()
-        .filter(sheet -> !sheet.withdrawn())
-        .map(Sheet::content)
-        .filter(other -> other.day().equals(entry.day()) && other.what() == entry.what())
-        .findFirst()
+    log(entry.lawn())
+        .alike(entry)
         .ifPresent(
             other ->
                 look.remarks.add(
@@ -146,36 +148,7 @@ public final class LogImport {
                         .formatted(Choice.word(other.what()), LogWords.of(other))));
   }
 
-  private int inBook(LogSheet entry) {
-    return (int)
-        log(entry.lawn()).stream().filter(sheet -> saysTheSame(sheet.content(), entry)).count();
-  }
-
-  private static boolean saysTheSame(LogSheet kept, LogSheet entry) {
-    return bare(entry).equals(bare(kept));
-  }
-
-  /** What an entry says: photographs are in no table, and none of an element is 0 g/m2 of it. */
-  private static LogSheet bare(LogSheet entry) {
-    Done done = entry.done();
-    if (done instanceof Done.Fed fed) {
-      done =
-          new Done.Fed(
-              orNull(fed.fastNGPerM2()),
-              orNull(fed.slowNGPerM2()),
-              orNull(fed.pGPerM2()),
-              orNull(fed.kGPerM2()),
-              fed.product(),
-              fed.wateredIn());
-    }
-    return new LogSheet(entry.lawn(), entry.day(), entry.time(), done, entry.note(), List.of());
-  }
-
-  private static @Nullable Double orNull(@Nullable Double amount) {
-    return amount == null || amount == 0 ? null : amount;
-  }
-
-  private List<Sheet<LogSheet>> log(String of) {
-    return logs.computeIfAbsent(of, id -> book.everOfLawn(Kind.LOG, id));
+  private KnownLog log(String of) {
+    return logs.computeIfAbsent(of, id -> new KnownLog(book.everOfLawn(Kind.LOG, id)));
   }
 }
