@@ -48,6 +48,7 @@ public final class LoadRun {
   }
 
   private void load(int seconds, int requestsASecond) throws InterruptedException {
+    visitor.visit(Page.ROUND, ""); // so that all requests are one visitor's, with one cookie
     ExecutorService clients = Executors.newFixedThreadPool(MOST_AT_ONCE);
     long start = System.nanoTime();
     long pauseNanos = TimeUnit.SECONDS.toNanos(1) / requestsASecond;

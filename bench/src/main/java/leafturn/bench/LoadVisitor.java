@@ -1,6 +1,7 @@
 package leafturn.bench;
 
 import java.io.IOException;
+import java.net.CookieManager;
 import java.net.URI;
 import java.net.URLEncoder;
 import java.net.http.HttpClient;
@@ -27,7 +28,11 @@ final class LoadVisitor {
 
   private final URI address;
   private final HttpClient client =
-      HttpClient.newBuilder().followRedirects(Redirect.NEVER).connectTimeout(LONGEST).build();
+      HttpClient.newBuilder()
+          .cookieHandler(new CookieManager())
+          .followRedirects(Redirect.NEVER)
+          .connectTimeout(LONGEST)
+          .build();
   private final Queue<Entry> filled = new ConcurrentLinkedQueue<>();
 
   /** What can be asked for. */
@@ -59,7 +64,7 @@ final class LoadVisitor {
         case ROUND -> read("/", "gzip");
         case LAWN -> read("/lawns/" + lawn, "gzip");
         case LOG_FORM -> form("/lawns/" + lawn + "/log");
-        case LOG_ENTRY -> entry();
+        case LOG_ENTRY -> entry("/lawns/" + lawn + "/log");
       };
     } catch (IOException failure) {
       return new Answer(page + ": " + failure, 0);
@@ -88,10 +93,14 @@ final class LoadVisitor {
     return answer(path, 200, page);
   }
 
-  private Answer entry() throws IOException, InterruptedException {
+  private Answer entry(String path) throws IOException, InterruptedException {
     Entry entry = filled.poll();
     if (entry == null) {
-      return new Answer("no form of a log entry has arrived yet", 0);
+      Answer form = form(path);
+      entry = filled.poll();
+      if (entry == null) {
+        return new Answer("no form of a log entry: " + form.fault(), 0);
+      }
     }
     return answer(
         entry.path(),
