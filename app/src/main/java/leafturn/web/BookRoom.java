@@ -63,7 +63,13 @@ final class BookRoom implements Room {
     return new BookPage.Archive(
         String.valueOf(kept.file().getFileName()),
         moment(kept.madeAt()),
-        String.format(Locale.ROOT, "%.1f\u202fMB", kept.bytes() / BYTES_PER_MB));
+        size(kept.bytes()));
+  }
+
+  private static String size(long bytes) {
+    return bytes < BYTES_PER_MB
+        ? String.format(Locale.ROOT, "%d\u202fkB", (bytes + 999) / 1000)
+        : String.format(Locale.ROOT, "%.1f\u202fMB", bytes / BYTES_PER_MB);
   }
 
   private String moment(Instant at) {

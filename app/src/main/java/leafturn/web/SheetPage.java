@@ -83,9 +83,10 @@ public record SheetPage(
   }
 
   private static boolean changesAdvice(Sheet<?> sheet) {
-    return sheet.content() instanceof LogSheet log && log.forModel().isPresent()
-        || sheet.kind() == Kind.PROGRAMME
-        || sheet.kind() == Kind.LAWN;
+    return !sheet.withdrawn()
+        && (sheet.content() instanceof LogSheet log && log.forModel().isPresent()
+            || sheet.kind() == Kind.PROGRAMME
+            || sheet.kind() == Kind.LAWN);
   }
 
   private static <C extends Content> List<Version> versions(SheetDesk.Found<C> found, ZoneId zone) {

@@ -1,5 +1,6 @@
 package leafturn.reports.figure;
 
+import java.time.LocalDate;
 import java.util.ArrayList;
 import java.util.Collections;
 import java.util.EnumSet;
@@ -25,6 +26,7 @@ final class HeightPanel {
 
   private final SeasonFrame frame;
   private final double cutHeightMm;
+  private final LocalDate on;
   private final UnitWords units;
   private final Box plot;
   private final Scale mm;
@@ -33,6 +35,7 @@ final class HeightPanel {
   HeightPanel(SeasonFrame frame, Call call, double top) {
     this.frame = frame;
     cutHeightMm = call.today().cutHeightMm();
+    on = call.on();
     units = new UnitWords(call.units());
     double width = frame.rightPx() - frame.leftPx();
     plot = new Box(frame.leftPx(), top, width, frame.format().heightPanelPx);
@@ -118,7 +121,7 @@ final class HeightPanel {
   private void today(Svg svg) {
     double x = frame.x(frame.today().day());
     places.keepFree(List.of(new Point(x, 0), new Point(x, plot.bottom())));
-    String words = "today, " + DayWords.date(frame.today().day());
+    String words = lastDayName() + DayWords.date(frame.today().day());
     Label label = frame.label(new Point(x, 0), Label.Align.END, "strong", words);
     double baseline = frame.format().typePx;
     List<Point> beside = List.of(new Point(x - 5, baseline), new Point(x + 5, baseline));
@@ -127,6 +130,11 @@ final class HeightPanel {
       beside = List.of(new Point(x + 5, baseline));
     }
     places.place(label, beside).ifPresent(svg::words);
+  }
+
+  /** The days so far end last evening where today's weather is not known. */
+  private String lastDayName() {
+    return frame.today().day().equals(on) ? "today, " : "last evening, ";
   }
 
   private void mowings(Svg svg) {

@@ -36,6 +36,9 @@ final class FormDocument {
   private static final List<String> YES_OR_NO = List.of("true", "false");
   private static final Pattern NUMBER = Pattern.compile("[-+]?\\d{1,15}([.,]\\d{1,12})?");
 
+  /** One thousand and more to some, one and a fraction to others: asked for rather than guessed. */
+  private static final Pattern PERHAPS_THOUSANDS = Pattern.compile("[-+]?[1-9]\\d{0,2},\\d{3}");
+
   /** Finer than anything a person measures, and free of the noise of binary fractions. */
   private static final MathContext EXACT_ENOUGH = new MathContext(12);
 
@@ -140,7 +143,7 @@ final class FormDocument {
     if (before.isNumber() && typed(before, measure, units).equals(typed)) {
       return before;
     }
-    if (!NUMBER.matcher(typed).matches()) {
+    if (!NUMBER.matcher(typed).matches() || PERHAPS_THOUSANDS.matcher(typed).matches()) {
       return NODES.textNode(typed);
     }
     BigDecimal number = new BigDecimal(typed.replace(',', '.'));

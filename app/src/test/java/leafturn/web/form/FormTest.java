@@ -60,6 +60,14 @@ class FormTest {
   }
 
   @Test
+  void aCommaThatMayPartThousandsIsNotGuessed() {
+    Map<String, List<String>> typed =
+        Map.of("mowing.heightMm", List.of("1,240"), "heightsMm", List.of("0,125 76,5"));
+    String document = Form.sent(CUT, Units.METRIC, typed).document("programme").text();
+    assertThat(document).contains("\"heightMm\":\"1,240\"").contains("[0.125,76.5]");
+  }
+
+  @Test
   void aFormWritesNumbersListsAndParts() {
     Form form =
         Form.sent(
