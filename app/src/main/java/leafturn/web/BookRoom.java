@@ -61,9 +61,7 @@ final class BookRoom implements Room {
 
   private BookPage.Archive archive(ArchiveShelf.Kept kept) {
     return new BookPage.Archive(
-        String.valueOf(kept.file().getFileName()),
-        moment(kept.madeAt()),
-        size(kept.bytes()));
+        String.valueOf(kept.file().getFileName()), moment(kept.madeAt()), size(kept.bytes()));
   }
 
   private static String size(long bytes) {

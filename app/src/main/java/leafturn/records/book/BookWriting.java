@@ -56,8 +56,7 @@ public final class BookWriting extends BookReading {
   public <C extends Content> Sheet<C> add(Kind<C> kind, String id, C content) {
     Optional<Sheet<?>> taken = find(id);
     if (taken.isPresent()) {
-      List<Sheet<C>> versions =
-          taken.get().kind().equals(kind) ? history(kind, id) : List.of();
+      List<Sheet<C>> versions = taken.get().kind().equals(kind) ? history(kind, id) : List.of();
       if (!versions.isEmpty() && versions.get(versions.size() - 1).content().equals(content)) {
         return versions.get(0);
       }

@@ -6,20 +6,20 @@ import java.nio.charset.StandardCharsets;
 import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
+import leafturn.records.Choice;
 import leafturn.records.LogFile;
 import leafturn.records.SourceText;
 import leafturn.records.book.Sheet;
 import leafturn.records.sheet.AnySheet;
 import leafturn.records.sheet.Kind;
 import leafturn.records.sheet.LogSheet;
+import leafturn.records.sheet.What;
 import leafturn.records.table.Table;
 import leafturn.records.table.TableFile;
 import org.junit.jupiter.api.AfterEach;
 import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
-import leafturn.records.Choice;
-import leafturn.records.sheet.What;
 
 /** What goes out as a table comes in again as it was. */
 class LogTableTest {
