@@ -34,10 +34,12 @@ public final class Shelving {
     Instant now = clock.instant();
     makeFolder(shelf, now);
     Optional<ArchiveShelf.Kept> before = shelf.newest();
+    Optional<Manifest> held = before.flatMap(Shelving::whole);
     Path file = shelf.folder().resolve(ArchiveShelf.name(now));
     Manifest written = BookExport.write(book, file, clock);
-    if (before.isPresent() && !before.get().file().equals(file) && same(before.get(), written)) {
-      delete(file);
+    if (held.isPresent() && held.get().sameBookAs(written)) {
+      // Within one second the two have one name, and the new one has replaced its like.
+      before.filter(kept -> !kept.file().equals(file)).ifPresent(kept -> delete(file));
       return Optional.empty();
     }
     BookImport.check(file);
@@ -45,13 +47,12 @@ public final class Shelving {
     return Optional.of(file);
   }
 
-  /** True when an archive is whole and holds the same book. */
-  private static boolean same(ArchiveShelf.Kept kept, Manifest written) {
+  /** What an archive holds; empty for one that is not whole. */
+  private static Optional<Manifest> whole(ArchiveShelf.Kept kept) {
     try {
-      return BookImport.look(kept.file()).sameBookAs(written)
-          && BookImport.check(kept.file()).sameBookAs(written);
+      return Optional.of(BookImport.check(kept.file()));
     } catch (InputException e) {
-      return false;
+      return Optional.empty();
     }
   }
 

@@ -70,15 +70,20 @@ public final class Book implements AutoCloseable {
   }
 
   /**
-   * Reads from the book on one connection.
+   * Reads from the book on one connection. The function may run again on another one when a
+   * connection turns out to be lost, as all are after the database was started anew.
    *
    * @throws BookUnavailableException when the database cannot be reached
    */
   public <T> T read(Function<BookReading, T> reading) {
-    try {
-      return jdbi.inTransaction(handle -> reading.apply(new BookReading(handle)));
-    } catch (JdbiException e) {
-      throw BookFaults.notRead(place, e);
+    for (int tries = 1; ; tries++) {
+      try {
+        return jdbi.inTransaction(handle -> reading.apply(new BookReading(handle)));
+      } catch (JdbiException e) {
+        if (tries > MOST_CONNECTIONS || !BookFaults.connectionLost(e)) {
+          throw BookFaults.notRead(place, e);
+        }
+      }
     }
   }
 

@@ -1,8 +1,10 @@
 package leafturn.records.book;
 
 import java.io.IOException;
+import java.net.ConnectException;
 import java.nio.file.Path;
 import java.sql.SQLException;
+import java.sql.SQLTransientConnectionException;
 import java.util.Objects;
 import java.util.Set;
 import java.util.stream.Stream;
@@ -100,6 +102,24 @@ final class BookFaults {
   static boolean passing(Exception cause) {
     SQLException sql = sqlOf(cause);
     return sql != null && sql.getSQLState() != null && PASSING.contains(sql.getSQLState());
+  }
+
+  /** True when a connection that was open broke; another one may be whole. */
+  static boolean connectionLost(Exception cause) {
+    SQLException sql = sqlOf(cause);
+    String state = sql == null || sql.getSQLState() == null ? "" : sql.getSQLState();
+    boolean broken = state.startsWith("08") || state.startsWith("57P");
+    return broken && !neverOpened(cause);
+  }
+
+  /** True when no connection could be opened at all, so that trying again at once is no use. */
+  private static boolean neverOpened(Throwable cause) {
+    for (Throwable at = cause; at != null; at = at.getCause()) {
+      if (at instanceof SQLTransientConnectionException || at instanceof ConnectException) {
+        return true;
+      }
+    }
+    return false;
   }
 
   private static Reason reason(BookPlace place, Exception cause) {
