@@ -79,7 +79,7 @@ class PagesTest {
       }
     }
     List<String> further = new ArrayList<>(lawns.subList(1, lawns.size()));
-    further.add("/sources");
+    further.addAll(List.of("/sources", "/weather", "/weather/new", "/import"));
     for (String path : further) {
       pairs.add(Arguments.of(path, Window.PHONE));
       pairs.add(Arguments.of(path, Window.DESK_DARK));
