@@ -4,16 +4,20 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import leafturn.quantity.Units;
+import leafturn.records.Choice;
 import leafturn.records.book.BookReading;
 import leafturn.records.book.Sheet;
 import leafturn.records.people.Visitor;
+import leafturn.records.sheet.Determination;
 import leafturn.records.sheet.Kind;
 import leafturn.records.sheet.LogSheet;
 import leafturn.records.sheet.Readings;
 import leafturn.records.sheet.SoilTestSheet;
 import leafturn.records.sheet.ThatchSheet;
+import leafturn.records.sheet.VisitSheet;
 import leafturn.reports.DayWords;
 import leafturn.reports.LogEntryWords;
+import leafturn.reports.QuantityWords;
 import leafturn.reports.UnitWords;
 
 /**
@@ -23,8 +27,10 @@ import leafturn.reports.UnitWords;
  * @param earlier how many entries there are before these
  * @param thatch the latest measurement of its thatch in words; empty without one
  * @param soilTest the latest soil test in words; empty without one
+ * @param visit the height measured on the latest visit, in words; empty without one
  */
-public record LawnLog(List<Entry> latest, int earlier, String thatch, String soilTest) {
+public record LawnLog(
+    List<Entry> latest, int earlier, String thatch, String soilTest, String visit) {
   private static final int SHOWN = 12;
 
   /**
@@ -77,7 +83,8 @@ public record LawnLog(List<Entry> latest, int earlier, String thatch, String soi
         latest,
         first,
         last(reading.ofLawn(Kind.THATCH, lawn)).map(sheet -> thatch(sheet, units)).orElse(""),
-        last(reading.ofLawn(Kind.SOIL_TEST, lawn)).map(LawnLog::soilTest).orElse(""));
+        last(reading.ofLawn(Kind.SOIL_TEST, lawn)).map(LawnLog::soilTest).orElse(""),
+        last(reading.ofLawn(Kind.VISIT, lawn)).map(sheet -> visit(sheet, units)).orElse(""));
   }
 
   private static Entry entry(Sheet<LogSheet> sheet, Units units) {
@@ -110,12 +117,35 @@ public record LawnLog(List<Entry> latest, int earlier, String thatch, String soi
             plugs == 1 ? "plug" : "plugs");
   }
 
+  private static String visit(Sheet<VisitSheet> sheet, Units units) {
+    VisitSheet visit = sheet.content();
+    return visit.heightsMm().isEmpty()
+        ? ""
+        : "%s on %s, the mean of %d"
+            .formatted(
+                new UnitWords(units).height(Readings.mean(visit.heightsMm()).orElse(0)),
+                DayWords.dayAndYear(visit.day()),
+                visit.heightsMm().size());
+  }
+
   private static String soilTest(Sheet<SoilTestSheet> sheet) {
     SoilTestSheet test = sheet.content();
-    return "%s on %s%s"
-        .formatted(
-            test.laboratory(),
-            DayWords.dayAndYear(test.day()),
-            test.extractant() == null ? "" : ", " + test.extractant());
+    List<String> words = new ArrayList<>();
+    for (Determination found : test.determinations()) {
+      String unit = found.unit().word();
+      words.add(
+          Choice.word(found.analyte())
+              + " "
+              + (found.belowDetectionLimit()
+                  ? "below the detection limit"
+                  : QuantityWords.plain(found.value() == null ? 0 : found.value())
+                      + QuantityWords.THIN
+                      + unit));
+    }
+    words.add(test.laboratory() + " on " + DayWords.dayAndYear(test.day()));
+    if (test.extractant() != null) {
+      words.add(test.extractant());
+    }
+    return String.join(", ", words);
   }
 }

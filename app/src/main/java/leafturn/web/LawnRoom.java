@@ -5,6 +5,7 @@ import java.util.Map;
 import leafturn.advice.call.LawnOnRound;
 import leafturn.advice.call.LawnWithoutCall;
 import leafturn.advice.call.RoundOfLawns;
+import leafturn.records.round.PlacedLawn;
 import leafturn.records.round.Register;
 
 /** The lawns: all of them, and the call of each. */
@@ -42,10 +43,19 @@ final class LawnRoom implements Room {
   private void called(Context context, RoundOfLawns round, LawnOnRound lawn) {
     String title = lawn.lawnName() + ", " + lawn.propertyName();
     boolean wholeLog = context.queryParam("log") != null;
-    String id = desk.rounds().register().lawn(lawn.slug()).orElseThrow().lawn().id();
+    PlacedLawn placed = desk.rounds().register().lawn(lawn.slug()).orElseThrow(Refusal::notFound);
+    String id = placed.lawn().id();
     LawnLog log =
         desk.book().read(reading -> LawnLog.of(reading, id, Guest.visitor(context), wholeLog));
-    desk.show(context, "lawn.jte", title, round, Map.of("page", new LawnPage(lawn), "log", log));
+    Map<String, Object> content =
+        Map.of(
+            "page",
+            new LawnPage(lawn),
+            "log",
+            log,
+            "property",
+            placed.property().content().address());
+    desk.show(context, "lawn.jte", title, round, content);
   }
 
   private void withoutCall(Context context, RoundOfLawns round, String address) {

@@ -111,8 +111,11 @@ final class RulesRoom implements Room {
       if (step.equals("standard")) {
         unset(visitor, entry, basedOn(context));
       } else {
-        RuleSheet set = Kind.RULE.read(form.document("rule"));
-        if (!step.equals("save")) {
+        boolean looking = !step.equals("save");
+        // Whoever only looks need not say why yet.
+        Form read = looking && form.value("reason").isEmpty() ? form.with("reason", "-") : form;
+        RuleSheet set = Kind.RULE.read(read.document("rule"));
+        if (looking) {
           show(context, entry, form, changes(visitor, set));
           return;
         }

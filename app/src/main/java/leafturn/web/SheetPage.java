@@ -11,6 +11,8 @@ import leafturn.records.sheet.Content;
 import leafturn.records.sheet.Kind;
 import leafturn.records.sheet.LawnSheet;
 import leafturn.records.sheet.LogSheet;
+import leafturn.records.sheet.PhotographSheet;
+import leafturn.records.sheet.VisitSheet;
 import leafturn.web.sheet.Change;
 import leafturn.web.sheet.Line;
 import leafturn.web.sheet.SheetForm;
@@ -33,6 +35,7 @@ import org.jspecify.annotations.Nullable;
  * @param versions all versions, the latest first
  * @param mayChange whether this reader may change it
  * @param changesAdvice whether today's advice rests on it
+ * @param photographs ids of the photographs that belong to it, or its own where it is one
  */
 public record SheetPage(
     String id,
@@ -47,7 +50,8 @@ public record SheetPage(
     Units units,
     List<Version> versions,
     boolean mayChange,
-    boolean changesAdvice) {
+    boolean changesAdvice,
+    List<String> photographs) {
   /**
    * What became of a sheet once.
    *
@@ -72,7 +76,20 @@ public record SheetPage(
         found.setting().units(),
         versions(found, found.place().zone(otherZone)),
         found.mayChange(),
-        changesAdvice(sheet));
+        changesAdvice(sheet),
+        photographs(sheet));
+  }
+
+  private static List<String> photographs(Sheet<?> sheet) {
+    if (sheet.content() instanceof PhotographSheet) {
+      return List.of(sheet.id());
+    }
+    if (sheet.content() instanceof LogSheet entry) {
+      return entry.photographs();
+    }
+    return sheet.content() instanceof VisitSheet visit
+        ? visit.photographs().stream().map(VisitSheet.FixedPoint::photograph).toList()
+        : List.of();
   }
 
   private static @Nullable Outline outline(Content content) {

@@ -54,7 +54,7 @@ class CalendarRoomTest {
     assertThat(calendar.headers().firstValue("Cache-Control")).contains("private, no-store");
     assertThat(calendar.body().replace("\r\n ", ""))
         .startsWith("BEGIN:VCALENDAR")
-        .contains("SUMMARY:Back lawn\\, Linden House: mow by today");
+        .contains("SUMMARY:Back lawn\\, Linden House: mow by this day");
   }
 
   @Test

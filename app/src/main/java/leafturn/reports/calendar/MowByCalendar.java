@@ -49,9 +49,7 @@ public final class MowByCalendar {
 
   private static String summary(LawnOnRound lawn) {
     String what =
-        lawn.call().choice() == Choice.LEAVE_ALONE
-            ? "a third would come off by today"
-            : "mow by today";
+        lawn.call().choice() == Choice.LEAVE_ALONE ? "a third would come off" : "mow by this day";
     return lawn.lawnName() + ", " + lawn.propertyName() + ": " + what;
   }
 

@@ -83,8 +83,8 @@ public final class LawnForm extends SheetForm<LawnSheet> {
     List<Choice> textures = SoilTextures.names().stream().map(Choice::of).toList();
     return new Group(
         "Its soil",
-        "What a soil test found wins over what stands in for it. Left empty: the value of the"
-            + " texture, or the model's own; the lawn's page says which.",
+        "Enter what a soil test found here, too: the model starts from these figures. Left empty:"
+            + " the value of the texture, or the model's own; the lawn's page says which.",
         List.of(
             Field.oneOf("soil.texture", "Texture", textures)
                 .hint("Sand falls apart in the hand, clay rolls into a ribbon. Left empty: loam."),

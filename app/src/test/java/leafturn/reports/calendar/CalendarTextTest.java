@@ -161,7 +161,7 @@ class CalendarTextTest {
         sequence,
         MADE_AT,
         LocalDate.of(2015, 6, 3),
-        "South lawn, Sallow House: mow by today",
+        "South lawn, Sallow House: mow by this day",
         "Mow tomorrow; return the clippings.\nA third would come off by 3 June.");
   }
 
