@@ -75,8 +75,8 @@ public final class LawnForm extends SheetForm<LawnSheet> {
                 .hint("Left empty: that of the outline. Without either no bags and minutes."),
             Field.number("slopePercent", "Fall of the ground", "%")
                 .hint("Left empty: not told. 10 % is 1 m down in 10 m."),
-            Field.number("shadeFraction", "Share of the light taken by shade", "from 0 to 0.9")
-                .hint("Left empty: none, full sun. Half shade is about 0.5.")));
+            Field.number("shadeFraction", "Share of the light taken by shade", "")
+                .hint("From 0 to 0.9; half shade is about 0.5. Left empty: none, full sun.")));
   }
 
   private static Group soil() {
@@ -101,7 +101,8 @@ public final class LawnForm extends SheetForm<LawnSheet> {
                 .hint("Wilting point."),
             Field.number("soil.saturation", "Water when every pore is full", "m³/m³")
                 .hint("Saturation."),
-            Field.number("soil.curveNumber", "Curve number for runoff", "30 to 100")));
+            Field.number("soil.curveNumber", "Curve number for runoff", "")
+                .hint("From 30, all soaks in, to 100, all runs off.")));
   }
 
   private static Group mower() {

@@ -56,8 +56,8 @@ final class LogForm extends SheetForm<LogSheet> {
 
   private static List<Field> mown() {
     return List.of(
-        Field.number("returnedShare", "Share of the clippings returned", "from 0 to 1")
-            .hint("1: all returned; 0: all collected.")
+        Field.number("returnedShare", "Share of the clippings returned", "")
+            .hint("From 0, all collected, to 1, all returned.")
             .needed(),
         Field.number("heightAfterMm", "Cut to", Measure.HEIGHT)
             .hint("Left empty: the programme's cut height."),

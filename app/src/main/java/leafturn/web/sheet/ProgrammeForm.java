@@ -32,8 +32,9 @@ final class ProgrammeForm extends SheetForm<ProgrammeSheet> {
     groups.add(
         new Group(
             "Its feeding",
-            "Every year on the same days, as elements: a product's label tells shares of P2O5 and"
-                + " K2O, of which 44 % is P and 83 % is K. A row left empty is no feed.",
+            "Every year on the same days, each with its month and day, for instance 05-20, and as"
+                + " elements: a label tells shares of P2O5 and K2O, of which 44 % is P and 83 % K."
+                + " A row left empty is no feed.",
             List.of()));
     JsonNode feeding = Rows.parsed(document).path("feeding");
     groups.addAll(
@@ -75,8 +76,8 @@ final class ProgrammeForm extends SheetForm<ProgrammeSheet> {
                 .hint(MONTH_DAY + " Left empty: 03-16, the model's default."),
             Field.text("mowing.to", "Last day of mowing in a year")
                 .hint(MONTH_DAY + " Left empty: 12-11, the model's default."),
-            Field.number("mowing.clippings.returnedShare", shareLabel(units), "from 0 to 1")
-                .hint("1: all of them; 0: none. Left empty: all, the model's default.")));
+            Field.number("mowing.clippings.returnedShare", shareLabel(units), "")
+                .hint("From 0, none, to 1, all of them. Left empty: all, the model's default.")));
   }
 
   private static String shareLabel(Units units) {
@@ -88,7 +89,7 @@ final class ProgrammeForm extends SheetForm<ProgrammeSheet> {
     Field day =
         byDayOfYear
             ? Field.number(at + "dayOfYear", "Day of the year", "")
-            : Field.text(at + "on", "Day").hint(number == 0 ? MONTH_DAY : "");
+            : Field.text(at + "on", "Day");
     return Group.row(
         "Feed " + (number + 1),
         day,
@@ -104,8 +105,8 @@ final class ProgrammeForm extends SheetForm<ProgrammeSheet> {
         "",
         List.of(
             Field.number(
-                    "irrigation.shareOfDemand", "Share of its water need given", "from 0 to 1.5")
-                .hint("Left empty: none is given. 1: all that it would use."),
+                    "irrigation.shareOfDemand", "Share of its water need given", "")
+                .hint("From 0 to 1.5; 1: all that it would use. Left empty: none is given."),
             Field.text("mownBy", "Mown by"),
             Field.someOf("mowingDays", "Days on which they can mow", days()).hint("None: any day."),
             Field.numbers("deckHeightsMm", "Heights the deck can be set to", Measure.HEIGHT)

@@ -14,7 +14,7 @@ final class RuleForm extends SheetForm<RuleSheet> {
   @Override
   public FormShape shape(Setting setting, String document) {
     return FormShape.of(
-        Field.number("threshold", "Threshold", "in the rule's unit").needed(),
+        Field.number("threshold", "Threshold", "the rule's unit").needed(),
         Field.text("reason", "Why it was set").needed());
   }
 

@@ -124,9 +124,8 @@ public final class SheetLines {
 
   private String withUnit(String number, Field field) {
     String unit = field.unit(setting.units());
-    // Units such as "from 0 to 1" tell how to enter a number and say nothing of what stands there.
-    boolean real = unit.length() > 0 && !unit.startsWith("from ") && !unit.contains(" to ");
-    return real ? number + QuantityWords.THIN + unit.replaceFirst(",.*", "") : number;
+    // What follows a comma tells how to enter the number.
+    return unit.isEmpty() ? number : number + QuantityWords.THIN + unit.replaceFirst(",.*", "");
   }
 
   private static String choice(Field field, String value) {

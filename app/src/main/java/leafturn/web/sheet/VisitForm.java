@@ -57,10 +57,10 @@ final class VisitForm extends SheetForm<VisitSheet> {
         "Point count",
         "How many points of a frame or a walk fell on what; a hundred or so tell something.",
         List.of(
-            Field.number("cover.grass", "On grass", "points"),
-            Field.number("cover.weed", "On weeds", "points"),
-            Field.number("cover.moss", "On moss", "points"),
-            Field.number("cover.bare", "On bare ground", "points")),
+            Field.number("cover.grass", "On grass", ""),
+            Field.number("cover.weed", "On weeds", ""),
+            Field.number("cover.moss", "On moss", ""),
+            Field.number("cover.bare", "On bare ground", "")),
         true);
   }
 
