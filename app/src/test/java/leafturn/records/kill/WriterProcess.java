@@ -4,6 +4,7 @@ import java.io.BufferedReader;
 import java.io.IOException;
 import java.nio.charset.StandardCharsets;
 import java.nio.file.Path;
+import java.time.Duration;
 import java.util.ArrayList;
 import java.util.HashMap;
 import java.util.List;
@@ -17,6 +18,8 @@ import leafturn.records.sheet.LogSheet;
 
 /** A {@link DiligentWriter} in a process of its own, and what it was told. */
 final class WriterProcess {
+  private static final Duration LONGEST_START = Duration.ofMinutes(5);
+
   private final Process process;
   private final BufferedReader output;
   private final List<String> told = new ArrayList<>();
@@ -35,7 +38,7 @@ final class WriterProcess {
    * @param limit shell command that limits it, for instance {@code ulimit -f 100}, or "true"
    */
   static WriterProcess start(String place, String lawn, long seed, String limit)
-      throws IOException {
+      throws IOException, InterruptedException {
     List<String> java =
         List.of(
             Path.of(System.getProperty("java.home"), "bin", "java").toString(),
@@ -54,11 +57,21 @@ final class WriterProcess {
     WriterProcess writer =
         new WriterProcess(
             new ProcessBuilder(command).redirectError(ProcessBuilder.Redirect.INHERIT).start());
-    String first = writer.output.readLine();
+    String first = writer.firstLine();
     if (!DiligentWriter.READY.equals(first)) {
+      writer.process.toHandle().destroyForcibly();
       throw new IllegalStateException("the writer did not begin, but said: " + first);
     }
     return writer;
+  }
+
+  /** The first line, waited for as long as a slow machine may need. */
+  private String firstLine() throws IOException, InterruptedException {
+    long end = System.nanoTime() + LONGEST_START.toNanos();
+    while (!output.ready() && process.isAlive() && System.nanoTime() < end) {
+      TimeUnit.MILLISECONDS.sleep(10);
+    }
+    return output.ready() ? output.readLine() : "nothing";
   }
 
   /** Kills it as {@code kill -9} does, and reads what it still had to say. */
