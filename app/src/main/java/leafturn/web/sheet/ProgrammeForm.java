@@ -104,8 +104,7 @@ final class ProgrammeForm extends SheetForm<ProgrammeSheet> {
         "Water, and who mows",
         "",
         List.of(
-            Field.number(
-                    "irrigation.shareOfDemand", "Share of its water need given", "")
+            Field.number("irrigation.shareOfDemand", "Share of its water need given", "")
                 .hint("From 0 to 1.5; 1: all that it would use. Left empty: none is given."),
             Field.text("mownBy", "Mown by"),
             Field.someOf("mowingDays", "Days on which they can mow", days()).hint("None: any day."),
