@@ -80,7 +80,7 @@ public final class MowingCall {
     double leastGrowthMm = today.equations().parameters().get("mincut");
     CallRules own =
         asked.rules().unlessSet(CallRule.LEAST_GROWTH, leastGrowthMm, "the lawn's own mincut");
-    MowingCall call = new MowingCall(lawn, today, toCome, new Asked(on, own, asked.units()));
+    MowingCall call = new MowingCall(lawn, today, toCome, asked.with(own));
     call.notes.log(log, climate.weather(), on);
     call.notes.corrections(today.corrections());
     call.notes.weather(lawn, today, climate, toCome);

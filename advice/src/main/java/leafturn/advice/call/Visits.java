@@ -1,0 +1,41 @@
+package leafturn.advice.call;
+
+import java.time.DayOfWeek;
+import java.time.LocalDate;
+import java.util.Set;
+
+/**
+ * The days on which whoever mows can come: days of the week and dates together; any day when
+ * neither is given.
+ *
+ * @param weekdays days of the week
+ * @param dates single days
+ */
+public record Visits(Set<DayOfWeek> weekdays, Set<LocalDate> dates) {
+  /** Whoever mows can come on any day. */
+  public static final Visits ANY_DAY = new Visits(Set.of(), Set.of());
+
+  public Visits {
+    weekdays = Set.copyOf(weekdays);
+    dates = Set.copyOf(dates);
+  }
+
+  /** Visits on some days of the week. */
+  public static Visits every(DayOfWeek... weekdays) {
+    return new Visits(Set.of(weekdays), Set.of());
+  }
+
+  /** Visits on single days. */
+  public static Visits on(LocalDate... dates) {
+    return new Visits(Set.of(), Set.of(dates));
+  }
+
+  public boolean anyDay() {
+    return weekdays.isEmpty() && dates.isEmpty();
+  }
+
+  /** True when whoever mows can come on a day. */
+  public boolean possible(LocalDate day) {
+    return anyDay() || weekdays.contains(day.getDayOfWeek()) || dates.contains(day);
+  }
+}

@@ -1,0 +1,37 @@
+package leafturn.advice.call;
+
+import java.time.DayOfWeek;
+import java.time.LocalDate;
+import java.time.LocalTime;
+import java.util.Set;
+import org.jspecify.annotations.Nullable;
+
+/**
+ * When the local rules let a lawn be watered.
+ *
+ * @param banned true when they do not at all
+ * @param weekdays days of the week on which they do; every day when empty
+ * @param from first hour of those days, or null for any
+ * @param to last hour, which may lie past midnight, or null for any
+ */
+public record WateringLimits(
+    boolean banned, Set<DayOfWeek> weekdays, @Nullable LocalTime from, @Nullable LocalTime to) {
+  /** No limits known. */
+  public static final WateringLimits NONE = new WateringLimits(false, Set.of(), null, null);
+
+  /** No watering at all. */
+  public static final WateringLimits BAN = new WateringLimits(true, Set.of(), null, null);
+
+  public WateringLimits {
+    weekdays = Set.copyOf(weekdays);
+    if ((from == null) != (to == null)) {
+      throw new IllegalArgumentException(
+          "hours of watering need their first and their last, but got " + from + " and " + to);
+    }
+  }
+
+  /** True when watering is allowed on a day. */
+  public boolean allowed(LocalDate day) {
+    return !banned && (weekdays.isEmpty() || weekdays.contains(day.getDayOfWeek()));
+  }
+}
