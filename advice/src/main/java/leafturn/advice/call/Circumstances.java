@@ -75,14 +75,7 @@ public record Circumstances(
 
   public Circumstances withFallenLeaves(FallenLeaves other) {
     return new Circumstances(
-        sightings,
-        treatments,
-        dryFeed,
-        Optional.of(other),
-        place,
-        visits,
-        wateringLimits,
-        wishes);
+        sightings, treatments, dryFeed, Optional.of(other), place, visits, wateringLimits, wishes);
   }
 
   public Circumstances withPlace(Place other) {
