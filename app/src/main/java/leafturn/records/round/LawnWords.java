@@ -58,6 +58,9 @@ final class LawnWords {
     if (entry instanceof LogEntry.Mown mown) {
       return "Mown on " + date + ", " + fate(mown.returnedShare());
     }
+    if (entry instanceof LogEntry.Measured) {
+      return "Measured on " + date;
+    }
     return (entry instanceof LogEntry.Fed ? "Fed on " : "Watered on ") + date;
   }
 

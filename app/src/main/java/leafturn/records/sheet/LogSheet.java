@@ -87,10 +87,13 @@ public record LogSheet(
       return new Done.Fed(
           fed.fastNGPerM2(), fed.slowNGPerM2(), fed.pGPerM2(), fed.kGPerM2(), null, null);
     }
+    if (entry instanceof LogEntry.Measured measured) {
+      return new Done.Observed(List.of(), measured.heightMm());
+    }
     return new Done.Watered(((LogEntry.Watered) entry).waterMm());
   }
 
-  /** What the model takes of it: mowing, fertiliser and water; nothing of all else. */
+  /** What the model takes of it: mowing, fertiliser, water and measured heights. */
   public Optional<LogEntry> forModel() {
     if (done instanceof Done.Mown mown) {
       return Optional.of(
@@ -108,6 +111,9 @@ public record LogSheet(
               orNone(fed.slowNGPerM2()),
               orNone(fed.pGPerM2()),
               orNone(fed.kGPerM2())));
+    }
+    if (done instanceof Done.Observed seen && seen.heightMm() != null) {
+      return Optional.of(new LogEntry.Measured(day, seen.heightMm()));
     }
     return done instanceof Done.Watered watered
         ? Optional.of(new LogEntry.Watered(day, watered.waterMm()))

@@ -35,4 +35,17 @@ public sealed interface LogEntry {
 
   /** Watering by hand or sprinkler, mm. */
   record Watered(LocalDate day, double waterMm) implements LogEntry {}
+
+  /**
+   * Grass height measured without mowing.
+   *
+   * @param heightMm measured grass height, mm, positive
+   */
+  record Measured(LocalDate day, double heightMm) implements LogEntry {
+    public Measured {
+      if (!(heightMm > 0)) {
+        throw new IllegalArgumentException("a measured height must be positive, but is " + heightMm);
+      }
+    }
+  }
 }

@@ -7,6 +7,7 @@ import java.util.List;
 import java.util.Map;
 import leafturn.model.Flows;
 import leafturn.model.lawn.LogEntry.Fed;
+import leafturn.model.lawn.LogEntry.Measured;
 import leafturn.model.lawn.LogEntry.Mown;
 import leafturn.model.lawn.LogEntry.Watered;
 import org.jspecify.annotations.Nullable;
@@ -71,6 +72,8 @@ public final class LogKeeper implements Keeper {
     for (LogEntry entry : entries.getOrDefault(today, List.of())) {
       if (entry instanceof Mown mown) {
         mow(run, mown);
+      } else if (entry instanceof Measured measured) {
+        measure(run, measured.day(), measured.heightMm());
       }
     }
   }
@@ -90,6 +93,8 @@ public final class LogKeeper implements Keeper {
       } else if (entry instanceof Mown cut) {
         mow(run, cut);
         mown = true;
+      } else if (entry instanceof Measured measured) {
+        measure(run, measured.day(), measured.heightMm());
       }
     }
     return mown;
@@ -101,16 +106,19 @@ public final class LogKeeper implements Keeper {
 
   private void mow(LawnRun run, Mown mown) {
     if (!Double.isNaN(mown.heightBeforeMm())) {
-      double modelMm = run.heightMm();
-      double before = run.flow(Flows.CORRECTION_N);
-      run.correctHeight(mown.heightBeforeMm());
-      corrections.add(
-          new Correction(
-              mown.day(), modelMm, mown.heightBeforeMm(), run.flow(Flows.CORRECTION_N) - before));
+      measure(run, mown.day(), mown.heightBeforeMm());
     }
     run.cut(
         Double.isNaN(mown.heightAfterMm()) ? cutHeightMm : mown.heightAfterMm(),
         mown.returnedShare());
+  }
+
+  private void measure(LawnRun run, LocalDate day, double heightMm) {
+    double modelMm = run.heightMm();
+    double before = run.flow(Flows.CORRECTION_N);
+    run.correctHeight(heightMm);
+    corrections.add(
+        new Correction(day, modelMm, heightMm, run.flow(Flows.CORRECTION_N) - before));
   }
 
   private boolean beforeLog(LocalDate today) {
