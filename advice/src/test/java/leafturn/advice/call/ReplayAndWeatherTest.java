@@ -211,8 +211,7 @@ class ReplayAndWeatherTest {
     LocalDate on = LocalDate.of(2015, 5, 20);
     List<LogEntry> log =
         List.of(
-            new LogEntry.Mown(on.minusDays(4), Double.NaN, 76, 1),
-            new LogEntry.Measured(on, 93));
+            new LogEntry.Mown(on.minusDays(4), Double.NaN, 76, 1), new LogEntry.Measured(on, 93));
     Call call = MowingCall.of(CallExamples.fescue(), CallExamples.newYork(), log, on);
     assertThat(call.today().heightMm()).isCloseTo(93, within(1e-9));
     assertThat(call.today().lastMown()).isEqualTo(on.minusDays(4));

@@ -44,7 +44,8 @@ public sealed interface LogEntry {
   record Measured(LocalDate day, double heightMm) implements LogEntry {
     public Measured {
       if (!(heightMm > 0)) {
-        throw new IllegalArgumentException("a measured height must be positive, but is " + heightMm);
+        throw new IllegalArgumentException(
+            "a measured height must be positive, but is " + heightMm);
       }
     }
   }

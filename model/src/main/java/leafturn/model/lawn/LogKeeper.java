@@ -117,8 +117,7 @@ public final class LogKeeper implements Keeper {
     double modelMm = run.heightMm();
     double before = run.flow(Flows.CORRECTION_N);
     run.correctHeight(heightMm);
-    corrections.add(
-        new Correction(day, modelMm, heightMm, run.flow(Flows.CORRECTION_N) - before));
+    corrections.add(new Correction(day, modelMm, heightMm, run.flow(Flows.CORRECTION_N) - before));
   }
 
   private boolean beforeLog(LocalDate today) {
