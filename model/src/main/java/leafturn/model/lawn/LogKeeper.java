@@ -29,7 +29,7 @@ public final class LogKeeper implements Keeper {
       LocalDate day, double modelMm, double measuredMm, double nitrogenGPerM2) {}
 
   private final ProgrammeKeeper programme;
-  private final double cutHeightMm;
+  private final CutHeights cutHeights;
   private final Map<LocalDate, List<LogEntry>> entries = new HashMap<>();
   private final @Nullable LocalDate firstEntry;
   private final boolean feedingLogged;
@@ -42,7 +42,7 @@ public final class LogKeeper implements Keeper {
    */
   public LogKeeper(Lawn lawn, LawnEquations equations, List<LogEntry> log) {
     this.programme = new ProgrammeKeeper(lawn.programme(), equations);
-    this.cutHeightMm = lawn.programme().mowing().heightMm();
+    this.cutHeights = lawn.programme().mowing().heights();
     log.forEach(entry -> entries.computeIfAbsent(entry.day(), day -> new ArrayList<>()).add(entry));
     this.firstEntry = log.stream().map(LogEntry::day).min(LocalDate::compareTo).orElse(null);
     this.feedingLogged = log.stream().anyMatch(Fed.class::isInstance);
@@ -53,6 +53,8 @@ public final class LogKeeper implements Keeper {
     LocalDate today = run.terms().date(run.day());
     if (!feedingLogged || beforeLog(today)) {
       programme.morning(run);
+    } else {
+      programme.turnHeight(run);
     }
     for (LogEntry entry : entries.getOrDefault(today, List.of())) {
       if (entry instanceof Fed fed) {
@@ -109,7 +111,7 @@ public final class LogKeeper implements Keeper {
       measure(run, mown.day(), mown.heightBeforeMm());
     }
     run.cut(
-        Double.isNaN(mown.heightAfterMm()) ? cutHeightMm : mown.heightAfterMm(),
+        Double.isNaN(mown.heightAfterMm()) ? cutHeights.on(mown.day()) : mown.heightAfterMm(),
         mown.returnedShare());
   }
 

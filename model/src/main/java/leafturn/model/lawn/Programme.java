@@ -17,18 +17,41 @@ public record Programme(Mowing mowing, List<Feeding> feedings, double irrigation
   }
 
   /**
-   * @param heightMm cut height, mm, 3 to 200
+   * @param heights cut heights through the year
    * @param everyDays interval between cuts, days, 1 to 366; 0 stands for the one-third rule
    * @param from first day of the mowing season
    * @param to last day; before {@code from} when the season goes over the new year
-   * @param returnedShare share of the clippings returned to the turf, 0 to 1
+   * @param clippings what becomes of the clippings
    */
   public record Mowing(
-      double heightMm, int everyDays, CalendarDay from, CalendarDay to, double returnedShare) {
+      CutHeights heights,
+      int everyDays,
+      CalendarDay from,
+      CalendarDay to,
+      ReturnPractice clippings) {
     public Mowing {
-      within("mowing.heightMm", heightMm, 3, 200);
       within("mowing.trigger.everyDays", everyDays, 0, 366);
-      within("mowing.clippings.returnedShare", returnedShare, 0, 1);
+    }
+
+    /** One height all year, and one share of the clippings returned at every mowing. */
+    public Mowing(
+        double heightMm, int everyDays, CalendarDay from, CalendarDay to, double returnedShare) {
+      this(
+          CutHeights.always(heightMm),
+          everyDays,
+          from,
+          to,
+          ReturnPractice.always(returnedShare));
+    }
+
+    /** Cut height of every month without one of its own, mm. */
+    public double heightMm() {
+      return heights.usualMm();
+    }
+
+    /** Share of the clippings returned where no rule decides at the mowing, 0 to 1. */
+    public double returnedShare() {
+      return clippings.share();
     }
 
     /** True when a cut is due as soon as it would take a third of the height. */

@@ -1,6 +1,7 @@
 package leafturn.model.lawn;
 
 import java.util.List;
+import leafturn.model.Stores;
 import leafturn.model.lawn.Programme.Feeding;
 
 /** Keeps a lawn by its programme: feeds on set days, mows by rule within the mowing season. */
@@ -11,6 +12,9 @@ public final class ProgrammeKeeper implements Keeper {
   private final List<Feeding> feedings;
   private final int[] feedingDays;
   private final double leastGrowthMm;
+  private final ReturnRule returnRule;
+  private final boolean heightsVary;
+  private double[] heightsMm = {};
   private int year = Integer.MIN_VALUE;
   private int seasonFrom;
   private int seasonTo;
@@ -20,6 +24,15 @@ public final class ProgrammeKeeper implements Keeper {
    * @param equations of the lawn, for the least growth worth a mowing
    */
   public ProgrammeKeeper(Programme programme, LawnEquations equations) {
+    this(programme, equations, (run, toHeightMm) -> programme.mowing().returnedShare());
+  }
+
+  /**
+   * @param returnRule decides what becomes of the clippings of each mowing
+   */
+  public ProgrammeKeeper(Programme programme, LawnEquations equations, ReturnRule returnRule) {
+    this.returnRule = returnRule;
+    this.heightsVary = programme.mowing().heights().vary();
     this.mowing = programme.mowing();
     this.feedings = programme.feedings();
     this.feedingDays = new int[feedings.size()];
@@ -28,8 +41,8 @@ public final class ProgrammeKeeper implements Keeper {
 
   @Override
   public void morning(LawnRun run) {
+    turnHeight(run);
     int today = run.terms().dayOfYear(run.day());
-    turnTo(run.terms().year(run.day()));
     for (int entry = 0; entry < feedingDays.length; entry++) {
       if (feedingDays[entry] == today) {
         Feeding feeding = feedings.get(entry);
@@ -39,10 +52,29 @@ public final class ProgrammeKeeper implements Keeper {
     }
   }
 
+  /**
+   * Moves the lawn's cut height to that of the season, where the programme has several. The grass
+   * keeps its height: where it stands lower than the new cut height, that follows it up.
+   */
+  public void turnHeight(LawnRun run) {
+    turnTo(run.terms().year(run.day()));
+    if (!heightsVary) {
+      return;
+    }
+    double nowMm = run.store(Stores.CUT_HEIGHT_MM);
+    double wantedMm = cutHeightMm(run);
+    if (wantedMm < nowMm) {
+      run.setCutHeight(wantedMm);
+    } else if (wantedMm > nowMm) {
+      run.setCutHeight(Math.min(wantedMm, run.heightMm()));
+    }
+  }
+
   @Override
   public void evening(LawnRun run) {
     if (due(run)) {
-      run.cut(mowing.heightMm(), mowing.returnedShare());
+      double toHeightMm = cutHeightMm(run);
+      run.cut(toHeightMm, returnRule.returnedShare(run, toHeightMm));
     }
   }
 
@@ -52,11 +84,16 @@ public final class ProgrammeKeeper implements Keeper {
     if (!inSeason(run.terms().dayOfYear(run.day()))) {
       return false;
     }
+    double toHeightMm = cutHeightMm(run);
     if (mowing.byOneThirdRule()) {
-      return run.heightMm() >= ONE_THIRD_RULE * mowing.heightMm();
+      return run.heightMm() >= ONE_THIRD_RULE * toHeightMm;
     }
     return run.daysSinceMowing() >= mowing.everyDays()
-        && run.heightMm() - mowing.heightMm() >= leastGrowthMm;
+        && run.heightMm() - toHeightMm >= leastGrowthMm;
+  }
+
+  private double cutHeightMm(LawnRun run) {
+    return heightsVary ? heightsMm[run.terms().dayOfYear(run.day())] : mowing.heightMm();
   }
 
   private boolean inSeason(int today) {
@@ -72,6 +109,9 @@ public final class ProgrammeKeeper implements Keeper {
     year = nextYear;
     seasonFrom = mowing.from().in(year);
     seasonTo = mowing.to().in(year);
+    if (heightsVary) {
+      heightsMm = mowing.heights().daysOf(year);
+    }
     for (int entry = 0; entry < feedingDays.length; entry++) {
       feedingDays[entry] = feedings.get(entry).on().in(year);
     }
