@@ -1,8 +1,11 @@
 package leafturn.records;
 
 import java.time.DateTimeException;
+import java.time.Month;
 import java.time.MonthDay;
+import java.util.LinkedHashMap;
 import java.util.List;
+import java.util.Map;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
 import leafturn.model.lawn.CalendarDay;
@@ -25,6 +28,8 @@ public record ProgrammeFields(Mowing mowing, List<Feeding> feeding, Irrigation i
 
   /**
    * @param heightMm cut height, mm, 3 to 200
+   * @param heightMmByMonth months cut at a height of their own, by name in small letters, mm, 3 to
+   *     200
    * @param trigger when a cut is due
    * @param from first day of the mowing season
    * @param to last day; before {@code from} when the season goes over the new year
@@ -32,10 +37,15 @@ public record ProgrammeFields(Mowing mowing, List<Feeding> feeding, Irrigation i
    */
   public record Mowing(
       @Nullable Double heightMm,
+      Map<String, Double> heightMmByMonth,
       @Nullable Trigger trigger,
       @Nullable CalendarDay from,
       @Nullable CalendarDay to,
-      Clippings clippings) {}
+      Clippings clippings) {
+    public Mowing {
+      heightMmByMonth = Map.copyOf(heightMmByMonth);
+    }
+  }
 
   /**
    * Exactly one of the two.
@@ -46,9 +56,12 @@ public record ProgrammeFields(Mowing mowing, List<Feeding> feeding, Irrigation i
   public record Trigger(@Nullable Integer everyDays, @Nullable Boolean oneThird) {}
 
   /**
+   * One of the two at most.
+   *
    * @param returnedShare share returned to the turf, 0 to 1
+   * @param byRules true when each mowing is decided on its day
    */
-  public record Clippings(@Nullable Double returnedShare) {}
+  public record Clippings(@Nullable Double returnedShare, @Nullable Boolean byRules) {}
 
   /**
    * Exactly one of the two days is given; elements in g/m2, 0 to 100 each.
@@ -89,14 +102,36 @@ public record ProgrammeFields(Mowing mowing, List<Feeding> feeding, Irrigation i
 
   private static Mowing mowing(JsonObject section) {
     Double height = section.number("heightMm", 3, 200, "mm");
+    Map<String, Double> heights = heights(section.object("heightMmByMonth"));
     Trigger trigger = trigger(section);
     CalendarDay from = calendarDay(section, "from");
     CalendarDay to = calendarDay(section, "to");
-    JsonObject clippings = section.object("clippings");
-    Double returned = clippings.number("returnedShare", 0, 1, "");
-    clippings.refuseOthers();
+    Clippings clippings = clippings(section.object("clippings"));
     section.refuseOthers();
-    return new Mowing(height, trigger, from, to, new Clippings(returned));
+    return new Mowing(height, heights, trigger, from, to, clippings);
+  }
+
+  private static Map<String, Double> heights(JsonObject section) {
+    Map<String, Double> heights = new LinkedHashMap<>();
+    for (Month month : Month.values()) {
+      String name = Choice.word(month);
+      Double height = section.number(name, 3, 200, "mm");
+      if (height != null) {
+        heights.put(name, height);
+      }
+    }
+    section.refuseOthers();
+    return heights;
+  }
+
+  private static Clippings clippings(JsonObject section) {
+    Double returned = section.number("returnedShare", 0, 1, "");
+    Boolean byRules = section.flag("byRules");
+    if (returned != null && byRules != null && byRules) {
+      section.fault("byRules", "it stands beside returnedShare; keep one of them.");
+    }
+    section.refuseOthers();
+    return new Clippings(returned, byRules);
   }
 
   private static @Nullable Trigger trigger(JsonObject mowing) {

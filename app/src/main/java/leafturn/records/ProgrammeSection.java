@@ -1,9 +1,14 @@
 package leafturn.records;
 
+import java.time.Month;
 import java.util.ArrayList;
+import java.util.EnumMap;
 import java.util.List;
+import java.util.Map;
 import leafturn.model.lawn.CalendarDay;
+import leafturn.model.lawn.CutHeights;
 import leafturn.model.lawn.Programme;
+import leafturn.model.lawn.ReturnPractice;
 import org.jspecify.annotations.Nullable;
 
 /** Mowing, feeding and irrigation of a lawn description, with defaults for what it leaves out. */
@@ -54,10 +59,30 @@ final class ProgrammeSection {
             mowing.to(),
             CalendarDay.ofYear(LAST_MOWING_DAY_OF_YEAR),
             "to day " + LAST_MOWING_DAY_OF_YEAR);
-    double returned =
-        defaults.number(mowing.clippings().returnedShare(), 1, "clippings.returnedShare", "");
+    ReturnPractice clippings = clippings(mowing.clippings(), defaults);
     notes.addAll(defaults.notes());
-    return new Programme.Mowing(height, everyDays, from, to, returned);
+    return new Programme.Mowing(
+        new CutHeights(height, heights(mowing)), everyDays, from, to, clippings);
+  }
+
+  private static Map<Month, Double> heights(ProgrammeFields.Mowing mowing) {
+    Map<Month, Double> heights = new EnumMap<>(Month.class);
+    for (Month month : Month.values()) {
+      Double height = mowing.heightMmByMonth().get(Choice.word(month));
+      if (height != null) {
+        heights.put(month, height);
+      }
+    }
+    return heights;
+  }
+
+  private static ReturnPractice clippings(
+      ProgrammeFields.Clippings clippings, Defaults defaults) {
+    if (Boolean.TRUE.equals(clippings.byRules())) {
+      return ReturnPractice.byTheRules();
+    }
+    return ReturnPractice.always(
+        defaults.number(clippings.returnedShare(), 1, "clippings.returnedShare", ""));
   }
 
   /** Days between cuts, 0 for the one-third rule, or null when it is not given. */

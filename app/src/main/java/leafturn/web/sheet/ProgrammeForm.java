@@ -2,6 +2,7 @@ package leafturn.web.sheet;
 
 import com.fasterxml.jackson.databind.JsonNode;
 import java.time.DayOfWeek;
+import java.time.Month;
 import java.util.ArrayList;
 import java.util.List;
 import leafturn.quantity.Measure;
@@ -29,6 +30,7 @@ final class ProgrammeForm extends SheetForm<ProgrammeSheet> {
     List<Group> groups = new ArrayList<>();
     groups.add(when());
     groups.add(mowing(setting.units()));
+    groups.add(heights());
     groups.add(
         new Group(
             "Its feeding",
@@ -77,7 +79,24 @@ final class ProgrammeForm extends SheetForm<ProgrammeSheet> {
             Field.text("mowing.to", "Last day of mowing in a year")
                 .hint(MONTH_DAY + " Left empty: 12-11, the model's default."),
             Field.number("mowing.clippings.returnedShare", shareLabel(units), "")
-                .hint("From 0, none, to 1, all of them. Left empty: all, the model's default.")));
+                .hint("From 0, none, to 1, all of them. Left empty: all, the model's default."),
+            Field.flag("mowing.clippings.byRules", "Decided at each mowing")
+                .hint("By that day's advice; leave the share empty then.")));
+  }
+
+  private static Group heights() {
+    List<Field> fields = new ArrayList<>();
+    for (Month month : Month.values()) {
+      fields.add(
+          Field.number(
+              "mowing.heightMmByMonth." + leafturn.records.Choice.word(month),
+              Words.capital(leafturn.records.Choice.word(month)),
+              Measure.HEIGHT));
+    }
+    return new Group(
+        "Months with a cut height of their own",
+        "For instance higher in summer. A month left empty has the usual height.",
+        fields);
   }
 
   private static String shareLabel(Units units) {

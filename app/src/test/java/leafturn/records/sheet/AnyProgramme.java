@@ -1,8 +1,12 @@
 package leafturn.records.sheet;
 
 import java.time.DayOfWeek;
+import java.time.Month;
 import java.time.MonthDay;
+import java.util.HashMap;
+import java.util.Map;
 import leafturn.model.lawn.CalendarDay;
+import leafturn.records.Choice;
 import leafturn.records.ProgrammeFields;
 
 /** Random programmes of lawns. */
@@ -20,16 +24,31 @@ final class AnyProgramme {
         any.day(),
         new ProgrammeFields.Mowing(
             any.maybe(() -> any.number(3, 200)),
+            heights(),
             any.maybe(this::trigger),
             any.maybe(this::calendarDay),
             any.maybe(this::calendarDay),
-            new ProgrammeFields.Clippings(any.maybe(() -> any.number(0, 1)))),
+            clippings()),
         any.list(5, this::feeding),
         new ProgrammeFields.Irrigation(any.maybe(() -> any.number(0, 1.5))),
         any.maybe(any::text),
         any.some(DayOfWeek.class),
         any.list(6, () -> any.number(3, 200)),
         any.maybe(any::note));
+  }
+
+  private Map<String, Double> heights() {
+    Map<String, Double> heights = new HashMap<>();
+    for (Month month : any.some(Month.class)) {
+      heights.put(Choice.word(month), any.number(3, 200));
+    }
+    return heights;
+  }
+
+  private ProgrammeFields.Clippings clippings() {
+    return any.yes()
+        ? new ProgrammeFields.Clippings(null, any.yes())
+        : new ProgrammeFields.Clippings(any.maybe(() -> any.number(0, 1)), null);
   }
 
   private ProgrammeFields.Trigger trigger() {
