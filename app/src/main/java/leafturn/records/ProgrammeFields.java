@@ -45,6 +45,12 @@ public record ProgrammeFields(Mowing mowing, List<Feeding> feeding, Irrigation i
     public Mowing {
       heightMmByMonth = Map.copyOf(heightMmByMonth);
     }
+
+    /** Cut height of a month, mm, or null for the grass's usual one. */
+    public @Nullable Double heightMm(Month month) {
+      Double own = heightMmByMonth.get(Choice.word(month));
+      return own == null ? heightMm : own;
+    }
   }
 
   /**

@@ -89,7 +89,7 @@ final class LoggedLawns {
     LocalDate today = today(register, zone);
     ProgrammeSheet programme =
         inForce(programmes.getOrDefault(placed.lawn().id(), List.of()), today);
-    Double planned = programme == null ? null : programme.mowing().heightMm();
+    Double planned = programme == null ? null : programme.mowing().heightMm(today.getMonth());
     Double share = programme == null ? null : programme.mowing().clippings().returnedShare();
     return new LoggedLawn(
         placed.lawn().id(),

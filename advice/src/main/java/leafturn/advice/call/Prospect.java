@@ -65,7 +65,7 @@ final class Prospect {
   }
 
   double cutHeightMm() {
-    return mowing().heightMm();
+    return mowing().heights().on(today.on());
   }
 
   LocalDate date(int day) {
