@@ -76,8 +76,7 @@ final class ProgrammeSection {
     return heights;
   }
 
-  private static ReturnPractice clippings(
-      ProgrammeFields.Clippings clippings, Defaults defaults) {
+  private static ReturnPractice clippings(ProgrammeFields.Clippings clippings, Defaults defaults) {
     if (Boolean.TRUE.equals(clippings.byRules())) {
       return ReturnPractice.byTheRules();
     }

@@ -36,12 +36,7 @@ public record Programme(Mowing mowing, List<Feeding> feedings, double irrigation
     /** One height all year, and one share of the clippings returned at every mowing. */
     public Mowing(
         double heightMm, int everyDays, CalendarDay from, CalendarDay to, double returnedShare) {
-      this(
-          CutHeights.always(heightMm),
-          everyDays,
-          from,
-          to,
-          ReturnPractice.always(returnedShare));
+      this(CutHeights.always(heightMm), everyDays, from, to, ReturnPractice.always(returnedShare));
     }
 
     /** Cut height of every month without one of its own, mm. */
