@@ -123,10 +123,11 @@ class LogSheetTest {
 
   @ParameterizedTest
   @EnumSource(What.class)
-  void tellsTheModelOfMowingFeedingAndWaterOnly(What what) {
+  void tellsTheModelOfMowingFeedingWaterAndMeasuredHeightsOnly(What what) {
     AnySheet any = new AnySheet(what.ordinal());
     LogSheet entry = any.log(any.id(), new AnyLog(new AnyValue(1)).done(what));
-    boolean told = List.of(What.MOWN, What.FED, What.WATERED).contains(what);
+    boolean measured = entry.done() instanceof Done.Observed seen && seen.heightMm() != null;
+    boolean told = measured || List.of(What.MOWN, What.FED, What.WATERED).contains(what);
     assertThat(entry.forModel().isPresent()).isEqualTo(told);
     assertThat(entry.what()).isEqualTo(what);
   }
