@@ -131,7 +131,15 @@ public record DailyEvapotranspiration(
         : HumidityRoute.HUMIDITY_MAXIMUM;
   }
 
-  private static double vapourPressureKPa(WeatherSeries weather, int index) {
+  /**
+   * Actual vapour pressure of a day of a record, kPa, from what was measured: dew point, RHmax and
+   * RHmin, RHmax, else Tdew = Tmin.
+   *
+   * @param weather the record
+   * @param index day of the record, 0 for the first
+   * @source fao56, eq. 14, 17, 18 and 48
+   */
+  public static double vapourPressureKPa(WeatherSeries weather, int index) {
     double minimumC = weather.value(Quantity.MINIMUM_C, index);
     double humidityMaximum = weather.value(Quantity.HUMIDITY_MAXIMUM_PERCENT, index);
     return switch (humidityRoute(weather, index)) {
@@ -154,7 +162,15 @@ public record DailyEvapotranspiration(
     return site.windHeightM() == 2 ? WindRoute.MEASURED_AT_2_M : WindRoute.BROUGHT_TO_2_M;
   }
 
-  private static double windAt2mMPerS(WeatherSeries weather, Site site, int index) {
+  /**
+   * Wind at 2 m on a day of a record, m/s: as measured, at least 0.5; 2 where it was not measured.
+   *
+   * @param weather the record
+   * @param site where it was measured
+   * @param index day of the record, 0 for the first
+   * @source fao56, eq. 47
+   */
+  public static double windAt2mMPerS(WeatherSeries weather, Site site, int index) {
     if (windRoute(weather, site, index) == WindRoute.ASSUMED) {
       return ReferenceEvapotranspiration.MISSING_WIND_M_PER_S;
     }
