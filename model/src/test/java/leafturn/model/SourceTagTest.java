@@ -40,7 +40,7 @@ class SourceTagTest {
   private static final Path SCIENCE = Path.of("src", "main", "java", "leafturn", "model");
   private static final Path CHECKS = Path.of("src", "test", "resources", "checks");
   private static final List<String> ROOMS =
-      List.of("weather", "water", "grass", "clippings", "soil");
+      List.of("weather", "weather/hourly", "water", "grass", "clippings", "soil");
 
   private static final Set<String> WITHOUT_PUBLICATION =
       Set.of("common practice, no source", "our judgement", "definition");

@@ -40,7 +40,7 @@ public final class GrassDay {
     }
   }
 
-  record Shares(double[] dry, double[] frost, double[][] wetFrom) {}
+  record Shares(double[] dry, double[] frost, double[] fit, double[][] wetFrom) {}
 
   record Course(double[] temperatureC, double[] humidityPercent, double[] leafWaterMm) {}
 
@@ -126,7 +126,7 @@ public final class GrassDay {
 
   /** Share of the weathers in which an hour is fit for mowing: dry enough and free of frost, 0-1. */
   public double fitFraction(int hour) {
-    return Math.min(dryFraction(hour), 1 - frostFraction(hour));
+    return Math.min(1, shares.fit[hour]);
   }
 
   /** What the leaves of an hour are most often wet from. */
@@ -141,14 +141,15 @@ public final class GrassDay {
   }
 
   /**
-   * O'clock from which no hour of the daylight is frozen in half of the weathers or more: 0 when
-   * there is no frost, 24 when it stays all day.
+   * O'clock at which the blades have thawed in more than half of the weathers: 0 when there is no
+   * frost at sunrise, 24 when it outlasts the daylight.
    */
   public int frostGoneAt() {
-    int gone = 0;
-    for (int hour = 0; hour < 24 && hour < sun.setHour; hour++) {
-      gone = frostFraction(hour) >= 0.5 ? hour + 1 : gone;
+    int rise = (int) Math.max(0, Math.floor(sun.riseHour));
+    int hour = rise;
+    while (hour < 24 && frostFraction(hour) >= 0.5) {
+      hour++;
     }
-    return gone >= Math.floor(sun.setHour) ? 24 : gone <= Math.floor(sun.riseHour) ? 0 : gone;
+    return hour == rise ? 0 : hour >= sun.setHour ? 24 : hour;
   }
 }

@@ -28,7 +28,9 @@ public final class GrassHours {
   private final double[] rainMm = new double[AirHours.HOURS];
   private final double[] wateringMm = new double[AirHours.HOURS];
   private final double[] dry = new double[AirHours.HOURS];
+  private final double[] fit = new double[AirHours.HOURS];
   private final double[] frost = new double[AirHours.HOURS];
+  private final boolean[] frozen = new boolean[AirHours.HOURS];
   private final double[] temperatureC = new double[AirHours.HOURS];
   private final double[] humidityPercent = new double[AirHours.HOURS];
   private final double[] leafWaterMm = new double[AirHours.HOURS];
@@ -115,6 +117,7 @@ public final class GrassHours {
         from = WetFrom.DEW.ordinal();
         boolean moist = air.humidityPercent[hour] >= limits.wetHumidityPercent();
         dry[hour] += moist ? 0 : share;
+        fit[hour] += moist || frozen[hour] ? 0 : share;
         wetFrom[from][hour] += moist ? share : 0;
       }
     }
@@ -125,7 +128,8 @@ public final class GrassHours {
     boolean before = false;
     for (int hour = 0; hour < AirHours.HOURS; hour++) {
       boolean now = air.temperatureC[hour] <= limits.frostAirC();
-      frost[hour] += now || before ? 1 : 0;
+      frozen[hour] = now || before;
+      frost[hour] += frozen[hour] ? 1 : 0;
       before = now;
     }
   }
@@ -160,7 +164,7 @@ public final class GrassHours {
         today.plusDays(day - TODAY),
         new GrassDay.Sun(
             clock.clock(), air.daylight[day].sunriseHour, air.daylight[day].sunsetHour),
-        new GrassDay.Shares(mean(dry, day), mean(frost, day), from),
+        new GrassDay.Shares(mean(dry, day), mean(frost, day), mean(fit, day), from),
         new GrassDay.Course(
             mean(temperatureC, day), mean(humidityPercent, day), mean(leafWaterMm, day)));
   }
