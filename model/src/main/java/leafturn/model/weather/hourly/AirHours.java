@@ -62,8 +62,7 @@ final class AirHours {
           HourlyTemperature.nightFraction(Math.max(0, time - sunset), minimumTime - sunset);
     } else if (time <= sun.sunsetHour) {
       curve[hour] = Curve.DAY;
-      weight[hour] =
-          HourlyTemperature.dayFraction(time - sun.sunriseHour, sun.daylengthHours);
+      weight[hour] = HourlyTemperature.dayFraction(time - sun.sunriseHour, sun.daylengthHours);
     } else {
       Daylight next = daylight[Math.min(DAYS - 1, day + 1)];
       double minimumNext = 24 + next.sunriseHour + HourlyTemperature.MINIMUM_LAG_HOURS;
@@ -88,8 +87,7 @@ final class AirHours {
     double shortwave =
         (1 - SUNSHINE_REFLECTED) * Math.min(air.radiationMjPerM2(), sun.clearSkyMjPerM2);
     double dayShare = sun.daylengthHours / 24;
-    double nightWind =
-        air.windAt2mMPerS() / (DAY_OVER_NIGHT_WIND * dayShare + 1 - dayShare);
+    double nightWind = air.windAt2mMPerS() / (DAY_OVER_NIGHT_WIND * dayShare + 1 - dayShare);
     for (int hour = 24 * day; hour < 24 * day + 24; hour++) {
       temperatureC[hour] = temperatureC(days, day, hour);
       netRadiationMj[hour] =
@@ -121,9 +119,7 @@ final class AirHours {
           between(air.minimumC(), sunsetC(days, Math.max(0, day - 1)), weight[hour]);
       case AFTER_SUNSET ->
           between(
-              days[Math.min(DAYS - 1, day + 1)].air().minimumC(),
-              sunsetC(days, day),
-              weight[hour]);
+              days[Math.min(DAYS - 1, day + 1)].air().minimumC(), sunsetC(days, day), weight[hour]);
     };
   }
 

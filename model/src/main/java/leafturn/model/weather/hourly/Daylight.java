@@ -29,7 +29,9 @@ final class Daylight {
     for (int hour = 0; hour < 24 && top > 0; hour++) {
       double from = hour + clock.hoursAhead();
       double sum = 0;
-      for (int turn = -24; turn <= 24; turn += 24) { // the sun of the days beside it, near the poles
+      for (int turn = -24;
+          turn <= 24;
+          turn += 24) { // the sun of the days beside it, near the poles
         sum +=
             HourlyRadiation.extraterrestrialMjPerM2(
                 site.latitudeDeg(), dayOfYear, from + turn, from + turn + 1);

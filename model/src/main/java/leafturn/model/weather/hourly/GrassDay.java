@@ -4,9 +4,7 @@ import java.time.LocalDate;
 import java.util.ArrayList;
 import java.util.List;
 
-/**
- * A day's grass by the hour over the weathers that may be. Hour h runs from h to h + 1 o'clock.
- */
+/** A day's grass by the hour over the weathers that may be. Hour h runs from h to h + 1 o'clock. */
 public final class GrassDay {
   /** What wet leaves are wet from. */
   public enum WetFrom {
@@ -124,7 +122,9 @@ public final class GrassDay {
     return spans;
   }
 
-  /** Share of the weathers in which an hour is fit for mowing: dry enough and free of frost, 0-1. */
+  /**
+   * Share of the weathers in which an hour is fit for mowing: dry enough and free of frost, 0-1.
+   */
   public double fitFraction(int hour) {
     return Math.min(1, shares.fit[hour]);
   }

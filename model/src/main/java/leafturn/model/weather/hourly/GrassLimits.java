@@ -9,8 +9,8 @@ import java.util.List;
  * @param wetHumidityPercent relative humidity from which leaves count as wet, %, 70 to 100
  * @param frostAirC air temperature at or below which blades may be frozen, °C, -2 to 5; on clear
  *     nights they are often 2-4 °C colder than the air of a station (from memory)
- * @param canopyMm water that leaves can hold, mm: several equally likely amounts, since no lawn's is
- *     known; 0.2 to 1 mm, about 0.2 per unit of leaf area (from memory)
+ * @param canopyMm water that leaves can hold, mm: several equally likely amounts, since no lawn's
+ *     is known; 0.2 to 1 mm, about 0.2 per unit of leaf area (from memory)
  */
 public record GrassLimits(
     double dryEnoughMm, double wetHumidityPercent, double frostAirC, List<Double> canopyMm) {

@@ -31,8 +31,7 @@ final class Showers {
     double room = time.latestEnd() - time.earliestStart();
     double lasts =
         Math.min(
-            room,
-            Math.max(SHORTEST_HOURS, Math.min(LONGEST_HOURS, rainMm / RATE_MM_PER_HOUR)));
+            room, Math.max(SHORTEST_HOURS, Math.min(LONGEST_HOURS, rainMm / RATE_MM_PER_HOUR)));
     double start = time.earliestStart() + (room - lasts) * (which + 0.5) / TIMES;
     spread(hourMm, firstHour, rainMm, start, start + lasts);
   }

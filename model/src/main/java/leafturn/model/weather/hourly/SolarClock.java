@@ -8,8 +8,9 @@ import leafturn.model.weather.Site;
  * How far the sun is ahead of the clock on a day.
  *
  * @param hoursAhead solar time less clock time, h; 0 where hours are in solar time
- * @param clock true when hours are on the clock of the site's time zone, summer time included; false
- *     when longitude or zone is not known and hours are in solar time, noon at the sun's highest
+ * @param clock true when hours are on the clock of the site's time zone, summer time included;
+ *     false when longitude or zone is not known and hours are in solar time, noon at the sun's
+ *     highest
  */
 public record SolarClock(double hoursAhead, boolean clock) {
   private static final double DEGREES_PER_HOUR = 15;

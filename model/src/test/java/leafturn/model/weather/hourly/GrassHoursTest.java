@@ -14,8 +14,7 @@ import org.junit.jupiter.api.Test;
 
 /** What common practice and the weather book say of the hours of a lawn. */
 class GrassHoursTest {
-  private static final Site NEW_YORK =
-      new Site(40.8, 40, 10, -74.0, ZoneId.of("America/New_York"));
+  private static final Site NEW_YORK = new Site(40.8, 40, 10, -74.0, ZoneId.of("America/New_York"));
   private static final LocalDate MAY = LocalDate.of(2026, 5, 4);
   private static final DayWeather.Water NONE = DayWeather.Water.rain(0);
 
@@ -157,7 +156,9 @@ class GrassHoursTest {
     assertThatThrownBy(() -> GrassLimits.standard().withDryEnoughMm(0.4))
         .hasMessageContaining("dry enough at 0.4 mm")
         .hasMessageContaining("0.3");
-    assertThatThrownBy(() -> new RainTime(12, 5)).hasMessageContaining("12").hasMessageContaining("5");
+    assertThatThrownBy(() -> new RainTime(12, 5))
+        .hasMessageContaining("12")
+        .hasMessageContaining("5");
     assertThatThrownBy(() -> new GrassHours(NEW_YORK, MAY, GrassLimits.standard()).today())
         .isInstanceOf(IllegalStateException.class);
   }

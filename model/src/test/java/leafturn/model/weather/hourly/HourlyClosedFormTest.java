@@ -22,8 +22,7 @@ class HourlyClosedFormTest {
   void theHoursOfSunAddUpToTheDay(double latitudeDeg, int dayOfYear) {
     double sum = 0;
     for (int hour = 0; hour < 24; hour++) {
-      sum +=
-          HourlyRadiation.extraterrestrialMjPerM2(latitudeDeg, dayOfYear, hour, hour + 1);
+      sum += HourlyRadiation.extraterrestrialMjPerM2(latitudeDeg, dayOfYear, hour, hour + 1);
     }
     assertThat(sum)
         .isCloseTo(Radiation.extraterrestrialMjPerM2(latitudeDeg, dayOfYear), within(1e-9));

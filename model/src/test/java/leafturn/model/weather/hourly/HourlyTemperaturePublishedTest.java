@@ -32,8 +32,7 @@ class HourlyTemperaturePublishedTest {
       return minimum + range * HourlyTemperature.dayFraction(hours, day);
     }
     double sunsetRange = range * HourlyTemperature.dayFraction(day, day);
-    return minimum
-        + sunsetRange * HourlyTemperature.printedNightFraction(hours - day, 24 - day);
+    return minimum + sunsetRange * HourlyTemperature.printedNightFraction(hours - day, 24 - day);
   }
 
   private static double sineRiseC(PublishedCheck check) {
