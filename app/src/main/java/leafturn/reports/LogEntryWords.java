@@ -3,11 +3,14 @@ package leafturn.reports;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.stream.Collectors;
+import java.util.stream.Stream;
 import leafturn.quantity.Measure;
 import leafturn.quantity.Units;
 import leafturn.records.Choice;
 import leafturn.records.sheet.Done;
+import leafturn.records.sheet.IngredientGroup;
 import leafturn.records.sheet.LogSheet;
+import leafturn.records.sheet.Sight;
 import org.jspecify.annotations.Nullable;
 
 /** An entry of a log in words. */
@@ -26,12 +29,17 @@ public final class LogEntryWords {
     if (entry.done() instanceof Done.Mown mown) {
       return word + ", " + ClippingsFate.words(mown.returnedShare());
     }
-    if (entry.done() instanceof Done.Observed seen && !seen.things().isEmpty()) {
-      return word
-          + ": "
-          + seen.things().stream().map(Choice::word).collect(Collectors.joining(", "));
-    }
-    return word;
+    return entry.done() instanceof Done.Observed seen ? seen(word, seen) : word;
+  }
+
+  /** "Observed: wet leaves; no frost on the ground". */
+  private static String seen(String word, Done.Observed seen) {
+    String looked =
+        Stream.concat(
+                seen.things().stream().map(Sight::words),
+                seen.notThere().stream().map(sight -> "no " + sight.words()))
+            .collect(Collectors.joining(", "));
+    return looked.isEmpty() ? word : word + ": " + looked;
   }
 
   /** What else the entry tells, each with its unit; empty where that is all. */
@@ -55,7 +63,7 @@ public final class LogEntryWords {
       words.quantity("", limed.gPerM2(), Measure.MASS_PER_AREA);
       words.text("", limed.product());
     } else if (done instanceof Done.Observed seen) {
-      words.quantity("stands at ", seen.heightMm(), Measure.HEIGHT);
+      words.observed(seen);
     }
     return List.copyOf(words.details);
   }
@@ -82,6 +90,8 @@ public final class LogEntryWords {
     if (fed.wateredIn() != null) {
       details.add(fed.wateredIn() ? "watered in" : "not watered in yet");
     }
+    text("", fed.feedForm() == null ? null : Choice.word(fed.feedForm()));
+    quantity("to be washed in with ", fed.waterInMm(), Measure.WATER);
   }
 
   private void nutrient(String name, @Nullable Double gPerM2) {
@@ -93,12 +103,25 @@ public final class LogEntryWords {
   private void treated(Done.Treated treated) {
     details.add(treated.product());
     details.add(Choice.word(treated.productKind()));
+    if (treated.ingredientGroup() == IngredientGroup.PYRIDINE_ACID) {
+      details.add("a pyridine acid, which outlasts composting");
+    }
     if (treated.labelSaysNone()) {
-      details.add("the label gives no interval for clippings");
+      details.add("the label says nothing of clippings");
+    } else if (treated.neverUse()) {
+      details.add("by the label clippings are never to be used elsewhere");
     } else {
       number(treated.clippingsIntervalDays(), "days until clippings may be used, by the label");
+      number(treated.mowingsBeforeUse(), "mowings until clippings may be used, by the label");
     }
     number(treated.waitBeforeMowingDays(), "days before mowing, by the label");
+  }
+
+  private void observed(Done.Observed seen) {
+    if (seen.leafCoverFraction() != null) {
+      details.add("leaves hide " + QuantityWords.percent(seen.leafCoverFraction()) + " of the turf");
+    }
+    quantity("stands at ", seen.heightMm(), Measure.HEIGHT);
   }
 
   private void quantity(String before, @Nullable Double kept, Measure measure) {

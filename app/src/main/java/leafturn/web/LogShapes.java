@@ -3,11 +3,10 @@ package leafturn.web;
 import java.util.List;
 import java.util.stream.Stream;
 import leafturn.quantity.Measure;
-import leafturn.records.sheet.ProductKind;
-import leafturn.records.sheet.Sight;
 import leafturn.records.sheet.What;
 import leafturn.web.form.Field;
 import leafturn.web.form.FormShape;
+import leafturn.web.sheet.LogFields;
 
 /** The fields of each entry of the log, the ones most often wanted first. */
 final class LogShapes {
@@ -52,8 +51,8 @@ final class LogShapes {
             NOTE),
         partReturned(),
         other("watered", "Watered", What.WATERED, "", water()),
-        other("fed", "Fed", What.FED, BEFORE_RAIN, feed()),
-        other("treated", "Treated", What.TREATED, LABEL_DECIDES, treatment()),
+        other("fed", "Fed", What.FED, BEFORE_RAIN, LogFields.fed()),
+        other("treated", "Treated", What.TREATED, LABEL_DECIDES, LogFields.treated()),
         other("seeded", "Seeded", What.SEEDED, "", seed()),
         other("aerated", "Aerated", What.AERATED, "", depth("Depth of the holes")),
         other("scarified", "Scarified", What.SCARIFIED, "", depth("Depth of the blades")),
@@ -90,31 +89,6 @@ final class LogShapes {
     return List.of(Field.number("waterMm", "Water given", Measure.WATER).needed());
   }
 
-  private static List<Field> feed() {
-    return List.of(
-        PRODUCT,
-        amount("fastNGPerM2", "Nitrogen that works at once")
-            .hint("At least one of the four amounts is needed."),
-        amount("slowNGPerM2", "Nitrogen released slowly"),
-        amount("pGPerM2", "Phosphorus, as P"),
-        amount("kGPerM2", "Potassium, as K"),
-        Field.flag("wateredIn", "Watered in"));
-  }
-
-  private static Field amount(String path, String label) {
-    return Field.number(path, label, Measure.MASS_PER_AREA);
-  }
-
-  private static List<Field> treatment() {
-    return List.of(
-        PRODUCT.needed().hint("Its name on the label."),
-        Field.oneOf("productKind", "What it is", words(ProductKind.class)).needed(),
-        Field.number("clippingsIntervalDays", "Interval for clippings on the label", "days")
-            .hint("How long the label forbids using clippings as mulch, compost or feed."),
-        Field.flag("labelSaysNone", "The label names no interval for clippings"),
-        Field.number("waitBeforeMowingDays", "Wait before mowing on the label", "days"));
-  }
-
   private static List<Field> seed() {
     return List.of(
         Field.text("seed", "Seed or mix"),
@@ -131,18 +105,6 @@ final class LogShapes {
   }
 
   private static List<Field> sights() {
-    return List.of(
-        Field.someOf("things", "What was seen", words(Sight.class)),
-        Field.number("heightMm", "Grass height", Measure.HEIGHT));
-  }
-
-  private static <E extends Enum<E>> List<Field.Choice> words(Class<E> type) {
-    return leafturn.records.Choice.words(type).stream()
-        .map(word -> new Field.Choice(word, capital(word)))
-        .toList();
-  }
-
-  private static String capital(String word) {
-    return Character.toUpperCase(word.charAt(0)) + word.substring(1);
+    return Stream.concat(Stream.of(LogFields.time()), LogFields.observed().stream()).toList();
   }
 }

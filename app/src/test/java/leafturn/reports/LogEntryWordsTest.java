@@ -41,19 +41,22 @@ class LogEntryWordsTest {
 
   @Test
   void aTreatmentTellsTheLabelsInterval() {
-    LogSheet treated = entry(new Done.Treated("Product A", ProductKind.HERBICIDE, 21, false, 3));
+    LogSheet treated = entry(new Done.Treated(
+                "Product A", ProductKind.HERBICIDE, null, 21, 3, false, false, 3));
     assertThat(LogEntryWords.details(treated, Units.METRIC))
         .containsExactly(
             "Product A",
             "herbicide",
             "21 days until clippings may be used, by the label",
+            "3 mowings until clippings may be used, by the label",
             "3 days before mowing, by the label");
   }
 
   @Test
   void whatWasSeenIsNamed() {
-    LogSheet seen = entry(new Done.Observed(List.of(Sight.SEED_HEADS, Sight.WET), 84.0));
-    assertThat(LogEntryWords.headline(seen)).isEqualTo("Observed: seed heads, wet");
-    assertThat(LogEntryWords.details(seen, Units.METRIC)).containsExactly("stands at 84\u202fmm");
+    LogSheet seen = entry(new Done.Observed(
+                List.of(Sight.SEED_HEADS, Sight.WET), List.of(Sight.GROUND_FROST), 0.3, 84.0));
+    assertThat(LogEntryWords.headline(seen)).isEqualTo("Observed: seed heads of annual bluegrass, wet leaves, no frost on the ground");
+    assertThat(LogEntryWords.details(seen, Units.METRIC)).containsExactly("leaves hide 30\u202f% of the turf", "stands at 84\u202fmm");
   }
 }

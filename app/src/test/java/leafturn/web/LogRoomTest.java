@@ -92,7 +92,7 @@ class LogRoomTest {
     assertThat(answer.statusCode()).isEqualTo(422);
     assertThat(answer.body())
         .contains("4 things are to be put right", "id=\"treated-f-day\"", "treated-f-product-fault")
-        .contains("“The label names no interval for clippings”")
+        .contains("“The label says nothing of clippings”")
         .contains("dew &lt;b&gt;still&lt;/b&gt; on", "value=\"" + id + "\"")
         .doesNotContain("set labelSaysNone");
     assertThat(kept(id)).isEmpty();

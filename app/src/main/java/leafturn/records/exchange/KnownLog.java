@@ -56,7 +56,9 @@ final class KnownLog {
               orNull(fed.pGPerM2()),
               orNull(fed.kGPerM2()),
               fed.product(),
-              fed.wateredIn());
+              fed.wateredIn(),
+              fed.feedForm(),
+              fed.waterInMm());
     }
     return new LogSheet(entry.lawn(), entry.day(), entry.time(), done, entry.note(), List.of());
   }

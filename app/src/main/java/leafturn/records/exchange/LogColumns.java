@@ -46,13 +46,23 @@ public final class LogColumns {
           of("two_passes", "twoPasses", Type.YES, "mown in two passes"),
           of("product", "product", Type.TEXT, "product"),
           of("watered_in", "wateredIn", Type.YES_NO, "watered in"),
+          of("feed_form", "feedForm", Type.TEXT, "granular or liquid feed"),
+          of("water_in_mm", "waterInMm", Type.NUMBER, "water to wash the feed in, by its label")
+              .measuring(Measure.WATER, "water_in_in"),
           of("product_kind", "productKind", Type.TEXT, "what the product is for"),
+          of("ingredient_group", "ingredientGroup", Type.TEXT, "group of the active ingredient"),
           of(
               "clippings_interval_days",
               "clippingsIntervalDays",
               Type.NUMBER,
               "days the label keeps clippings from use"),
-          of("label_says_none", "labelSaysNone", Type.YES, "label gives no interval for clippings"),
+          of(
+              "mowings_before_use",
+              "mowingsBeforeUse",
+              Type.NUMBER,
+              "mowings the label keeps clippings from use"),
+          of("never_use", "neverUse", Type.YES, "label forbids using clippings for good"),
+          of("label_says_none", "labelSaysNone", Type.YES, "label says nothing of clippings"),
           of(
               "wait_before_mowing_days",
               "waitBeforeMowingDays",
@@ -62,6 +72,12 @@ public final class LogColumns {
           onArea("amount", "gPerM2", "seed or lime on the area"),
           height("depth_mm", "depthMm", "depth of holes, blades or dressing", "depth_in"),
           of("seen", "things", Type.WORDS, "what was seen"),
+          of("not_there", "notThere", Type.WORDS, "what was looked for and not there"),
+          of(
+              "leaf_cover_fraction",
+              "leafCoverFraction",
+              Type.FRACTION,
+              "turf hidden by leaves of trees"),
           height("height_mm", "heightMm", "height of the grass that was seen", "height_in"));
 
   /** All of them. */

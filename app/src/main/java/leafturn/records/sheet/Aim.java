@@ -8,5 +8,7 @@ public enum Aim {
   WILDLIFE,
   SAVING_WATER,
   NO_PESTICIDES,
-  FEEDING_BEDS
+  FEEDING_BEDS,
+  /** Nothing is to be carried into the house on shoes and paws. */
+  NO_CLIPPINGS_INDOORS
 }

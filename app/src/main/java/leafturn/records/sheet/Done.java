@@ -47,6 +47,8 @@ public sealed interface Done {
    * @param kGPerM2 potassium, or null for none
    * @param product its name, or null
    * @param wateredIn true when it was watered in, or null when nobody told
+   * @param feedForm granular or liquid, or null when nobody told
+   * @param waterInMm water with which its label asks for it to be washed in, mm, 0 to 50, or null
    */
   record Fed(
       @Nullable Double fastNGPerM2,
@@ -54,7 +56,9 @@ public sealed interface Done {
       @Nullable Double pGPerM2,
       @Nullable Double kGPerM2,
       @Nullable String product,
-      @Nullable Boolean wateredIn)
+      @Nullable Boolean wateredIn,
+      @Nullable FeedForm feedForm,
+      @Nullable Double waterInMm)
       implements Done {
     @Override
     public What what() {
@@ -76,19 +80,26 @@ public sealed interface Done {
 
   /**
    * A product against weeds, diseases or pests, or one that slows growth. What its label says about
-   * clippings must be told.
+   * clippings must be told: days, mowings, both, never, or nothing.
    *
    * @param product its name on the label
    * @param productKind what it is for
+   * @param ingredientGroup group of its active ingredient, or null when nobody looked
    * @param clippingsIntervalDays days for which the label forbids using the clippings as mulch or
-   *     compost, 0 to 1100, or null when it says none
-   * @param labelSaysNone true when the label gives no interval for clippings
+   *     compost, 0 to 1100, or null when it gives none
+   * @param mowingsBeforeUse mowings to be returned before clippings may be used elsewhere, 0 to 20,
+   *     or null when it gives none
+   * @param neverUse true when the label forbids using the clippings as mulch or compost for good
+   * @param labelSaysNone true when the label says nothing of clippings
    * @param waitBeforeMowingDays days the label asks to wait before mowing, 0 to 60, or null
    */
   record Treated(
       String product,
       ProductKind productKind,
+      @Nullable IngredientGroup ingredientGroup,
       @Nullable Integer clippingsIntervalDays,
+      @Nullable Integer mowingsBeforeUse,
+      boolean neverUse,
       boolean labelSaysNone,
       @Nullable Integer waitBeforeMowingDays)
       implements Done {
@@ -132,14 +143,22 @@ public sealed interface Done {
   }
 
   /**
-   * Something seen.
+   * Something seen, or looked for and not there.
    *
    * @param things what was seen
+   * @param notThere what was looked for and not there; nothing stands in both lists
+   * @param leafCoverFraction share of the turf that leaves of trees hide, 0 to 1, or null
    * @param heightMm measured grass height, mm, 3 to 1000, or null
    */
-  record Observed(List<Sight> things, @Nullable Double heightMm) implements Done {
+  record Observed(
+      List<Sight> things,
+      List<Sight> notThere,
+      @Nullable Double leafCoverFraction,
+      @Nullable Double heightMm)
+      implements Done {
     public Observed {
       things = List.copyOf(things);
+      notThere = List.copyOf(notThere);
     }
 
     @Override

@@ -1,9 +1,11 @@
 package leafturn.records.sheet;
 
+import java.util.ArrayList;
 import java.util.EnumMap;
 import java.util.List;
 import java.util.Map;
 import java.util.stream.Collectors;
+import java.util.stream.Stream;
 import leafturn.records.Amounts;
 import leafturn.records.Choice;
 import leafturn.records.JsonObject;
@@ -28,14 +30,25 @@ final class DoneReader {
             "twoPasses"));
     FIELDS.put(
         What.FED,
-        List.of("fastNGPerM2", "slowNGPerM2", "pGPerM2", "kGPerM2", "product", "wateredIn"));
+        List.of(
+            "fastNGPerM2",
+            "slowNGPerM2",
+            "pGPerM2",
+            "kGPerM2",
+            "product",
+            "wateredIn",
+            "feedForm",
+            "waterInMm"));
     FIELDS.put(What.WATERED, List.of("waterMm"));
     FIELDS.put(
         What.TREATED,
         List.of(
             "product",
             "productKind",
+            "ingredientGroup",
             "clippingsIntervalDays",
+            "mowingsBeforeUse",
+            "neverUse",
             "labelSaysNone",
             "waitBeforeMowingDays"));
     FIELDS.put(What.SEEDED, List.of("seed", "gPerM2"));
@@ -43,13 +56,14 @@ final class DoneReader {
     FIELDS.put(What.SCARIFIED, List.of("depthMm"));
     FIELDS.put(What.TOPDRESSED, List.of("depthMm"));
     FIELDS.put(What.LIMED, List.of("gPerM2", "product"));
-    FIELDS.put(What.OBSERVED, List.of("things", "heightMm"));
+    FIELDS.put(What.OBSERVED, List.of("things", "notThere", "leafCoverFraction", "heightMm"));
   }
 
   private static final List<String> AMOUNTS =
       List.of("fastNGPerM2", "slowNGPerM2", "pGPerM2", "kGPerM2");
   private static final double MOST_SEED_G_PER_M2 = 500;
   private static final double MOST_LIME_G_PER_M2 = 1000;
+  private static final double MOST_TO_WASH_IN_MM = 50;
 
   private final JsonObject json;
 
@@ -104,9 +118,7 @@ final class DoneReader {
       case AERATED, SCARIFIED, TOPDRESSED ->
           new Done.Worked(what, json.number("depthMm", 0.5, 300, "mm"));
       case LIMED -> limed();
-      case OBSERVED ->
-          new Done.Observed(
-              json.list("things").choices(Sight.class), Amounts.grassMm(json, "heightMm"));
+      case OBSERVED -> observed();
     };
   }
 
@@ -135,7 +147,9 @@ final class DoneReader {
             Amounts.gPerM2(json, "pGPerM2"),
             Amounts.gPerM2(json, "kGPerM2"),
             json.text("product", Limits.NAME),
-            json.flag("wateredIn"));
+            json.flag("wateredIn"),
+            Choice.read(json, "feedForm", FeedForm.class),
+            json.number("waterInMm", 0, MOST_TO_WASH_IN_MM, "mm"));
     if (AMOUNTS.stream().noneMatch(json::has)) {
       json.missing(
           "fastNGPerM2", "at least one of %s in g/m2".formatted(String.join(", ", AMOUNTS)));
@@ -144,19 +158,58 @@ final class DoneReader {
   }
 
   private Done treated() {
-    String product = json.requiredText("product", Limits.NAME, "its name on the label");
-    ProductKind kind = Choice.required(json, "productKind", ProductKind.class);
-    Integer interval = json.wholeNumber("clippingsIntervalDays", 0, 1100, "days");
-    boolean none = flag("labelSaysNone");
-    Integer wait = json.wholeNumber("waitBeforeMowingDays", 0, 60, "days");
-    if (none && json.has("clippingsIntervalDays")) {
-      json.fault("labelSaysNone", "it stands beside clippingsIntervalDays; keep one of them.");
-    } else if (!none && !json.has("clippingsIntervalDays")) {
+    Done.Treated treated =
+        new Done.Treated(
+            json.requiredText("product", Limits.NAME, "its name on the label"),
+            Choice.required(json, "productKind", ProductKind.class),
+            Choice.read(json, "ingredientGroup", IngredientGroup.class),
+            json.wholeNumber("clippingsIntervalDays", 0, 1100, "days"),
+            json.wholeNumber("mowingsBeforeUse", 0, 20, "mowings"),
+            flag("neverUse"),
+            flag("labelSaysNone"),
+            json.wholeNumber("waitBeforeMowingDays", 0, 60, "days"));
+    checkOnClippings(treated);
+    return treated;
+  }
+
+  /** A label that gives days or mowings neither says nothing nor forbids the use for good. */
+  private void checkOnClippings(Done.Treated treated) {
+    List<String> said = new ArrayList<>();
+    Stream.of("clippingsIntervalDays", "mowingsBeforeUse").filter(json::has).forEach(said::add);
+    if (treated.neverUse()) {
+      said.add("neverUse");
+    }
+    if (treated.labelSaysNone()) {
+      said.add("labelSaysNone");
+    }
+    if (said.isEmpty()) {
       json.missing(
           "clippingsIntervalDays",
-          "the days the label asks for before clippings are used, or set labelSaysNone");
+          "the days the label asks for before clippings are used, mowingsBeforeUse, neverUse, or"
+              + " set labelSaysNone");
     }
-    return new Done.Treated(product, kind, interval, none, wait);
+    String last = said.isEmpty() ? "" : said.get(said.size() - 1);
+    if (said.size() > 1 && !last.equals("mowingsBeforeUse")) {
+      json.fault(last, "it stands beside %s; keep one of them.".formatted(said.get(0)));
+    }
+  }
+
+  private Done observed() {
+    List<Sight> there = json.list("things").choices(Sight.class);
+    List<Sight> notThere = json.list("notThere").choices(Sight.class);
+    there.stream()
+        .filter(notThere::contains)
+        .forEach(
+            sight ->
+                json.fault(
+                    "notThere",
+                    "%s stands among what was seen too; keep it in one of the two."
+                        .formatted(Choice.word(sight))));
+    return new Done.Observed(
+        there,
+        notThere,
+        json.number("leafCoverFraction", 0, 1, "1 for all of it"),
+        Amounts.grassMm(json, "heightMm"));
   }
 
   private Done limed() {

@@ -24,6 +24,7 @@ import org.jspecify.annotations.Nullable;
  * @param wetCorners where water stands, in words, or null
  * @param accessWidthMm narrowest way for the mower, mm, 200 to 20,000, or null
  * @param mowing who mows, when and with what
+ * @param wateringLimits when the local rules let the lawns be watered, or null when nobody asked
  * @param note anything to remember; may be null
  */
 public record IntakeSheet(
@@ -40,6 +41,7 @@ public record IntakeSheet(
     @Nullable String wetCorners,
     @Nullable Double accessWidthMm,
     Mowing mowing,
+    @Nullable WateringRules wateringLimits,
     @Nullable String note)
     implements Content {
   public IntakeSheet {
@@ -116,6 +118,7 @@ public record IntakeSheet(
     String wetCorners = json.text("wetCorners", Limits.NOTE);
     Double access = json.number("accessWidthMm", 200, 20_000, "mm");
     Mowing mowing = Mowing.read(json.object("mowing"));
+    WateringRules limits = Part.read(json, "wateringLimits", WateringRules::read);
     String note = json.text("note", Limits.NOTE);
     json.end();
     return new IntakeSheet(
@@ -132,6 +135,7 @@ public record IntakeSheet(
         wetCorners,
         access,
         mowing,
+        limits,
         note);
   }
 }

@@ -3,6 +3,7 @@ package leafturn.records.sheet;
 import java.util.ArrayList;
 import java.util.Map;
 import leafturn.model.grass.Species;
+import leafturn.records.Choice;
 import leafturn.records.JsonObject;
 import leafturn.records.LawnFile;
 import leafturn.records.LawnParts;
@@ -22,6 +23,7 @@ import org.jspecify.annotations.Nullable;
  * @param areaM2 area as somebody measured it, m2, 1 to 1,000,000, or null for that of the outline
  * @param slopePercent fall of the ground in per cent, 0 to 100, or null
  * @param grass common name of the grass
+ * @param annualBluegrass whether annual bluegrass grows there, or null when nobody looked
  * @param soil the soil
  * @param shadeFraction share of the light taken by shade, 0 to 0.9, or null
  * @param mower the mower, or null
@@ -38,6 +40,7 @@ public record LawnSheet(
     @Nullable Double areaM2,
     @Nullable Double slopePercent,
     String grass,
+    @Nullable AnnualBluegrass annualBluegrass,
     SoilFields soil,
     @Nullable Double shadeFraction,
     @Nullable MowerSheet mower,
@@ -58,6 +61,7 @@ public record LawnSheet(
     Double area = LawnParts.areaM2(json);
     Double slope = json.number("slopePercent", 0, 100, "%");
     Species grass = LawnParts.grass(json);
+    AnnualBluegrass annual = Choice.read(json, "annualBluegrass", AnnualBluegrass.class);
     SoilFields soil = SoilFields.read(json.object("soil"));
     Double shade = LawnParts.shadeFraction(json);
     MowerSheet mower = Part.read(json, "mower", MowerSheet::read);
@@ -76,6 +80,7 @@ public record LawnSheet(
             area,
             slope,
             grassName,
+            annual,
             soil,
             shade,
             mower,

@@ -52,9 +52,10 @@ public record LogSheet(
     String note = json.text("note", Limits.NOTE);
     List<String> photographs = json.list("photographs").ids("a photograph");
     boolean tells =
-        Stream.of("things", "heightMm", "note", "photographs").anyMatch(json::holdsSomething);
+        Stream.of("things", "notThere", "leafCoverFraction", "heightMm", "note", "photographs")
+            .anyMatch(json::holdsSomething);
     if (done instanceof Done.Observed && !tells) {
-      json.requireItems("things", "what was seen, or heightMm, a note or photographs");
+      json.requireItems("things", "what was seen, or notThere, leafCoverFraction, heightMm, a note or photographs");
     }
     json.end();
     return new LogSheet(lawn, day, time, done, note, photographs);
@@ -85,7 +86,7 @@ public record LogSheet(
     }
     if (entry instanceof LogEntry.Fed fed) {
       return new Done.Fed(
-          fed.fastNGPerM2(), fed.slowNGPerM2(), fed.pGPerM2(), fed.kGPerM2(), null, null);
+          fed.fastNGPerM2(), fed.slowNGPerM2(), fed.pGPerM2(), fed.kGPerM2(), null, null, null, null);
     }
     if (entry instanceof LogEntry.Measured measured) {
       return new Done.Observed(List.of(), measured.heightMm());

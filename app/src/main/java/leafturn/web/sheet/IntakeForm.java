@@ -11,7 +11,6 @@ import leafturn.records.sheet.ProductKind;
 import leafturn.records.sheet.Watering;
 import leafturn.reports.DayWords;
 import leafturn.web.form.Field;
-import leafturn.web.form.Field.Choice;
 import leafturn.web.form.Form;
 import leafturn.web.form.FormShape;
 import leafturn.web.form.FormShape.Group;
@@ -19,8 +18,6 @@ import leafturn.web.form.FormShape.Group;
 /** What an adviser asks before the first season, as it is entered. */
 final class IntakeForm extends SheetForm<IntakeSheet> {
   private static final int PRODUCTS = 3;
-  private static final List<Choice> YES_OR_NO =
-      List.of(new Choice("true", "yes"), new Choice("false", "no"));
 
   IntakeForm() {
     super(Kind.INTAKE, "intake sheet");
@@ -39,6 +36,7 @@ final class IntakeForm extends SheetForm<IntakeSheet> {
     groups.addAll(Rows.of(document, "productsUsed", PRODUCTS, 1, IntakeForm::product));
     groups.add(place());
     groups.add(mowing());
+    groups.add(wateringLimits());
     return new FormShape(groups);
   }
 
@@ -61,7 +59,7 @@ final class IntakeForm extends SheetForm<IntakeSheet> {
   }
 
   private static Field yesOrNo(String path, String label) {
-    return Field.oneOf(path, label, YES_OR_NO).hint("Left empty: nobody asked.");
+    return Field.oneOf(path, label, Words.YES_OR_NO).hint("Left empty: nobody asked.");
   }
 
   private static Group aims() {
@@ -99,12 +97,25 @@ final class IntakeForm extends SheetForm<IntakeSheet> {
         "",
         List.of(
             Field.text("mowing.mownBy", "Mown by"),
-            Field.someOf("mowing.mowingDays", "Days on which they can mow", ProgrammeForm.days()),
+            Field.someOf("mowing.mowingDays", "Days on which they can mow", ProgrammeForm.days())
+                .hint("None: any day. A lawn’s programme may have days of its own."),
             Field.oneOf("mowing.deckType", "Deck", Words.of(DeckType.class)),
             Field.numbers(
                     "mowing.deckHeightsMm", "Measured heights of its settings", Measure.HEIGHT)
                 .hint("With gaps between them, on a hard floor from blade to ground, engine off."),
-            Field.date("mowing.lastSharpened", "Blades last sharpened"),
+            Field.date("mowing.lastSharpened", "Blades last sharpened")));
+  }
+
+  private static Group wateringLimits() {
+    return new Group(
+        "When watering is allowed",
+        "By local rules, which stand above every advice. Left empty: no limits known.",
+        List.of(
+            Field.flag("wateringLimits.banned", "Not at all for now"),
+            Field.someOf("wateringLimits.days", "Only on", ProgrammeForm.days())
+                .hint("None: any day."),
+            Field.time("wateringLimits.from", "From"),
+            Field.time("wateringLimits.to", "To").hint("Past midnight where it is the earlier."),
             note()));
   }
 

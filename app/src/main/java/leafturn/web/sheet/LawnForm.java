@@ -57,11 +57,20 @@ public final class LawnForm extends SheetForm<LawnSheet> {
             Field.oneOf("grass", "Grass", grasses())
                 .hint("Of a mixture, the grass there is most of.")
                 .needed(),
+            Field.oneOf("annualBluegrass", "Annual bluegrass", annualBluegrass())
+                .hint("Left empty: nobody looked. Its seed heads change what becomes of clippings."),
             Field.text("habit", "How it is kept")
                 .hint("In a sentence, for people; the programme is what the model goes by."),
             Field.text("address", "Short name in addresses")
                 .hint("Left empty: made from the names of property and lawn."),
             note()));
+  }
+
+  private static List<Choice> annualBluegrass() {
+    return List.of(
+        new Choice("none", "None there"),
+        new Choice("there", "There, and nobody minds"),
+        new Choice("unwanted", "There, and unwanted"));
   }
 
   private static Group ground() {

@@ -6,8 +6,6 @@ import leafturn.quantity.Measure;
 import leafturn.records.Choice;
 import leafturn.records.sheet.Kind;
 import leafturn.records.sheet.LogSheet;
-import leafturn.records.sheet.ProductKind;
-import leafturn.records.sheet.Sight;
 import leafturn.records.sheet.What;
 import leafturn.reports.DayWords;
 import leafturn.web.form.Field;
@@ -34,9 +32,9 @@ final class LogForm extends SheetForm<LogSheet> {
   private static List<Field> fieldsOf(What what) {
     return switch (what) {
       case MOWN -> mown();
-      case FED -> fed();
+      case FED -> LogFields.fed();
       case WATERED -> List.of(Field.number("waterMm", "Water given", Measure.WATER).needed());
-      case TREATED -> treated();
+      case TREATED -> LogFields.treated();
       case SEEDED ->
           List.of(
               Field.text("seed", "Seed or mix"),
@@ -47,10 +45,7 @@ final class LogForm extends SheetForm<LogSheet> {
           List.of(
               Field.number("gPerM2", "Product given", Measure.MASS_PER_AREA).needed(),
               Field.text("product", "Product"));
-      case OBSERVED ->
-          List.of(
-              Field.someOf("things", "What was seen", Words.of(Sight.class)),
-              Field.number("heightMm", "Grass height", Measure.HEIGHT));
+      case OBSERVED -> LogFields.observed();
     };
   }
 
@@ -68,30 +63,6 @@ final class LogForm extends SheetForm<LogSheet> {
         Field.text("wentTo", "Where it went"),
         Field.number("minutes", "Time it took", "minutes"),
         Field.flag("twoPasses", "Went over it twice"));
-  }
-
-  private static List<Field> fed() {
-    return List.of(
-        Field.text("product", "Product"),
-        amount("fastNGPerM2", "Nitrogen that works at once"),
-        amount("slowNGPerM2", "Nitrogen released slowly"),
-        amount("pGPerM2", "Phosphorus, as P"),
-        amount("kGPerM2", "Potassium, as K"),
-        Field.flag("wateredIn", "Watered in"));
-  }
-
-  private static Field amount(String path, String label) {
-    return Field.number(path, label, Measure.MASS_PER_AREA);
-  }
-
-  private static List<Field> treated() {
-    return List.of(
-        Field.text("product", "Product").hint("Its name on the label.").needed(),
-        Field.oneOf("productKind", "What it is", Words.of(ProductKind.class)).needed(),
-        Field.number("clippingsIntervalDays", "Interval for clippings on the label", "days")
-            .hint("How long the label forbids using clippings as mulch, compost or feed."),
-        Field.flag("labelSaysNone", "The label names no interval for clippings"),
-        Field.number("waitBeforeMowingDays", "Wait before mowing on the label", "days"));
   }
 
   @Override

@@ -5,6 +5,10 @@ import leafturn.web.form.Field;
 
 /** Choices of an enumeration, as forms show them. */
 final class Words {
+  /** Told one way or the other, or not told. */
+  static final List<Field.Choice> YES_OR_NO =
+      List.of(new Field.Choice("true", "yes"), new Field.Choice("false", "no"));
+
   private Words() {}
 
   /** Every constant by its word. */

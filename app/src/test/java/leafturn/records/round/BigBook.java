@@ -193,7 +193,7 @@ public final class BigBook {
             day,
             new Done.Mown(null, heightMm, returned, null, null, null, null, false));
         if (number % 10 == 2) {
-          log(writing, lawn, day, new Done.Fed(3.0, 1.0, 0.2, 1.0, null, null));
+          log(writing, lawn, day, new Done.Fed(3.0, 1.0, 0.2, 1.0, null, null, null, null));
         } else if (number % 10 == 7) {
           log(writing, lawn, day, new Done.Watered(10));
         }

@@ -71,7 +71,7 @@ record EarlierChange(String what, Consumer<BookWriting> writing) {
             lawn(writing, LAWN).id(),
             ON.minusDays(9),
             null,
-            new Done.Fed(5.0, null, null, null, null, null),
+            new Done.Fed(5.0, null, null, null, null, null, null, null),
             null,
             List.of());
     writing.add(Kind.LOG, id(1), fed);

@@ -1,5 +1,8 @@
 package leafturn.records.sheet;
 
+import java.util.ArrayList;
+import java.util.List;
+
 /** Random entries of a log. */
 final class AnyLog {
   private final AnyValue any;
@@ -19,14 +22,16 @@ final class AnyLog {
               any.maybe(() -> any.number(0, 100)),
               any.maybe(() -> any.number(0, 100)),
               any.maybe(any::text),
-              any.maybe(any::yes));
+              any.maybe(any::yes),
+              any.maybe(() -> any.one(FeedForm.class)),
+              any.maybe(() -> any.number(0, 50)));
       case WATERED -> new Done.Watered(any.number(0, 200));
       case TREATED -> treated();
       case SEEDED -> new Done.Seeded(any.maybe(any::text), any.maybe(() -> any.number(0.1, 500)));
       case AERATED, SCARIFIED, TOPDRESSED ->
           new Done.Worked(what, any.maybe(() -> any.number(0.5, 300)));
       case LIMED -> new Done.Limed(any.number(0.1, 1000), any.maybe(any::text));
-      case OBSERVED -> new Done.Observed(any.some(Sight.class), any.number(3, 1000));
+      case OBSERVED -> observed();
     };
   }
 
@@ -45,11 +50,24 @@ final class AnyLog {
 
   private Done treated() {
     boolean none = any.yes();
+    boolean never = !none && any.yes();
+    boolean interval = !none && !never;
     return new Done.Treated(
         any.text(),
         any.one(ProductKind.class),
-        none ? null : any.whole(0, 1100),
+        any.maybe(() -> any.one(IngredientGroup.class)),
+        interval ? any.whole(0, 1100) : null,
+        interval ? any.maybe(() -> any.whole(0, 20)) : null,
+        never,
         none,
         any.maybe(() -> any.whole(0, 60)));
+  }
+
+  private Done observed() {
+    List<Sight> there = any.some(Sight.class);
+    List<Sight> notThere = new ArrayList<>(any.some(Sight.class));
+    notThere.removeAll(there);
+    return new Done.Observed(
+        there, notThere, any.maybe(() -> any.number(0, 1)), any.number(3, 1000));
   }
 }

@@ -124,6 +124,7 @@ public final class AnySheet {
         any.maybe(() -> any.number(1, 1e6)),
         any.maybe(() -> any.number(0, 100)),
         any.one(Arrays.asList(Species.values())).commonName(),
+        any.maybe(() -> any.one(AnnualBluegrass.class)),
         soil(),
         any.maybe(() -> any.number(0, 0.9)),
         any.maybe(this::mower),
@@ -217,6 +218,7 @@ public final class AnySheet {
         any.one(HeapSheet.HeapKind.class),
         any.maybe(() -> any.number(10, 1e6)),
         any.maybe(any::day),
+        any.list(3, () -> new HeapSheet.Heat(any.day(), any.number(-30, 100))),
         any.maybe(any::note));
   }
 
@@ -241,7 +243,17 @@ public final class AnySheet {
             any.maybe(() -> any.one(DeckType.class)),
             any.list(6, () -> any.number(3, 200)),
             any.maybe(any::day)),
+        any.maybe(this::wateringRules),
         any.maybe(any::note));
+  }
+
+  private WateringRules wateringRules() {
+    boolean hours = any.yes();
+    return new WateringRules(
+        any.yes(),
+        any.some(DayOfWeek.class),
+        hours ? any.time() : null,
+        hours ? any.time() : null);
   }
 
   private IntakeSheet.ProductUsed productUsed() {

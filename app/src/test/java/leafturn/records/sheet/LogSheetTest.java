@@ -80,6 +80,9 @@ class LogSheetTest {
           "what": "treated", "product": "X", "labelSaysNone": true    | productKind | one of herbicide
           "what": "treated", "product": "X", "productKind": "other"   | clippingsIntervalDays | label
           "what": "treated", "product": "X", "productKind": "other", "labelSaysNone": true, "clippingsIntervalDays": 3 | labelSaysNone | keep one
+          "what": "treated", "product": "X", "productKind": "other", "neverUse": true, "mowingsBeforeUse": 3 | neverUse | beside mowingsBeforeUse
+          "what": "treated", "product": "X", "productKind": "other", "mowingsBeforeUse": 21 | mowingsBeforeUse | from 0 to 20
+          "what": "treated", "product": "X", "productKind": "other", "neverUse": true, "ingredientGroup": "acid" | ingredientGroup | pyridine acid
           "what": "treated", "product": "X", "productKind": "other", "clippingsIntervalDays": 1.5 | clippingsIntervalDays | whole number
           "what": "treated", "product": "X", "productKind": "other", "labelSaysNone": true, "waitBeforeMowingDays": 61 | waitBeforeMowingDays | from 0 to 60
           "what": "seeded", "gPerM2": 501                             | gPerM2      | from 0.1 to 500
@@ -87,9 +90,12 @@ class LogSheetTest {
           "what": "limed"                                             | gPerM2      | missing
           "what": "limed", "gPerM2": 1001                             | gPerM2      | from 0.1 to 1000
           "what": "observed"                                          | things      | what was seen
-          "what": "observed", "things": ["clump"]                     | things[0]   | one of seed heads, clumps
+          "what": "observed", "things": ["clump"]                     | things[0]   | one of seed heads, own stalks
           "what": "observed", "things": [], "photographs": [] | things | it is empty
           "what": "observed", "things": ["wet", "wet"]                | things[1]   | already
+          "what": "observed", "things": ["wet"], "notThere": ["wet"]  | notThere    | wet stands among what was seen
+          "what": "observed", "leafCoverFraction": 1.1                | leafCoverFraction | from 0 to 1
+          "what": "fed", "kGPerM2": 1, "waterInMm": 51                | waterInMm   | from 0 to 50
           "what": "observed", "heightMm": 1001                        | heightMm    | from 3 to 1000
           "what": "observed", "note": "-", "returnedShare": 1         | returnedShare | belongs to mown
           """)
