@@ -214,7 +214,7 @@ class PhoneLogTest {
         .page()
         .waitForFunction("() => document.querySelectorAll('[data-state=faulty]').length === 2");
     assertThat(journey.unsent().first().innerText())
-        .contains("Interval for clippings on the label");
+        .contains("Days before they may be used elsewhere");
     journey.unsent().first().locator("a").click();
     assertThat(journey.choice("treated").locator("[name='product']").inputValue())
         .isEqualTo("Sward Guard");

@@ -9,6 +9,7 @@ import java.util.function.Function;
 import leafturn.advice.call.Asked;
 import leafturn.advice.call.Call;
 import leafturn.advice.call.CallRules;
+import leafturn.advice.call.Circumstances;
 import leafturn.advice.call.LawnOnRound;
 import leafturn.advice.call.MowingCall;
 import leafturn.advice.call.NoCallException;
@@ -24,6 +25,7 @@ import leafturn.records.book.Sheet;
 import leafturn.records.sheet.Kind;
 import leafturn.records.sheet.LawnDocument;
 import leafturn.records.sheet.LawnSheet;
+import leafturn.records.sheet.LogSheet;
 import leafturn.records.sheet.ProgrammeSheet;
 import leafturn.records.sheet.WeatherStation;
 import org.jspecify.annotations.Nullable;
@@ -41,7 +43,8 @@ final class LawnCalls {
   /** What is read from the book for a call, all of one moment. */
   private record Read(
       @Nullable ProgrammeSheet programme,
-      List<LogEntry> log,
+      List<LogSheet> log,
+      Circumstances circumstances,
       Map<String, Double> thresholds,
       StationWeather weather) {}
 
@@ -75,12 +78,17 @@ final class LawnCalls {
     try {
       Read read =
           book.read(
-              reading ->
-                  new Read(
-                      inForce(reading.ofLawn(Kind.PROGRAMME, placed.lawn().id()), on),
-                      log(reading, placed.lawn().id()),
-                      thresholds.apply(reading),
-                      climates.of(reading, station, revision, on.minusDays(1))));
+              reading -> {
+                ProgrammeSheet programme =
+                    inForce(reading.ofLawn(Kind.PROGRAMME, placed.lawn().id()), on);
+                List<LogSheet> log = log(reading, placed.lawn().id());
+                return new Read(
+                    programme,
+                    log,
+                    KnownOfLawn.of(reading, placed, programme, log, on),
+                    thresholds.apply(reading),
+                    climates.of(reading, station, revision, on.minusDays(1)));
+              });
       return new LawnOutcome.Called(called(placed, station, read, on, units));
     } catch (InputException wrong) {
       return LawnOutcome.notCalled(placed, wrong.faultsByField().get(0).placed());
@@ -96,10 +104,8 @@ final class LawnCalls {
     return thresholds;
   }
 
-  private static List<LogEntry> log(BookReading reading, String lawn) {
-    return reading.ofLawn(Kind.LOG, lawn).stream()
-        .flatMap(sheet -> sheet.content().forModel().stream())
-        .toList();
+  private static List<LogSheet> log(BookReading reading, String lawn) {
+    return reading.ofLawn(Kind.LOG, lawn).stream().map(Sheet::content).toList();
   }
 
   /** The programme that holds on a day; the first one where none has begun yet. */
@@ -123,18 +129,19 @@ final class LawnCalls {
     Lawn lawn = described.lawn();
     List<String> notes = new ArrayList<>(described.notes());
     notes.addAll(read.weather().notes());
+    List<LogEntry> log = read.log().stream().flatMap(entry -> entry.forModel().stream()).toList();
     Call call =
         MowingCall.of(
             lawn,
             read.weather().at(lawn.site()),
-            read.log(),
-            new Asked(on, rules(read.thresholds()), units));
+            log,
+            new Asked(on, rules(read.thresholds()), units, read.circumstances()));
     return new LawnOnRound(
         placed.address(),
         placed.property().content().name(),
         sheet.name(),
         LawnWords.description(lawn, sheet.habit(), units),
-        LawnWords.lastEntry(read.log(), on),
+        LawnWords.lastEntry(log, on),
         call.noting(notes));
   }
 

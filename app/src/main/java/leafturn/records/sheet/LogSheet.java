@@ -89,7 +89,7 @@ public record LogSheet(
           fed.fastNGPerM2(), fed.slowNGPerM2(), fed.pGPerM2(), fed.kGPerM2(), null, null, null, null);
     }
     if (entry instanceof LogEntry.Measured measured) {
-      return new Done.Observed(List.of(), measured.heightMm());
+      return new Done.Observed(List.of(), List.of(), null, measured.heightMm());
     }
     return new Done.Watered(((LogEntry.Watered) entry).waterMm());
   }
