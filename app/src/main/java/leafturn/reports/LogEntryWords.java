@@ -119,7 +119,8 @@ public final class LogEntryWords {
 
   private void observed(Done.Observed seen) {
     if (seen.leafCoverFraction() != null) {
-      details.add("leaves hide " + QuantityWords.percent(seen.leafCoverFraction()) + " of the turf");
+      details.add(
+          "leaves hide " + QuantityWords.percent(seen.leafCoverFraction()) + " of the turf");
     }
     quantity("stands at ", seen.heightMm(), Measure.HEIGHT);
   }

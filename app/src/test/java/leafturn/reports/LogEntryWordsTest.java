@@ -41,8 +41,8 @@ class LogEntryWordsTest {
 
   @Test
   void aTreatmentTellsTheLabelsInterval() {
-    LogSheet treated = entry(new Done.Treated(
-                "Product A", ProductKind.HERBICIDE, null, 21, 3, false, false, 3));
+    LogSheet treated =
+        entry(new Done.Treated("Product A", ProductKind.HERBICIDE, null, 21, 3, false, false, 3));
     assertThat(LogEntryWords.details(treated, Units.METRIC))
         .containsExactly(
             "Product A",
@@ -54,9 +54,13 @@ class LogEntryWordsTest {
 
   @Test
   void whatWasSeenIsNamed() {
-    LogSheet seen = entry(new Done.Observed(
+    LogSheet seen =
+        entry(
+            new Done.Observed(
                 List.of(Sight.SEED_HEADS, Sight.WET), List.of(Sight.GROUND_FROST), 0.3, 84.0));
-    assertThat(LogEntryWords.headline(seen)).isEqualTo("Observed: seed heads of annual bluegrass, wet leaves, no frost on the ground");
-    assertThat(LogEntryWords.details(seen, Units.METRIC)).containsExactly("leaves hide 30\u202f% of the turf", "stands at 84\u202fmm");
+    assertThat(LogEntryWords.headline(seen))
+        .isEqualTo("Observed: seed heads of annual bluegrass, wet leaves, no frost on the ground");
+    assertThat(LogEntryWords.details(seen, Units.METRIC))
+        .containsExactly("leaves hide 30\u202f% of the turf", "stands at 84\u202fmm");
   }
 }

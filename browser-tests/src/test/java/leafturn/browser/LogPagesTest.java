@@ -153,7 +153,8 @@ class LogPagesTest {
       journey.openLog().awaitUnsent(0);
     }
     LogSheet entry = book.newEntries().get(0);
-    assertThat(entry.done()).isEqualTo(new Done.Observed(List.of(Sight.CLUMPS), List.of(), null, null));
+    assertThat(entry.done())
+        .isEqualTo(new Done.Observed(List.of(Sight.CLUMPS), List.of(), null, null));
     BufferedImage kept = picture(entry.photographs().get(0));
     assertThat(Math.max(kept.getWidth(), kept.getHeight())).isEqualTo(LONGEST_SIDE_PX);
     assertThat(Math.min(kept.getWidth(), kept.getHeight()))

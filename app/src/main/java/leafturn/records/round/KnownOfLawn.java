@@ -86,8 +86,7 @@ final class KnownOfLawn {
   }
 
   /** The latest talk up to the day; the first one where none was held yet. */
-  private static Optional<IntakeSheet> latestIntake(
-      List<Sheet<IntakeSheet>> byDay, LocalDate on) {
+  private static Optional<IntakeSheet> latestIntake(List<Sheet<IntakeSheet>> byDay, LocalDate on) {
     IntakeSheet found = null;
     for (Sheet<IntakeSheet> sheet : byDay) {
       if (found == null || !sheet.content().day().isAfter(on)) {
@@ -146,8 +145,7 @@ final class KnownOfLawn {
     WateringRules rules = intake.map(IntakeSheet::wateringLimits).orElse(null);
     return rules == null
         ? WateringLimits.NONE
-        : new WateringLimits(
-            rules.banned(), Set.copyOf(rules.days()), rules.from(), rules.to());
+        : new WateringLimits(rules.banned(), Set.copyOf(rules.days()), rules.from(), rules.to());
   }
 
   private boolean noClippings() {
@@ -158,8 +156,7 @@ final class KnownOfLawn {
     if (heaps.stream().anyMatch(this::killsSeeds)) {
       return HeapHeat.LOGGED;
     }
-    boolean maybeHot =
-        heaps.stream().anyMatch(heap -> heap.heapKind() == HeapSheet.HeapKind.HOT);
+    boolean maybeHot = heaps.stream().anyMatch(heap -> heap.heapKind() == HeapSheet.HeapKind.HOT);
     return heaps.isEmpty() || maybeHot ? HeapHeat.NOT_KNOWN : HeapHeat.COLD;
   }
 

@@ -48,8 +48,7 @@ final class LoggedSights {
     return sightings;
   }
 
-  private static void add(
-      List<Sighting> sightings, LogSheet entry, Sight sight, boolean there) {
+  private static void add(List<Sighting> sightings, LogSheet entry, Sight sight, boolean there) {
     named(sight, there)
         .map(known -> new Sighting(entry.day(), entry.time(), known, there))
         .forEach(sightings::add);
@@ -157,7 +156,9 @@ final class LoggedSights {
       LogSheet entry = log.get(i);
       if (entry.done() instanceof Done.Observed seen) {
         Double cover =
-            seen.notThere().contains(Sight.LEAF_FALL) ? Double.valueOf(0) : seen.leafCoverFraction();
+            seen.notThere().contains(Sight.LEAF_FALL)
+                ? Double.valueOf(0)
+                : seen.leafCoverFraction();
         if (cover != null) {
           return Optional.of(new FallenLeaves(entry.day(), cover));
         }

@@ -46,8 +46,7 @@ public record HeapSheet(
   public record Heat(LocalDate day, double temperatureC) {
     private static Heat read(JsonObject json) {
       Heat heat =
-          new Heat(
-              json.requiredDate("day"), json.requiredNumber("temperatureC", -30, 100, "°C"));
+          new Heat(json.requiredDate("day"), json.requiredNumber("temperatureC", -30, 100, "°C"));
       json.refuseOthers();
       return heat;
     }

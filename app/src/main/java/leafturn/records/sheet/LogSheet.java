@@ -55,7 +55,9 @@ public record LogSheet(
         Stream.of("things", "notThere", "leafCoverFraction", "heightMm", "note", "photographs")
             .anyMatch(json::holdsSomething);
     if (done instanceof Done.Observed && !tells) {
-      json.requireItems("things", "what was seen, or notThere, leafCoverFraction, heightMm, a note or photographs");
+      json.requireItems(
+          "things",
+          "what was seen, or notThere, leafCoverFraction, heightMm, a note or photographs");
     }
     json.end();
     return new LogSheet(lawn, day, time, done, note, photographs);
@@ -86,7 +88,14 @@ public record LogSheet(
     }
     if (entry instanceof LogEntry.Fed fed) {
       return new Done.Fed(
-          fed.fastNGPerM2(), fed.slowNGPerM2(), fed.pGPerM2(), fed.kGPerM2(), null, null, null, null);
+          fed.fastNGPerM2(),
+          fed.slowNGPerM2(),
+          fed.pGPerM2(),
+          fed.kGPerM2(),
+          null,
+          null,
+          null,
+          null);
     }
     if (entry instanceof LogEntry.Measured measured) {
       return new Done.Observed(List.of(), List.of(), null, measured.heightMm());

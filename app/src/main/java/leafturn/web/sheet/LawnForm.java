@@ -58,7 +58,8 @@ public final class LawnForm extends SheetForm<LawnSheet> {
                 .hint("Of a mixture, the grass there is most of.")
                 .needed(),
             Field.oneOf("annualBluegrass", "Annual bluegrass", annualBluegrass())
-                .hint("Left empty: nobody looked. Its seed heads change what becomes of clippings."),
+                .hint(
+                    "Left empty: nobody looked. Its seed heads change what becomes of clippings."),
             Field.text("habit", "How it is kept")
                 .hint("In a sentence, for people; the programme is what the model goes by."),
             Field.text("address", "Short name in addresses")

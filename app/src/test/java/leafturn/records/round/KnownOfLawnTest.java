@@ -63,16 +63,13 @@ class KnownOfLawnTest {
     PlacedLawn placed = placed();
     return book.read(
         reading -> {
-          List<LogSheet> log =
-              reading.ofLawn(Kind.LOG, lawn).stream().map(Sheet::content).toList();
+          List<LogSheet> log = reading.ofLawn(Kind.LOG, lawn).stream().map(Sheet::content).toList();
           return KnownOfLawn.of(reading, placed, null, log, ON);
         });
   }
 
   private void logged(String what, String fields) {
-    add(
-        Kind.LOG,
-        "{\"lawn\": \"%s\", \"what\": \"%s\", %s}".formatted(lawn, what, fields));
+    add(Kind.LOG, "{\"lawn\": \"%s\", \"what\": \"%s\", %s}".formatted(lawn, what, fields));
   }
 
   private <C extends Content> void add(Kind<C> kind, String document) {
@@ -178,8 +175,7 @@ class KnownOfLawnTest {
 
   @Test
   void aHeapIsHotWhereItsHeatWasLoggedOnThreeDays() {
-    String heap =
-        "{\"property\": \"%s\", \"name\": \"%s\", \"heapKind\": \"%s\", \"heat\": [%s]}";
+    String heap = "{\"property\": \"%s\", \"name\": \"%s\", \"heapKind\": \"%s\", \"heat\": [%s]}";
     add(Kind.HEAP, heap.formatted(property, "Cold", "cold", ""));
     assertThat(known().wishes().heapHeat()).isEqualTo(HeapHeat.COLD);
     String two =
@@ -202,7 +198,6 @@ class KnownOfLawnTest {
     LawnSheet steep = Kind.LAWN.read(new SourceText("lawn", document));
     book.write("Test", writing -> writing.revise(Kind.LAWN, lawn, sheet.version(), steep));
     assertThat(known().place())
-        .isEqualTo(
-            new Place(12, Place.Deck.NOT_KNOWN, Place.AnnualBluegrass.UNWANTED, false));
+        .isEqualTo(new Place(12, Place.Deck.NOT_KNOWN, Place.AnnualBluegrass.UNWANTED, false));
   }
 }

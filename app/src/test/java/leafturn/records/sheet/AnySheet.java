@@ -250,10 +250,7 @@ public final class AnySheet {
   private WateringRules wateringRules() {
     boolean hours = any.yes();
     return new WateringRules(
-        any.yes(),
-        any.some(DayOfWeek.class),
-        hours ? any.time() : null,
-        hours ? any.time() : null);
+        any.yes(), any.some(DayOfWeek.class), hours ? any.time() : null, hours ? any.time() : null);
   }
 
   private IntakeSheet.ProductUsed productUsed() {
