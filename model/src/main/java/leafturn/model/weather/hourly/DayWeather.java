@@ -65,12 +65,23 @@ public record DayWeather(Air air, Water water) {
    * @param index day of the record, 0 for the first
    */
   public static DayWeather of(WeatherSeries weather, Site site, int index) {
+    double radiation = DailyEvapotranspiration.of(weather, site, index).globalRadiationMjPerM2();
+    return of(weather, site, index, radiation);
+  }
+
+  /**
+   * The same where the day's radiation is known already.
+   *
+   * @param radiationMjPerM2 global radiation of the day, measured or filled in, MJ/m2
+   */
+  public static DayWeather of(
+      WeatherSeries weather, Site site, int index, double radiationMjPerM2) {
     return new DayWeather(
         new Air(
             weather.value(Quantity.MINIMUM_C, index),
             weather.value(Quantity.MAXIMUM_C, index),
             DailyEvapotranspiration.vapourPressureKPa(weather, index),
-            DailyEvapotranspiration.of(weather, site, index).globalRadiationMjPerM2(),
+            radiationMjPerM2,
             DailyEvapotranspiration.windAt2mMPerS(weather, site, index)),
         Water.rain(weather.value(Quantity.RAIN_MM, index)));
   }

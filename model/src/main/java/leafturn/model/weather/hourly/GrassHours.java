@@ -16,10 +16,18 @@ public final class GrassHours {
   private static final int YESTERDAY = 0;
   private static final int TODAY = 1;
   private static final int TOMORROW = 2;
+  private static final int WARMEST = 24 + 14;
+
+  /** Water that leaves seen to be wet hold at least, mm: a heavy dew (our judgement). */
+  private static final double SEEN_WET_MM = 0.2;
+
   private static final double WATERING_START = 4;
   private static final double WATERING_END = 6;
 
   private final GrassLimits limits;
+  private final SeenToday seen;
+  private final int seenDry;
+  private final int seenWet;
   private final LocalDate today;
   private final SolarClock clock;
   private final AirHours air;
@@ -41,9 +49,13 @@ public final class GrassHours {
    * @param site latitude and elevation, and longitude and time zone for hours on the clock
    * @param today the day of the question
    * @param limits when grass counts as dry enough
+   * @param seen what someone saw today
    */
-  public GrassHours(Site site, LocalDate today, GrassLimits limits) {
+  public GrassHours(Site site, LocalDate today, GrassLimits limits, SeenToday seen) {
     this.limits = limits;
+    this.seen = seen;
+    this.seenDry = SeenToday.index(seen.dryAt());
+    this.seenWet = SeenToday.index(seen.wetAt());
     this.today = today;
     this.clock = SolarClock.of(site, today);
     this.air = new AirHours(site, today, clock);
@@ -103,35 +115,56 @@ public final class GrassHours {
     double waterMm = 0;
     int from = WetFrom.DEW.ordinal();
     for (int hour = 0; hour < AirHours.HOURS; hour++) {
-      boolean wetBefore = waterMm > limits.dryEnoughMm();
+      double beforeMm = asSeen(hour, waterMm, heldMm);
       double fallsMm = rainMm[hour] + wateringMm[hour];
       if (fallsMm > 0) {
         from = (rainMm[hour] > 0 ? WetFrom.RAIN : WetFrom.WATERING).ordinal();
+      } else if (beforeMm <= limits.dryEnoughMm()) {
+        from = WetFrom.DEW.ordinal();
       }
-      waterMm = Math.min(heldMm, Math.max(0, waterMm + fallsMm - air.evaporationMm[hour]));
+      waterMm = Math.min(heldMm, Math.max(0, beforeMm + fallsMm - air.evaporationMm[hour]));
       leafWaterMm[hour] += share * waterMm;
-      boolean wet = wetBefore || waterMm > limits.dryEnoughMm() || fallsMm > 0;
-      if (wet) {
+      if (fallsMm > 0 || Math.max(beforeMm, waterMm) > limits.dryEnoughMm() || moist(hour)) {
         wetFrom[from][hour] += share;
       } else {
-        from = WetFrom.DEW.ordinal();
-        boolean moist = air.humidityPercent[hour] >= limits.wetHumidityPercent();
-        dry[hour] += moist ? 0 : share;
-        fit[hour] += moist || frozen[hour] ? 0 : share;
-        wetFrom[from][hour] += moist ? share : 0;
+        dry[hour] += share;
+        fit[hour] += frozen[hour] ? 0 : share;
       }
     }
   }
 
-  /** Blades count as frozen up to the limit and for the hour after, in which they thaw. */
+  private double asSeen(int hour, double waterMm, double heldMm) {
+    if (hour == seenDry) {
+      return 0;
+    }
+    return hour == seenWet ? Math.min(heldMm, Math.max(SEEN_WET_MM, waterMm)) : waterMm;
+  }
+
+  private boolean moist(int hour) {
+    return hour != seenDry && air.humidityPercent[hour] >= limits.wetHumidityPercent();
+  }
+
+  /**
+   * Blades count as frozen up to the limit and for the hour after, in which they thaw. Where frost
+   * was seen in warmer air, it lies until the air is warmer still.
+   */
   private void frost() {
+    int seenFrost = SeenToday.index(seen.frostAt());
+    double seenC = seenFrost < 0 ? limits.frostAirC() : air.temperatureC[seenFrost];
     boolean before = false;
     for (int hour = 0; hour < AirHours.HOURS; hour++) {
-      boolean now = air.temperatureC[hour] <= limits.frostAirC();
-      frozen[hour] = now || before;
+      boolean morning = hour >= 24 && hour < WARMEST;
+      double limitC = morning ? Math.max(limits.frostAirC(), seenC) : limits.frostAirC();
+      boolean now = air.temperatureC[hour] <= limitC;
+      frozen[hour] = (now || before) && !thawed(hour);
       frost[hour] += frozen[hour] ? 1 : 0;
       before = now;
     }
+  }
+
+  private boolean thawed(int hour) {
+    int seenThawed = SeenToday.index(seen.thawedAt());
+    return seenThawed >= 0 && hour >= seenThawed && hour < 24 + air.daylight[TODAY].sunsetHour;
   }
 
   /**

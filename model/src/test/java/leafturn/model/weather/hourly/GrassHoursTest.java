@@ -16,6 +16,7 @@ import org.junit.jupiter.api.Test;
 class GrassHoursTest {
   private static final Site NEW_YORK = new Site(40.8, 40, 10, -74.0, ZoneId.of("America/New_York"));
   private static final LocalDate MAY = LocalDate.of(2026, 5, 4);
+  private static final double NAN = Double.NaN;
   private static final DayWeather.Water NONE = DayWeather.Water.rain(0);
 
   @Test
@@ -67,7 +68,7 @@ class GrassHoursTest {
 
   @Test
   void rainOfLastEveningIsGoneByMidday() {
-    GrassHours hours = new GrassHours(NEW_YORK, MAY, GrassLimits.standard());
+    GrassHours hours = hours(NEW_YORK, MAY);
     DayWeather.Water evening = new DayWeather.Water(8, RainTime.ended(22), 0);
     hours.add(fine(evening), fine(NONE), fine(NONE));
     assertThat(only(hours.today().dry(0.5)).from()).isBetween(8, 12);
@@ -103,7 +104,7 @@ class GrassHoursTest {
 
   @Test
   void sharesAreTakenOverAllWeathers() {
-    GrassHours hours = new GrassHours(NEW_YORK, MAY, GrassLimits.standard());
+    GrassHours hours = hours(NEW_YORK, MAY);
     DayWeather dull =
         new DayWeather(
             new DayWeather.Air(11, 14, ea(11), 3, 2),
@@ -117,7 +118,7 @@ class GrassHoursTest {
 
   @Test
   void everyHourIsDryOrWetFromSomething() {
-    GrassHours hours = new GrassHours(NEW_YORK, MAY, GrassLimits.standard());
+    GrassHours hours = hours(NEW_YORK, MAY);
     hours.add(fine(DayWeather.Water.rain(3)), fine(DayWeather.Water.rain(9)), fine(NONE));
     for (GrassDay day : List.of(hours.today(), hours.tomorrow())) {
       for (int hour = 0; hour < 24; hour++) {
@@ -134,7 +135,7 @@ class GrassHoursTest {
   void theFarNorthHasHoursToo() {
     Site north = new Site(78, 10, 10, 15.6, ZoneId.of("Arctic/Longyearbyen"));
     for (int month = 1; month <= 12; month++) {
-      GrassHours hours = new GrassHours(north, MAY.withMonth(month), GrassLimits.standard());
+      GrassHours hours = hours(north, MAY.withMonth(month));
       hours.add(fine(NONE), fine(NONE), fine(NONE));
       assertThat(hours.today().temperatureC(12)).isBetween(9.0, 21.0);
     }
@@ -159,8 +160,54 @@ class GrassHoursTest {
     assertThatThrownBy(() -> new RainTime(12, 5))
         .hasMessageContaining("12")
         .hasMessageContaining("5");
-    assertThatThrownBy(() -> new GrassHours(NEW_YORK, MAY, GrassLimits.standard()).today())
+    assertThatThrownBy(() -> hours(NEW_YORK, MAY).today())
         .isInstanceOf(IllegalStateException.class);
+  }
+
+  @Test
+  void leavesSeenDryAreDryWhateverWasReckoned() {
+    DayWeather.Water shower = new DayWeather.Water(3, new RainTime(6, 11), 0);
+    GrassDay reckoned = seen(SeenToday.NOTHING, fine(shower));
+    GrassDay looked = seen(new SeenToday(12, NAN, NAN, NAN), fine(shower));
+    assertThat(reckoned.dryFraction(12)).isLessThan(1);
+    assertThat(looked.dryFraction(12)).isEqualTo(1);
+    assertThat(looked.dryFraction(11)).isEqualTo(reckoned.dryFraction(11));
+  }
+
+  @Test
+  void leavesSeenWetAreWetThenAndDryLater() {
+    GrassDay looked = seen(new SeenToday(NAN, 13, NAN, NAN), fine(NONE));
+    assertThat(looked.dryFraction(12)).isEqualTo(1);
+    assertThat(looked.dryFraction(13)).isZero();
+    assertThat(looked.dryFraction(16)).isEqualTo(1);
+  }
+
+  @Test
+  void frostThatWasSeenLiesUntilTheAirHasWarmedFurther() {
+    DayWeather.Air cool = new DayWeather.Air(4, 14, ea(2), 18, 2);
+    GrassDay reckoned = seen(SeenToday.NOTHING, new DayWeather(cool, NONE));
+    GrassDay looked = seen(new SeenToday(NAN, NAN, 8, NAN), new DayWeather(cool, NONE));
+    assertThat(reckoned.frostGoneAt()).isZero();
+    assertThat(looked.frostGoneAt()).isBetween(9, 11);
+    assertThat(looked.frostFraction(18)).isZero();
+  }
+
+  @Test
+  void frostThatWasLookedForAndNotThereIsGone() {
+    DayWeather.Air cold = new DayWeather.Air(-2, 11, ea(-3), 16, 2);
+    GrassDay looked = seen(new SeenToday(NAN, NAN, NAN, 8), new DayWeather(cold, NONE));
+    assertThat(looked.frostFraction(7)).isEqualTo(1);
+    assertThat(looked.frostFraction(8)).isZero();
+  }
+
+  private static GrassDay seen(SeenToday seen, DayWeather weather) {
+    GrassHours hours = new GrassHours(NEW_YORK, MAY, GrassLimits.standard(), seen);
+    hours.add(weather.with(NONE), weather, weather.with(NONE));
+    return hours.today();
+  }
+
+  private static GrassHours hours(Site site, LocalDate today) {
+    return new GrassHours(site, today, GrassLimits.standard(), SeenToday.NOTHING);
   }
 
   private static DayWeather fine(DayWeather.Water water) {
@@ -172,7 +219,7 @@ class GrassHoursTest {
   }
 
   private static GrassDay today(DayWeather weather) {
-    GrassHours hours = new GrassHours(NEW_YORK, MAY, GrassLimits.standard());
+    GrassHours hours = hours(NEW_YORK, MAY);
     hours.add(weather.with(NONE), weather, weather.with(NONE));
     return hours.today();
   }
