@@ -5,7 +5,9 @@ package leafturn.model.grass;
  * the calendar in the cool autumns of maritime places. A look at the lawn outweighs both.
  */
 public final class SeedHeadWindow {
-  /** How far the warmth of flowering may differ from the fairway it was fitted on (our judgement). */
+  /**
+   * How far the warmth of flowering may differ from the fairway it was fitted on (our judgement).
+   */
   public static final double WARMTH_SPREAD_FRACTION = 0.15;
 
   private static final int STEPS = 7;
