@@ -1,0 +1,47 @@
+package leafturn.model;
+
+import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.api.Assertions.within;
+
+import java.util.function.ToDoubleFunction;
+import org.junit.jupiter.api.Test;
+
+class RandomStreamClosedFormTest {
+  private static final int DRAWS = 200_000;
+
+  @Test
+  void momentsAreThoseOfTheDistributions() {
+    // mean and variance, within four standard errors of 200,000 draws
+    moments(RandomStream::uniform, 0.5, 1.0 / 12);
+    moments(RandomStream::normal, 0, 1);
+    moments(random -> random.exponential(3), 3, 9);
+    moments(random -> random.triangular(1, 2, 6), 3, (1 + 4 + 36 - 2 - 6 - 12) / 18.0);
+  }
+
+  private static void moments(
+      ToDoubleFunction<RandomStream> draw, double mean, double variance) {
+    RandomStream random = new RandomStream(42, 1);
+    double sum = 0;
+    double squares = 0;
+    for (int i = 0; i < DRAWS; i++) {
+      double drawn = draw.applyAsDouble(random);
+      sum += drawn;
+      squares += (drawn - mean) * (drawn - mean);
+    }
+    assertThat(sum / DRAWS).isCloseTo(mean, within(4 * Math.sqrt(variance / DRAWS)));
+    assertThat(squares / DRAWS).isCloseTo(variance, within(variance * 12 / Math.sqrt(DRAWS)));
+  }
+
+  @Test
+  void aPlaceGivesItsNumbersWhateverWasDrawnBefore() {
+    RandomStream one = new RandomStream(7, 3);
+    RandomStream other = new RandomStream(7, 3);
+    other.normal();
+    double first = one.at(100).normal();
+    other.at(5).uniform();
+    assertThat(other.at(100).normal()).isEqualTo(first);
+    assertThat(other.at(101).normal()).isNotEqualTo(first);
+    assertThat(new RandomStream(8, 3).at(100).normal()).isNotEqualTo(first);
+    assertThat(new RandomStream(7, 4).at(100).normal()).isNotEqualTo(first);
+  }
+}
