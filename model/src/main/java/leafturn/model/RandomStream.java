@@ -5,9 +5,9 @@ package leafturn.model;
  * seed n gives the same numbers on every machine, in any order and on any number of threads. One
  * object serves one thread; make another for the same seed and stream instead of sharing it.
  *
- * <p>The numbers are those of a 64-bit counter put through a mixing function (SplitMix64, Steele, Lea
- * and Flood 2014). Two
- * choices that are to be compared under common random numbers ask for the same stream.
+ * <p>The numbers are those of a 64-bit counter put through a mixing function (SplitMix64, Steele,
+ * Lea and Flood 2014). Two choices that are to be compared under common random numbers ask for the
+ * same stream.
  */
 public final class RandomStream {
   /** The fractional part of the golden ratio, the counter's step. */

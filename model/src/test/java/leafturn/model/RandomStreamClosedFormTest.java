@@ -18,8 +18,7 @@ class RandomStreamClosedFormTest {
     moments(random -> random.triangular(1, 2, 6), 3, (1 + 4 + 36 - 2 - 6 - 12) / 18.0);
   }
 
-  private static void moments(
-      ToDoubleFunction<RandomStream> draw, double mean, double variance) {
+  private static void moments(ToDoubleFunction<RandomStream> draw, double mean, double variance) {
     RandomStream random = new RandomStream(42, 1);
     double sum = 0;
     double squares = 0;

@@ -46,8 +46,7 @@ final class GeneratorFit {
 
   GeneratorFit(WeatherSeries weather, IntPredicate usable) {
     this.weather = weather;
-    this.days =
-        java.util.stream.IntStream.range(0, weather.days()).filter(usable).toArray();
+    this.days = java.util.stream.IntStream.range(0, weather.days()).filter(usable).toArray();
     this.yearDays = new int[days.length];
     this.wet = new boolean[days.length];
     for (int place = 0; place < days.length; place++) {
@@ -152,8 +151,7 @@ final class GeneratorFit {
     double[][] smaller = new double[correlations.length][correlations.length];
     for (int row = 0; row < smaller.length; row++) {
       for (int column = 0; column < smaller.length; column++) {
-        smaller[row][column] =
-            ones && row == column ? 1 : kept * correlations[row][column];
+        smaller[row][column] = ones && row == column ? 1 : kept * correlations[row][column];
       }
     }
     return smaller;
@@ -166,9 +164,7 @@ final class GeneratorFit {
       for (int place = 0; place < days.length; place++) {
         double value = weather.value(course.quantity(), days[place]);
         residuals[row][place] =
-            Double.isNaN(value)
-                ? Double.NaN
-                : course.residual(value, yearDays[place], wet[place]);
+            Double.isNaN(value) ? Double.NaN : course.residual(value, yearDays[place], wet[place]);
       }
     }
     return Correlations.of(residuals, days);

@@ -38,8 +38,7 @@ final class QuantityCourse {
           keptValues[count++] = values[day];
         }
       }
-      return new Days(
-          Arrays.copyOf(kept, count), new boolean[0], Arrays.copyOf(keptValues, count));
+      return new Days(Arrays.copyOf(kept, count), new boolean[0], Arrays.copyOf(keptValues, count));
     }
 
     private int count() {
@@ -55,8 +54,7 @@ final class QuantityCourse {
     for (int kind = 0; kind < 2; kind++) {
       Days own = all.only(kind == 1);
       Days used = own.count() >= FEWEST_DAYS ? own : all;
-      means[kind] =
-          SeasonalCycle.fitted(used.yearDays(), used.values(), used.count(), meanWaves);
+      means[kind] = SeasonalCycle.fitted(used.yearDays(), used.values(), used.count(), meanWaves);
       deviations[kind] = deviations(used, means[kind], spreadWaves);
     }
     return new QuantityCourse(quantity, means, deviations);
@@ -101,8 +99,7 @@ final class QuantityCourse {
     return switch (quantity) {
       case WIND_M_PER_S -> scaled > 0 ? scaled * scaled : 0;
       case RAIN_MM, RADIATION_MJ_PER_M2 -> Math.max(0, scaled);
-      case HUMIDITY_MAXIMUM_PERCENT, HUMIDITY_MINIMUM_PERCENT ->
-          Math.max(0, Math.min(100, scaled));
+      case HUMIDITY_MAXIMUM_PERCENT, HUMIDITY_MINIMUM_PERCENT -> Math.max(0, Math.min(100, scaled));
       case MINIMUM_C, MAXIMUM_C, DEW_POINT_C -> Math.max(-90, Math.min(60, scaled));
     };
   }

@@ -34,8 +34,7 @@ public final class Residuals {
    */
   public static Residuals of(double[][] sameDay, double[][] dayBefore) {
     double[][] memory = Matrix.times(dayBefore, Matrix.inverse(sameDay));
-    double[][] left =
-        Matrix.plus(sameDay, Matrix.times(memory, Matrix.transposed(dayBefore)), -1);
+    double[][] left = Matrix.plus(sameDay, Matrix.times(memory, Matrix.transposed(dayBefore)), -1);
     return new Residuals(memory, Matrix.lowerTriangle(left));
   }
 
@@ -47,8 +46,7 @@ public final class Residuals {
    * @source richardson1984
    */
   public static Residuals standard(int quantities) {
-    return of(
-        corner(DEFAULT_SAME_DAY, quantities), corner(DEFAULT_DAY_BEFORE, quantities));
+    return of(corner(DEFAULT_SAME_DAY, quantities), corner(DEFAULT_DAY_BEFORE, quantities));
   }
 
   static double[][] standardSameDay(int quantities) {

@@ -100,8 +100,7 @@ public final class WeatherGenerator {
    * @param days 1 or more
    * @source richardson1981
    */
-  public WeatherSeries generate(
-      RandomStream random, WeatherEve eve, LocalDate first, int days) {
+  public WeatherSeries generate(RandomStream random, WeatherEve eve, LocalDate first, int days) {
     if (days < 1) {
       throw new IllegalArgumentException("days to generate must be 1 or more, but are " + days);
     }
@@ -127,8 +126,7 @@ public final class WeatherGenerator {
       for (int row = 0; row < today.length; row++) {
         values[row][day] = courses.get(row).value(today[row], yearDay, wet);
       }
-      rainMm[day] =
-          wet ? Math.max(LEAST_WET_DAY_MM, rain.amount(month).drawnMm(random)) : 0;
+      rainMm[day] = wet ? Math.max(LEAST_WET_DAY_MM, rain.amount(month).drawnMm(random)) : 0;
       double[] spare = yesterday;
       yesterday = today;
       today = spare == eve.residuals() ? new double[courses.size()] : spare;

@@ -51,7 +51,10 @@ class ThousandYearsPublishedTest {
   @EnumSource(names = {"MAXIMUM_C", "MINIMUM_C"})
   void monthlyTemperaturesFollowTheFittedSeason(Quantity quantity) {
     QuantityCourse course =
-        GENERATOR.courses().stream().filter(c -> c.quantity() == quantity).findFirst().orElseThrow();
+        GENERATOR.courses().stream()
+            .filter(c -> c.quantity() == quantity)
+            .findFirst()
+            .orElseThrow();
     for (int month = 1; month <= 12; month++) {
       double[] values =
           IntStream.of(daysOf(YEARS, month))
@@ -86,8 +89,7 @@ class ThousandYearsPublishedTest {
 
   @Test
   void daysFollowOneAnotherAndMaximumGoesWithMinimumAsOnRecord() {
-    Correlations recorded =
-        new GeneratorFit(RECORD, day -> true).correlations(GENERATOR.courses());
+    Correlations recorded = new GeneratorFit(RECORD, day -> true).correlations(GENERATOR.courses());
     Correlations generated = new GeneratorFit(YEARS, day -> true).correlations(GENERATOR.courses());
     for (int row = 0; row < GENERATOR.courses().size(); row++) {
       for (int column = 0; column < GENERATOR.courses().size(); column++) {

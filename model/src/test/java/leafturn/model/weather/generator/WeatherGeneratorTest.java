@@ -73,8 +73,7 @@ class WeatherGeneratorTest {
     assertThat(generator.notes()).singleElement().asString().contains("August", "neighbouring");
 
     WeatherGenerator dry = WeatherGenerator.fitted(changed(Quantity.RAIN_MM, d -> 0));
-    WeatherSeries year =
-        dry.generate(new RandomStream(1, 1), WeatherEve.unknown(), FIRST, 365);
+    WeatherSeries year = dry.generate(new RandomStream(1, 1), WeatherEve.unknown(), FIRST, 365);
     assertThat(column(year, Quantity.RAIN_MM)).containsOnly(0);
     assertThat(dry.notes()).contains("The record has no wet day, so none is generated.");
   }
@@ -91,8 +90,7 @@ class WeatherGeneratorTest {
         generator.generate(new RandomStream(1, 1), WeatherEve.unknown(), FIRST, 365);
     assertThat(year.has(Quantity.RADIATION_MJ_PER_M2)).isTrue();
 
-    WeatherSeries rarely =
-        changed(Quantity.RADIATION_MJ_PER_M2, d -> d % 3 == 0 ? 12 : Double.NaN);
+    WeatherSeries rarely = changed(Quantity.RADIATION_MJ_PER_M2, d -> d % 3 == 0 ? 12 : Double.NaN);
     WeatherGenerator without = WeatherGenerator.fitted(rarely);
     assertThat(without.quantities()).doesNotContain(Quantity.RADIATION_MJ_PER_M2);
     assertThat(without.notes()).singleElement().asString().contains("Radiation", "487 of 1461");
@@ -120,7 +118,11 @@ class WeatherGeneratorTest {
   void gammaAmountsKeepTheirMean() {
     GammaAmount amount = new GammaAmount(0.62, 22.06);
     RandomStream random = new RandomStream(5, 0);
-    double mean = IntStream.range(0, 200_000).mapToDouble(i -> amount.drawnMm(random)).average().orElseThrow();
+    double mean =
+        IntStream.range(0, 200_000)
+            .mapToDouble(i -> amount.drawnMm(random))
+            .average()
+            .orElseThrow();
     assertThat(mean).isCloseTo(amount.meanMm(), within(0.15));
   }
 
