@@ -3,6 +3,7 @@ package leafturn.advice.call;
 import leafturn.model.lawn.DailyTerms;
 import leafturn.model.lawn.SiteClimate;
 import leafturn.model.weather.WeatherSeries.Quantity;
+import leafturn.model.weather.hourly.DayWeather;
 
 /**
  * Weather that may come after the day of a call, taken from another year of the record.
@@ -19,6 +20,13 @@ record PossibleSeason(SiteClimate climate, DailyTerms terms, int[] sources) {
 
   double maximumC(int day) {
     return climate.weather().value(Quantity.MAXIMUM_C, sources[day]);
+  }
+
+  /** A day's weather for its hours. */
+  DayWeather dayWeather(int day) {
+    int source = sources[day];
+    return DayWeather.of(
+        climate.weather(), climate.site(), source, climate.radiationMj(source));
   }
 
   double airDecay(int day) {

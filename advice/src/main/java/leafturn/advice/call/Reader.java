@@ -71,6 +71,18 @@ record Reader(Units units) {
         : Words.figure(gPerM2) + " g/m²";
   }
 
+  /** An hour of the clock from 0 to 24: "18"; "6 pm", "noon". */
+  String clock(int hour) {
+    if (units != Units.US) {
+      return Integer.toString(hour);
+    }
+    if (hour == 12) {
+      return "noon";
+    }
+    int shown = hour % 12 == 0 ? 12 : hour % 12;
+    return shown + (hour % 24 < 12 ? " am" : " pm");
+  }
+
   /** "return" or "leave". */
   String giveBack() {
     return units == Units.US ? "leave" : "return";

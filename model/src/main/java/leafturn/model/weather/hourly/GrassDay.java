@@ -68,17 +68,21 @@ public final class GrassDay {
 
   /** Share of the weathers in which an hour is dry enough from its start to its end, 0-1. */
   public double dryFraction(int hour) {
-    return Math.min(1, shares.dry[hour]);
+    return share(shares.dry[hour]);
   }
 
   /** Share of the weathers in which blades may be frozen in an hour, 0-1. */
   public double frostFraction(int hour) {
-    return Math.min(1, shares.frost[hour]);
+    return share(shares.frost[hour]);
   }
 
   /** Share of the weathers in which leaves are wet in an hour and from that, 0-1. */
   public double wetFraction(int hour, WetFrom from) {
-    return Math.min(1, shares.wetFrom[from.ordinal()][hour]);
+    return share(shares.wetFrom[from.ordinal()][hour]);
+  }
+
+  private static double share(double sum) {
+    return sum > 1 - ROUNDING ? 1 : sum;
   }
 
   /** Mean air temperature of an hour, °C. */
@@ -105,12 +109,13 @@ public final class GrassDay {
    * Daylight hours that are dry enough and free of frost in at least a share of the weathers.
    *
    * @param leastFraction share, above 0 to 1; one half for "about", more for "surely"
+   * @param fromHour first hour that still counts, 0 to 24
    * @return spans in order, perhaps none
    */
-  public List<Span> dry(double leastFraction) {
+  public List<Span> fit(double leastFraction, int fromHour) {
     List<Span> spans = new ArrayList<>();
     int from = -1;
-    for (int hour = 0; hour <= 24; hour++) {
+    for (int hour = fromHour; hour <= 24; hour++) {
       boolean fit = hour < 24 && light(hour) && fitFraction(hour) >= leastFraction - ROUNDING;
       if (fit && from < 0) {
         from = hour;
@@ -126,7 +131,7 @@ public final class GrassDay {
    * Share of the weathers in which an hour is fit for mowing: dry enough and free of frost, 0-1.
    */
   public double fitFraction(int hour) {
-    return Math.min(1, shares.fit[hour]);
+    return share(shares.fit[hour]);
   }
 
   /** What the leaves of an hour are most often wet from. */

@@ -116,7 +116,7 @@ public final class GrassHours {
     int from = WetFrom.DEW.ordinal();
     for (int hour = 0; hour < AirHours.HOURS; hour++) {
       double beforeMm = asSeen(hour, waterMm, heldMm);
-      double fallsMm = rainMm[hour] + wateringMm[hour];
+      double fallsMm = hour == seenDry ? 0 : rainMm[hour] + wateringMm[hour];
       if (fallsMm > 0) {
         from = (rainMm[hour] > 0 ? WetFrom.RAIN : WetFrom.WATERING).ordinal();
       } else if (beforeMm <= limits.dryEnoughMm()) {

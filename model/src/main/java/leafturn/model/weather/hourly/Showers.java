@@ -6,7 +6,7 @@ final class Showers {
   static final int TIMES = 6;
 
   /** Longest fall a day's rain is pressed into, h (our judgement). */
-  static final double LONGEST_HOURS = 12;
+  private static final double LONGEST_HOURS = 12;
 
   /** Rate of fall that sets how long a day's rain lasts, mm/h (our judgement). */
   private static final double RATE_MM_PER_HOUR = 2;
@@ -28,12 +28,12 @@ final class Showers {
     if (rainMm <= 0) {
       return;
     }
-    double room = time.latestEnd() - time.earliestStart();
     double lasts =
-        Math.min(
-            room, Math.max(SHORTEST_HOURS, Math.min(LONGEST_HOURS, rainMm / RATE_MM_PER_HOUR)));
-    double start = time.earliestStart() + (room - lasts) * (which + 0.5) / TIMES;
-    spread(hourMm, firstHour, rainMm, start, start + lasts);
+        Math.max(SHORTEST_HOURS, Math.min(LONGEST_HOURS, rainMm / RATE_MM_PER_HOUR));
+    double first = Math.min(time.latestEnd(), Math.max(time.earliestEnd(), time.earliestStart() + lasts));
+    double end = first + (time.latestEnd() - first) * (which + 0.5) / TIMES;
+    double start = Math.max(time.earliestStart(), end - lasts);
+    spread(hourMm, firstHour, rainMm, start, end);
   }
 
   /** Adds water that falls evenly between two hours of a day. */

@@ -22,7 +22,7 @@ class GrassHoursTest {
   @Test
   void dewDriesInTheMorningAndComesBackAtNight() {
     GrassDay day = today(fine(NONE));
-    Span dry = only(day.dry(0.5));
+    Span dry = only(day.fit(0.5, 0));
     assertThat(dry.from()).isBetween(7, 11);
     assertThat(dry.to()).isBetween(17, 20);
     assertThat(day.mostlyWetFrom(5)).isEqualTo(WetFrom.DEW);
@@ -34,13 +34,13 @@ class GrassHoursTest {
   void aWindyNightInDryAirBringsNoDew() {
     DayWeather.Air air = new DayWeather.Air(12, 22, ea(2), 24, 5);
     GrassDay day = today(new DayWeather(air, NONE));
-    assertThat(only(day.dry(0.9))).isEqualTo(new Span(5, 20));
+    assertThat(only(day.fit(0.9, 0))).isEqualTo(new Span(5, 20));
   }
 
   @Test
   void afterRainInTheMorningTheAfternoonDries() {
-    GrassDay day = today(fine(new DayWeather.Water(6, RainTime.morning(), 0)));
-    Span dry = only(day.dry(0.5));
+    GrassDay day = today(fine(new DayWeather.Water(6, RainTime.ended(11), 0)));
+    Span dry = only(day.fit(0.5, 0));
     assertThat(dry.from()).isBetween(12, 15);
     assertThat(day.mostlyWetFrom(11)).isEqualTo(WetFrom.RAIN);
   }
@@ -56,14 +56,14 @@ class GrassHoursTest {
   void anUnknownHourOfRainLeavesTheDayInDoubt() {
     GrassDay day = today(fine(new DayWeather.Water(4, RainTime.ANY_HOUR, 0)));
     assertThat(day.dryFraction(14)).isBetween(0.3, 0.9);
-    assertThat(day.dry(0.95)).isEmpty();
+    assertThat(day.fit(0.95, 0)).isEmpty();
   }
 
   @Test
   void longRainUnderCloudKeepsItWetAllDay() {
     DayWeather.Air dull = new DayWeather.Air(11, 14, ea(11), 3, 2);
     GrassDay day = today(new DayWeather(dull, new DayWeather.Water(30, RainTime.ANY_HOUR, 0)));
-    assertThat(day.dry(0.5)).isEmpty();
+    assertThat(day.fit(0.5, 0)).isEmpty();
   }
 
   @Test
@@ -71,7 +71,7 @@ class GrassHoursTest {
     GrassHours hours = hours(NEW_YORK, MAY);
     DayWeather.Water evening = new DayWeather.Water(8, RainTime.ended(22), 0);
     hours.add(fine(evening), fine(NONE), fine(NONE));
-    assertThat(only(hours.today().dry(0.5)).from()).isBetween(8, 12);
+    assertThat(only(hours.today().fit(0.5, 0)).from()).isBetween(8, 12);
     assertThat(hours.today().mostlyWetFrom(4)).isEqualTo(WetFrom.RAIN);
     assertThat(hours.tomorrow().mostlyWetFrom(4)).isEqualTo(WetFrom.DEW);
   }
@@ -80,8 +80,8 @@ class GrassHoursTest {
   void sprinklersOfTheEarlyMorningDryAfterTheDew() {
     GrassDay watered = today(fine(new DayWeather.Water(0, RainTime.ANY_HOUR, 10)));
     assertThat(watered.mostlyWetFrom(7)).isEqualTo(WetFrom.WATERING);
-    assertThat(only(watered.dry(0.5)).from())
-        .isGreaterThanOrEqualTo(only(today(fine(NONE)).dry(0.5)).from());
+    assertThat(only(watered.fit(0.5, 0)).from())
+        .isGreaterThanOrEqualTo(only(today(fine(NONE)).fit(0.5, 0)).from());
   }
 
   @Test
@@ -90,7 +90,7 @@ class GrassHoursTest {
     GrassDay day = today(new DayWeather(cold, NONE));
     assertThat(day.frostFraction(8)).isEqualTo(1);
     assertThat(day.frostGoneAt()).isBetween(9, 11);
-    assertThat(only(day.dry(0.5)).from()).isGreaterThanOrEqualTo(day.frostGoneAt());
+    assertThat(only(day.fit(0.5, 0)).from()).isGreaterThanOrEqualTo(day.frostGoneAt());
     assertThat(today(fine(NONE)).frostGoneAt()).isZero();
   }
 
@@ -99,7 +99,7 @@ class GrassHoursTest {
     DayWeather.Air hard = new DayWeather.Air(-9, 1, ea(-9), 8, 2);
     GrassDay day = today(new DayWeather(hard, NONE));
     assertThat(day.frostGoneAt()).isEqualTo(24);
-    assertThat(day.dry(0.5)).isEmpty();
+    assertThat(day.fit(0.5, 0)).isEmpty();
   }
 
   @Test
@@ -157,7 +157,7 @@ class GrassHoursTest {
     assertThatThrownBy(() -> GrassLimits.standard().withDryEnoughMm(0.4))
         .hasMessageContaining("dry enough at 0.4 mm")
         .hasMessageContaining("0.3");
-    assertThatThrownBy(() -> new RainTime(12, 5))
+    assertThatThrownBy(() -> new RainTime(12, 12, 5))
         .hasMessageContaining("12")
         .hasMessageContaining("5");
     assertThatThrownBy(() -> hours(NEW_YORK, MAY).today())
@@ -166,7 +166,7 @@ class GrassHoursTest {
 
   @Test
   void leavesSeenDryAreDryWhateverWasReckoned() {
-    DayWeather.Water shower = new DayWeather.Water(3, new RainTime(6, 11), 0);
+    DayWeather.Water shower = new DayWeather.Water(3, new RainTime(0, 9, 13), 0);
     GrassDay reckoned = seen(SeenToday.NOTHING, fine(shower));
     GrassDay looked = seen(new SeenToday(12, NAN, NAN, NAN), fine(shower));
     assertThat(reckoned.dryFraction(12)).isLessThan(1);

@@ -82,7 +82,7 @@ class HourlyClosedFormTest {
     for (int which = 0; which < Showers.TIMES; which++) {
       double[] hours = new double[72];
       Showers.add(hours, 24, rainMm, RainTime.ANY_HOUR, which);
-      Showers.add(hours, 24, rainMm, new RainTime(5.5, 7.25), which);
+      Showers.add(hours, 24, rainMm, new RainTime(5.5, 5.75, 7.25), which);
       double sum = 0;
       for (int hour = 0; hour < 72; hour++) {
         sum += hours[hour];

@@ -1,0 +1,87 @@
+package leafturn.advice.call;
+
+import static leafturn.advice.call.Words.say;
+
+import java.util.List;
+import java.util.stream.Collectors;
+import leafturn.model.weather.hourly.GrassDay;
+import leafturn.model.weather.hourly.GrassDay.Span;
+import leafturn.model.weather.hourly.GrassDay.WetFrom;
+
+/** Puts the hours of today and tomorrow into words. All begin small, for use within a sentence. */
+final class HourWords {
+  private final MowingHours hours;
+  private final Reader reader;
+  private final double leastFraction;
+
+  /**
+   * @param leastFraction share of the possible weathers in which an hour must be fit to be named
+   */
+  HourWords(MowingHours hours, Reader reader, double leastFraction) {
+    this.hours = hours;
+    this.reader = reader;
+    this.leastFraction = leastFraction;
+  }
+
+  /** "dry from about 11 to 18", "dry all day", "no dry hours likely". */
+  String dry(int day) {
+    List<Span> spans = hours.fit(day, leastFraction);
+    if (spans.isEmpty()) {
+      return "no dry hours likely";
+    }
+    if (spans.size() == 1 && allDay(day, spans.get(0))) {
+      return hours.firstHour(day) == 0 ? "dry all day" : "dry for the rest of the day";
+    }
+    return spans.stream()
+        .map(span -> say("from about %s to %s", reader.clock(span.from()), reader.clock(span.to())))
+        .collect(Collectors.joining(" and ", "dry ", ""));
+  }
+
+  private boolean allDay(int day, Span span) {
+    return firstOfDay(day, span) && (span.to() == 24 || !hours.day(day).light(span.to()));
+  }
+
+  /** True when no hour of the day's light to come lies before a span. */
+  private boolean firstOfDay(int day, Span span) {
+    return span.from() <= hours.firstHour(day) || !hours.day(day).light(span.from() - 1);
+  }
+
+  /**
+   * Why and until when the grass is not fit before its first fit hour: "wet with dew until about
+   * 9", "wet with rain until about 14", "frozen until about 10", "wet all day"; empty when it is
+   * fit from daybreak on.
+   */
+  String unfit(int day) {
+    GrassDay grass = hours.day(day);
+    List<Span> spans = hours.fit(day, leastFraction);
+    int frostGone = grass.frostGoneAt();
+    if (spans.isEmpty()) {
+      return frostGone == 24 ? "frozen all day" : "wet all day";
+    }
+    int from = spans.get(0).from();
+    if (firstOfDay(day, spans.get(0))) {
+      return "";
+    }
+    String state = frostGone >= from ? "frozen" : "wet with " + with(grass.mostlyWetFrom(from - 1));
+    return say("%s until about %s", state, reader.clock(from));
+  }
+
+  private static String with(WetFrom from) {
+    return switch (from) {
+      case DEW -> "dew";
+      case RAIN -> "rain";
+      case WATERING -> "sprinkler water";
+    };
+  }
+
+  /** "ground frost until about 10", "ground frost all day"; empty without. */
+  String frost(int day) {
+    int gone = hours.day(day).frostGoneAt();
+    if (gone == 0) {
+      return "";
+    }
+    return gone == 24
+        ? "ground frost all day"
+        : say("ground frost until about %s", reader.clock(gone));
+  }
+}

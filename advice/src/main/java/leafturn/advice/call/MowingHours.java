@@ -1,0 +1,101 @@
+package leafturn.advice.call;
+
+import java.util.Comparator;
+import java.util.List;
+import java.util.Optional;
+import leafturn.model.lawn.SiteClimate;
+import leafturn.model.weather.hourly.DayWeather;
+import leafturn.model.weather.hourly.GrassDay;
+import leafturn.model.weather.hourly.GrassDay.Span;
+import leafturn.model.weather.hourly.GrassHours;
+import leafturn.model.weather.hourly.GrassLimits;
+
+/**
+ * The hours of today and tomorrow in which a lawn is dry and free of frost, over the possible
+ * seasons; what people saw today outweighs them. Later days have no hours: daily weather does not
+ * tell them so far ahead.
+ */
+final class MowingHours {
+  /** Days that have hours: today and tomorrow. */
+  static final int DAYS = 2;
+
+  private final GrassDay today;
+  private final GrassDay tomorrow;
+  private final int past;
+
+  private MowingHours(GrassHours hours, int past) {
+    this.today = hours.today();
+    this.tomorrow = hours.tomorrow();
+    this.past = past;
+  }
+
+  /**
+   * The hours of a lawn.
+   *
+   * @param seasons possible seasons from the lawn's first day to come on
+   */
+  static MowingHours of(
+      LawnToday lawn, SiteClimate climate, List<PossibleSeason> seasons, Asked asked) {
+    GrassLimits limits =
+        GrassLimits.standard().withFrostAirC(asked.rules().threshold(CallRule.FROST));
+    SeenHours seen = new SeenHours(asked.circumstances().sightings(), lawn.on());
+    GrassHours hours = new GrassHours(climate.site(), lawn.on(), limits, seen.today());
+    Known known = new Known(lawn, climate, seen);
+    DayWeather yesterday = known.day(-1);
+    if (lawn.weatherKnown()) {
+      DayWeather ofToday = known.day(0);
+      seasons.forEach(season -> hours.add(yesterday, ofToday, season.dayWeather(0)));
+    } else {
+      for (PossibleSeason season : seasons) {
+        DayWeather ofToday = seen.timed(season.dayWeather(0), lawn.on(), 0);
+        hours.add(yesterday, ofToday, season.dayWeather(1));
+      }
+    }
+    return new MowingHours(hours, seen.past());
+  }
+
+  /** The days up to the day of the call that the record holds. */
+  private record Known(LawnToday lawn, SiteClimate climate, SeenHours seen) {
+    /** A day, 0 for that of the call, with the watering logged for it. */
+    DayWeather day(int day) {
+      int index = climate.weather().indexOf(lawn.on()) + day;
+      DayWeather weather =
+          DayWeather.of(climate.weather(), climate.site(), index, climate.radiationMj(index));
+      double[] waterMm = lawn.recentWaterMm(); // its last day is today's when known, else its eve
+      int recent = waterMm.length - (lawn.weatherKnown() ? 1 : 0) + day;
+      double wateredMm = Math.max(0, waterMm[recent] - weather.water().rainMm());
+      return seen.timed(weather, lawn.on().plusDays(day), wateredMm);
+    }
+  }
+
+  /** True for the days that have hours. */
+  static boolean has(int day) {
+    return day < DAYS;
+  }
+
+  /** The hours of a day, 0 for today and 1 for tomorrow. */
+  GrassDay day(int day) {
+    return day == 0 ? today : tomorrow;
+  }
+
+  /** First hour of a day that is not known to be past: that of the last look at the lawn. */
+  int firstHour(int day) {
+    return day == 0 ? past : 0;
+  }
+
+  /** Spans to come in which the grass is fit in at least a share of the possible weathers. */
+  List<Span> fit(int day, double leastFraction) {
+    return day(day).fit(leastFraction, firstHour(day));
+  }
+
+  /** The longest of these spans, the earlier of two alike. */
+  Optional<Span> longest(int day, double leastFraction) {
+    return fit(day, leastFraction).stream()
+        .max(Comparator.comparingInt(Span::hours).thenComparing(Span::from, Comparator.reverseOrder()));
+  }
+
+  /** True when the grass is fit for so many hours in a row. */
+  boolean fitFor(int day, int hours, double leastFraction) {
+    return longest(day, leastFraction).map(span -> span.hours() >= hours).orElse(false);
+  }
+}
