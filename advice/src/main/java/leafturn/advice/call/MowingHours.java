@@ -91,7 +91,9 @@ final class MowingHours {
   /** The longest of these spans, the earlier of two alike. */
   Optional<Span> longest(int day, double leastFraction) {
     return fit(day, leastFraction).stream()
-        .max(Comparator.comparingInt(Span::hours).thenComparing(Span::from, Comparator.reverseOrder()));
+        .max(
+            Comparator.comparingInt(Span::hours)
+                .thenComparing(Span::from, Comparator.reverseOrder()));
   }
 
   /** True when the grass is fit for so many hours in a row. */

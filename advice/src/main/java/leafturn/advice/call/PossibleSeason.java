@@ -25,8 +25,7 @@ record PossibleSeason(SiteClimate climate, DailyTerms terms, int[] sources) {
   /** A day's weather for its hours. */
   DayWeather dayWeather(int day) {
     int source = sources[day];
-    return DayWeather.of(
-        climate.weather(), climate.site(), source, climate.radiationMj(source));
+    return DayWeather.of(climate.weather(), climate.site(), source, climate.radiationMj(source));
   }
 
   double airDecay(int day) {

@@ -17,8 +17,7 @@ import org.jspecify.annotations.Nullable;
  * @param lookedOn day of the look that decides, or null
  * @param warmthCd warmth since the start of the year, °C d; NaN when the record begins later
  */
-record SeedHeads(
-    double likelihood, Basis basis, @Nullable LocalDate lookedOn, double warmthCd) {
+record SeedHeads(double likelihood, Basis basis, @Nullable LocalDate lookedOn, double warmthCd) {
 
   /** Where a likelihood comes from. */
   enum Basis {

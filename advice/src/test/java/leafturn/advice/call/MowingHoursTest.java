@@ -27,8 +27,7 @@ class MowingHoursTest {
     assertThat(hours.fitFor(0, 5, ABOUT)).isTrue();
     HourWords words = words(hours, Units.METRIC);
     assertThat(words.unfit(0)).isEqualTo("wet with dew until about " + dry.from());
-    assertThat(words.dry(0))
-        .isEqualTo("dry from about " + dry.from() + " to " + dry.to());
+    assertThat(words.dry(0)).isEqualTo("dry from about " + dry.from() + " to " + dry.to());
     assertThat(words.frost(0)).isEmpty();
   }
 
@@ -59,8 +58,7 @@ class MowingHoursTest {
 
   @Test
   void rainThisMorningLeavesTheAfternoon() {
-    Circumstances rain =
-        Circumstances.NONE.withSightings(List.of(Sighting.of(Sight.RAIN, ON)));
+    Circumstances rain = Circumstances.NONE.withSightings(List.of(Sighting.of(Sight.RAIN, ON)));
     MowingHours hours = on(fine(ON), rain, List.of());
     Span dry = hours.longest(0, 0.75).orElseThrow();
     assertThat(dry.from()).isBetween(12, 15);
@@ -88,8 +86,7 @@ class MowingHoursTest {
 
   @Test
   void wateringOfTheDayWetsItsMorning() {
-    MowingHours hours =
-        on(fine(ON), Circumstances.NONE, List.of(new LogEntry.Watered(ON, 8)));
+    MowingHours hours = on(fine(ON), Circumstances.NONE, List.of(new LogEntry.Watered(ON, 8)));
     assertThat(words(hours, Units.METRIC).unfit(0)).startsWith("wet with sprinkler water until");
   }
 

@@ -62,8 +62,7 @@ class SeedHeadsTest {
 
   @Test
   void aLaterStartOfTheYearMovesTheWindow() {
-    SeedHeads later =
-        SeedHeads.of(NEW_YORK, Circumstances.NONE, MAY, new Figures(60, 14, 7, 0.3));
+    SeedHeads later = SeedHeads.of(NEW_YORK, Circumstances.NONE, MAY, new Figures(60, 14, 7, 0.3));
     assertThat(later.warmthCd()).isLessThan(on(MAY, Circumstances.NONE).warmthCd());
   }
 
@@ -71,8 +70,7 @@ class SeedHeadsTest {
   void aSmallFlushComesInCoolMaritimeAutumnsOnly() {
     LocalDate october = LocalDate.of(2014, 10, 15);
     SiteClimate coast = new SiteClimate(steady(11, 18), Site.at(51, 20));
-    SeedHeads maritime =
-        SeedHeads.of(coast, Circumstances.NONE, october, Figures.STANDARD);
+    SeedHeads maritime = SeedHeads.of(coast, Circumstances.NONE, october, Figures.STANDARD);
     assertThat(maritime.basis()).isEqualTo(Basis.AUTUMN);
     assertThat(maritime.likelihood()).isBetween(0.25, 0.3);
     assertThat(on(october, Circumstances.NONE).likelihood()).isZero();

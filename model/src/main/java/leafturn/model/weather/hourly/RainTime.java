@@ -1,8 +1,8 @@
 package leafturn.model.weather.hourly;
 
 /**
- * When a day's rain fell or will fall, on the same clock as the hours asked for. A daily record does
- * not say; without more, any hour is as likely as another.
+ * When a day's rain fell or will fall, on the same clock as the hours asked for. A daily record
+ * does not say; without more, any hour is as likely as another.
  *
  * @param earliestStart hour before which it did not begin, 0 to below 24
  * @param earliestEnd hour before which it did not end, from {@code earliestStart} on

@@ -28,9 +28,9 @@ final class Showers {
     if (rainMm <= 0) {
       return;
     }
-    double lasts =
-        Math.max(SHORTEST_HOURS, Math.min(LONGEST_HOURS, rainMm / RATE_MM_PER_HOUR));
-    double first = Math.min(time.latestEnd(), Math.max(time.earliestEnd(), time.earliestStart() + lasts));
+    double lasts = Math.max(SHORTEST_HOURS, Math.min(LONGEST_HOURS, rainMm / RATE_MM_PER_HOUR));
+    double first =
+        Math.min(time.latestEnd(), Math.max(time.earliestEnd(), time.earliestStart() + lasts));
     double end = first + (time.latestEnd() - first) * (which + 0.5) / TIMES;
     double start = Math.max(time.earliestStart(), end - lasts);
     spread(hourMm, firstHour, rainMm, start, end);
