@@ -23,6 +23,15 @@ final class HourWords {
     this.leastFraction = leastFraction;
   }
 
+  /** The day in a few words: "wet with dew until about 9, dry from about 9 to 18". */
+  String of(int day) {
+    if (hours.fit(day, leastFraction).isEmpty()) {
+      return unfit(day);
+    }
+    String unfit = unfit(day);
+    return unfit.isEmpty() ? dry(day) : unfit + ", " + dry(day);
+  }
+
   /** "dry from about 11 to 18", "dry all day", "no dry hours likely". */
   String dry(int day) {
     List<Span> spans = hours.fit(day, leastFraction);
@@ -48,7 +57,7 @@ final class HourWords {
 
   /**
    * Why and until when the grass is not fit before its first fit hour: "wet with dew until about
-   * 9", "wet with rain until about 14", "frozen until about 10", "wet all day"; empty when it is
+   * 9", "wet with rain until about 14", "frozen until about 10", "no dry hours likely"; empty when it is
    * fit from daybreak on.
    */
   String unfit(int day) {
@@ -56,7 +65,7 @@ final class HourWords {
     List<Span> spans = hours.fit(day, leastFraction);
     int frostGone = grass.frostGoneAt();
     if (spans.isEmpty()) {
-      return frostGone == 24 ? "frozen all day" : "wet all day";
+      return frostGone == 24 ? "frozen all day" : "no dry hours likely";
     }
     int from = spans.get(0).from();
     if (firstOfDay(day, spans.get(0))) {

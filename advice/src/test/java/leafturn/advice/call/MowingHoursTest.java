@@ -96,7 +96,26 @@ class MowingHoursTest {
     WeatherSeries dull = CallExamples.changed(rain, Quantity.MAXIMUM_C, ON, ON, 13);
     HourWords words = words(on(dull, Circumstances.NONE, List.of()), Units.METRIC);
     assertThat(words.dry(0)).isEqualTo("no dry hours likely");
-    assertThat(words.unfit(0)).isEqualTo("wet all day");
+    assertThat(words.unfit(0)).isEqualTo("no dry hours likely");
+    assertThat(words.of(0)).isEqualTo("no dry hours likely");
+  }
+
+  @Test
+  void aCallShowsBothDaysWithTheirLimits() {
+    Lawn lawn = CallExamples.fescue();
+    SiteClimate climate = new SiteClimate(fine(ON), lawn.site());
+    MowingHours hours = on(fine(ON), Circumstances.NONE, List.of());
+    DryHours shown = DryHours.of(hours, climate, ON, new Reader(Units.METRIC), 0.75);
+    assertThat(shown.days()).hasSize(2);
+    assertThat(shown.days().get(0).words())
+        .matches("wet with dew until about \\d+, dry from about \\d+ to \\d+");
+    assertThat(shown.limits())
+        .contains("0.05 mm", "90 %", "75 % of the possible weathers", "2.5 h off", "not measured");
+    for (DryHours.Hour hour : shown.days().get(1).hours()) {
+      assertThat(hour.fit() + hour.dew() + hour.rain() + hour.watering()).isLessThan(1 + 1e-9);
+      assertThat(hour.fit() + hour.dew() + hour.rain() + hour.watering() + hour.frost())
+          .isGreaterThan(1 - 1e-9);
+    }
   }
 
   @Test

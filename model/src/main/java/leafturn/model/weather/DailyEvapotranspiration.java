@@ -119,7 +119,8 @@ public record DailyEvapotranspiration(
                 ReferenceEvapotranspiration.atmosphericPressureKPa(site.elevationM()))));
   }
 
-  private static HumidityRoute humidityRoute(WeatherSeries weather, int index) {
+  /** Where the vapour pressure of a day of a record comes from. */
+  public static HumidityRoute humidityRoute(WeatherSeries weather, int index) {
     if (measured(weather, Quantity.DEW_POINT_C, index)) {
       return HumidityRoute.DEW_POINT;
     }
