@@ -18,8 +18,8 @@ import org.jspecify.annotations.Nullable;
 /**
  * The hours of today and tomorrow in which the grass is fit for mowing, as a call shows them.
  *
- * @param timeZone IANA name of the zone on whose clock the hours are, or null when they are in solar
- *     time
+ * @param timeZone IANA name of the zone on whose clock the hours are, or null when they are in
+ *     solar time
  * @param leastFraction share of the possible weathers in which a named hour is fit, 0-1
  * @param typicalErrorHours how far an hour named is typically off, h (our judgement)
  * @param limits what "dry enough" means and how sure it is, in sentences
@@ -101,8 +101,7 @@ public record DryHours(
               grass.sun(),
               hoursOf(grass)));
     }
-    String zone =
-        hours.day(0).sun().clock() ? String.valueOf(climate.site().timeZone()) : null;
+    String zone = hours.day(0).sun().clock() ? String.valueOf(climate.site().timeZone()) : null;
     return new DryHours(
         zone,
         leastFraction,

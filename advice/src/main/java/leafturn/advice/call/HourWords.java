@@ -57,8 +57,8 @@ final class HourWords {
 
   /**
    * Why and until when the grass is not fit before its first fit hour: "wet with dew until about
-   * 9", "wet with rain until about 14", "frozen until about 10", "no dry hours likely"; empty when it is
-   * fit from daybreak on.
+   * 9", "wet with rain until about 14", "frozen until about 10", "no dry hours likely"; empty when
+   * it is fit from daybreak on.
    */
   String unfit(int day) {
     GrassDay grass = hours.day(day);
