@@ -1,7 +1,9 @@
 package leafturn.cli;
 
 import java.io.PrintWriter;
+import java.time.DateTimeException;
 import java.time.LocalDate;
+import java.time.ZoneId;
 import java.util.ArrayList;
 import java.util.Collection;
 import java.util.regex.Pattern;
@@ -56,6 +58,7 @@ public final class LeafturnCommand {
     commands.registerConverter(Integer.class, LeafturnCommand::wholeNumber);
     commands.registerConverter(int.class, LeafturnCommand::wholeNumber);
     commands.registerConverter(LocalDate.class, LeafturnCommand::date);
+    commands.registerConverter(ZoneId.class, LeafturnCommand::timeZone);
     commands.setOut(out).setErr(err);
     commands.setCaseInsensitiveEnumValuesAllowed(true);
     commands.setParameterExceptionHandler((wrong, arguments) -> wrongArguments(wrong));
@@ -82,6 +85,15 @@ public final class LeafturnCommand {
       throw new TypeConversionException(Dates.fault(text));
     }
     return date;
+  }
+
+  private static ZoneId timeZone(String text) {
+    try {
+      return ZoneId.of(text);
+    } catch (DateTimeException e) {
+      throw new TypeConversionException(
+          Faults.quoted(text) + " is not a time zone; give an IANA name such as Europe/Paris");
+    }
   }
 
   /** Runs one command and returns its exit code. */

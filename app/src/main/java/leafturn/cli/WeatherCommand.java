@@ -2,6 +2,7 @@ package leafturn.cli;
 
 import java.io.PrintWriter;
 import java.nio.file.Path;
+import java.time.ZoneId;
 import java.util.concurrent.Callable;
 import leafturn.advice.season.WeatherAccount;
 import leafturn.model.weather.Site;
@@ -22,7 +23,8 @@ import picocli.CommandLine.Spec;
 @Command(
     name = "weather",
     description = {
-      "Reads daily weather; tells gaps, faults and repairs, and sums it by month and year.",
+      "Reads daily weather; tells gaps, faults and repairs, sums it by month and year, and"
+          + " tells the hours of its last day.",
       "FILE is a CSV with the columns date, temp_max, temp_min, precipitation and, if measured,"
           + " wind, humidity_max_percent, humidity_min_percent, dewpoint_c, radiation_mj_m2;"
           + " or a file of NOAA's GHCN-Daily archive (.dly, or one value a line).",
@@ -31,6 +33,7 @@ import picocli.CommandLine.Spec;
     footer = {
       "",
       "Example: leafturn weather new-york-2012-2015.csv --latitude 40.78 --elevation 40"
+          + " --longitude -73.97 --time-zone America/New_York"
     })
 final class WeatherCommand implements Callable<Integer> {
   @Parameters(paramLabel = "FILE", description = "Daily weather.")
@@ -53,8 +56,20 @@ final class WeatherCommand implements Callable<Integer> {
   @Option(
       names = "--latitude",
       paramLabel = "DEGREES",
-      description = "Degrees north, needed for reference evapotranspiration; south is negative.")
+      description = "Degrees north, needed for reference evapotranspiration and hours; south is negative.")
   private @Nullable Double latitudeDeg;
+
+  @Option(
+      names = "--longitude",
+      paramLabel = "DEGREES",
+      description = "Degrees east, for hours on the clock; west is negative.")
+  private @Nullable Double longitudeDeg;
+
+  @Option(
+      names = "--time-zone",
+      paramLabel = "ZONE",
+      description = "IANA time zone such as America/New_York, for hours on the clock.")
+  private @Nullable ZoneId timeZone;
 
   @Option(
       names = "--elevation",
@@ -98,10 +113,10 @@ final class WeatherCommand implements Callable<Integer> {
       return null;
     }
     try {
-      return new Site(latitudeDeg, elevationM, windHeightM, null, null);
+      return new Site(latitudeDeg, elevationM, windHeightM, longitudeDeg, timeZone);
     } catch (IllegalArgumentException e) {
       throw new InputException(
-          "The site given by --latitude, --elevation and --wind-height is wrong: %s."
+          "The site given by --latitude, --longitude, --elevation and --wind-height is wrong: %s."
               .formatted(e.getMessage()));
     }
   }

@@ -7,6 +7,8 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
 import java.util.function.ToDoubleFunction;
+import leafturn.advice.call.DryHours;
+import leafturn.advice.season.LastDay;
 import leafturn.advice.season.WeatherAccount;
 import leafturn.advice.season.WeatherAccount.Span;
 import leafturn.advice.season.WeatherAccount.Year;
@@ -27,6 +29,7 @@ import org.jspecify.annotations.Nullable;
  * @param notes what a reader must know
  * @param months sums and means by month
  * @param years sums and means by year, with frost days
+ * @param lastDayHours hours of the last day, or null without a latitude
  */
 public record WeatherReport(
     String place,
@@ -38,7 +41,8 @@ public record WeatherReport(
     WeatherReading.Counts counts,
     List<String> notes,
     List<Span> months,
-    List<YearOfWeather> years) {
+    List<YearOfWeather> years,
+    @Nullable LastDay lastDayHours) {
   private static final int FILLED_SHOWN = 20;
   private static final String UNKNOWN = "-";
 
@@ -82,7 +86,8 @@ public record WeatherReport(
         reading.counts(),
         List.copyOf(notes),
         account.months(),
-        account.years().stream().map(WeatherReport::yearOfWeather).toList());
+        account.years().stream().map(WeatherReport::yearOfWeather).toList(),
+        account.lastDay());
   }
 
   private static Filled filled(leafturn.records.FilledValue value) {
@@ -126,7 +131,40 @@ public record WeatherReport(
     lines.addAll(monthTable());
     lines.add("");
     lines.add("Growth days: sum of the growing potential for cool and for warm-season grasses.");
+    lines.add("");
+    lines.add("Degree-days by the year, °C d");
+    lines.addAll(warmthTable());
+    lines.add("Annual bluegrass flowers from about 555 to 1540 above -5 °C, most at 1050.");
+    if (lastDayHours != null) {
+      lines.add("");
+      lines.addAll(hoursOf(lastDayHours));
+    }
     return lines;
+  }
+
+  private List<String> warmthTable() {
+    TextTable table = new TextTable("Year", "above -5 °C", "above 0 °C", "above 10 °C");
+    for (YearOfWeather year : years) {
+      WeatherAccount.Warmth warmth = year.total().warmth();
+      table.row(
+          year.total().name(),
+          number(warmth.aboveMinus5Cd()),
+          number(warmth.above0Cd()),
+          number(warmth.above10Cd()));
+    }
+    return table.lines();
+  }
+
+  private List<String> hoursOf(LastDay last) {
+    DryHours hours = last.hours();
+    String wet =
+        "Leaves wet for %.0f h of it by the water on them, %d h by humidity alone and %d h by the regression tree, which both know no rain."
+            .formatted(
+                last.wetByBalanceHours(), last.wetByHumidityHours(), last.wetByTreeHours());
+    return Paragraph.of(
+        "",
+        "Grass on %s: %s. %s %s"
+            .formatted(lastDay, hours.days().get(0).words(), wet, hours.limits()));
   }
 
   private List<String> yearTable() {

@@ -7,6 +7,8 @@ import com.fasterxml.jackson.databind.JsonNode;
 import com.fasterxml.jackson.databind.ObjectMapper;
 import java.io.PrintWriter;
 import java.io.StringWriter;
+import java.util.ArrayList;
+import java.util.List;
 import java.util.concurrent.Callable;
 import leafturn.records.Examples;
 import org.junit.jupiter.api.Test;
@@ -51,6 +53,29 @@ class CommandsTest {
     assertThat(report.get("months")).hasSize(48);
     assertThat(report.at("/months/0/referenceEtMm").isNull()).isTrue();
     assertThat(report.at("/years/3/firstFrostFromJuly").textValue()).isEqualTo("2015-11-24");
+  }
+
+  @Test
+  void tellsDegreeDaysAndTheHoursOfTheLastDay() throws JsonProcessingException {
+    String[] place = {
+      "--latitude", "40.78", "--longitude", "-73.97", "--time-zone", "America/New_York"
+    };
+    List<String> arguments = new ArrayList<>(List.of("weather", WEATHER));
+    arguments.addAll(List.of(place));
+    assertThat(run(arguments.toArray(String[]::new)).out())
+        .contains("5120.5", "2140.5", "Grass on 2015-12-31: wet with rain until about 11")
+        .contains("clock of America/New_York");
+    arguments.add("--json");
+    JsonNode hours =
+        new ObjectMapper()
+            .readTree(run(arguments.toArray(String[]::new)).out())
+            .at("/lastDayHours/hours");
+    assertThat(hours.at("/days/0/hours")).hasSize(24);
+    assertThat(hours.at("/days/0/fit/0/from").intValue()).isEqualTo(11);
+    assertThat(hours.at("/timeZone").textValue()).isEqualTo("America/New_York");
+    Ran wrong = run("weather", WEATHER, "--latitude", "40", "--time-zone", "Foo/Bar");
+    assertThat(wrong.exitCode()).isEqualTo(2);
+    assertThat(wrong.err()).contains("--time-zone", "Foo/Bar", "IANA name");
   }
 
   @Test

@@ -45,6 +45,8 @@ class NewYorkWeatherPublishedTest {
       case "julyMinimum" -> july().stream().mapToDouble(Span::meanMinimumC).average().orElseThrow();
       case "lastFrost" -> dayOfYear(year(when).lastFrostBeforeJuly());
       case "firstFrost" -> dayOfYear(year(when).firstFrostFromJuly());
+      case "above0" -> year(when).total().warmth().above0Cd();
+      case "above10" -> year(when).total().warmth().above10Cd();
       default -> throw new IllegalArgumentException(quantity);
     };
   }

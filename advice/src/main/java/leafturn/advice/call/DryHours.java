@@ -8,11 +8,13 @@ import java.util.List;
 import leafturn.model.lawn.SiteClimate;
 import leafturn.model.weather.DailyEvapotranspiration;
 import leafturn.model.weather.DailyEvapotranspiration.HumidityRoute;
+import leafturn.model.weather.Site;
 import leafturn.model.weather.WeatherSeries;
 import leafturn.model.weather.hourly.GrassDay;
 import leafturn.model.weather.hourly.GrassDay.Span;
 import leafturn.model.weather.hourly.GrassDay.WetFrom;
 import leafturn.model.weather.hourly.GrassLimits;
+import leafturn.quantity.Units;
 import org.jspecify.annotations.Nullable;
 
 /**
@@ -81,13 +83,38 @@ public record DryHours(
   /** Error where humidity was measured; the rule alone was 1.2 h a day off at best. */
   private static final double MEASURED_ERROR_HOURS = 1.5;
 
+  /** Share for the hours of a recorded day: more likely fit than not. */
+  private static final double RECORDED_FRACTION = 0.5;
+
   /** Error where the night's minimum stands in for the dew point. */
   private static final double ASSUMED_ERROR_HOURS = 2.5;
 
   /** The hours as a call shows them. */
   static DryHours of(
       MowingHours hours, SiteClimate climate, LocalDate on, Reader reader, double leastFraction) {
-    boolean measured = humidityMeasured(climate.weather(), on);
+    int eve = climate.weather().indexOf(on) - 1; // the day itself may not be on record yet
+    return of(hours, climate.site(), humidityMeasured(climate.weather(), eve), reader, leastFraction)
+        .of(MowingHours.DAYS);
+  }
+
+  /**
+   * The hours of one day of a record, for a reader of given units.
+   *
+   * @param index day of the record, 0 for the first
+   */
+  public static DryHours recorded(WeatherSeries weather, Site site, int index, Units units) {
+    MowingHours hours = MowingHours.recorded(weather, site, index);
+    boolean measured = humidityMeasured(weather, index);
+    return of(hours, site, measured, new Reader(units), RECORDED_FRACTION).of(1);
+  }
+
+  private DryHours of(int dayCount) {
+    return new DryHours(
+        timeZone, leastFraction, typicalErrorHours, limits, days.subList(0, dayCount));
+  }
+
+  private static DryHours of(
+      MowingHours hours, Site site, boolean measured, Reader reader, double leastFraction) {
     HourWords words = new HourWords(hours, reader, leastFraction);
     List<Day> days = new ArrayList<>();
     for (int day = 0; day < MowingHours.DAYS; day++) {
@@ -101,7 +128,7 @@ public record DryHours(
               grass.sun(),
               hoursOf(grass)));
     }
-    String zone = hours.day(0).sun().clock() ? String.valueOf(climate.site().timeZone()) : null;
+    String zone = hours.day(0).sun().clock() ? String.valueOf(site.timeZone()) : null;
     return new DryHours(
         zone,
         leastFraction,
@@ -143,8 +170,8 @@ public record DryHours(
             : " Hours are on the clock of " + zone + ".");
   }
 
-  private static boolean humidityMeasured(WeatherSeries weather, LocalDate on) {
-    int eve = weather.indexOf(on) - 1;
-    return DailyEvapotranspiration.humidityRoute(weather, eve) != HumidityRoute.MINIMUM_TEMPERATURE;
+  private static boolean humidityMeasured(WeatherSeries weather, int index) {
+    return DailyEvapotranspiration.humidityRoute(weather, index)
+        != HumidityRoute.MINIMUM_TEMPERATURE;
   }
 }

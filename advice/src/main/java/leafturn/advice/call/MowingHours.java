@@ -4,6 +4,8 @@ import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
 import leafturn.model.lawn.SiteClimate;
+import leafturn.model.weather.Site;
+import leafturn.model.weather.WeatherSeries;
 import leafturn.model.weather.hourly.DayWeather;
 import leafturn.model.weather.hourly.GrassDay;
 import leafturn.model.weather.hourly.GrassDay.Span;
@@ -52,6 +54,15 @@ final class MowingHours {
       }
     }
     return new MowingHours(hours, seen.past());
+  }
+
+  /**
+   * The hours of a day of a record, whose rain fell at any hour.
+   *
+   * @param index day of the record, 0 for the first
+   */
+  static MowingHours recorded(WeatherSeries weather, Site site, int index) {
+    return new MowingHours(GrassHours.recorded(weather, site, index), 0);
   }
 
   /** The days up to the day of the call that the record holds. */

@@ -6,8 +6,10 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.stream.IntStream;
 import leafturn.model.Parameters;
+import leafturn.model.grass.AnnualBluegrassSeedHeads;
 import leafturn.model.grass.Species;
 import leafturn.model.weather.DailyEvapotranspiration;
+import leafturn.model.weather.DegreeDays;
 import leafturn.model.weather.GrowingPotential;
 import leafturn.model.weather.Site;
 import leafturn.model.weather.WeatherSeries;
@@ -22,9 +24,13 @@ import org.jspecify.annotations.Nullable;
  * @param years in order
  * @param evapotranspirationFromTemperature share of the days whose reference evapotranspiration
  *     rests on temperatures alone, 0-1; NaN when it was not worked out
+ * @param lastDay the hours of the last day, or null without a site
  */
 public record WeatherAccount(
-    List<Span> months, List<Year> years, double evapotranspirationFromTemperature) {
+    List<Span> months,
+    List<Year> years,
+    double evapotranspirationFromTemperature,
+    @Nullable LastDay lastDay) {
   private static final int FIRST_MONTH_OF_SECOND_HALF = 7;
 
   public WeatherAccount {
@@ -45,6 +51,7 @@ public record WeatherAccount(
    * @param referenceEtMm reference evapotranspiration, mm, NaN without a site
    * @param growthDaysCool sum of the growing potential of cool-season grasses, days
    * @param growthDaysWarm sum of the growing potential of warm-season grasses, days
+   * @param warmth its degree-days
    */
   public record Span(
       String name,
@@ -57,7 +64,17 @@ public record WeatherAccount(
       double meanWindMPerS,
       double referenceEtMm,
       double growthDaysCool,
-      double growthDaysWarm) {}
+      double growthDaysWarm,
+      Warmth warmth) {}
+
+  /**
+   * Degree-days by the mean of the day's extremes, °C d.
+   *
+   * @param aboveMinus5Cd above -5 °C, by which annual bluegrass flowers
+   * @param above0Cd above 0 °C
+   * @param above10Cd above 10 °C
+   */
+  public record Warmth(double aboveMinus5Cd, double above0Cd, double above10Cd) {}
 
   /**
    * A calendar year.
@@ -98,7 +115,11 @@ public record WeatherAccount(
         firstOfYear = day + 1;
       }
     }
-    return new WeatherAccount(months, years, daily.fromTemperatureFraction());
+    return new WeatherAccount(
+        months,
+        years,
+        daily.fromTemperatureFraction(),
+        site == null ? null : LastDay.of(weather, site));
   }
 
   private record DailyValues(
@@ -154,7 +175,23 @@ public record WeatherAccount(
         meanWindMPerS(weather, from, to),
         sum(daily.evapotranspirationMm(), from, to),
         sum(daily.cool(), from, to),
-        sum(daily.warm(), from, to));
+        sum(daily.warm(), from, to),
+        new Warmth(
+            degreeDaysCd(weather, AnnualBluegrassSeedHeads.BASE_C, from, to),
+            degreeDaysCd(weather, 0, from, to),
+            degreeDaysCd(weather, 10, from, to)));
+  }
+
+  private static double degreeDaysCd(WeatherSeries weather, double baseC, int from, int to) {
+    double sum = 0;
+    for (int day = from; day < to; day++) {
+      sum +=
+          DegreeDays.averageCd(
+              weather.value(Quantity.MINIMUM_C, day),
+              weather.value(Quantity.MAXIMUM_C, day),
+              baseC);
+    }
+    return sum;
   }
 
   private static double meanWindMPerS(WeatherSeries weather, int from, int to) {

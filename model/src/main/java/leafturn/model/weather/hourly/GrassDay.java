@@ -40,7 +40,8 @@ public final class GrassDay {
 
   record Shares(double[] dry, double[] frost, double[] fit, double[][] wetFrom) {}
 
-  record Course(double[] temperatureC, double[] humidityPercent, double[] leafWaterMm) {}
+  record Course(
+      double[] temperatureC, double[] humidityPercent, double[] windMPerS, double[] leafWaterMm) {}
 
   private static final double ROUNDING = 1e-9;
 
@@ -93,6 +94,11 @@ public final class GrassDay {
   /** Mean relative humidity of an hour, %. */
   public double humidityPercent(int hour) {
     return course.humidityPercent[hour];
+  }
+
+  /** Mean wind of an hour at 2 m, m/s. */
+  public double windMPerS(int hour) {
+    return course.windMPerS[hour];
   }
 
   /** Mean water on the leaves at the end of an hour, mm. */

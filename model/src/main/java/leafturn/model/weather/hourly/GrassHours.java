@@ -3,6 +3,7 @@ package leafturn.model.weather.hourly;
 import java.time.LocalDate;
 import java.util.Arrays;
 import leafturn.model.weather.Site;
+import leafturn.model.weather.WeatherSeries;
 import leafturn.model.weather.hourly.GrassDay.WetFrom;
 
 /**
@@ -41,6 +42,7 @@ public final class GrassHours {
   private final boolean[] frozen = new boolean[AirHours.HOURS];
   private final double[] temperatureC = new double[AirHours.HOURS];
   private final double[] humidityPercent = new double[AirHours.HOURS];
+  private final double[] windMPerS = new double[AirHours.HOURS];
   private final double[] leafWaterMm = new double[AirHours.HOURS];
   private final double[][] wetFrom = new double[WetFrom.values().length][AirHours.HOURS];
   private double weathers;
@@ -62,6 +64,20 @@ public final class GrassHours {
     this.canopyMm = limits.canopyMm().stream().mapToDouble(Double::doubleValue).toArray();
   }
 
+  /**
+   * A day of a record as {@link #today()}, its rain at an unknown hour.
+   *
+   * @param index day of the record, 0 for the first
+   */
+  public static GrassHours recorded(WeatherSeries weather, Site site, int index) {
+    GrassHours hours =
+        new GrassHours(site, weather.dayAt(index), GrassLimits.standard(), SeenToday.NOTHING);
+    DayWeather eve = DayWeather.of(weather, site, Math.max(0, index - 1));
+    DayWeather next = DayWeather.of(weather, site, Math.min(index + 1, weather.days() - 1));
+    hours.add(eve, DayWeather.of(weather, site, index), next);
+    return hours;
+  }
+
   /** Adds one weather that may be. */
   public void add(DayWeather yesterday, DayWeather ofToday, DayWeather tomorrow) {
     days[YESTERDAY] = yesterday;
@@ -73,6 +89,7 @@ public final class GrassHours {
     for (int hour = 0; hour < AirHours.HOURS; hour++) {
       temperatureC[hour] += air.temperatureC[hour];
       humidityPercent[hour] += air.humidityPercent[hour];
+      windMPerS[hour] += air.windMPerS[hour];
     }
     water();
     int times = itRains() ? Showers.TIMES : 1;
@@ -199,7 +216,10 @@ public final class GrassHours {
             clock.clock(), air.daylight[day].sunriseHour, air.daylight[day].sunsetHour),
         new GrassDay.Shares(mean(dry, day), mean(frost, day), mean(fit, day), from),
         new GrassDay.Course(
-            mean(temperatureC, day), mean(humidityPercent, day), mean(leafWaterMm, day)));
+            mean(temperatureC, day),
+            mean(humidityPercent, day),
+            mean(windMPerS, day),
+            mean(leafWaterMm, day)));
   }
 
   private double[] mean(double[] sum, int day) {
