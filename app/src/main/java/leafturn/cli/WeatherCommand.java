@@ -56,7 +56,8 @@ final class WeatherCommand implements Callable<Integer> {
   @Option(
       names = "--latitude",
       paramLabel = "DEGREES",
-      description = "Degrees north, needed for reference evapotranspiration and hours; south is negative.")
+      description =
+          "Degrees north, needed for reference evapotranspiration and hours; south is negative.")
   private @Nullable Double latitudeDeg;
 
   @Option(

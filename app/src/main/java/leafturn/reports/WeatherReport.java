@@ -159,8 +159,7 @@ public record WeatherReport(
     DryHours hours = last.hours();
     String wet =
         "Leaves wet for %.0f h of it by the water on them, %d h by humidity alone and %d h by the regression tree, which both know no rain."
-            .formatted(
-                last.wetByBalanceHours(), last.wetByHumidityHours(), last.wetByTreeHours());
+            .formatted(last.wetByBalanceHours(), last.wetByHumidityHours(), last.wetByTreeHours());
     return Paragraph.of(
         "",
         "Grass on %s: %s. %s %s"

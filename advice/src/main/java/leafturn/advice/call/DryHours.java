@@ -93,7 +93,8 @@ public record DryHours(
   static DryHours of(
       MowingHours hours, SiteClimate climate, LocalDate on, Reader reader, double leastFraction) {
     int eve = climate.weather().indexOf(on) - 1; // the day itself may not be on record yet
-    return of(hours, climate.site(), humidityMeasured(climate.weather(), eve), reader, leastFraction)
+    return of(
+            hours, climate.site(), humidityMeasured(climate.weather(), eve), reader, leastFraction)
         .of(MowingHours.DAYS);
   }
 

@@ -33,8 +33,7 @@ public record LastDay(
       humid += LeafWetness.wetByHumidity(humidity, LeafWetness.WET_HUMIDITY_PERCENT) ? 1 : 0;
       tree += wetByTree(day, hour) ? 1 : 0;
     }
-    return new LastDay(
-        DryHours.recorded(weather, site, index, Units.METRIC), balance, humid, tree);
+    return new LastDay(DryHours.recorded(weather, site, index, Units.METRIC), balance, humid, tree);
   }
 
   private static boolean wetByTree(GrassDay day, int hour) {
