@@ -136,8 +136,29 @@ public final class Flows {
   /** Share of its carbon that each of the five decaying pools would lose if N allowed. */
   public static final int DECAY_FRACTION = 89;
 
+  /** Share of the day's clippings in the fast pool. */
+  public static final int CUT_FAST_FRACTION = 94;
+
+  /** N fraction of the day's clippings over that of the leaf. */
+  public static final int CUT_N_FACTOR = 95;
+
+  /** N fraction of the day's clippings. */
+  public static final int CUT_N_FRACTION = 96;
+
+  /** Lignin of the day's clippings, g/g; 0 where all cuts are of one kind. */
+  public static final int CUT_LIGNIN_FRACTION = 97;
+
+  /** Mean age of the leaf that was cut, days at 20 °C. */
+  public static final int CUT_LEAF_AGE_DAYS = 98;
+
+  /** Length of the pieces, mm. */
+  public static final int CUT_LENGTH_MM = 99;
+
+  /** Share of seed stalks in the day's clippings. */
+  public static final int CUT_STALK_FRACTION = 100;
+
   /** Length of the array. */
-  public static final int COUNT = 94;
+  public static final int COUNT = 101;
 
   private Flows() {}
 }

@@ -85,8 +85,14 @@ public final class Stores {
   /** Height below which leaf counts as stubble, mm. */
   public static final int CUT_HEIGHT_MM = 36;
 
+  /**
+   * Mean age of the leaf above the cut height, days at 20 °C; kept only where each cut has its own
+   * quality.
+   */
+  public static final int LEAF_AGE_DAYS = 37;
+
   /** Length of the array. */
-  public static final int COUNT = 37;
+  public static final int COUNT = 38;
 
   /** Number of pools that decay through microbes, from fast clippings to fresh soil matter. */
   public static final int DECAYING = 5;
@@ -98,7 +104,7 @@ public final class Stores {
     "C_leaf", "C_stub", "C_root", "C_lm", "C_ls", "C_thc", "C_th", "C_fo", "C_mb", "C_so",
     "N_plant", "N_lm", "N_ls", "N_thc", "N_th", "N_fo", "N_mb", "N_so", "N_nh4", "N_no3", "N_ff",
     "N_fs", "P_plant", "P_lm", "P_ls", "P_thc", "P_th", "P_fo", "P_so", "P_soil", "K_plant",
-    "K_lit", "K_soil", "Dr", "irrA", "since", "Hc"
+    "K_lit", "K_soil", "Dr", "irrA", "since", "Hc", "leafAge"
   };
 
   private Stores() {}

@@ -1,5 +1,6 @@
 package leafturn.model.clippings;
 
+import leafturn.model.Bounds;
 import leafturn.quantity.Range;
 
 /**
@@ -9,6 +10,7 @@ import leafturn.quantity.Range;
 public final class TwoPoolDecay {
   private static final Range FRACTION = new Range("fraction", 0, 1, "");
   private static final Range LOSS = new Range("loss fraction", 0, Math.nextDown(1.0), "");
+  private static final Range DIFFERENCE = new Range("lignin", -1, 1, "g/g");
   private static final Range RATE = new Range("decay rate", 0, 10, "1/d");
   private static final Range DAYS = new Range("days", 0, 100_000, "d");
 
@@ -86,5 +88,46 @@ public final class TwoPoolDecay {
       throw new IllegalArgumentException("litter without nitrogen has no lignin to nitrogen ratio");
     }
     return Math.max(0, 0.85 - 0.018 * ligninFraction / nitrogenFraction);
+  }
+
+  /**
+   * How much slower lignin makes the slow pool decay: exp(-3 Ls).
+   *
+   * @param ligninDifference Ls, lignin in the slow pool, g/g; or Ls less the lignin of litter whose
+   *     rate is known, -1 to 1
+   * @return above 0; 1 without lignin, or at the known litter's lignin
+   * @throws IllegalArgumentException outside the range or NaN
+   * @source parton1987, structural litter, from memory
+   */
+  public static double ligninFactor(double ligninDifference) {
+    return Math.exp(-3 * DIFFERENCE.checked(ligninDifference));
+  }
+
+  /**
+   * Mean time a gram of litter lasts at 20 °C and moist, d: Fm/km + (1 - Fm)/ks.
+   *
+   * @param fastFraction Fm, 0 to 1
+   * @param fastRatePerDay km, 1/d, above 0
+   * @param slowRatePerDay ks, 1/d, above 0
+   * @source definition
+   */
+  public static double meanLifeDays(
+      double fastFraction, double fastRatePerDay, double slowRatePerDay) {
+    return FRACTION.checked(fastFraction) / fastRatePerDay + (1 - fastFraction) / slowRatePerDay;
+  }
+
+  /**
+   * Share in the fast pool at which litter of given rates has a given mean life: the inverse of
+   * {@link #meanLifeDays}, held to 0 to 1.
+   *
+   * @param meanLifeDays d, at 20 °C and moist
+   * @param fastRatePerDay km, 1/d, above ks
+   * @param slowRatePerDay ks, 1/d, above 0
+   * @source definition
+   */
+  public static double fastFractionOfMeanLife(
+      double meanLifeDays, double fastRatePerDay, double slowRatePerDay) {
+    double slowLife = 1 / slowRatePerDay;
+    return Bounds.fraction((slowLife - meanLifeDays) / (slowLife - 1 / fastRatePerDay));
   }
 }

@@ -6,6 +6,9 @@ import static leafturn.model.Flows.COLLECTED_C;
 import static leafturn.model.Flows.COLLECTED_K;
 import static leafturn.model.Flows.COLLECTED_N;
 import static leafturn.model.Flows.COLLECTED_P;
+import static leafturn.model.Flows.CUT_FAST_FRACTION;
+import static leafturn.model.Flows.CUT_N_FACTOR;
+import static leafturn.model.Flows.CUT_N_FRACTION;
 import static leafturn.model.Flows.MOWINGS;
 import static leafturn.model.Flows.RETURNED_G;
 import static leafturn.model.Flows.RETURNED_N;
@@ -26,28 +29,28 @@ import static leafturn.model.Stores.STRUCTURAL_C;
 import static leafturn.model.Stores.STRUCTURAL_N;
 import static leafturn.model.Stores.STRUCTURAL_P;
 
+import leafturn.model.Bounds;
 import leafturn.model.Parameters;
 
 /** One cut: leaf becomes clippings that fall back on the turf or are collected. */
 public final class Cut {
   private final PlantMass mass;
   private final double handledFraction;
-  private final double metabolicFraction;
   private final double freePhosphorusFraction;
 
   /**
-   * @param parameters eff, fm, pinst
+   * @param parameters eff, pinst
    */
   public Cut(Parameters parameters, PlantMass mass) {
     this.mass = mass;
     this.handledFraction = parameters.get("eff");
-    this.metabolicFraction = parameters.get("fm");
     this.freePhosphorusFraction = parameters.get("pinst");
   }
 
   /**
    * Cuts a share of the leaf above the cut height. What the mower misses stays on the turf whatever
-   * was chosen; the clippings reported are those it handles.
+   * was chosen; the clippings reported are those it handles. Their quality (share of the fast pool
+   * and N over that of the leaf) stands in the flows.
    *
    * @param stores state, changed
    * @param flows day's flows, written
@@ -57,7 +60,8 @@ public final class Cut {
   public void cut(double[] stores, double[] flows, double leafFraction, double returnedShare) {
     double carbon = leafFraction * stores[LEAF_C];
     double dryG = carbon / mass.carbonFraction();
-    double nitrogen = dryG * mass.leafNitrogenFraction(stores);
+    double nitrogen =
+        nitrogen(dryG * mass.leafNitrogenFraction(stores), flows[CUT_N_FACTOR], stores[PLANT_N]);
     double plantShare = nitrogen / stores[PLANT_N];
     double phosphorus = plantShare * stores[PLANT_P];
     double potassium = plantShare * stores[PLANT_K];
@@ -70,7 +74,7 @@ public final class Cut {
     drop(stores, flows, back * carbon, back * nitrogen);
     double freePhosphorus = freePhosphorusFraction * back * phosphorus;
     stores[SOIL_P] += freePhosphorus;
-    dropPhosphorus(stores, back * phosphorus - freePhosphorus);
+    dropPhosphorus(stores, flows, back * phosphorus - freePhosphorus);
     stores[LITTER_K] += back * potassium;
     stores[DAYS_SINCE_MOWING] = 0;
 
@@ -83,10 +87,22 @@ public final class Cut {
     flows[RETURNED_G] += returnedShare * handledFraction * dryG;
     flows[RETURNED_N] += returnedShare * handledFraction * nitrogen;
     flows[MOWINGS] += 1;
+    flows[CUT_N_FRACTION] = dryG > 0 ? nitrogen / dryG : 0;
     flows[RETURNED_SHARE] = returnedShare;
   }
 
-  private void drop(double[] stores, double[] flows, double carbon, double nitrogen) {
+  /**
+   * N of the cut: as in all leaf, times a factor; but what stays keeps half at least of what it
+   * would have at a factor of 1.
+   */
+  private static double nitrogen(double common, double factor, double ofPlant) {
+    return factor == 1
+        ? common
+        : Bounds.atMost(common + (ofPlant - common) / 2, factor * common);
+  }
+
+  private static void drop(double[] stores, double[] flows, double carbon, double nitrogen) {
+    double metabolicFraction = flows[CUT_FAST_FRACTION];
     stores[METABOLIC_C] += metabolicFraction * carbon;
     stores[STRUCTURAL_C] += (1 - metabolicFraction) * carbon;
     stores[METABOLIC_N] += metabolicFraction * nitrogen;
@@ -95,7 +111,8 @@ public final class Cut {
     flows[TO_STRUCTURAL_N] += (1 - metabolicFraction) * nitrogen;
   }
 
-  private void dropPhosphorus(double[] stores, double phosphorus) {
+  private static void dropPhosphorus(double[] stores, double[] flows, double phosphorus) {
+    double metabolicFraction = flows[CUT_FAST_FRACTION];
     stores[METABOLIC_P] += metabolicFraction * phosphorus;
     stores[STRUCTURAL_P] += (1 - metabolicFraction) * phosphorus;
   }

@@ -46,6 +46,16 @@ public final class Turnover {
   }
 
   /**
+   * Days at 20 °C that a day counts for in the life of grass: 0.15 + 0.85 Ts/20, held to 0.15 to 1.
+   *
+   * @param soilTemperatureC Ts, °C
+   * @source our judgement
+   */
+  public static double warmthFraction(double soilTemperatureC) {
+    return 0.15 + 0.85 * Bounds.fraction(soilTemperatureC / 20);
+  }
+
+  /**
    * One day.
    *
    * @param stores state, changed
@@ -54,7 +64,7 @@ public final class Turnover {
    * @param waterStress 1 without stress, 0 in full drought
    */
   public void step(double[] stores, double[] flows, double soilTemperatureC, double waterStress) {
-    double warmth = 0.15 + 0.85 * Bounds.fraction(soilTemperatureC / 20);
+    double warmth = warmthFraction(soilTemperatureC);
     double drought = 1 + droughtSpeeding * (1 - waterStress);
     double stubble = stores[STUBBLE_C] * FirstOrder.lostFraction(stubbleRatePerDay * warmth);
     double root = stores[ROOT_C] * FirstOrder.lostFraction(rootRatePerDay * warmth);

@@ -69,7 +69,7 @@ public final class DailyRow {
     total(columns, "K_correction", Flows.CORRECTION_K, -1);
     total(columns, "K_coll", Flows.COLLECTED_K, 1);
     total(columns, "K_leach", Flows.LEACHED_K, 1);
-    stores(columns, Stores.WATER, Stores.COUNT);
+    stores(columns, Stores.WATER, Stores.LEAF_AGE_DAYS);
     columns.add(new Column("Ts", LawnRun::soilC));
     columns.add(new Column("H", LawnRun::heightMm));
     columns.add(new Column("stp", LawnRun::soilPhosphorusPpm));

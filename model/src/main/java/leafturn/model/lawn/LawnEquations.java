@@ -5,6 +5,7 @@ import static leafturn.model.Stores.THATCH_C;
 
 import leafturn.model.Parameters;
 import leafturn.model.clippings.ClippingPotassium;
+import leafturn.model.clippings.CutQuality;
 import leafturn.model.grass.Cut;
 import leafturn.model.grass.Growth;
 import leafturn.model.grass.PlantMass;
@@ -33,6 +34,7 @@ public final class LawnEquations {
   final Uptake uptake;
   final Growth growth;
   final Cut cut;
+  final CutQuality cutQuality;
   final ThermalResponse thermalResponse;
   final double reproductiveFactor;
   final double reproductiveFrom;
@@ -57,6 +59,7 @@ public final class LawnEquations {
     this.uptake = new Uptake(parameters, mass, soilTest);
     this.growth = new Growth(parameters, mass);
     this.cut = new Cut(parameters, mass);
+    this.cutQuality = new CutQuality(parameters);
     this.thermalResponse = ThermalResponse.of(parameters);
     this.reproductiveFactor = parameters.get("rep");
     this.reproductiveFrom = parameters.get("repA");
@@ -105,11 +108,14 @@ public final class LawnEquations {
    * Leaf growth's extra factor in the reproductive phase; the window shifts half a year southward.
    */
   double reproductiveFactor(int dayOfYear, boolean southern) {
+    return reproductive(dayOfYear, southern) ? reproductiveFactor : 1;
+  }
+
+  /** True in the reproductive phase. */
+  boolean reproductive(int dayOfYear, boolean southern) {
     int day = southern ? Math.floorMod(dayOfYear - 182 - 1, 365) + 1 : dayOfYear;
-    boolean inside =
-        reproductiveFrom <= reproductiveTo
-            ? day >= reproductiveFrom && day <= reproductiveTo
-            : day >= reproductiveFrom || day <= reproductiveTo;
-    return inside ? reproductiveFactor : 1;
+    return reproductiveFrom <= reproductiveTo
+        ? day >= reproductiveFrom && day <= reproductiveTo
+        : day >= reproductiveFrom || day <= reproductiveTo;
   }
 }

@@ -16,6 +16,8 @@ import static leafturn.model.Stores.STUBBLE_C;
 import java.util.Arrays;
 import leafturn.model.Flows;
 import leafturn.model.Stores;
+import leafturn.model.clippings.CutQuality;
+import leafturn.model.grass.Turnover;
 
 /**
  * One lawn living through days: the daily step in its fixed order, with the balances closed each
@@ -98,6 +100,12 @@ public final class LawnRun {
         growthTemperature[day] * flows[GROWTH_MOISTURE],
         leafHeightFactor * equations.reproductiveFactor(terms.dayOfYear[day], terms.southern),
         terms.radiationMj[day]);
+    if (equations.cutQuality.eachItsOwn()) {
+      equations.cutQuality.age(
+          stores,
+          flows[LEAF_GROWTH_G] * equations.mass.carbonFraction(),
+          Turnover.warmthFraction(soilC));
+    }
     equations.mineralNitrogen.leach(stores, flows, flows[DRAINAGE_MM]);
     equations.soilTest.leach(stores, flows, flows[DRAINAGE_MM], flows[RUNOFF_MM]);
   }
@@ -131,7 +139,19 @@ public final class LawnRun {
     }
     double aboveMm = heightMm() - stores[CUT_HEIGHT_MM];
     double leafFraction = aboveMm > 0 ? Math.max(0, (heightMm() - toHeightMm) / aboveMm) : 0;
+    judge(toHeightMm);
     equations.cut.cut(stores, flows, leafFraction, returnedShare);
+  }
+
+  private void judge(double toHeightMm) {
+    boolean reproductive =
+        equations.reproductive(terms.dayOfYear[day], terms.southern);
+    equations.cutQuality.judge(
+        stores,
+        flows,
+        heightMm(),
+        toHeightMm,
+        new CutQuality.Leaf(equations.mass.leafNitrogenFraction(stores), reproductive));
   }
 
   /**
@@ -148,6 +168,9 @@ public final class LawnRun {
     moved = Math.min(stores[LEAF_C], Math.max(-stores[STUBBLE_C], moved));
     stores[LEAF_C] -= moved;
     stores[STUBBLE_C] += moved;
+    if (moved < 0 && equations.cutQuality.eachItsOwn()) {
+      equations.cutQuality.stubbleBecameLeaf(stores, -moved);
+    }
     stores[CUT_HEIGHT_MM] = cutHeightMm;
     leafHeightFactor = equations.growth.heightFactor(cutHeightMm);
   }

@@ -9,7 +9,7 @@ final class ParameterRules {
   private static final List<String> DIVISORS =
       List.of(
           "cC", "rho", "rhoT", "zr", "cnm", "tu", "wvol", "depth", "bd", "bP", "bK", "gp_var",
-          "Href", "nc0", "stub0", "root0");
+          "Href", "nc0", "stub0", "root0", "lenRef", "lenCut", "stalkAge");
 
   private ParameterRules() {}
 
@@ -30,6 +30,9 @@ final class ParameterRules {
     if (parameters.get("tresp") == 1) {
       ascending(parameters, "beta_tb", "beta_to");
       ascending(parameters, "beta_to", "beta_tm");
+    }
+    if (parameters.get("qual") == 1) {
+      ascending(parameters, "ks", "km");
     }
     double availableMm =
         1000 * (parameters.get("fc") - parameters.get("wp")) * parameters.get("zr");
