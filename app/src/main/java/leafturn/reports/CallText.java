@@ -119,6 +119,8 @@ public final class CallText {
         line("Clumps", o -> clumps(o.clumpIndex())),
         line("Half broken down, days", o -> broken(o, o.daysToHalf())),
         line("Nine tenths, days", o -> broken(o, o.daysToNineTenths())),
+        line("C:N of the clippings", o -> ratio(o.kind().carbonPerNitrogen())),
+        line("Soil N at first", o -> OutcomeWords.nitrogenAtFirst(o)),
         line("N in the clippings, g/m²", o -> number(o.nitrogenG())),
         line("P, g/m²", o -> number(o.phosphorusG())),
         line("K, g/m²", o -> number(o.potassiumG())),
@@ -136,6 +138,10 @@ public final class CallText {
 
   private static String number(@Nullable Spread spread) {
     return spread == null ? OutcomeWords.NOT_KNOWN : QuantityWords.quantity(spread, "").inLine();
+  }
+
+  private static String ratio(@Nullable Spread carbonPerNitrogen) {
+    return carbonPerNitrogen == null ? "nothing is cut" : whole(carbonPerNitrogen);
   }
 
   private static String whole(@Nullable Spread spread) {

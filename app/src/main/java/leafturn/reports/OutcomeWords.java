@@ -2,7 +2,9 @@ package leafturn.reports;
 
 import leafturn.advice.call.Call;
 import leafturn.advice.call.Choice;
+import leafturn.advice.call.CutKind.NitrogenAtFirst;
 import leafturn.advice.call.Option;
+import leafturn.advice.call.Option.Outcome;
 import leafturn.advice.call.Spread;
 import org.jspecify.annotations.Nullable;
 
@@ -58,6 +60,22 @@ public final class OutcomeWords {
     return Math.round(spread.middle()) == 1
         ? new SpreadWords(QuantityWords.whole(1, one), words.ends(), words.unit())
         : words;
+  }
+
+  /** What the clippings do to the soil's nitrogen in their first weeks. */
+  public static String nitrogenAtFirst(Outcome outcome) {
+    NitrogenAtFirst verdict = outcome.kind().nitrogenAtFirst();
+    if (verdict == null) {
+      return "nothing is cut";
+    }
+    if (!outcome.nutrientsStay()) {
+      return "taken away";
+    }
+    return switch (verdict) {
+      case FREED -> "some freed";
+      case EITHER_WAY -> "either way";
+      case TIED_UP -> "some tied up";
+    };
   }
 
   /** What becomes of the nitrogen in the clippings. */

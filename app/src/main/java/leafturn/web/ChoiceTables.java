@@ -5,6 +5,7 @@ import java.util.List;
 import java.util.Objects;
 import java.util.function.Function;
 import leafturn.advice.call.Call;
+import leafturn.advice.call.CutKind;
 import leafturn.advice.call.LawnOnRound;
 import leafturn.advice.call.Option;
 import leafturn.advice.call.Option.Outcome;
@@ -87,6 +88,57 @@ final class ChoiceTables {
             "Thatch after " + run,
             "Nitrogen leached in " + run),
         rows);
+  }
+
+  /** What kind of clippings they are, and how long they last. */
+  ChoiceTable lasting() {
+    RangeMark most = mark(Outcome::daysToNineTenths, Double.NaN, "of-straw");
+    List<Row> rows = new ArrayList<>();
+    for (Option option : options) {
+      Outcome outcome = option.outcome();
+      rows.add(
+          new Row(
+              option,
+              List.of(
+                  days(outcome, outcome.daysToHalf()),
+                  nineTenths(outcome, most),
+                  carbonPerNitrogen(outcome),
+                  Cell.of(OutcomeWords.nitrogenAtFirst(outcome)))));
+    }
+    return new ChoiceTable(
+        List.of(
+            "Half broken down in",
+            "Nine tenths in",
+            "Carbon to nitrogen",
+            "Soil nitrogen in the first weeks"),
+        rows);
+  }
+
+  private static Cell days(Outcome outcome, @Nullable Spread days) {
+    return outcome.nutrientsStay() ? Cell.of(OutcomeWords.days(days)) : Cell.of("taken away");
+  }
+
+  private static Cell nineTenths(Outcome outcome, RangeMark mark) {
+    Spread most = outcome.daysToNineTenths();
+    return most == null ? days(outcome, null) : days(outcome, most).drawn(mark.draw(most));
+  }
+
+  private Cell carbonPerNitrogen(Outcome outcome) {
+    CutKind kind = outcome.kind();
+    Spread ratio = kind.carbonPerNitrogen();
+    if (ratio == null) {
+      return Cell.of("nothing is cut");
+    }
+    List<String> details = new ArrayList<>();
+    if (kind.leafAgeDays() != null) {
+      details.add("leaf " + QuantityWords.whole(kind.leafAgeDays().middle(), "warm days") + " old");
+    }
+    if (kind.ligninFraction() != null) {
+      details.add(QuantityWords.quantity(100 * kind.ligninFraction().middle(), "%") + " lignin");
+    }
+    details.add("pieces of " + units.height(kind.lengthMm().middle()));
+    SpreadWords words = QuantityWords.whole(ratio, ": 1");
+    return new Cell(words.middle(), words.range(), details, "");
   }
 
   private RangeMark mark(

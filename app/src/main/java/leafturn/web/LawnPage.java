@@ -70,6 +70,10 @@ public final class LawnPage {
     return choices.nutrients();
   }
 
+  public ChoiceTable lasting() {
+    return choices.lasting();
+  }
+
   public boolean hasSeason() {
     return !call().outlook().past().isEmpty();
   }

@@ -5,6 +5,7 @@ import java.util.List;
 import leafturn.advice.call.Call;
 import leafturn.advice.call.CallRules;
 import leafturn.advice.call.Choice;
+import leafturn.advice.call.CutKind;
 import leafturn.advice.call.LawnOnRound;
 import leafturn.advice.call.Option;
 import leafturn.advice.call.Option.Outcome;
@@ -250,7 +251,13 @@ public final class SampleRound {
         stay ? new Spread(-0.04, 0.06, 0.15) : new Spread(-0.09, -0.02, 0.05),
         around(stay ? 0.21 : 0.17, 0.4),
         around(stay ? 24 : 38, 0.06),
-        new Spread(9, 11, 14));
+        new Spread(9, 11, 14),
+        new CutKind(
+            around(11, 0.1),
+            CutKind.NitrogenAtFirst.FREED,
+            around(0.034, 0.1),
+            around(3.4, 0.2),
+            around(dry * 1.6, 0.12)));
   }
 
   private static Spread around(double middle, double shareEitherSide) {

@@ -10,7 +10,6 @@ final class ClippingsLeft {
   private static final double HALF = 0.5;
   private static final double TENTH = 0.1;
 
-  private final double fastFraction;
   private final double fastRatePerDay;
   private final double slowRatePerDay;
   private double fast;
@@ -21,16 +20,20 @@ final class ClippingsLeft {
   private int daysToNineTenths = -1;
 
   /**
-   * @param parameters fm, km, ks
+   * @param parameters km, ks
    */
   ClippingsLeft(Parameters parameters) {
-    this.fastFraction = parameters.get("fm");
     this.fastRatePerDay = parameters.get("km");
     this.slowRatePerDay = parameters.get("ks");
   }
 
-  /** Clippings fall, in any unit of mass. */
-  void fall(double mass) {
+  /**
+   * Clippings fall.
+   *
+   * @param mass in any unit
+   * @param fastFraction share of them in the fast pool, 0-1
+   */
+  void fall(double mass, double fastFraction) {
     fast += fastFraction * mass;
     slow += (1 - fastFraction) * mass;
     fallen += mass;

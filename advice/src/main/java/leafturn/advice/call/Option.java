@@ -38,6 +38,7 @@ public record Option(
    * @param leachedNGPerM2 N leached over the run, g/m2
    * @param minutes work for the cut(s), minutes
    * @param nextMowDay day of the year's calendar on which the next cut is due, days from today
+   * @param kind what kind of clippings it makes
    */
   public record Outcome(
       Spread heightTakenFraction,
@@ -57,5 +58,6 @@ public record Option(
       Spread thatchChangeMm,
       Spread leachedNGPerM2,
       @Nullable Spread minutes,
-      @Nullable Spread nextMowDay) {}
+      @Nullable Spread nextMowDay,
+      CutKind kind) {}
 }

@@ -3,6 +3,8 @@ package leafturn.advice.call;
 import java.util.List;
 import java.util.function.ToDoubleFunction;
 import leafturn.advice.call.Option.Outcome;
+import leafturn.advice.call.CutKind.NitrogenAtFirst;
+import leafturn.model.Parameters;
 import leafturn.model.lawn.Lawn;
 import leafturn.model.lawn.Programme;
 import org.jspecify.annotations.Nullable;
@@ -51,7 +53,23 @@ final class Outcomes {
         spread(runs, PlanRun::thatchChangeMm),
         spread(runs, PlanRun::leachedNGPerM2),
         work.minutes(plan.cuts().size(), carried),
-        reached(runs, PlanRun::nextMowDay, WeatherToCome.DAYS));
+        reached(runs, PlanRun::nextMowDay, WeatherToCome.DAYS),
+        kind(runs));
+  }
+
+  private CutKind kind(List<PlanRun> runs) {
+    Spread lignin = spread(runs, run -> run.meanOf(PlanKeeper.Kind::ligninFraction));
+    boolean cut = runs.stream().allMatch(run -> run.nitrogenG() > 0);
+    Parameters parameters = today.equations().parameters();
+    Spread carbon =
+        cut ? spread(runs, run -> run.carbonPerNitrogen(parameters.get("cC"))) : null;
+    boolean ownQuality = parameters.get("qual") == 1;
+    return new CutKind(
+        carbon,
+        carbon == null ? null : NitrogenAtFirst.of(carbon.middle(), prospect.rules()),
+        ownQuality ? lignin : null,
+        ownQuality ? spread(runs, run -> run.meanOf(PlanKeeper.Kind::leafAgeDays)) : null,
+        spread(runs, run -> run.meanOf(PlanKeeper.Kind::lengthMm)));
   }
 
   /** True when some outcome lay beyond the days that were run and stands at their end. */

@@ -21,6 +21,7 @@ final class PlanKeeper implements Keeper {
    * @param heightBeforeMm mm
    * @param takenFraction share of the height taken
    * @param dryG clippings the mower handled, g dry matter/m2
+   * @param kind what they are like
    */
   record CutMade(
       int day,
@@ -29,7 +30,17 @@ final class PlanKeeper implements Keeper {
       double dryG,
       double nitrogenG,
       double phosphorusG,
-      double potassiumG) {}
+      double potassiumG,
+      Kind kind) {}
+
+  /**
+   * What kind of clippings a cut made.
+   *
+   * @param ligninFraction lignin in dry matter, 0 where all cuts are of one kind
+   * @param leafAgeDays mean age of the leaf, days at 20 °C
+   * @param lengthMm length of the pieces
+   */
+  record Kind(double ligninFraction, double leafAgeDays, double lengthMm) {}
 
   private final Plan plan;
   private final ProgrammeKeeper programme;
@@ -101,8 +112,13 @@ final class PlanKeeper implements Keeper {
             run.flow(Flows.CLIPPINGS_G),
             nitrogen,
             phosphorusPerN * nitrogen,
-            potassiumPerN * nitrogen));
-    left.fall(planned.returnedShare() * run.flow(Flows.CLIPPINGS_G));
+            potassiumPerN * nitrogen,
+            new Kind(
+                run.flow(Flows.CUT_LIGNIN_FRACTION),
+                run.flow(Flows.CUT_LEAF_AGE_DAYS),
+                run.flow(Flows.CUT_LENGTH_MM))));
+    left.fall(
+        planned.returnedShare() * run.flow(Flows.CLIPPINGS_G), run.flow(Flows.CUT_FAST_FRACTION));
   }
 
   List<CutMade> cuts() {

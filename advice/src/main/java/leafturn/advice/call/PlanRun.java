@@ -1,6 +1,7 @@
 package leafturn.advice.call;
 
 import java.util.List;
+import java.util.function.ToDoubleFunction;
 import leafturn.model.Flows;
 import leafturn.model.lawn.DayListener;
 import leafturn.model.lawn.LawnRun;
@@ -59,6 +60,21 @@ record PlanRun(
 
   double dryG() {
     return cuts.stream().mapToDouble(PlanKeeper.CutMade::dryG).sum();
+  }
+
+  /** C:N of all its clippings. */
+  double carbonPerNitrogen(double carbonFraction) {
+    return carbonFraction * dryG() / nitrogenG();
+  }
+
+  /** A quantity of the clippings, each cut counting by its mass. */
+  double meanOf(ToDoubleFunction<PlanKeeper.Kind> quantity) {
+    double all = dryG();
+    double sum = 0;
+    for (PlanKeeper.CutMade cut : cuts) {
+      sum += cut.dryG() * quantity.applyAsDouble(cut.kind());
+    }
+    return all > 0 ? sum / all : 0;
   }
 
   double nitrogenG() {

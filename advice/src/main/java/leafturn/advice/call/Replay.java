@@ -53,7 +53,7 @@ final class Replay implements DayListener {
     int spinUp = spinUpDays(weather, lawn.spinUpYears(), today);
     int cycle = wholeYearsDays(weather, today);
     DailyTerms terms = terms(climate, spinUp, cycle, known ? today + 1 : today);
-    LawnEquations equations = new LawnEquations(LawnParameters.of(lawn));
+    LawnEquations equations = new LawnEquations(LawnParameters.withCutQuality(lawn));
     LawnRun run = new LawnRun(equations, LawnModel.startState(lawn, equations), terms);
     run.live(0, spinUp, new ProgrammeKeeper(lawn.programme(), equations), DayListener.NONE);
     LogKeeper keeper = new LogKeeper(lawn, equations, log);

@@ -17,7 +17,7 @@ class ClippingsLeftClosedFormTest {
   @Test
   void unscaledDecayFollowsTheTwoExponentials() {
     ClippingsLeft left = new ClippingsLeft(PARAMETERS);
-    left.fall(20);
+    left.fall(20, PARAMETERS.get("fm"));
     double referenceDays = 0;
     for (int day = 1; day <= 120; day++) {
       double today = 0.4 + 0.2 * (day % 5);
@@ -31,7 +31,7 @@ class ClippingsLeftClosedFormTest {
   @Test
   void halfAndNineTenthsAreTheFirstDaysAtOrBelow() {
     ClippingsLeft left = new ClippingsLeft(PARAMETERS);
-    left.fall(1);
+    left.fall(1, PARAMETERS.get("fm"));
     for (int day = 0; day < 200; day++) {
       left.decay(1, 1);
     }
@@ -46,7 +46,7 @@ class ClippingsLeftClosedFormTest {
   @Test
   void scarceNitrogenSlowsEachDaysLossInProportion() {
     ClippingsLeft left = new ClippingsLeft(PARAMETERS);
-    left.fall(1);
+    left.fall(1, PARAMETERS.get("fm"));
     left.decay(1, 0.5);
     double lost = 0.5 * (0.8 * -Math.expm1(-0.05) + 0.2 * -Math.expm1(-0.01));
     assertThat(left.leftFraction()).isCloseTo(1 - lost, within(1e-15));
@@ -56,7 +56,7 @@ class ClippingsLeftClosedFormTest {
   void nothingCountsBeforeTheFirstFall() {
     ClippingsLeft left = new ClippingsLeft(PARAMETERS);
     left.decay(5, 1);
-    left.fall(1);
+    left.fall(1, PARAMETERS.get("fm"));
     left.decay(100, 1);
     assertThat(left.daysToHalf()).isEqualTo(1);
   }

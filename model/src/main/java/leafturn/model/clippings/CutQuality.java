@@ -139,7 +139,7 @@ public final class CutQuality {
    * @param flows day's flows, written
    * @param heightMm height of the grass, mm
    * @param toHeightMm height it will be cut to, mm
-   * @param leaf N fraction of the leaf, and whether its grass is in its reproductive phase
+   * @param leaf N fraction of the leaf, and what is known of seed stalks in it
    */
   public void judge(
       double[] stores, double[] flows, double heightMm, double toHeightMm, Leaf leaf) {
@@ -153,7 +153,11 @@ public final class CutQuality {
       return;
     }
     double stalks =
-        leaf.reproductive() ? stalkFraction * FirstOrder.lostFraction(age / stalkAgeDays) : 0;
+        switch (leaf.stalks()) {
+          case NONE -> 0;
+          case COMING_UP -> stalkFraction * FirstOrder.lostFraction(age / stalkAgeDays);
+          case SEEN -> stalkFraction;
+        };
     double takenFraction = heightMm > 0 ? removedMm / heightMm : 0;
     double factor = nitrogen.factor(age, stalks);
     double inDryMatter = Bounds.atLeast(LEAST_NITROGEN_FRACTION, factor * leaf.nitrogenFraction());
@@ -167,7 +171,16 @@ public final class CutQuality {
 
   /**
    * @param nitrogenFraction N of the leaf, g/g dry matter
-   * @param reproductive true while the grass sends up seed stalks
+   * @param stalks seed stalks among the leaf
    */
-  public record Leaf(double nitrogenFraction, boolean reproductive) {}
+  public record Leaf(double nitrogenFraction, Stalks stalks) {}
+
+  /** Seed stalks among the leaf. */
+  public enum Stalks {
+    NONE,
+    /** In the reproductive phase: the more the longer nothing was cut. */
+    COMING_UP,
+    /** Someone saw them, so they are up. */
+    SEEN
+  }
 }

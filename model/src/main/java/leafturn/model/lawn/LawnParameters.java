@@ -7,6 +7,8 @@ import leafturn.model.soil.Soil;
 
 /** From a lawn's description to the parameters of its equations. */
 public final class LawnParameters {
+  private static final String QUALITY = "qual";
+
   private LawnParameters() {}
 
   /**
@@ -30,5 +32,18 @@ public final class LawnParameters {
     described.put("shade", 1 - lawn.ground().shadeFraction());
     described.put("irr", lawn.programme().irrigationShareOfDemand());
     return Parameters.of(lawn.ground().grass()).with(described).with(lawn.parameters());
+  }
+
+  /**
+   * The parameters of a lawn whose cuts each have their own quality, as advice wants them, unless
+   * its description says of which kind its clippings are.
+   *
+   * @throws IllegalArgumentException naming a parameter that does not exist
+   */
+  public static Parameters withCutQuality(Lawn lawn) {
+    Parameters parameters = of(lawn);
+    return lawn.parameters().containsKey(QUALITY)
+        ? parameters
+        : parameters.with(Map.of(QUALITY, 1.0));
   }
 }

@@ -17,7 +17,9 @@ import java.util.Arrays;
 import leafturn.model.Flows;
 import leafturn.model.Stores;
 import leafturn.model.clippings.CutQuality;
+import leafturn.model.clippings.CutQuality.Stalks;
 import leafturn.model.grass.Turnover;
+import org.jspecify.annotations.Nullable;
 
 /**
  * One lawn living through days: the daily step in its fixed order, with the balances closed each
@@ -34,6 +36,7 @@ public final class LawnRun {
   private double soilC;
   private double leafHeightFactor;
   private double wateredMm;
+  private @Nullable Stalks knownStalks;
   private int day;
 
   /**
@@ -144,14 +147,24 @@ public final class LawnRun {
   }
 
   private void judge(double toHeightMm) {
-    boolean reproductive =
-        equations.reproductive(terms.dayOfYear[day], terms.southern);
+    int latest = Math.min(day, terms.days() - 1); // a cut may come before its day's weather
+    Stalks bySeason =
+        equations.reproductive(terms.dayOfYear[latest], terms.southern)
+            ? Stalks.COMING_UP
+            : Stalks.NONE;
     equations.cutQuality.judge(
         stores,
         flows,
         heightMm(),
         toHeightMm,
-        new CutQuality.Leaf(equations.mass.leafNitrogenFraction(stores), reproductive));
+        new CutQuality.Leaf(
+            equations.mass.leafNitrogenFraction(stores),
+            knownStalks == null ? bySeason : knownStalks));
+  }
+
+  /** From now on cuts hold the seed stalks that someone saw or missed, whatever the season. */
+  public void knowStalks(Stalks known) {
+    knownStalks = known;
   }
 
   /**

@@ -7,6 +7,7 @@ import java.util.Map;
 import leafturn.model.Flows;
 import leafturn.model.Parameters;
 import leafturn.model.Stores;
+import leafturn.model.clippings.CutQuality.Stalks;
 import leafturn.model.grass.Species;
 import leafturn.quantity.Property;
 import org.junit.jupiter.api.Test;
@@ -116,7 +117,7 @@ class CutQualityClosedFormTest {
     double[] flows = new double[Flows.COUNT];
     stores[Stores.LEAF_AGE_DAYS] = age;
     new CutQuality(Parameters.of(Species.TALL_FESCUE).with(changes))
-        .judge(stores, flows, heightMm, toMm, new CutQuality.Leaf(LEAF_N, reproductive));
+        .judge(stores, flows, heightMm, toMm, new CutQuality.Leaf(LEAF_N, reproductive ? Stalks.COMING_UP : Stalks.NONE));
     return flows;
   }
 }
