@@ -2,8 +2,8 @@ package leafturn.advice.call;
 
 import java.util.List;
 import java.util.function.ToDoubleFunction;
-import leafturn.advice.call.Option.Outcome;
 import leafturn.advice.call.CutKind.NitrogenAtFirst;
+import leafturn.advice.call.Option.Outcome;
 import leafturn.model.Parameters;
 import leafturn.model.lawn.Lawn;
 import leafturn.model.lawn.Programme;
@@ -61,8 +61,7 @@ final class Outcomes {
     Spread lignin = spread(runs, run -> run.meanOf(PlanKeeper.Kind::ligninFraction));
     boolean cut = runs.stream().allMatch(run -> run.nitrogenG() > 0);
     Parameters parameters = today.equations().parameters();
-    Spread carbon =
-        cut ? spread(runs, run -> run.carbonPerNitrogen(parameters.get("cC"))) : null;
+    Spread carbon = cut ? spread(runs, run -> run.carbonPerNitrogen(parameters.get("cC"))) : null;
     boolean ownQuality = parameters.get("qual") == 1;
     return new CutKind(
         carbon,

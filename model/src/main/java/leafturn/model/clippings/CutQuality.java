@@ -96,8 +96,7 @@ public final class CutQuality {
       double fast = TwoPoolDecay.fastFraction(ligninFraction, nitrogenFraction);
       double inSlow = Bounds.fraction(ligninFraction / (1 - fast));
       double slow = slowRate * TwoPoolDecay.ligninFactor(inSlow - referenceLignin);
-      double speed =
-          Math.pow(referenceMm / Bounds.atLeast(SHORTEST_MM, lengthMm), lengthExponent);
+      double speed = Math.pow(referenceMm / Bounds.atLeast(SHORTEST_MM, lengthMm), lengthExponent);
       double meanLife = TwoPoolDecay.meanLifeDays(fast, fastRate, slow) / speed;
       return TwoPoolDecay.fastFractionOfMeanLife(meanLife, fastRate, slowRate);
     }

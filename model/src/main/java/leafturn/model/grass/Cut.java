@@ -96,9 +96,7 @@ public final class Cut {
    * would have at a factor of 1.
    */
   private static double nitrogen(double common, double factor, double ofPlant) {
-    return factor == 1
-        ? common
-        : Bounds.atMost(common + (ofPlant - common) / 2, factor * common);
+    return factor == 1 ? common : Bounds.atMost(common + (ofPlant - common) / 2, factor * common);
   }
 
   private static void drop(double[] stores, double[] flows, double carbon, double nitrogen) {

@@ -8,8 +8,25 @@ final class ParameterRules {
   /** Parameters that the equations divide by. */
   private static final List<String> DIVISORS =
       List.of(
-          "cC", "rho", "rhoT", "zr", "cnm", "tu", "wvol", "depth", "bd", "bP", "bK", "gp_var",
-          "Href", "nc0", "stub0", "root0", "lenRef", "lenCut", "stalkAge");
+          "cC",
+          "rho",
+          "rhoT",
+          "zr",
+          "cnm",
+          "tu",
+          "wvol",
+          "depth",
+          "bd",
+          "bP",
+          "bK",
+          "gp_var",
+          "Href",
+          "nc0",
+          "stub0",
+          "root0",
+          "lenRef",
+          "lenCut",
+          "stalkAge");
 
   private ParameterRules() {}
 

@@ -43,10 +43,8 @@ class CutQualityClosedFormTest {
 
     assertThat(lignin)
         .isEqualTo(0.025 + 0.0018 * 8 + 0.09 * ((130 - 76) / 130.0 - 1.0 / 3), within(1e-12));
-    assertThat(
-            TwoPoolDecay.meanLifeDays(flows[Flows.CUT_FAST_FRACTION], 0.045, 0.012))
-        .isEqualTo(
-            (share / 0.045 + (1 - share) / (0.012 * slower)) / faster, within(1e-9));
+    assertThat(TwoPoolDecay.meanLifeDays(flows[Flows.CUT_FAST_FRACTION], 0.045, 0.012))
+        .isEqualTo((share / 0.045 + (1 - share) / (0.012 * slower)) / faster, within(1e-9));
   }
 
   @Test
@@ -67,8 +65,7 @@ class CutQualityClosedFormTest {
   void stalksComeUpWithTimeAndHoldLessNitrogen() {
     double[] flows = own(10, 110, 76, true);
 
-    assertThat(flows[Flows.CUT_STALK_FRACTION])
-        .isEqualTo(0.15 * (1 - Math.exp(-1)), within(1e-12));
+    assertThat(flows[Flows.CUT_STALK_FRACTION]).isEqualTo(0.15 * (1 - Math.exp(-1)), within(1e-12));
     assertThat(flows[Flows.CUT_N_FACTOR])
         .isEqualTo(
             Math.pow(4.3 / 11, 0.1) * (1 - flows[Flows.CUT_STALK_FRACTION] / 2), within(1e-12));
@@ -117,7 +114,12 @@ class CutQualityClosedFormTest {
     double[] flows = new double[Flows.COUNT];
     stores[Stores.LEAF_AGE_DAYS] = age;
     new CutQuality(Parameters.of(Species.TALL_FESCUE).with(changes))
-        .judge(stores, flows, heightMm, toMm, new CutQuality.Leaf(LEAF_N, reproductive ? Stalks.COMING_UP : Stalks.NONE));
+        .judge(
+            stores,
+            flows,
+            heightMm,
+            toMm,
+            new CutQuality.Leaf(LEAF_N, reproductive ? Stalks.COMING_UP : Stalks.NONE));
     return flows;
   }
 }

@@ -3,7 +3,6 @@ package leafturn.model.lawn;
 import static org.assertj.core.api.Assertions.assertThat;
 
 import java.util.Map;
-import java.util.SplittableRandom;
 import leafturn.model.Flows;
 import leafturn.model.Parameters;
 import leafturn.model.grass.Species;
@@ -52,9 +51,7 @@ class YoungCutsTest {
   private static void compare(LastCut often, LastCut away) {
     assertThat(often.fastFraction).isGreaterThan(away.fastFraction);
     for (int day = 1; day < FOLLOWED_DAYS; day++) {
-      assertThat(often.left[day])
-          .as("left after %d days", day)
-          .isLessThanOrEqualTo(away.left[day]);
+      assertThat(often.left[day]).as("left after %d days", day).isLessThanOrEqualTo(away.left[day]);
     }
     assertThat(often.left[FOLLOWED_DAYS - 1]).isLessThan(away.left[FOLLOWED_DAYS - 1]);
   }
@@ -66,7 +63,9 @@ class YoungCutsTest {
     return keeper;
   }
 
-  /** Mows every few days until it goes away, then on the day of the comparison, and follows that. */
+  /**
+   * Mows every few days until it goes away, then on the day of the comparison, and follows that.
+   */
   private static final class LastCut implements Keeper, DayListener {
     private final int day;
     private final int every;
