@@ -2,6 +2,7 @@ package leafturn.advice.call;
 
 import static leafturn.advice.call.Words.say;
 
+import leafturn.quantity.ClockHour;
 import leafturn.quantity.Measure;
 import leafturn.quantity.Units;
 
@@ -73,14 +74,7 @@ record Reader(Units units) {
 
   /** An hour of the clock from 0 to 24: "18"; "6 pm", "noon". */
   String clock(int hour) {
-    if (units != Units.US) {
-      return Integer.toString(hour);
-    }
-    if (hour == 12) {
-      return "noon";
-    }
-    int shown = hour % 12 == 0 ? 12 : hour % 12;
-    return shown + (hour % 24 < 12 ? " am" : " pm");
+    return ClockHour.shown(hour, units);
   }
 
   /** "return" or "leave". */

@@ -106,9 +106,9 @@ public final class GrassDay {
     return course.leafWaterMm[hour];
   }
 
-  /** True when an hour lies in daylight from its start to its end. */
+  /** True when the middle of an hour lies in daylight. */
   public boolean light(int hour) {
-    return hour >= Math.floor(sun.riseHour) && hour + 1 <= Math.ceil(sun.setHour);
+    return hour + 0.5 >= sun.riseHour && hour + 0.5 <= sun.setHour;
   }
 
   /**

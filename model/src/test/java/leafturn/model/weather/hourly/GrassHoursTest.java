@@ -34,7 +34,7 @@ class GrassHoursTest {
   void aWindyNightInDryAirBringsNoDew() {
     DayWeather.Air air = new DayWeather.Air(12, 22, ea(2), 24, 5);
     GrassDay day = today(new DayWeather(air, NONE));
-    assertThat(only(day.fit(0.9, 0))).isEqualTo(new Span(5, 20));
+    assertThat(only(day.fit(0.9, 0))).isEqualTo(new Span(6, 20));
   }
 
   @Test
