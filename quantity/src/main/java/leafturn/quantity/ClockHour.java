@@ -15,8 +15,7 @@ public final class ClockHour {
    */
   public static String shown(int hour, Units units) {
     if (hour < 0 || hour > DAY) {
-      throw new IllegalArgumentException(
-          "the hour is " + hour + ", but must lie from 0 to 24");
+      throw new IllegalArgumentException("the hour is " + hour + ", but must lie from 0 to 24");
     }
     if (units != Units.US) {
       return Integer.toString(hour);

@@ -28,8 +28,7 @@ public final class HoursFigure {
     for (int day = 0; day < hours.days().size(); day++) {
       double left = day % columns * (width + GAP_PX);
       double top = Math.floor((double) day / columns) * rowHeight;
-      Box plot =
-          new Box(left + format.leftPx, top + above, width - format.leftPx - 8, PANEL_PX);
+      Box plot = new Box(left + format.leftPx, top + above, width - format.leftPx - 8, PANEL_PX);
       String title = day == 0 ? "Today" : "Tomorrow";
       new HoursPanel(plot, format.typePx, units, hours.leastFraction())
           .draw(svg, title, hours.days().get(day));

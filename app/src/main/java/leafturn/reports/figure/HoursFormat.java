@@ -1,6 +1,8 @@
 package leafturn.reports.figure;
 
-/** The shapes of the hours figure: days side by side on a wide page, one above the other on a phone. */
+/**
+ * The shapes of the hours figure: days side by side on a wide page, one above the other on a phone.
+ */
 public enum HoursFormat {
   WIDE("hours-wide", 1148, 2, 50, 14),
   NARROW("hours-narrow", 350, 1, 46, 13);

@@ -104,7 +104,8 @@ final class HoursPanel {
         if (top - low < high) {
           break;
         }
-        Point at = new Point(across.px((from + to + 1) / 2.0), up.px((low + top) / 2) + 0.35 * type);
+        Point at =
+            new Point(across.px((from + to + 1) / 2.0), up.px((low + top) / 2) + 0.35 * type);
         Label label = new Label(at, Label.Align.MIDDLE, type, "words", layer.name());
         boolean fits = label.box().width() <= across.px(to + 1) - across.px(from);
         if (to + 1 - from > longest && fits && isFree(label)) {

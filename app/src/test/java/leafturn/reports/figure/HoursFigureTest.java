@@ -23,8 +23,7 @@ class HoursFigureTest {
           "<text class=\"(\\w+)\" x=\"([-\\d.]+)\" y=\"([-\\d.]+)\" text-anchor=\"(\\w+)\" font-size=\"([\\d.]+)\">([^<]*)</text>");
   private static final Site SITE = new Site(40.78, 40, 10, -73.97, ZoneId.of("America/New_York"));
   private static final WeatherSeries WEATHER =
-      WeatherFile.read(
-              Examples.file("new-york-2012-2015.csv"), WeatherFile.Choice.ONLY_SITE)
+      WeatherFile.read(Examples.file("new-york-2012-2015.csv"), WeatherFile.Choice.ONLY_SITE)
           .series();
 
   @ParameterizedTest
