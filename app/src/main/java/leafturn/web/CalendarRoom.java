@@ -16,6 +16,7 @@ import leafturn.records.people.Secret;
 import leafturn.records.people.Visitor;
 import leafturn.records.round.PlacedLawn;
 import leafturn.records.round.Register;
+import leafturn.records.sheet.AdviceSheet.Way;
 import leafturn.reports.calendar.MowByCalendar;
 import org.jspecify.annotations.Nullable;
 
@@ -69,6 +70,7 @@ final class CalendarRoom implements Room {
     Register register = desk.rounds().register().only(visitor::mayRead);
     RoundOfLawns round =
         desk.rounds().today(all -> register, visitor.person().units(), FOR_ALL_CALLS);
+    desk.keeper().given(round.lawns(), Way.CALENDAR, visitor.person().name());
     MowByCalendar calendar = new MowByCalendar(desk.clock().instant());
     for (LawnOnRound lawn : round.lawns()) {
       register

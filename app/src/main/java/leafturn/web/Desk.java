@@ -4,13 +4,17 @@ import io.javalin.http.Context;
 import java.time.Clock;
 import java.time.Duration;
 import java.time.LocalDate;
+import java.util.List;
 import java.util.Map;
+import leafturn.advice.call.LawnOnRound;
 import leafturn.advice.call.RoundOfLawns;
 import leafturn.quantity.Units;
 import leafturn.records.book.Book;
 import leafturn.records.book.BookTitle;
 import leafturn.records.people.Visitor;
+import leafturn.records.round.AdviceKeeper;
 import leafturn.records.round.BookRound;
+import leafturn.records.sheet.AdviceSheet.Way;
 
 /** What the rooms share: the book, the round made from it, the templates and the clock. */
 final class Desk {
@@ -20,6 +24,7 @@ final class Desk {
   private final Book book;
   private final Clock clock;
   private final BookRound rounds;
+  private final AdviceKeeper keeper;
   private final Assets assets = new Assets();
   private final Pages pages = new Pages();
 
@@ -27,6 +32,23 @@ final class Desk {
     this.book = book;
     this.clock = clock;
     this.rounds = new BookRound(book, clock);
+    this.keeper = new AdviceKeeper(book);
+  }
+
+  /** Keeps the advice for these lawns as given to whoever asked. */
+  void given(Context context, Way way, List<LawnOnRound> lawns) {
+    keeper.given(lawns, way, Guest.visitor(context).person().name());
+  }
+
+  /** What keeps the advice that is given. */
+  AdviceKeeper keeper() {
+    return keeper;
+  }
+
+  /** Writes what is still to be written, and stops. */
+  void close() {
+    keeper.close();
+    rounds.close();
   }
 
   Book book() {

@@ -1,12 +1,14 @@
 package leafturn.web;
 
 import io.javalin.http.Context;
+import java.util.List;
 import java.util.Map;
 import leafturn.advice.call.LawnOnRound;
 import leafturn.advice.call.LawnWithoutCall;
 import leafturn.advice.call.RoundOfLawns;
 import leafturn.records.round.PlacedLawn;
 import leafturn.records.round.Register;
+import leafturn.records.sheet.AdviceSheet.Way;
 
 /** The lawns: all of them, and the call of each. */
 final class LawnRoom implements Room {
@@ -41,6 +43,7 @@ final class LawnRoom implements Room {
   }
 
   private void called(Context context, RoundOfLawns round, LawnOnRound lawn) {
+    desk.given(context, Way.PAGE, List.of(lawn));
     String title = lawn.lawnName() + ", " + lawn.propertyName();
     boolean wholeLog = context.queryParam("log") != null;
     PlacedLawn placed = desk.rounds().register().lawn(lawn.slug()).orElseThrow(Refusal::notFound);

@@ -55,7 +55,7 @@ public final class LeafturnServer implements AutoCloseable {
       server.javalin.start();
     } catch (JavalinBindException e) {
       server.preparation.close();
-      server.desk.rounds().close();
+      server.desk.close();
       throw new CannotListenException(
           "port "
               + listening.port()
@@ -109,7 +109,7 @@ public final class LeafturnServer implements AutoCloseable {
   public void close() {
     preparation.close();
     javalin.stop();
-    desk.rounds().close();
+    desk.close();
   }
 
   private void configure(JavalinConfig config) {
@@ -143,6 +143,7 @@ public final class LeafturnServer implements AutoCloseable {
         new MyRoom(desk, door, frontDoor),
         new RoundRoom(desk),
         new LawnRoom(desk),
+        new PastAdviceRoom(desk),
         new PropertyRoom(desk),
         new LogRoom(desk),
         new QueueRoom(desk),

@@ -14,6 +14,7 @@ import leafturn.advice.call.RoundOfLawns;
 import leafturn.records.book.Sheet;
 import leafturn.records.round.PlacedLawn;
 import leafturn.records.round.Register;
+import leafturn.records.sheet.AdviceSheet.Way;
 import leafturn.records.sheet.Kind;
 import leafturn.records.sheet.ProgrammeSheet;
 import org.jspecify.annotations.Nullable;
@@ -38,12 +39,12 @@ final class LoggedLawns {
     for (LawnOnRound called : round.mostUrgentFirst()) {
       register
           .lawn(called.slug())
-          .ifPresent(placed -> lawns.add(lawn(register, placed, programmes, called)));
+          .ifPresent(placed -> lawns.add(lawn(who, register, placed, programmes, called)));
     }
     for (LawnWithoutCall uncalled : round.withoutCall()) {
       register
           .lawn(uncalled.slug())
-          .ifPresent(placed -> lawns.add(lawn(register, placed, programmes, null)));
+          .ifPresent(placed -> lawns.add(lawn(who, register, placed, programmes, null)));
     }
     return lawns;
   }
@@ -69,7 +70,7 @@ final class LoggedLawns {
     String id = placed.lawn().id();
     Map<String, List<Sheet<ProgrammeSheet>>> programmes =
         Map.of(id, desk.book().read(reading -> reading.ofLawn(Kind.PROGRAMME, id)));
-    return lawn(alone, placed, programmes, round.lawn(placed.address()).orElse(null));
+    return lawn(who, alone, placed, programmes, round.lawn(placed.address()).orElse(null));
   }
 
   private Map<String, List<Sheet<ProgrammeSheet>>> programmes() {
@@ -81,10 +82,14 @@ final class LoggedLawns {
   }
 
   private LoggedLawn lawn(
+      LogWriter who,
       Register register,
       PlacedLawn placed,
       Map<String, List<Sheet<ProgrammeSheet>>> programmes,
       @Nullable LawnOnRound called) {
+    if (called != null) {
+      desk.keeper().given(List.of(called), Way.PHONE_LOG, who.name());
+    }
     String zone = placed.property().content().timeZone();
     LocalDate today = today(register, zone);
     ProgrammeSheet programme =

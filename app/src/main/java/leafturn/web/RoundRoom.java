@@ -3,6 +3,7 @@ package leafturn.web;
 import io.javalin.http.Context;
 import java.util.Map;
 import leafturn.advice.call.RoundOfLawns;
+import leafturn.records.sheet.AdviceSheet.Way;
 
 /** The round of the day. */
 final class RoundRoom implements Room {
@@ -19,6 +20,7 @@ final class RoundRoom implements Room {
 
   private void round(Context context) {
     RoundOfLawns round = desk.round(context);
+    desk.given(context, Way.PAGE, round.lawns());
     Map<String, RoundPage> content = Map.of("page", new RoundPage(round));
     desk.show(context, round.isEmpty() ? "empty.jte" : "round.jte", "Round", round, content);
   }

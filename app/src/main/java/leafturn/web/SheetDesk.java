@@ -77,7 +77,11 @@ final class SheetDesk {
     return desk.book()
         .read(
             reading -> {
-              Sheet<?> sheet = reading.find(id).orElseThrow(Refusal::notFound);
+              Sheet<?> sheet =
+                  reading
+                      .find(id)
+                      .filter(found -> found.kind() != Kind.ADVICE) // it has a page of its own
+                      .orElseThrow(Refusal::notFound);
               return found(reading, visitor, sheet.kind(), id);
             });
   }

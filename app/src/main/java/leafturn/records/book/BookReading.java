@@ -2,6 +2,7 @@ package leafturn.records.book;
 
 import java.sql.ResultSet;
 import java.sql.SQLException;
+import java.time.LocalDate;
 import java.time.OffsetDateTime;
 import java.util.ArrayList;
 import java.util.HashMap;
@@ -84,6 +85,16 @@ public class BookReading {
         kind,
         "where lawn = :lawn and kind = :kind and not withdrawn" + IN_ORDER,
         Map.of("lawn", lawn));
+  }
+
+  /** The sheets of a kind that belong to a lawn, tell of a day or one after it, and count. */
+  public final <C extends Content> List<Sheet<C>> ofLawnSince(
+      Kind<C> kind, String lawn, LocalDate from) {
+    return list(
+        kind,
+        "where lawn = :lawn and kind = :kind and on_day >= cast(:from as date) and not withdrawn"
+            + IN_ORDER,
+        Map.of("lawn", lawn, "from", from.toString()));
   }
 
   /** As {@link #ofLawn}, with those that were withdrawn. */

@@ -117,6 +117,9 @@ public final class BookWriting extends BookReading {
     if (content.equals(before.content()) && withdrawn == before.withdrawn()) {
       return before;
     }
+    if (before.kind() == Kind.ADVICE) {
+      throw new InputException("Advice is kept as it was given; it cannot be changed.");
+    }
     checkPlace(before.id(), content);
     Sheet<C> after =
         new Sheet<>(before.id(), before.kind(), before.version() + 1, withdrawn, now, by, content);
@@ -212,6 +215,9 @@ public final class BookWriting extends BookReading {
 
   /** Marks what the sheet belongs to as changed, and what it belonged to before. */
   private void raise(Sheet<?> sheet, Content before) {
+    if (sheet.kind() == Kind.ADVICE) {
+      return; // nothing is computed from it
+    }
     Set<String> places = new LinkedHashSet<>();
     for (Content content : List.of(before, sheet.content())) {
       places.add(

@@ -79,6 +79,11 @@ public final class BookRound implements AutoCloseable {
     return look().register();
   }
 
+  /** The day it is at a lawn. */
+  public LocalDate dayOf(PlacedLawn lawn) {
+    return days.of(register(), lawn);
+  }
+
   /** The round of all lawns today, in metric units; waits until every call is made. */
   public RoundOfLawns today() {
     return today(UnaryOperator.identity(), Units.METRIC, AS_LONG_AS_IT_TAKES);

@@ -8,7 +8,8 @@ import org.jspecify.annotations.Nullable;
  * JSON document, in SI.
  */
 public sealed interface Content
-    permits BedSheet,
+    permits AdviceSheet,
+        BedSheet,
         HeapSheet,
         IntakeSheet,
         LawnSheet,

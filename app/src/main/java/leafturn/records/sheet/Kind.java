@@ -65,6 +65,10 @@ public final class Kind<C extends Content> {
   /** A threshold of the call's rules that a person has set. */
   public static final Kind<RuleSheet> RULE = new Kind<>("rule", RuleSheet.class, RuleSheet::read);
 
+  /** Advice as it was given; written by the program and never changed. */
+  public static final Kind<AdviceSheet> ADVICE =
+      new Kind<>("advice", AdviceSheet.class, AdviceSheet::read);
+
   /** Largest document, characters. */
   public static final int LIMIT_CHARACTERS = 1_000_000;
 

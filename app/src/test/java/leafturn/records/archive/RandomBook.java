@@ -48,6 +48,7 @@ final class RandomBook {
           Kind.VISIT,
           Kind.SOIL_TEST,
           Kind.THATCH,
+          Kind.ADVICE,
           Kind.RULE);
 
   private final SplittableRandom random;

@@ -68,6 +68,9 @@ public final class AnySheet {
     if (kind == Kind.RULE) {
       return rule();
     }
+    if (kind == Kind.ADVICE) {
+      return new AnyAdvice(any).of(any.id());
+    }
     return measured(kind);
   }
 
