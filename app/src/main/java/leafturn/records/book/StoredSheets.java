@@ -70,7 +70,7 @@ public final class StoredSheets {
         .handle()
         .createQuery("select entered from sheet order by entered")
         .setFetchSize(ROWS_AT_A_TIME)
-        .mapTo(Long.class)
+        .map((row, context) -> row.getLong(1)) // 0 where a damaged file has lost the number
         .stream()
         .mapToLong(Long::longValue)
         .toArray();

@@ -12,6 +12,7 @@ import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.time.InstantSource;
+import java.util.ArrayList;
 import java.util.List;
 import java.util.zip.ZipEntry;
 import java.util.zip.ZipFile;
@@ -93,7 +94,9 @@ class ArchiveFormatTest {
     assertThat(read.count("sheets")).isGreaterThan(100);
     assertThat(read.count("versions")).isGreaterThan(read.count("sheets"));
     try (Book book = Book.open(place, InstantSource.system())) {
-      for (Kind<?> kind : Kind.all()) {
+      List<Kind<?>> ofThatTime = new ArrayList<>(Kind.all());
+      ofThatTime.remove(Kind.ADVICE); // came later
+      for (Kind<?> kind : ofThatTime) {
         assertThat(book.<List<?>>read(reading -> reading.all(kind))).as("%s", kind).isNotEmpty();
       }
       CheckResult check = BookCheck.run(book);

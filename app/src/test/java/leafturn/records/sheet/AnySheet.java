@@ -144,7 +144,7 @@ public final class AnySheet {
     List<Ring> holes = any.yes() ? List.of(Ring.of(1, 1, 2, 1, 2, 2)) : List.of();
     return new Outline(
         List.of(new Patch(edge, holes)),
-        any.maybe(() -> new Anchor(any.number(-180, 180), any.number(-85, 85))));
+        any.maybe(() -> new Anchor(any.number(-179, 179), any.number(-84, 84))));
   }
 
   private Map<String, Double> parameters() {

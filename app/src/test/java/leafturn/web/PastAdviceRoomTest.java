@@ -1,0 +1,90 @@
+package leafturn.web;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import java.nio.file.Path;
+import java.time.Clock;
+import java.util.Map;
+import java.util.UUID;
+import leafturn.records.book.Book;
+import leafturn.records.book.BookPlace;
+import leafturn.records.round.DemoBook;
+import leafturn.records.sheet.Kind;
+import org.junit.jupiter.api.AfterEach;
+import org.junit.jupiter.api.BeforeEach;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.io.TempDir;
+
+/** From the log at the lawn to its advice, and from advice to what became of it. */
+class PastAdviceRoomTest {
+  private static final String LAWN = "/lawns/linden-house-back";
+  private static final int MOST_TRIES = 100;
+
+  @TempDir Path folder;
+  private Book book;
+  private LeafturnServer server;
+  private SiteVisitor visitor;
+
+  @BeforeEach
+  void start() {
+    book = Book.open(BookPlace.of(folder), Clock.systemUTC());
+    DemoBook.write(book);
+    server = LeafturnServer.start(book, Clock.systemUTC(), 0);
+    visitor = new SiteVisitor(server.address());
+  }
+
+  @AfterEach
+  void stop() {
+    server.close();
+    book.close();
+  }
+
+  private void log(String as, Map<String, String> fields) throws Exception {
+    Map<String, String> sent = new java.util.HashMap<>(fields);
+    sent.put("id", UUID.randomUUID().toString());
+    sent.put("as", as);
+    sent.put("day", "2015-05-28");
+    assertThat(visitor.send(LAWN + "/log", sent).statusCode()).isEqualTo(303);
+  }
+
+  private void awaitAdvice(int count) throws InterruptedException {
+    for (int i = 0; i < MOST_TRIES && kept() < count; i++) {
+      Thread.sleep(100);
+    }
+    assertThat(kept()).isEqualTo(count);
+  }
+
+  private int kept() {
+    return book.<Integer>read(
+        reading ->
+            reading
+                .ofLawn(Kind.ADVICE, reading.at(Kind.LAWN, "linden-house-back").orElseThrow().id())
+                .size());
+  }
+
+  @Test
+  void adviceThatWasFollowedIsToldWithWhatWasMeasured() throws Exception {
+    assertThat(visitor.read(LAWN + "/advice")).contains("No advice was given yet.");
+    assertThat(visitor.read(LAWN)).contains("<h1>Mow today and return");
+    awaitAdvice(1);
+    visitor.read(LAWN);
+    log("returned", Map.of("heightBeforeMm", "98", "heightAfterMm", "76", "minutes", "25"));
+    visitor.read(LAWN);
+    awaitAdvice(2);
+    assertThat(visitor.read(LAWN + "/advice"))
+        .contains("Of 1 put to the test, 1 followed.", "<strong>Followed</strong>")
+        .contains("Mow today and return", "Mown on 28\u00a0May, returned", "98\u202fmm measured")
+        .contains("Of 1 height measured before a cut", "Standard rules (")
+        .doesNotContain("style=");
+  }
+
+  @Test
+  void adviceHasNoSheetToChange() throws Exception {
+    visitor.read(LAWN);
+    awaitAdvice(1);
+    String id =
+        book.read(reading -> reading.all(Kind.ADVICE)).stream().findFirst().orElseThrow().id();
+    assertThat(visitor.ask("/sheets/" + id).statusCode()).isEqualTo(404);
+    assertThat(visitor.ask("/sheets/" + id + "/correct").statusCode()).isEqualTo(404);
+  }
+}
