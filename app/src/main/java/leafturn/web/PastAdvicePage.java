@@ -100,8 +100,7 @@ public final class PastAdvicePage {
             .filter(part -> !part.isEmpty())
             .collect(Collectors.joining(", "));
     return "Of %d put to the test, %d followed%s."
-        .formatted(
-            tested, past.with(Outcome.FOLLOWED), others.isEmpty() ? "" : "; " + others);
+        .formatted(tested, past.with(Outcome.FOLLOWED), others.isEmpty() ? "" : "; " + others);
   }
 
   private String part(Outcome outcome, String words) {
@@ -111,10 +110,8 @@ public final class PastAdvicePage {
 
   /** How heights measured before a cut lay beside their forecasts; empty before there are any. */
   public String heights() {
-    List<Piece> measured =
-        past.pieces().stream().filter(piece -> heightMm(piece) != null).toList();
-    List<Piece> foretold =
-        measured.stream().filter(piece -> piece.forecast() != null).toList();
+    List<Piece> measured = past.pieces().stream().filter(piece -> heightMm(piece) != null).toList();
+    List<Piece> foretold = measured.stream().filter(piece -> piece.forecast() != null).toList();
     if (foretold.isEmpty()) {
       return "";
     }
@@ -185,10 +182,7 @@ public final class PastAdvicePage {
     Done.Mown cut = piece.cut();
     if (mown != null && cut != null) {
       words.add(
-          "Mown on "
-              + DayWords.date(mown.day())
-              + ", "
-              + ClippingsFate.words(cut.returnedShare()));
+          "Mown on " + DayWords.date(mown.day()) + ", " + ClippingsFate.words(cut.returnedShare()));
     }
     for (LogSheet seen : piece.seenAfter()) {
       words.add(

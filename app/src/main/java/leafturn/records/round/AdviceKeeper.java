@@ -140,8 +140,7 @@ public final class AdviceKeeper implements AutoCloseable {
   /** Adds it unless the last advice of the day says the same. */
   private static int keep(BookWriting writing, AdviceSheet advice) {
     List<AdviceSheet> ofTheDay = new ArrayList<>();
-    for (Sheet<AdviceSheet> sheet :
-        writing.ofLawnSince(Kind.ADVICE, advice.lawn(), advice.day())) {
+    for (Sheet<AdviceSheet> sheet : writing.ofLawnSince(Kind.ADVICE, advice.lawn(), advice.day())) {
       if (sheet.content().day().equals(advice.day())) {
         ofTheDay.add(sheet.content());
       }

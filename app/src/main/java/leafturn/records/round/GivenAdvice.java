@@ -70,8 +70,7 @@ final class GivenAdvice {
   }
 
   private static Forecast forecast(Call call) {
-    List<DayToCome> days =
-        call.outlook().toCome().stream().limit(FORECAST_DAYS).toList();
+    List<DayToCome> days = call.outlook().toCome().stream().limit(FORECAST_DAYS).toList();
     return new Forecast(
         rounded(call.today().heightMm()),
         heights(days, Spread::low),

@@ -103,8 +103,7 @@ public record PastAdvice(List<Piece> pieces) {
    * @param since the first day to look at
    * @param today the day it is at the lawn
    */
-  public static PastAdvice of(
-      BookReading reading, String lawn, LocalDate since, LocalDate today) {
+  public static PastAdvice of(BookReading reading, String lawn, LocalDate since, LocalDate today) {
     return of(
         reading.ofLawnSince(Kind.ADVICE, lawn, since),
         reading.ofLawnSince(Kind.LOG, lawn, since).stream()
@@ -167,9 +166,9 @@ public record PastAdvice(List<Piece> pieces) {
           && last.saysTheSameAs(sheet.content())
           && mowings.stream()
               .noneMatch(
-                  mown -> last.before(mown) && mown.entry().day().isBefore(sheet.content().day()))) {
-        standing.set(
-            standing.size() - 1, new Standing(last.firstDay(), last.firstAt(), sheet));
+                  mown ->
+                      last.before(mown) && mown.entry().day().isBefore(sheet.content().day()))) {
+        standing.set(standing.size() - 1, new Standing(last.firstDay(), last.firstAt(), sheet));
       } else {
         standing.add(new Standing(sheet.content().day(), sheet.writtenAt(), sheet));
       }
@@ -212,18 +211,13 @@ public record PastAdvice(List<Piece> pieces) {
     }
     boolean returned = mown.done() instanceof Done.Mown cut && cut.returnedShare() >= HALF;
     Boolean advised = one.advice().returned();
-    return advised == null || advised == returned
-        ? Outcome.FOLLOWED
-        : Outcome.CLIPPINGS_OTHERWISE;
+    return advised == null || advised == returned ? Outcome.FOLLOWED : Outcome.CLIPPINGS_OTHERWISE;
   }
 
-  private static Outcome withoutMowing(
-      Standing one, @Nullable Standing next, LocalDate today) {
+  private static Outcome withoutMowing(Standing one, @Nullable Standing next, LocalDate today) {
     LocalDate mowOn = one.advice().mowOn();
     if (mowOn == null) {
-      return next == null && !today.isAfter(one.advice().day())
-          ? Outcome.OPEN
-          : Outcome.LEFT_ALONE;
+      return next == null && !today.isAfter(one.advice().day()) ? Outcome.OPEN : Outcome.LEFT_ALONE;
     }
     LocalDate end = one.windowEnds(mowOn);
     if (next != null && !next.firstDay().isAfter(end)) {
@@ -241,8 +235,7 @@ public record PastAdvice(List<Piece> pieces) {
   private static List<LogSheet> seenAfter(Entered mown, List<Entered> log) {
     List<LogSheet> found = new ArrayList<>();
     for (Entered entry : log.subList(log.indexOf(mown) + 1, log.size())) {
-      boolean late =
-          entry.entry().day().isAfter(mown.entry().day().plusDays(SEEN_AFTER_DAYS));
+      boolean late = entry.entry().day().isAfter(mown.entry().day().plusDays(SEEN_AFTER_DAYS));
       if (entry.isMowing() || late) {
         break;
       }

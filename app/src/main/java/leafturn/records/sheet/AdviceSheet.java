@@ -196,8 +196,21 @@ public record AdviceSheet(
     String madeBy = json.requiredText("madeBy", Limits.NAME, "the program with its version");
     json.end();
     return new AdviceSheet(
-        lawn, day, way, units, choice, mowOn, returned, sentence, reasons, mowBy, forecast,
-        expected, rules, thresholds, madeBy);
+        lawn,
+        day,
+        way,
+        units,
+        choice,
+        mowOn,
+        returned,
+        sentence,
+        reasons,
+        mowBy,
+        forecast,
+        expected,
+        rules,
+        thresholds,
+        madeBy);
   }
 
   /**
@@ -212,7 +225,9 @@ public record AdviceSheet(
 
   private AdviceSheet withWordsOf(AdviceSheet other) {
     boolean sameRules =
-        reasons.stream().map(Ground::rule).toList()
+        reasons.stream()
+            .map(Ground::rule)
+            .toList()
             .equals(other.reasons.stream().map(Ground::rule).toList());
     return new AdviceSheet(
         lawn,

@@ -54,9 +54,7 @@ class AdviceKeeperTest {
   }
 
   private List<LawnOnRound> lawn(Units units) {
-    return rounds
-        .today(register -> register.onlyLawn(LAWN), units, Duration.ofMinutes(1))
-        .lawns();
+    return rounds.today(register -> register.onlyLawn(LAWN), units, Duration.ofMinutes(1)).lawns();
   }
 
   private List<Sheet<AdviceSheet>> kept() {
@@ -116,12 +114,10 @@ class AdviceKeeperTest {
             new Done.Mown(null, null, 1, null, null, null, null, false),
             null,
             List.of());
-    book.write(
-        "Ines", writing -> writing.add(Kind.LOG, UUID.randomUUID().toString(), mown));
+    book.write("Ines", writing -> writing.add(Kind.LOG, UUID.randomUUID().toString(), mown));
     given(lawn(Units.METRIC), Way.PAGE, "Wren Ashdown");
     assertThat(kept()).hasSize(2);
-    assertThat(kept().get(1).content().sentence())
-        .isNotEqualTo(kept().get(0).content().sentence());
+    assertThat(kept().get(1).content().sentence()).isNotEqualTo(kept().get(0).content().sentence());
   }
 
   @Test
@@ -133,8 +129,10 @@ class AdviceKeeperTest {
 
   @Test
   void aRoundOfManyLawnsIsKeptWhole() {
-    given(rounds.today(UnaryOperator.identity(), Units.METRIC, Duration.ofMinutes(1)).lawns(),
-        Way.PAGE, "Wren Ashdown");
+    given(
+        rounds.today(UnaryOperator.identity(), Units.METRIC, Duration.ofMinutes(1)).lawns(),
+        Way.PAGE,
+        "Wren Ashdown");
     List<Sheet<AdviceSheet>> all = book.read(reading -> reading.all(Kind.ADVICE));
     assertThat(all).hasSize(6);
   }

@@ -65,8 +65,7 @@ class PastAdviceTest {
   }
 
   private static Entered mown(int day, double returnedShare) {
-    return logged(
-        day, new Done.Mown(97.0, 76.0, returnedShare, null, null, null, null, false));
+    return logged(day, new Done.Mown(97.0, 76.0, returnedShare, null, null, null, null, false));
   }
 
   private static Entered seen(int day, List<Sight> things, List<Sight> notThere) {
@@ -90,8 +89,7 @@ class PastAdviceTest {
   })
   void adviceIsFollowedWithinItsWindow(int mownOn, double returnedShare, Outcome outcome) {
     PastAdvice past =
-        PastAdvice.of(
-            List.of(given(0, 2, true)), List.of(mown(mownOn, returnedShare)), LONG_AFTER);
+        PastAdvice.of(List.of(given(0, 2, true)), List.of(mown(mownOn, returnedShare)), LONG_AFTER);
     assertThat(only(past).outcome()).isEqualTo(outcome);
     assertThat(past.tested()).isEqualTo(1);
     assertThat(past.with(outcome)).isEqualTo(1);
@@ -143,8 +141,7 @@ class PastAdviceTest {
 
   @Test
   void whoeverMowsWhatWasToBeLeftAloneDidNotFollow() {
-    PastAdvice past =
-        PastAdvice.of(List.of(given(0, -1, null)), List.of(mown(1, 1)), LONG_AFTER);
+    PastAdvice past = PastAdvice.of(List.of(given(0, -1, null)), List.of(mown(1, 1)), LONG_AFTER);
     assertThat(only(past).outcome()).isEqualTo(Outcome.MOWN_ALL_THE_SAME);
   }
 
