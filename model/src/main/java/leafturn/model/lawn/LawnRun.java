@@ -255,6 +255,11 @@ public final class LawnRun {
     return equations.mass.heightMm(stores);
   }
 
+  /** N fraction of leaf, g/g. */
+  public double leafNitrogenFraction() {
+    return equations.mass.leafNitrogenFraction(stores);
+  }
+
   /** Thatch, mm. */
   public double thatchMm() {
     return equations.thatchMm(stores);

@@ -14,6 +14,7 @@ public final class ProgrammeKeeper implements Keeper {
   private final double leastGrowthMm;
   private final ReturnRule returnRule;
   private final boolean heightsVary;
+  private final boolean setsDeck;
   private double[] heightsMm = {};
   private int year = Integer.MIN_VALUE;
   private int seasonFrom;
@@ -24,15 +25,19 @@ public final class ProgrammeKeeper implements Keeper {
    * @param equations of the lawn, for the least growth worth a mowing
    */
   public ProgrammeKeeper(Programme programme, LawnEquations equations) {
-    this(programme, equations, (run, toHeightMm) -> programme.mowing().returnedShare());
+    this(programme, equations, (run, toHeightMm) -> programme.mowing().returnedShare(), false);
   }
 
   /**
    * @param returnRule decides what becomes of the clippings of each mowing
+   * @param takesOver true when the lawn was cut at another height before, so that the deck has to
+   *     be set to the programme's
    */
-  public ProgrammeKeeper(Programme programme, LawnEquations equations, ReturnRule returnRule) {
+  public ProgrammeKeeper(
+      Programme programme, LawnEquations equations, ReturnRule returnRule, boolean takesOver) {
     this.returnRule = returnRule;
     this.heightsVary = programme.mowing().heights().vary();
+    this.setsDeck = heightsVary || takesOver;
     this.mowing = programme.mowing();
     this.feedings = programme.feedings();
     this.feedingDays = new int[feedings.size()];
@@ -53,12 +58,12 @@ public final class ProgrammeKeeper implements Keeper {
   }
 
   /**
-   * Moves the lawn's cut height to that of the season, where the programme has several. The grass
-   * keeps its height: where it stands lower than the new cut height, that follows it up.
+   * Moves the lawn's cut height to that of the season, where the programme has several, or to the
+   * programme's where it takes over. The grass keeps its height: where it stands lower than the new cut height, that follows it up.
    */
   public void turnHeight(LawnRun run) {
     turnTo(run.terms().year(run.day()));
-    if (!heightsVary) {
+    if (!setsDeck) {
       return;
     }
     double nowMm = run.store(Stores.CUT_HEIGHT_MM);

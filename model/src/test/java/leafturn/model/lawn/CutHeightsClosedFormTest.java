@@ -94,13 +94,30 @@ final class CutHeightsClosedFormTest {
   }
 
   @Test
+  void aProgrammeThatTakesOverRaisesTheDeckAsTheGrassGrows() {
+    LawnRun run = new LawnRun(equations, LawnModel.startState(equations, 40), terms);
+    Programme programme = programme(CutHeights.always(76), ReturnPractice.always(1));
+    ProgrammeKeeper keeper =
+        new ProgrammeKeeper(programme, equations, (lawn, toMm) -> 1, true);
+    eveningMm = run.heightMm();
+
+    run.live(0, terms.days(), watched(keeper), lawn -> eveningMm = lawn.heightMm());
+
+    assertThat(wrong).isEmpty();
+    assertThat(run.store(Stores.CUT_HEIGHT_MM)).isCloseTo(76, within(1e-9));
+  }
+
+  @Test
   void aRuleDecidesAtEachMowing() {
     LawnRun run = new LawnRun(equations, LawnModel.startState(equations, 76), terms);
     Programme programme = programme(CutHeights.always(76), ReturnPractice.byTheRules());
     ReturnRule everySecond = (lawn, toMm) -> lawn.total(Flows.MOWINGS) % 2;
 
     run.live(
-        0, terms.days(), new ProgrammeKeeper(programme, equations, everySecond), DayListener.NONE);
+        0,
+        terms.days(),
+        new ProgrammeKeeper(programme, equations, everySecond, false),
+        DayListener.NONE);
 
     assertThat(run.total(Flows.RETURNED_G) / run.total(Flows.CLIPPINGS_G))
         .isCloseTo(0.5, within(0.05));

@@ -1,0 +1,94 @@
+package leafturn.advice.season;
+
+import java.util.List;
+import leafturn.advice.call.CallRules;
+import leafturn.model.Flows;
+import leafturn.model.lawn.DailyTerms;
+import leafturn.model.lawn.DayListener;
+import leafturn.model.lawn.Lawn;
+import leafturn.model.lawn.LawnEquations;
+import leafturn.model.lawn.LawnParameters;
+import leafturn.model.lawn.LawnRun;
+import leafturn.model.lawn.LawnState;
+import leafturn.model.lawn.Programme;
+import leafturn.model.lawn.ProgrammeKeeper;
+
+/** One programme lived through the weather of a plan. For one thread. */
+final class ProgrammeRuns {
+  private final LawnEquations equations;
+  private final MowingTally tally;
+  private final ProgrammeKeeper keeper;
+  private final PlanWeather weather;
+  private final LawnState present;
+  private final LawnState settled;
+
+  /**
+   * @param lawn the lawn with this programme in place of its own
+   * @param present the lawn as it is now
+   */
+  ProgrammeRuns(Lawn lawn, PlanWeather weather, LawnState present, CallRules rules) {
+    Programme programme = lawn.programme();
+    this.equations = new LawnEquations(LawnParameters.of(lawn));
+    this.tally = new MowingTally(programme, equations, rules);
+    this.keeper = new ProgrammeKeeper(programme, equations, tally, true);
+    this.weather = weather;
+    this.present = present;
+    LawnRun run = new LawnRun(equations, present, weather.before());
+    run.live(weather.presentDays(), weather.before().days(), keeper, DayListener.NONE);
+    this.settled = run.state();
+  }
+
+  /** The first possible seasons of the plan: a row for each {@link Yearly}, a column for each. */
+  double[][] years(int seasons) {
+    double[][] values = new double[Yearly.values().length][seasons];
+    List<DailyTerms> years = weather.years();
+    for (int season = 0; season < seasons; season++) {
+      LawnRun run = new LawnRun(equations, settled, years.get(season));
+      tally.clear();
+      run.live(0, PlanWeather.DAYS, keeper, DayListener.NONE);
+      for (Yearly quantity : Yearly.values()) {
+        values[quantity.ordinal()][season] = value(quantity, run);
+      }
+    }
+    return values;
+  }
+
+  /** Leaf growth of the first possible seasons, g/m2. */
+  double[] leafGrowth(int seasons) {
+    return years(seasons)[Yearly.LEAF_GROWTH_G.ordinal()];
+  }
+
+  private double value(Yearly quantity, LawnRun run) {
+    return switch (quantity) {
+      case MOWINGS -> run.total(Flows.MOWINGS);
+      case LEAF_GROWTH_G -> run.total(Flows.LEAF_GROWTH_G);
+      case COLLECTED_G -> run.total(Flows.CLIPPINGS_G) - run.total(Flows.RETURNED_G);
+      case KEPT_N -> run.total(Flows.RETURNED_N);
+      case KEPT_P -> tally.keptPhosphorusG();
+      case KEPT_K -> tally.keptPotassiumG();
+      case LEACHED_N -> run.total(Flows.LEACHED_N);
+      case CLUMP_MOWINGS -> tally.clumpMowings();
+      case THIRD_RULE_BROKEN -> tally.thirdRuleBroken();
+    };
+  }
+
+  /**
+   * Thatch at the end of some years with the programme, from the lawn as it is now, mm.
+   *
+   * @param afterYears years, rising
+   * @return a row for each of these, a column for each possible season of several years
+   */
+  double[][] thatchMm(int... afterYears) {
+    double[][] values = new double[afterYears.length][weather.longRuns().size()];
+    for (int season = 0; season < weather.longRuns().size(); season++) {
+      LawnRun run = new LawnRun(equations, present, weather.longRuns().get(season));
+      int lived = 0;
+      for (int row = 0; row < afterYears.length; row++) {
+        run.live(lived, afterYears[row] * PlanWeather.DAYS, keeper, DayListener.NONE);
+        lived = afterYears[row] * PlanWeather.DAYS;
+        values[row][season] = run.thatchMm();
+      }
+    }
+    return values;
+  }
+}

@@ -1,0 +1,143 @@
+package leafturn.advice.season;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.concurrent.Callable;
+import java.util.concurrent.ExecutionException;
+import java.util.concurrent.ExecutorService;
+import java.util.concurrent.Executors;
+import java.util.concurrent.Future;
+import java.util.concurrent.atomic.AtomicInteger;
+import leafturn.advice.season.PlannedProgramme.Origin;
+import leafturn.advice.season.SeasonPlan.Result;
+import leafturn.model.lawn.DailyTerms;
+import leafturn.model.lawn.DayListener;
+import leafturn.model.lawn.Lawn;
+import leafturn.model.lawn.LawnEquations;
+import leafturn.model.lawn.LawnModel;
+import leafturn.model.lawn.LawnParameters;
+import leafturn.model.lawn.LawnRun;
+import leafturn.model.lawn.LawnState;
+import leafturn.model.lawn.ProgrammeKeeper;
+import org.jspecify.annotations.Nullable;
+
+/** Compares programmes on common weather; the answer does not depend on the number of threads. */
+public final class SeasonPlanner {
+  private final PlanRequest request;
+  private final PlanProgress progress;
+  private final PlanWeather weather;
+  private final LawnState present;
+  private final List<PlannedProgramme> programmes = new ArrayList<>();
+  private final AtomicInteger done = new AtomicInteger();
+
+  private SeasonPlanner(PlanRequest request, PlanProgress progress) {
+    this.request = request;
+    this.progress = progress;
+    Lawn lawn = request.lawn();
+    this.weather =
+        PlanWeather.resampled(
+            request.climate(),
+            lawn.spinUpYears(),
+            request.draws().seasons(),
+            request.draws().seed());
+    this.present = present(lawn, weather);
+    programmes.add(new PlannedProgramme("", Origin.PRESENT, lawn.programme()));
+    programmes.addAll(request.given());
+    if (request.search()) {
+      programmes.addAll(ProgrammeGrid.round(lawn));
+    }
+  }
+
+  /**
+   * Makes a plan.
+   *
+   * @param threads to run programmes on, 1 or more
+   * @throws NoPlanException when the record is too short or a programme is never mown
+   * @throws PlanStoppedException when the progress says so
+   */
+  public static SeasonPlan plan(PlanRequest request, int threads, PlanProgress progress) {
+    return new SeasonPlanner(request, progress).run(threads);
+  }
+
+  /** The lawn after years of being kept as now. */
+  private static LawnState present(Lawn lawn, PlanWeather weather) {
+    LawnEquations equations = new LawnEquations(LawnParameters.of(lawn));
+    DailyTerms before = weather.before();
+    LawnRun run = new LawnRun(equations, LawnModel.startState(lawn, equations), before);
+    ProgrammeKeeper keeper = new ProgrammeKeeper(lawn.programme(), equations);
+    run.live(0, weather.presentDays(), keeper, DayListener.NONE);
+    return run.state();
+  }
+
+  private SeasonPlan run(int threads) {
+    progress.done(0, programmes.size());
+    ProgrammeComparison comparison = new ProgrammeComparison(request, weather, present);
+    List<Callable<@Nullable Result>> tasks = new ArrayList<>();
+    for (PlannedProgramme planned : programmes) {
+      tasks.add(() -> result(comparison, planned));
+    }
+    List<Result> results = new ArrayList<>();
+    for (Result result : lived(tasks, threads)) {
+      if (result != null) {
+        results.add(result);
+      }
+    }
+    SeasonPlan.Basis basis =
+        new SeasonPlan.Basis(
+            request.draws().seasons(),
+            request.draws().seed(),
+            weather.recordYears(),
+            request.lawn().spinUpYears(),
+            PlanWeather.SETTLING_YEARS,
+            PlanWeather.LONG_RUNS,
+            ProgrammeComparison.FEED_SEASONS);
+    return new SeasonPlan(results, basis);
+  }
+
+  /** What a programme does, or null for one of the search that is never mown. */
+  private @Nullable Result result(ProgrammeComparison comparison, PlannedProgramme planned) {
+    if (progress.stopped()) {
+      throw new PlanStoppedException();
+    }
+    ProgrammeOutcome outcome = comparison.outcome(planned.programme());
+    progress.done(done.incrementAndGet(), programmes.size());
+    if (outcome.mowings().high() > 0) {
+      return new Result(planned, outcome);
+    }
+    if (planned.origin() == Origin.SEARCH) {
+      return null;
+    }
+    throw new NoPlanException(
+        "%s is not mown in any possible season; lower its cut height, shorten its interval or widen its mowing season"
+            .formatted(
+                planned.origin() == Origin.PRESENT
+                    ? "the lawn's own programme"
+                    : "the programme \"" + planned.name() + "\""));
+  }
+
+  private static List<@Nullable Result> lived(
+      List<Callable<@Nullable Result>> tasks, int threads) {
+    ExecutorService pool = Executors.newFixedThreadPool(threads);
+    try {
+      List<Future<@Nullable Result>> runs = new ArrayList<>();
+      for (Callable<@Nullable Result> task : tasks) {
+        runs.add(pool.submit(task));
+      }
+      List<@Nullable Result> results = new ArrayList<>();
+      for (Future<@Nullable Result> run : runs) {
+        results.add(run.get());
+      }
+      return results;
+    } catch (InterruptedException interrupted) {
+      Thread.currentThread().interrupt();
+      throw new PlanStoppedException();
+    } catch (ExecutionException failed) {
+      if (failed.getCause() instanceof RuntimeException cause) {
+        throw cause;
+      }
+      throw new IllegalStateException("a programme could not be run", failed);
+    } finally {
+      pool.shutdownNow();
+    }
+  }
+}
