@@ -45,6 +45,7 @@ public final class LeafturnCommand {
     this.err = err;
     this.commands = new CommandLine(new Top());
     commands.addSubcommand(new CallCommand());
+    commands.addSubcommand(new PlanCommand());
     commands.addSubcommand(new SeasonCommand());
     commands.addSubcommand(new WeatherCommand());
     commands.addSubcommand(new SourcesCommand());

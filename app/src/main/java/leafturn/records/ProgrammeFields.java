@@ -9,6 +9,7 @@ import java.util.Map;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
 import leafturn.model.lawn.CalendarDay;
+import leafturn.model.lawn.Programme;
 import org.jspecify.annotations.Nullable;
 
 /**
@@ -95,6 +96,38 @@ public record ProgrammeFields(Mowing mowing, List<Feeding> feeding, Irrigation i
    * @param shareOfDemand share of the water demand given back, 0 to 1.5
    */
   public record Irrigation(@Nullable Double shareOfDemand) {}
+
+  /** A programme with every field named. */
+  public static ProgrammeFields of(Programme programme) {
+    Programme.Mowing mowing = programme.mowing();
+    Map<String, Double> heights = new LinkedHashMap<>();
+    mowing.heights().byMonth().forEach((month, mm) -> heights.put(Choice.word(month), mm));
+    boolean byRules = mowing.clippings().byRules();
+    return new ProgrammeFields(
+        new Mowing(
+            mowing.heightMm(),
+            heights,
+            mowing.byOneThirdRule()
+                ? new Trigger(null, true)
+                : new Trigger(mowing.everyDays(), null),
+            mowing.from(),
+            mowing.to(),
+            new Clippings(byRules ? null : mowing.returnedShare(), byRules ? true : null)),
+        programme.feedings().stream().map(ProgrammeFields::feeding).toList(),
+        new Irrigation(programme.irrigationShareOfDemand()));
+  }
+
+  private static Feeding feeding(Programme.Feeding feeding) {
+    CalendarDay on = feeding.on();
+    boolean byNumber = on.monthDay() == null;
+    return new Feeding(
+        byNumber ? on.dayOfYear() : null,
+        byNumber ? null : on,
+        feeding.fastNGPerM2(),
+        feeding.slowNGPerM2(),
+        feeding.pGPerM2(),
+        feeding.kGPerM2());
+  }
 
   /** Reads the fields {@code mowing}, {@code feeding} and {@code irrigation} of a description. */
   public static ProgrammeFields read(JsonObject json) {

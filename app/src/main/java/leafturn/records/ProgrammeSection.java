@@ -5,6 +5,7 @@ import java.util.ArrayList;
 import java.util.EnumMap;
 import java.util.List;
 import java.util.Map;
+import java.util.Objects;
 import leafturn.model.lawn.CalendarDay;
 import leafturn.model.lawn.CutHeights;
 import leafturn.model.lawn.Programme;
@@ -32,9 +33,8 @@ final class ProgrammeSection {
     Programme.Mowing mowing = mowing();
     List<Programme.Feeding> feedings = new ArrayList<>();
     for (ProgrammeFields.Feeding feeding : given.feeding()) {
-      CalendarDay day = feeding.day();
-      if (day != null) {
-        feedings.add(feeding(day, feeding));
+      if (feeding.day() != null) {
+        feedings.add(feeding(feeding));
       }
     }
     double irrigation = irrigationShareOfDemand();
@@ -65,7 +65,7 @@ final class ProgrammeSection {
         new CutHeights(height, heights(mowing)), everyDays, from, to, clippings);
   }
 
-  private static Map<Month, Double> heights(ProgrammeFields.Mowing mowing) {
+  static Map<Month, Double> heights(ProgrammeFields.Mowing mowing) {
     Map<Month, Double> heights = new EnumMap<>(Month.class);
     for (Month month : Month.values()) {
       Double height = mowing.heightMmByMonth().get(Choice.word(month));
@@ -85,7 +85,7 @@ final class ProgrammeSection {
   }
 
   /** Days between cuts, 0 for the one-third rule, or null when it is not given. */
-  private static @Nullable Integer everyDays(ProgrammeFields.@Nullable Trigger trigger) {
+  static @Nullable Integer everyDays(ProgrammeFields.@Nullable Trigger trigger) {
     if (trigger == null) {
       return null;
     }
@@ -93,7 +93,8 @@ final class ProgrammeSection {
   }
 
   /** Nothing of an element is what most products give, so a missing amount is 0 without a note. */
-  private static Programme.Feeding feeding(CalendarDay day, ProgrammeFields.Feeding feeding) {
+  static Programme.Feeding feeding(ProgrammeFields.Feeding feeding) {
+    CalendarDay day = Objects.requireNonNull(feeding.day(), "a feeding needs its day");
     return new Programme.Feeding(
         day,
         orNone(feeding.fastNGPerM2()),

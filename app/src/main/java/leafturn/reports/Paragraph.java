@@ -32,7 +32,7 @@ public final class Paragraph {
   }
 
   /** Blanks that hold number and unit together on a page are plain ones on a terminal. */
-  static String plain(String line) {
+  public static String plain(String line) {
     return line.replace(QuantityWords.THIN, " ").replace('\u00a0', ' ').stripTrailing();
   }
 }

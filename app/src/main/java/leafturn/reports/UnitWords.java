@@ -16,6 +16,7 @@ public record UnitWords(Units units) {
   private static final double HUNDREDTH = 0.01;
   private static final double THOUSANDTH = 0.001;
   private static final double OUNCES_PER_POUND = 16;
+  private static final double HUNDRED = 100;
 
   /** The unit of heights, for a heading: "mm" or "in". */
   public String heightUnit() {
@@ -76,6 +77,11 @@ public record UnitWords(Units units) {
         : QuantityWords.whole(mm, heightUnit());
   }
 
+  /** A spread of a depth such as thatch: "3.7 mm", "0.15 in". */
+  public SpreadWords depth(Spread mm) {
+    return QuantityWords.quantity(shown(mm, Measure.HEIGHT), heightUnit());
+  }
+
   /** An area: "640 m²", "6890 ft²". */
   public String area(double m2) {
     return QuantityWords.whole(Measure.AREA.shown(m2, units), Measure.AREA.unit(units).symbol());
@@ -112,6 +118,19 @@ public record UnitWords(Units units) {
     return us()
         ? QuantityWords.quantity(shown(litres, Measure.VOLUME), "gal")
         : QuantityWords.quantity(litres, "litres");
+  }
+
+  /** Litres on an area: "11 litres/m²", "27 gal/100 ft²". */
+  public SpreadWords volumeOnArea(Spread litresPerM2) {
+    if (!us()) {
+      return QuantityWords.quantity(litresPerM2, "litres/m²");
+    }
+    double per100Ft2 = HUNDRED / Measure.AREA.shown(1, units);
+    Spread gallons = shown(litresPerM2, Measure.VOLUME);
+    return QuantityWords.quantity(
+        new Spread(
+            per100Ft2 * gallons.low(), per100Ft2 * gallons.middle(), per100Ft2 * gallons.high()),
+        "gal/100 ft²");
   }
 
   private boolean us() {

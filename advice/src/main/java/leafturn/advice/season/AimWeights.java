@@ -1,5 +1,6 @@
 package leafturn.advice.season;
 
+import java.util.Arrays;
 import java.util.EnumMap;
 import java.util.List;
 import java.util.Map;
@@ -27,11 +28,20 @@ public record AimWeights(Map<PlanAim, Double> byAim) {
     }
   }
 
-  /** All aims count the same, but for nutrients kept, which the feed needed tells already. */
+  /** A lawn is to grow about as now: a programme that starves it is cheap at everything else. */
+  private static final double USUAL_OF_GROWTH = 4;
+
+  /** All aims count the same but for growth, and for nutrients kept: the feed needed tells those. */
   public static AimWeights usual() {
     Map<PlanAim, Double> weights = new EnumMap<>(PlanAim.class);
     for (PlanAim aim : PlanAim.values()) {
-      weights.put(aim, aim == PlanAim.KEEPING ? 0.0 : 1.0);
+      weights.put(
+          aim,
+          switch (aim) {
+            case KEEPING -> 0.0;
+            case GROWTH -> USUAL_OF_GROWTH;
+            default -> 1.0;
+          });
     }
     return new AimWeights(weights);
   }
@@ -43,6 +53,6 @@ public record AimWeights(Map<PlanAim, Double> byAim) {
 
   /** The aims that count, in their order. */
   public List<PlanAim> chosen() {
-    return java.util.Arrays.stream(PlanAim.values()).filter(aim -> of(aim) > 0).toList();
+    return Arrays.stream(PlanAim.values()).filter(aim -> of(aim) > 0).toList();
   }
 }

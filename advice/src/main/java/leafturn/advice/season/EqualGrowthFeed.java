@@ -9,7 +9,7 @@ import org.jspecify.annotations.Nullable;
 
 /**
  * The yearly N that makes a programme grow as much as the lawn does now: searched for on the mean of
- * the possible seasons, then told for each of them by the straight line between the two feeds
+ * the possible seasons, then told for each of them by the straight line through the two feeds
  * around it.
  *
  * @param growthOf leaf growth of each possible season at a yearly N, both in g/m2
@@ -88,21 +88,24 @@ record EqualGrowthFeed(DoubleFunction<double[]> growthOf, double[] wanted) {
     return Spread.of(needed);
   }
 
+  /** On the line through the two feeds around the wanted growth, or through the nearest two. */
   private double needed(List<Trial> rising, int season) {
-    Trial below = rising.get(0);
-    if (below.growth[season] >= wanted[season]) {
-      return below.nGPerM2;
+    if (rising.size() == 1) {
+      return rising.get(0).nGPerM2;
     }
-    for (Trial above : rising.subList(1, rising.size())) {
-      if (above.growth[season] >= wanted[season]) {
-        double share =
-            (wanted[season] - below.growth[season])
-                / (above.growth[season] - below.growth[season]);
-        return below.nGPerM2 + share * (above.nGPerM2 - below.nGPerM2);
-      }
-      below = above;
+    int above = 1;
+    while (above < rising.size() - 1 && rising.get(above).growth[season] < wanted[season]) {
+      above++;
     }
-    return below.nGPerM2;
+    Trial low = rising.get(above - 1);
+    Trial high = rising.get(above);
+    double gained = high.growth[season] - low.growth[season];
+    if (!(gained > 0)) {
+      return wanted[season] > low.growth[season] ? high.nGPerM2 : low.nGPerM2;
+    }
+    double share = (wanted[season] - low.growth[season]) / gained;
+    double nGPerM2 = low.nGPerM2 + share * (high.nGPerM2 - low.nGPerM2);
+    return Math.min(MOST_G_PER_M2, Math.max(0, nGPerM2));
   }
 
   private static double mean(double[] values) {

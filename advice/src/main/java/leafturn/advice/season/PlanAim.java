@@ -80,8 +80,17 @@ public enum PlanAim {
     return needed == null ? EqualGrowthFeed.MOST_G_PER_M2 : needed.middle();
   }
 
+  /**
+   * Compares two programmes by this aim: below 0 where the first is better by a difference that
+   * counts, above 0 where it is worse.
+   */
+  public int compare(ProgrammeOutcome one, ProgrammeOutcome other, ProgrammeOutcome present) {
+    double difference = of(one, present) - of(other, present);
+    return Math.abs(difference) < step ? 0 : (int) Math.signum(difference);
+  }
+
   /** The value counted in steps, so that a programme is better only by a difference that counts. */
-  long steps(ProgrammeOutcome outcome, ProgrammeOutcome present) {
+  public long steps(ProgrammeOutcome outcome, ProgrammeOutcome present) {
     return Math.round(of(outcome, present) / step);
   }
 }

@@ -67,18 +67,19 @@ final class ProgrammeGrid {
     double waterShare = lawn.programme().irrigationShareOfDemand();
     for (double nGPerM2 : feeds()) {
       Programme fed =
-          YearlyNitrogen.set(
-              new Programme(mowing, lawn.programme().feedings(), waterShare),
-              lawn.programme().feedings(),
-              nGPerM2,
-              southern);
+          YearlyNitrogen.rounded(
+              YearlyNitrogen.set(
+                  new Programme(mowing, lawn.programme().feedings(), waterShare),
+                  lawn.programme().feedings(),
+                  nGPerM2,
+                  southern));
       programmes.add(new PlannedProgramme("", Origin.SEARCH, fed));
       if (waterShare > 0) {
         programmes.add(
             new PlannedProgramme(
                 "",
                 Origin.SEARCH,
-                new Programme(mowing, fed.feedings(), LESS_WATER * waterShare)));
+                new Programme(mowing, fed.feedings(), Math.rint(100 * LESS_WATER * waterShare) / 100)));
       }
     }
   }

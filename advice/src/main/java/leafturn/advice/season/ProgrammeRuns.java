@@ -12,6 +12,7 @@ import leafturn.model.lawn.LawnRun;
 import leafturn.model.lawn.LawnState;
 import leafturn.model.lawn.Programme;
 import leafturn.model.lawn.ProgrammeKeeper;
+import leafturn.model.weather.Site;
 
 /** One programme lived through the weather of a plan. For one thread. */
 final class ProgrammeRuns {
@@ -21,6 +22,7 @@ final class ProgrammeRuns {
   private final PlanWeather weather;
   private final LawnState present;
   private final LawnState settled;
+  private final Site site;
 
   /**
    * @param lawn the lawn with this programme in place of its own
@@ -33,6 +35,7 @@ final class ProgrammeRuns {
     this.keeper = new ProgrammeKeeper(programme, equations, tally, true);
     this.weather = weather;
     this.present = present;
+    this.site = lawn.site();
     LawnRun run = new LawnRun(equations, present, weather.before());
     run.live(weather.presentDays(), weather.before().days(), keeper, DayListener.NONE);
     this.settled = run.state();
@@ -84,8 +87,9 @@ final class ProgrammeRuns {
       LawnRun run = new LawnRun(equations, present, weather.longRuns().get(season));
       int lived = 0;
       for (int row = 0; row < afterYears.length; row++) {
-        run.live(lived, afterYears[row] * PlanWeather.DAYS, keeper, DayListener.NONE);
-        lived = afterYears[row] * PlanWeather.DAYS;
+        int days = PlanWeather.daysOf(afterYears[row], site);
+        run.live(lived, days, keeper, DayListener.NONE);
+        lived = days;
         values[row][season] = run.thatchMm();
       }
     }

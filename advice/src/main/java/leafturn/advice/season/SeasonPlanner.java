@@ -35,11 +35,7 @@ public final class SeasonPlanner {
     this.progress = progress;
     Lawn lawn = request.lawn();
     this.weather =
-        PlanWeather.resampled(
-            request.climate(),
-            lawn.spinUpYears(),
-            request.draws().seasons(),
-            request.draws().seed());
+        PlanWeather.like(request.climate(), lawn.spinUpYears(), request.draws());
     this.present = present(lawn, weather);
     programmes.add(new PlannedProgramme("", Origin.PRESENT, lawn.programme()));
     programmes.addAll(request.given());
@@ -84,9 +80,9 @@ public final class SeasonPlanner {
     }
     SeasonPlan.Basis basis =
         new SeasonPlan.Basis(
-            request.draws().seasons(),
-            request.draws().seed(),
-            weather.recordYears(),
+            request.draws(),
+            weather.source().recordYears(),
+            weather.source().notes(),
             request.lawn().spinUpYears(),
             PlanWeather.SETTLING_YEARS,
             PlanWeather.LONG_RUNS,
@@ -107,12 +103,12 @@ public final class SeasonPlanner {
     if (planned.origin() == Origin.SEARCH) {
       return null;
     }
+    boolean own = planned.origin() == Origin.PRESENT;
     throw new NoPlanException(
+        own ? NoPlanException.Where.LAWN : NoPlanException.Where.PROGRAMMES,
         "%s is not mown in any possible season; lower its cut height, shorten its interval or widen its mowing season"
             .formatted(
-                planned.origin() == Origin.PRESENT
-                    ? "the lawn's own programme"
-                    : "the programme \"" + planned.name() + "\""));
+                own ? "the lawn's own programme" : "the programme \"" + planned.name() + "\""));
   }
 
   private static List<@Nullable Result> lived(

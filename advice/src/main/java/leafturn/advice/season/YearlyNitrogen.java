@@ -13,6 +13,7 @@ final class YearlyNitrogen {
 
   private static final int HALF_YEAR_DAYS = 182;
   private static final int YEAR_DAYS = 365;
+  private static final double MG_PER_G = 1000;
 
   private YearlyNitrogen() {}
 
@@ -59,6 +60,26 @@ final class YearlyNitrogen {
       quarters.add(new Feeding(CalendarDay.ofYear(shifted), 1, 0, 0, 0));
     }
     return quarters;
+  }
+
+  /** The same programme with doses to the mg/m2, as a person would write them down. */
+  static Programme rounded(Programme programme) {
+    List<Feeding> doses =
+        programme.feedings().stream()
+            .map(
+                each ->
+                    new Feeding(
+                        each.on(),
+                        rounded(each.fastNGPerM2()),
+                        rounded(each.slowNGPerM2()),
+                        each.pGPerM2(),
+                        each.kGPerM2()))
+            .toList();
+    return new Programme(programme.mowing(), doses, programme.irrigationShareOfDemand());
+  }
+
+  private static double rounded(double gPerM2) {
+    return Math.rint(gPerM2 * MG_PER_G) / MG_PER_G;
   }
 
   private static Feeding times(Feeding feeding, double factor) {

@@ -159,6 +159,7 @@ public final class Schema {
 
   private static boolean isOfType(String type, JsonNode value) {
     return switch (type) {
+      case "null" -> value.isNull();
       case "object" -> value.isObject();
       case "array" -> value.isArray();
       case "string" -> value.isTextual();

@@ -1,0 +1,155 @@
+package leafturn.advice.season;
+
+import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.api.Assertions.assertThatThrownBy;
+
+import java.time.LocalDate;
+import java.util.ArrayList;
+import java.util.HashSet;
+import java.util.List;
+import java.util.concurrent.atomic.AtomicInteger;
+import leafturn.advice.call.CallRules;
+import leafturn.advice.season.PlannedProgramme.Origin;
+import leafturn.advice.season.ProgrammeOutcome.Feed;
+import leafturn.model.lawn.CalendarDay;
+import leafturn.model.lawn.CutHeights;
+import leafturn.model.lawn.Lawn;
+import leafturn.model.lawn.LawnModel;
+import leafturn.model.lawn.Programme;
+import leafturn.model.lawn.ReturnPractice;
+import leafturn.model.lawn.SiteClimate;
+import org.junit.jupiter.api.Test;
+
+/** A plan compares programmes on common weather, always with the same answer. */
+final class SeasonPlannerTest {
+  private final Lawn lawn = PlanExamples.fescue(5);
+
+  private List<PlannedProgramme> some() {
+    return List.of(
+        PlanExamples.other(lawn, "returned", 7, ReturnPractice.always(1), 14.7),
+        PlanExamples.other(lawn, "by the rules", 4, ReturnPractice.byTheRules(), 7.35),
+        PlanExamples.other(lawn, "by thirds, unfed", 0, ReturnPractice.always(1), 0));
+  }
+
+  @Test
+  void givesTheSameAnswerOnAnyNumberOfThreadsAndAnotherForAnotherSeed() {
+    PlanRequest request = PlanExamples.request(lawn, PlanExamples.newYork(), 12, some());
+    SeasonPlan one = SeasonPlanner.plan(request, 1, PlanProgress.NONE);
+    SeasonPlan three = SeasonPlanner.plan(request, 3, PlanProgress.NONE);
+    PlanRequest.Draws otherSeed = new PlanRequest.Draws(12, 8);
+    SeasonPlan other =
+        SeasonPlanner.plan(
+            new PlanRequest(
+                lawn, request.climate(), some(), false, otherSeed, CallRules.standard()),
+            1,
+            PlanProgress.NONE);
+
+    assertThat(three).isEqualTo(one);
+    assertThat(other.programmes()).isNotEqualTo(one.programmes());
+    assertThat(one.programmes()).hasSize(4);
+    assertThat(one.present().planned().origin()).isEqualTo(Origin.PRESENT);
+  }
+
+  @Test
+  void theProgrammeOfNowNeedsTheFeedItGives() {
+    SeasonPlan plan = PlanExamples.plan(lawn, 10, some());
+    Feed own = plan.present().outcome().feed();
+
+    assertThat(own.givenNGPerM2()).isEqualTo(14.7);
+    assertThat(own.equalGrowthNGPerM2()).isNotNull();
+    assertThat(own.equalGrowthNGPerM2().middle()).isEqualTo(14.7);
+    // The one-parameter rule of science: a return effect of a third saves a third and more of N.
+    assertThat(plan.programmes().get(1).outcome().feed().equalGrowthNGPerM2().high())
+        .isBetween(3.0, 0.75 * 14.7);
+  }
+
+  @Test
+  void countsWhatTheDailyModelCounts() {
+    Lawn settled = new Lawn(lawn.site(), lawn.ground(), lawn.programme(), 6, lawn.parameters());
+    double modelled =
+        LawnModel.run(settled, PlanExamples.newYork().weather()).years().stream()
+            .mapToDouble(year -> year.clippings().mowings())
+            .average()
+            .orElseThrow();
+
+    assertThat(PlanExamples.plan(lawn, 40, List.of()).present().outcome().mowings().middle())
+        .isBetween(modelled - 2.5, modelled + 2.5);
+  }
+
+  @Test
+  void theSearchTriesThreeHundredDifferentProgrammesRoundTheLawnsOwn() {
+    List<PlannedProgramme> dry = ProgrammeGrid.round(lawn);
+    Programme own = lawn.programme();
+    Lawn watered =
+        PlanExamples.with(lawn, new Programme(own.mowing(), own.feedings(), 0.8));
+
+    assertThat(new HashSet<>(dry)).hasSize(dry.size()).hasSizeGreaterThanOrEqualTo(300);
+    assertThat(new HashSet<>(ProgrammeGrid.round(watered))).hasSize(600);
+    assertThat(dry)
+        .anySatisfy(
+            planned -> assertThat(planned.programme().mowing()).isEqualTo(own.mowing()))
+        .anySatisfy(
+            planned -> assertThat(planned.programme().mowing().heights().vary()).isTrue());
+  }
+
+  @Test
+  void aRecordWithoutAWholeYearIsRefused() {
+    SiteClimate record = PlanExamples.newYork(LocalDate.of(2012, 11, 30));
+
+    assertThatThrownBy(
+            () ->
+                SeasonPlanner.plan(
+                    PlanExamples.request(lawn, record, 10, List.of()), 1, PlanProgress.NONE))
+        .isInstanceOf(NoPlanException.class)
+        .hasMessageContaining("1 January to 31 December")
+        .hasMessageContaining("2012-01-01 to 2012-11-30");
+  }
+
+  @Test
+  void aProgrammeThatIsNeverMownIsRefusedByName() {
+    Programme.Mowing own = lawn.programme().mowing();
+    Programme.Mowing winter =
+        new Programme.Mowing(
+            CutHeights.always(150), 0, CalendarDay.ofYear(10), CalendarDay.ofYear(12),
+            own.clippings());
+    PlannedProgramme never =
+        new PlannedProgramme("mown at Epiphany", Origin.GIVEN, new Programme(winter, List.of(), 0));
+
+    assertThatThrownBy(() -> PlanExamples.plan(lawn, 10, List.of(never)))
+        .isInstanceOf(NoPlanException.class)
+        .hasMessageContaining("mown at Epiphany")
+        .hasMessageContaining("lower its cut height");
+  }
+
+  @Test
+  void canBeStoppedAndTellsHowFarItIs() {
+    List<Integer> heard = new ArrayList<>();
+    AtomicInteger last = new AtomicInteger();
+    PlanProgress stopsAtTwo =
+        new PlanProgress() {
+          @Override
+          public void done(int programmes, int ofProgrammes) {
+            heard.add(programmes);
+            last.set(programmes);
+            assertThat(ofProgrammes).isEqualTo(4);
+          }
+
+          @Override
+          public boolean stopped() {
+            return last.get() >= 2;
+          }
+        };
+
+    assertThatThrownBy(
+            () ->
+                SeasonPlanner.plan(
+                    PlanExamples.request(lawn, PlanExamples.newYork(), 10, some()), 1, stopsAtTwo))
+        .isInstanceOf(PlanStoppedException.class);
+    assertThat(heard).containsExactly(0, 1, 2);
+  }
+
+  @Test
+  void tooFewPossibleSeasonsAreRefused() {
+    assertThatThrownBy(() -> new PlanRequest.Draws(9, 1)).hasMessageContaining("10 to 2000");
+  }
+}

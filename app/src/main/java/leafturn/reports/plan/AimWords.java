@@ -1,0 +1,94 @@
+package leafturn.reports.plan;
+
+import leafturn.advice.call.Spread;
+import leafturn.advice.season.PlanAim;
+import leafturn.advice.season.ProgrammeOutcome;
+import leafturn.quantity.Units;
+import leafturn.reports.QuantityWords;
+import leafturn.reports.UnitWords;
+
+/**
+ * The aims of a plan in words.
+ *
+ * @param units of the reader
+ */
+public record AimWords(UnitWords units) {
+
+  /** What somebody wants: "less work". */
+  public String wish(PlanAim aim) {
+    return switch (aim) {
+      case WORK -> "less work";
+      case CARRYING -> "less to carry away";
+      case FEED -> "less feed for the growth of now";
+      case KEEPING ->
+          units.units() == Units.US
+              ? "more nitrogen in clippings that are left"
+              : "more nitrogen in clippings that are returned";
+      case NITRATE -> "less nitrate lost";
+      case THATCH -> "less thatch";
+      case CLUMPS -> "fewer mowings with clumps likely";
+      case THIRD_RULE -> "fewer mowings over a third";
+      case GROWTH -> "growth like that of now";
+    };
+  }
+
+  /** The opposite: "more work". */
+  String cost(PlanAim aim) {
+    return switch (aim) {
+      case WORK -> "more work";
+      case CARRYING -> "more to carry away";
+      case FEED -> "more feed for the growth of now";
+      case KEEPING ->
+          units.units() == Units.US
+              ? "less nitrogen in clippings that are left"
+              : "less nitrogen in clippings that are returned";
+      case NITRATE -> "more nitrate lost";
+      case THATCH -> "more thatch";
+      case CLUMPS -> "more mowings with clumps likely";
+      case THIRD_RULE -> "more mowings over a third";
+      case GROWTH -> "less growth";
+    };
+  }
+
+  /** What an aim is measured by: "29 mowings", "3.4 mm". */
+  public String figure(PlanAim aim, ProgrammeOutcome outcome) {
+    return switch (aim) {
+      case WORK -> work(outcome);
+      case CARRYING -> carried(outcome);
+      case FEED -> feed(outcome) + " N";
+      case KEEPING -> units.onArea(outcome.kept().nGPerM2()).middle() + " N";
+      case NITRATE -> units.onArea(outcome.leachedNGPerM2()).middle() + " N";
+      case THATCH -> units.depth(outcome.thatch().after5YearsMm()).middle() + " after five years";
+      case CLUMPS -> QuantityWords.whole(outcome.risks().clumpMowings().middle(), "a year");
+      case THIRD_RULE ->
+          QuantityWords.percent(outcome.risks().thirdRuleBrokenFraction().middle());
+      case GROWTH -> units.onArea(outcome.growthGPerM2()).middle();
+    };
+  }
+
+  private static String work(ProgrammeOutcome outcome) {
+    String mowings = QuantityWords.whole(outcome.mowings().middle(), "mowings");
+    Spread hours = outcome.work().hours();
+    return hours == null
+        ? mowings
+        : QuantityWords.quantity(hours, "hours").middle() + " in " + mowings;
+  }
+
+  private String carried(ProgrammeOutcome outcome) {
+    Spread bags = outcome.work().bags();
+    if (bags != null) {
+      return QuantityWords.whole(bags.middle(), "bags");
+    }
+    Spread litres = outcome.work().collectedLitres();
+    return litres == null
+        ? units.volumeOnArea(outcome.work().collectedLitresPerM2()).middle()
+        : units.volume(litres).middle();
+  }
+
+  private String feed(ProgrammeOutcome outcome) {
+    Spread needed = outcome.feed().equalGrowthNGPerM2();
+    return needed == null
+        ? "more than " + units.onArea(Spread.exactly(40)).middle()
+        : units.onArea(needed).middle();
+  }
+}

@@ -1,0 +1,84 @@
+package leafturn.reports.plan;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.function.Function;
+import leafturn.advice.call.Spread;
+import leafturn.advice.season.ProgrammeOutcome;
+import leafturn.reports.QuantityWords;
+import leafturn.reports.SpreadWords;
+import leafturn.reports.UnitWords;
+import org.jspecify.annotations.Nullable;
+
+/**
+ * A quantity that a plan shows of each programme.
+ *
+ * @param name for a heading
+ * @param words of a programme, with their unit
+ */
+public record PlanFigure(String name, Function<ProgrammeOutcome, SpreadWords> words) {
+  private static final SpreadWords UNKNOWN = SpreadWords.only("–");
+
+  /** All quantities in the order they are shown, those first that people ask for first. */
+  public static List<PlanFigure> all(UnitWords units) {
+    List<PlanFigure> figures = new ArrayList<>();
+    figures.addAll(work(units));
+    figures.addAll(nutrients(units));
+    figures.addAll(turf(units));
+    return List.copyOf(figures);
+  }
+
+  private static List<PlanFigure> work(UnitWords units) {
+    return List.of(
+        new PlanFigure("Mowings", outcome -> QuantityWords.whole(outcome.mowings(), "")),
+        new PlanFigure("Hours", outcome -> known(outcome.work().hours(), "h")),
+        new PlanFigure("Bags", outcome -> bags(outcome.work().bags())),
+        new PlanFigure("Carried away", outcome -> carried(outcome.work(), units)));
+  }
+
+  private static List<PlanFigure> nutrients(UnitWords units) {
+    return List.of(
+        new PlanFigure("N kept", outcome -> units.onArea(outcome.kept().nGPerM2())),
+        new PlanFigure("P kept", outcome -> units.onArea(outcome.kept().pGPerM2())),
+        new PlanFigure("K kept", outcome -> units.onArea(outcome.kept().kGPerM2())),
+        new PlanFigure("N for growth as now", outcome -> feed(outcome, units)),
+        new PlanFigure("Nitrate N lost", outcome -> units.onArea(outcome.leachedNGPerM2())));
+  }
+
+  private static List<PlanFigure> turf(UnitWords units) {
+    return List.of(
+        new PlanFigure(
+            "Thatch after 1 year", outcome -> units.depth(outcome.thatch().after1YearMm())),
+        new PlanFigure("after 3 years", outcome -> units.depth(outcome.thatch().after3YearsMm())),
+        new PlanFigure("after 5 years", outcome -> units.depth(outcome.thatch().after5YearsMm())),
+        new PlanFigure(
+            "Mowings with clumps likely",
+            outcome -> QuantityWords.whole(outcome.risks().clumpMowings(), "")),
+        new PlanFigure(
+            "Mowings over a third",
+            outcome -> QuantityWords.percent(outcome.risks().thirdRuleBrokenFraction())),
+        new PlanFigure("Leaf grown, dry", outcome -> units.onArea(outcome.growthGPerM2())));
+  }
+
+  private static SpreadWords known(@Nullable Spread spread, String unit) {
+    return spread == null ? UNKNOWN : QuantityWords.quantity(spread, unit);
+  }
+
+  private static SpreadWords bags(@Nullable Spread bags) {
+    return bags == null ? UNKNOWN : QuantityWords.whole(bags, "");
+  }
+
+  private static SpreadWords carried(ProgrammeOutcome.Work work, UnitWords units) {
+    Spread litres = work.collectedLitres();
+    return litres == null
+        ? units.volumeOnArea(work.collectedLitresPerM2())
+        : units.volume(litres);
+  }
+
+  private static SpreadWords feed(ProgrammeOutcome outcome, UnitWords units) {
+    Spread needed = outcome.feed().equalGrowthNGPerM2();
+    return needed == null
+        ? SpreadWords.only("more than " + units.onArea(Spread.exactly(40)).middle())
+        : units.onArea(needed);
+  }
+}

@@ -1,0 +1,129 @@
+package leafturn.reports.plan;
+
+import java.util.ArrayList;
+import java.util.LinkedHashSet;
+import java.util.List;
+import java.util.Set;
+import leafturn.advice.season.AimWeights;
+import leafturn.advice.season.PlannedProgramme.Origin;
+import leafturn.advice.season.ProgrammeOutcome;
+import leafturn.advice.season.Ranking;
+import leafturn.advice.season.SeasonPlan;
+import leafturn.quantity.Units;
+import leafturn.records.ProgrammeDocument;
+import leafturn.reports.JsonReport;
+import leafturn.reports.Paragraph;
+import leafturn.reports.QuantityWords;
+import leafturn.reports.TextTable;
+import leafturn.reports.UnitWords;
+
+/** A plan as lines for a terminal. */
+public final class PlanText {
+  private static final int UNBEATEN_SHOWN = 8;
+  private static final UnitWords UNITS = new UnitWords(Units.METRIC);
+
+  private final SeasonPlan plan;
+  private final Ranking ranking;
+  private final AimWeights weights;
+  private final List<String> lines = new ArrayList<>();
+
+  private PlanText(SeasonPlan plan, Ranking ranking, AimWeights weights) {
+    this.plan = plan;
+    this.ranking = ranking;
+    this.weights = weights;
+  }
+
+  /**
+   * The lines.
+   *
+   * @param notes what was assumed or filled in
+   * @param adopt number of the programme whose fields are printed
+   */
+  public static List<String> of(
+      SeasonPlan plan, Ranking ranking, AimWeights weights, List<String> notes, int adopt) {
+    return new PlanText(plan, ranking, weights).lines(notes, adopt);
+  }
+
+  private List<String> lines(List<String> notes, int adopt) {
+    TradeWords trade = new TradeWords(plan, ranking, weights, UNITS);
+    paragraph(trade.answer());
+    trade.againstNow().forEach(this::paragraph);
+    lines.add("");
+    table();
+    lines.add("");
+    trade.trades().forEach(this::paragraph);
+    lines.add("");
+    BasisWords.of(plan.basis()).forEach(this::paragraph);
+    List<String> all = new ArrayList<>(notes);
+    all.addAll(plan.basis().notes());
+    all.forEach(this::paragraph);
+    lines.add("");
+    paragraph(
+        "To adopt number %d (another with --adopt NUMBER), put these fields into the lawn description:"
+            .formatted(adopt));
+    JsonReport.of(ProgrammeDocument.of(plan.programmes().get(adopt).planned().programme()))
+        .lines()
+        .forEach(lines::add);
+    return lines.stream().map(Paragraph::plain).toList();
+  }
+
+  private void paragraph(String sentence) {
+    lines.addAll(Paragraph.of("", sentence));
+  }
+
+  /** Numbers of the programmes shown: now, those given, and the unbeaten ones nearest the aims. */
+  private Set<Integer> shown() {
+    Set<Integer> shown = new LinkedHashSet<>();
+    for (Ranking.Place place : ranking.places()) {
+      if (plan.programmes().get(place.number()).planned().origin() != Origin.SEARCH) {
+        shown.add(place.number());
+      }
+    }
+    ranking.unbeatenByDistance().stream().limit(UNBEATEN_SHOWN).forEach(shown::add);
+    return shown;
+  }
+
+  private void table() {
+    ProgrammeWords words = new ProgrammeWords(UNITS);
+    for (int number : shown()) {
+      lines.add(
+          "%4d  %s%s"
+              .formatted(
+                  number,
+                  words.name(plan.programmes().get(number).planned()),
+                  number == ranking.best() ? "  <- nearest to the aims" : ""));
+    }
+    lines.add("");
+    TextTable table =
+        new TextTable(
+            "No.", "mowings", "hours", "litres/m2", "N kept", "N needed", "nitrate", "thatch 5 yr",
+            "clumps", "over 1/3", "growth", "unbeaten");
+    for (int number : shown()) {
+      ProgrammeOutcome outcome = plan.programmes().get(number).outcome();
+      boolean unbeaten = ranking.places().get(number).unbeaten();
+      table.row(cells(number, outcome, unbeaten));
+    }
+    lines.addAll(table.lines());
+    lines.add("N kept, N needed for growth as now and nitrate lost in g N/m2 a year, thatch in mm,");
+    lines.add("growth in g dry leaf/m2 a year: medians. --json gives the ranges.");
+  }
+
+  private static String[] cells(int number, ProgrammeOutcome outcome, boolean unbeaten) {
+    var hours = outcome.work().hours();
+    var needed = outcome.feed().equalGrowthNGPerM2();
+    return new String[] {
+      Integer.toString(number),
+      QuantityWords.whole(outcome.mowings().middle(), ""),
+      hours == null ? "-" : QuantityWords.oneDecimal(hours.middle()),
+      QuantityWords.oneDecimal(outcome.work().collectedLitresPerM2().middle()),
+      QuantityWords.oneDecimal(outcome.kept().nGPerM2().middle()),
+      needed == null ? "> 40" : QuantityWords.oneDecimal(needed.middle()),
+      QuantityWords.plain(outcome.leachedNGPerM2().middle()),
+      QuantityWords.oneDecimal(outcome.thatch().after5YearsMm().middle()),
+      QuantityWords.whole(outcome.risks().clumpMowings().middle(), ""),
+      QuantityWords.percent(outcome.risks().thirdRuleBrokenFraction().middle()),
+      QuantityWords.whole(outcome.growthGPerM2().middle(), ""),
+      unbeaten ? "yes" : ""
+    };
+  }
+}

@@ -1,0 +1,166 @@
+package leafturn.reports.plan;
+
+import java.util.ArrayList;
+import java.util.Comparator;
+import java.util.List;
+import leafturn.advice.season.AimWeights;
+import leafturn.advice.season.PlanAim;
+import leafturn.advice.season.Ranking;
+import leafturn.advice.season.SeasonPlan;
+import leafturn.advice.season.SeasonPlan.Result;
+import leafturn.reports.UnitWords;
+
+/** What is gained and what is given up between the programmes of a plan, in sentences. */
+public final class TradeWords {
+  private final SeasonPlan plan;
+  private final Ranking ranking;
+  private final AimWeights weights;
+  private final ProgrammeWords programmes;
+  private final AimWords aims;
+
+  /**
+   * @param units of the reader
+   */
+  public TradeWords(SeasonPlan plan, Ranking ranking, AimWeights weights, UnitWords units) {
+    this.plan = plan;
+    this.ranking = ranking;
+    this.weights = weights;
+    this.programmes = new ProgrammeWords(units);
+    this.aims = new AimWords(units);
+  }
+
+  /** The answer in one sentence. */
+  public String answer() {
+    if (ranking.best() == 0) {
+      return "By your aims nothing comes nearer than how the lawn is kept now.";
+    }
+    Result best = plan.programmes().get(ranking.best());
+    String name = best.planned().name();
+    return name.isEmpty()
+        ? "By your aims: %s.".formatted(programmes.parts(best.planned().programme()))
+        : "By your aims: %s, that is %s."
+            .formatted(name, programmes.parts(best.planned().programme()));
+  }
+
+  /** What the programme nearest to the aims gains against now, and what it costs. */
+  public List<String> againstNow() {
+    return against(ranking.best());
+  }
+
+  /**
+   * What a programme gains against now, and what it costs.
+   *
+   * @param number of the programme in the plan
+   */
+  public List<String> against(int number) {
+    Result other = plan.programmes().get(number);
+    Result now = plan.present();
+    List<String> gains = new ArrayList<>();
+    List<String> costs = new ArrayList<>();
+    for (PlanAim aim : weights.chosen()) {
+      int sign = aim.compare(other.outcome(), now.outcome(), now.outcome());
+      String figures =
+          "%s instead of %s"
+              .formatted(
+                  aims.figure(aim, other.outcome()), aims.figure(aim, now.outcome()));
+      if (sign < 0) {
+        gains.add("%s (%s)".formatted(aims.wish(aim), figures));
+      } else if (sign > 0) {
+        costs.add("%s (%s)".formatted(aims.cost(aim), figures));
+      }
+    }
+    List<String> sentences = new ArrayList<>();
+    if (!gains.isEmpty()) {
+      sentences.add("Against now it gives " + joined(gains) + ".");
+    }
+    if (!costs.isEmpty()) {
+      sentences.add((gains.isEmpty() ? "Against now it costs " : "It costs ") + joined(costs) + ".");
+    }
+    return sentences;
+  }
+
+  /** How many programmes nothing beats, and where each aim alone would lead. */
+  public List<String> trades() {
+    List<Integer> unbeaten = ranking.unbeatenByDistance();
+    List<String> sentences = new ArrayList<>();
+    sentences.add(
+        "Of %d programmes %d are unbeaten: for none of these is another as good on every aim and better on one."
+            .formatted(plan.programmes().size(), unbeaten.size()));
+    if (weights.chosen().size() == 1) {
+      return sentences;
+    }
+    List<String> reached = new ArrayList<>();
+    for (PlanAim aim : weights.chosen()) {
+      int most =
+          unbeaten.stream().min(Comparator.comparingLong(number -> steps(aim, number))).orElseThrow();
+      if (steps(aim, most) == steps(aim, ranking.best())) {
+        reached.add(aims.wish(aim));
+      } else {
+        sentences.add(sentence(aim, plan.programmes().get(most)));
+      }
+    }
+    if (!reached.isEmpty()) {
+      sentences.add(
+          1, "None is better than the one nearest your aims for " + joined(reached) + ".");
+    }
+    return sentences;
+  }
+
+  private long steps(PlanAim aim, int number) {
+    return aim.steps(plan.programmes().get(number).outcome(), plan.present().outcome());
+  }
+
+  private String sentence(PlanAim aim, Result most) {
+    return "If %s were all that counts: %s (%s)%s."
+        .formatted(
+            aims.wish(aim),
+            lowered(programmes.name(most.planned())),
+            aims.figure(aim, most.outcome()),
+            price(aim, most));
+  }
+
+  /** The aim on which an extreme programme falls furthest behind the one nearest to all aims. */
+  private String price(PlanAim gained, Result most) {
+    Result best = plan.programmes().get(ranking.best());
+    PlanAim worst = null;
+    double furthest = 0;
+    for (PlanAim aim : weights.chosen()) {
+      double behind = steps(aim, most, best);
+      if (aim != gained && behind > furthest) {
+        furthest = behind;
+        worst = aim;
+      }
+    }
+    return worst == null
+        ? ""
+        : ", at the price of %s (%s)"
+            .formatted(aims.cost(worst), aims.figure(worst, most.outcome()));
+  }
+
+  /** How far one programme lies behind another as a share of the range of all unbeaten ones. */
+  private double steps(PlanAim aim, Result one, Result other) {
+    double low = Double.POSITIVE_INFINITY;
+    double high = Double.NEGATIVE_INFINITY;
+    for (int number : ranking.unbeatenByDistance()) {
+      double value = value(aim, plan.programmes().get(number));
+      low = Math.min(low, value);
+      high = Math.max(high, value);
+    }
+    return high > low ? (value(aim, one) - value(aim, other)) / (high - low) : 0;
+  }
+
+  private double value(PlanAim aim, Result result) {
+    return aim.of(result.outcome(), plan.present().outcome());
+  }
+
+  private static String lowered(String words) {
+    return Character.toLowerCase(words.charAt(0)) + words.substring(1);
+  }
+
+  private static String joined(List<String> parts) {
+    int last = parts.size() - 1;
+    return last == 0
+        ? parts.get(0)
+        : String.join(", ", parts.subList(0, last)) + " and " + parts.get(last);
+  }
+}
