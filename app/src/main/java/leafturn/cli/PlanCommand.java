@@ -108,9 +108,7 @@ final class PlanCommand implements Callable<Integer> {
     Path file = programmesFile;
     return inputs.read(
         () ->
-            file == null
-                ? Programmes.none()
-                : ProgrammesFile.read(file, lawn.lawn().programme()));
+            file == null ? Programmes.none() : ProgrammesFile.read(file, lawn.lawn().programme()));
   }
 
   private PlanRequest.Draws draws() {
@@ -135,10 +133,11 @@ final class PlanCommand implements Callable<Integer> {
     try (ProgressLine progress = ProgressLine.on(System.console() == null ? null : err())) {
       return SeasonPlanner.plan(request, threads, progress);
     } catch (NoPlanException impossible) {
-      throw new InputException(impossible.about(
-          weather.file().toString(),
-          lawnFile.toString(),
-          programmesFile == null ? "" : programmesFile.toString()));
+      throw new InputException(
+          impossible.about(
+              weather.file().toString(),
+              lawnFile.toString(),
+              programmesFile == null ? "" : programmesFile.toString()));
     }
   }
 
@@ -157,8 +156,7 @@ final class PlanCommand implements Callable<Integer> {
     }
     PrintWriter writer = spec.commandLine().getOut();
     if (json) {
-      writer.println(
-          JsonReport.of(PlanReport.of(plan, ranking, programmes.weights(), notes)));
+      writer.println(JsonReport.of(PlanReport.of(plan, ranking, programmes.weights(), notes)));
     } else {
       PlanText.of(plan, ranking, programmes.weights(), notes, number).forEach(writer::println);
     }

@@ -53,8 +53,7 @@ final class ChangedProgramme {
     return new CutHeights(usual == null ? own.usualMm() : usual, months);
   }
 
-  private static int everyDays(
-      Programme.Mowing own, ProgrammeFields.@Nullable Trigger trigger) {
+  private static int everyDays(Programme.Mowing own, ProgrammeFields.@Nullable Trigger trigger) {
     Integer everyDays = ProgrammeSection.everyDays(trigger);
     return everyDays == null ? own.everyDays() : everyDays;
   }
@@ -63,8 +62,7 @@ final class ChangedProgramme {
     return day == null ? own : day;
   }
 
-  private static ReturnPractice practice(
-      ReturnPractice own, ProgrammeFields.Clippings clippings) {
+  private static ReturnPractice practice(ReturnPractice own, ProgrammeFields.Clippings clippings) {
     if (Boolean.TRUE.equals(clippings.byRules())) {
       return ReturnPractice.byTheRules();
     }

@@ -103,8 +103,7 @@ public final class ProgrammesFile {
     boolean fed = json.has("feeding");
     ProgrammeFields fields = ProgrammeFields.read(json);
     json.refuseOthers();
-    return new PlannedProgramme(
-        name, Origin.GIVEN, ChangedProgramme.of(present, fields, fed));
+    return new PlannedProgramme(name, Origin.GIVEN, ChangedProgramme.of(present, fields, fed));
   }
 
   private AimWeights weights(JsonObject json) {
@@ -115,7 +114,8 @@ public final class ProgrammesFile {
     }
     json.refuseOthers();
     if (weights.values().stream().noneMatch(weight -> weight > 0)) {
-      root.fault("aims", "no aim has a weight above 0; give one at least, for instance \"work\": 1.");
+      root.fault(
+          "aims", "no aim has a weight above 0; give one at least, for instance \"work\": 1.");
       return AimWeights.usual();
     }
     return new AimWeights(weights);
@@ -127,9 +127,7 @@ public final class ProgrammesFile {
       ThresholdOrder.faults(rules).forEach(fault -> root.fault("rules", fault));
       return rules;
     } catch (IllegalArgumentException wrong) {
-      String.valueOf(wrong.getMessage())
-          .lines()
-          .forEach(fault -> root.fault("rules", fault + "."));
+      String.valueOf(wrong.getMessage()).lines().forEach(fault -> root.fault("rules", fault + "."));
       return CallRules.standard();
     }
   }

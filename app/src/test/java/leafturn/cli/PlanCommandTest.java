@@ -62,8 +62,7 @@ class PlanCommandTest {
   }
 
   @Test
-  void theAnswerStandsFirstThenTheProgrammesTheTradeAndWhatToPutIntoTheLawn()
-      throws IOException {
+  void theAnswerStandsFirstThenTheProgrammesTheTradeAndWhatToPutIntoTheLawn() throws IOException {
     Ran ran = plan("--programmes", withoutSearch(), "--adopt", "2");
 
     assertThat(ran.err()).isEmpty();

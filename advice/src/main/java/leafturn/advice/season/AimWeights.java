@@ -31,7 +31,9 @@ public record AimWeights(Map<PlanAim, Double> byAim) {
   /** A lawn is to grow about as now: a programme that starves it is cheap at everything else. */
   private static final double USUAL_OF_GROWTH = 4;
 
-  /** All aims count the same but for growth, and for nutrients kept: the feed needed tells those. */
+  /**
+   * All aims count the same but for growth, and for nutrients kept: the feed needed tells those.
+   */
   public static AimWeights usual() {
     Map<PlanAim, Double> weights = new EnumMap<>(PlanAim.class);
     for (PlanAim aim : PlanAim.values()) {

@@ -8,8 +8,8 @@ import leafturn.advice.call.Spread;
 import org.jspecify.annotations.Nullable;
 
 /**
- * The yearly N that makes a programme grow as much as the lawn does now: searched for on the mean of
- * the possible seasons, then told for each of them by the straight line through the two feeds
+ * The yearly N that makes a programme grow as much as the lawn does now: searched for on the mean
+ * of the possible seasons, then told for each of them by the straight line through the two feeds
  * around it.
  *
  * @param growthOf leaf growth of each possible season at a yearly N, both in g/m2

@@ -61,8 +61,7 @@ public enum PlanAim {
       case CLUMPS -> outcome.risks().clumpMowings().middle();
       case THIRD_RULE -> outcome.risks().thirdRuleBrokenFraction().middle();
       case GROWTH ->
-          Math.max(
-              0, 1 - outcome.growthGPerM2().middle() / present.growthGPerM2().middle());
+          Math.max(0, 1 - outcome.growthGPerM2().middle() / present.growthGPerM2().middle());
     };
   }
 

@@ -71,13 +71,15 @@ record PlanWeather(
     List<DailyTerms> years = new ArrayList<>();
     for (int season = 0; season < draws.seasons(); season++) {
       RandomStream random = new RandomStream(draws.seed(), season);
-      years.add(terms(generator.generate(random, WeatherEve.unknown(), first, DAYS), climate, settledC));
+      years.add(
+          terms(generator.generate(random, WeatherEve.unknown(), first, DAYS), climate, settledC));
     }
     int longDays = daysOf(LONG_YEARS, climate.site());
     List<DailyTerms> longRuns = new ArrayList<>();
     for (int season = 0; season < LONG_RUNS; season++) {
       RandomStream random = new RandomStream(draws.seed(), FIRST_LONG_STREAM + season);
-      longRuns.add(terms(generator.generate(random, WeatherEve.unknown(), first, longDays), climate, nowC));
+      longRuns.add(
+          terms(generator.generate(random, WeatherEve.unknown(), first, longDays), climate, nowC));
     }
     List<Integer> recordYears =
         starts.stream().map(start -> climate.dayAt(start).getYear()).toList();

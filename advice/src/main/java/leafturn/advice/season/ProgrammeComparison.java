@@ -26,8 +26,7 @@ final class ProgrammeComparison {
 
   private ProgrammeRuns runs(Programme programme) {
     Lawn own = request.lawn();
-    Lawn lawn =
-        new Lawn(own.site(), own.ground(), programme, own.spinUpYears(), own.parameters());
+    Lawn lawn = new Lawn(own.site(), own.ground(), programme, own.spinUpYears(), own.parameters());
     return new ProgrammeRuns(lawn, weather, present, request.rules());
   }
 

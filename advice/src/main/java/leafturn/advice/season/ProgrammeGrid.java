@@ -79,7 +79,8 @@ final class ProgrammeGrid {
             new PlannedProgramme(
                 "",
                 Origin.SEARCH,
-                new Programme(mowing, fed.feedings(), Math.rint(100 * LESS_WATER * waterShare) / 100)));
+                new Programme(
+                    mowing, fed.feedings(), Math.rint(100 * LESS_WATER * waterShare) / 100)));
       }
     }
   }

@@ -34,8 +34,7 @@ public final class SeasonPlanner {
     this.request = request;
     this.progress = progress;
     Lawn lawn = request.lawn();
-    this.weather =
-        PlanWeather.like(request.climate(), lawn.spinUpYears(), request.draws());
+    this.weather = PlanWeather.like(request.climate(), lawn.spinUpYears(), request.draws());
     this.present = present(lawn, weather);
     programmes.add(new PlannedProgramme("", Origin.PRESENT, lawn.programme()));
     programmes.addAll(request.given());
@@ -111,8 +110,7 @@ public final class SeasonPlanner {
                 own ? "the lawn's own programme" : "the programme \"" + planned.name() + "\""));
   }
 
-  private static List<@Nullable Result> lived(
-      List<Callable<@Nullable Result>> tasks, int threads) {
+  private static List<@Nullable Result> lived(List<Callable<@Nullable Result>> tasks, int threads) {
     ExecutorService pool = Executors.newFixedThreadPool(threads);
     try {
       List<Future<@Nullable Result>> runs = new ArrayList<>();

@@ -43,8 +43,7 @@ final class EqualGrowthFeedClosedFormTest {
 
   @Test
   void isToldForEachPossibleSeason() {
-    EqualGrowthFeed search =
-        new EqualGrowthFeed(n -> growth(n, 10), new double[] {350, 420, 490});
+    EqualGrowthFeed search = new EqualGrowthFeed(n -> growth(n, 10), new double[] {350, 420, 490});
     Spread needed = search.from(4, growth(4, 10));
 
     assertThat(needed).isNotNull();

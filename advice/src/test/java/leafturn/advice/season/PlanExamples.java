@@ -77,16 +77,14 @@ final class PlanExamples {
   }
 
   static Lawn with(Lawn lawn, Programme programme) {
-    return new Lawn(
-        lawn.site(), lawn.ground(), programme, lawn.spinUpYears(), lawn.parameters());
+    return new Lawn(lawn.site(), lawn.ground(), programme, lawn.spinUpYears(), lawn.parameters());
   }
 
   private static Programme.Feeding quarter(int dayOfYear) {
     return new Programme.Feeding(CalendarDay.ofYear(dayOfYear), 3.675, 0, 0, 0);
   }
 
-  private static Programme.Mowing mowing(
-      double heightMm, int everyDays, ReturnPractice practice) {
+  private static Programme.Mowing mowing(double heightMm, int everyDays, ReturnPractice practice) {
     return new Programme.Mowing(
         CutHeights.always(heightMm),
         everyDays,

@@ -60,8 +60,7 @@ final class RankingClosedFormTest {
     for (double[] each : carriedAndThatch) {
       results.add(
           new SeasonPlan.Result(
-              new PlannedProgramme(
-                  "made up", Origin.GIVEN, PlanExamples.fescue(5).programme()),
+              new PlannedProgramme("made up", Origin.GIVEN, PlanExamples.fescue(5).programme()),
               outcome(each[0], each[1])));
     }
     return new SeasonPlan(

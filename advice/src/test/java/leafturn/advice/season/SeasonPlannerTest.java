@@ -80,16 +80,13 @@ final class SeasonPlannerTest {
   void theSearchTriesThreeHundredDifferentProgrammesRoundTheLawnsOwn() {
     List<PlannedProgramme> dry = ProgrammeGrid.round(lawn);
     Programme own = lawn.programme();
-    Lawn watered =
-        PlanExamples.with(lawn, new Programme(own.mowing(), own.feedings(), 0.8));
+    Lawn watered = PlanExamples.with(lawn, new Programme(own.mowing(), own.feedings(), 0.8));
 
     assertThat(new HashSet<>(dry)).hasSize(dry.size()).hasSizeGreaterThanOrEqualTo(300);
     assertThat(new HashSet<>(ProgrammeGrid.round(watered))).hasSize(600);
     assertThat(dry)
-        .anySatisfy(
-            planned -> assertThat(planned.programme().mowing()).isEqualTo(own.mowing()))
-        .anySatisfy(
-            planned -> assertThat(planned.programme().mowing().heights().vary()).isTrue());
+        .anySatisfy(planned -> assertThat(planned.programme().mowing()).isEqualTo(own.mowing()))
+        .anySatisfy(planned -> assertThat(planned.programme().mowing().heights().vary()).isTrue());
   }
 
   @Test
@@ -110,7 +107,10 @@ final class SeasonPlannerTest {
     Programme.Mowing own = lawn.programme().mowing();
     Programme.Mowing winter =
         new Programme.Mowing(
-            CutHeights.always(150), 0, CalendarDay.ofYear(10), CalendarDay.ofYear(12),
+            CutHeights.always(150),
+            0,
+            CalendarDay.ofYear(10),
+            CalendarDay.ofYear(12),
             own.clippings());
     PlannedProgramme never =
         new PlannedProgramme("mown at Epiphany", Origin.GIVEN, new Programme(winter, List.of(), 0));

@@ -74,8 +74,7 @@ final class TradeFactsTest {
                 lawn,
                 20,
                 List.of(
-                    PlanExamples.other(
-                        lawn, "by the rules", 7, ReturnPractice.byTheRules(), 14.7)))
+                    PlanExamples.other(lawn, "by the rules", 7, ReturnPractice.byTheRules(), 14.7)))
             .programmes()
             .get(1);
 

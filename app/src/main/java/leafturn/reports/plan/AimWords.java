@@ -60,8 +60,7 @@ public record AimWords(UnitWords units) {
       case NITRATE -> units.onArea(outcome.leachedNGPerM2()).middle() + " N";
       case THATCH -> units.depth(outcome.thatch().after5YearsMm()).middle() + " after five years";
       case CLUMPS -> QuantityWords.whole(outcome.risks().clumpMowings().middle(), "a year");
-      case THIRD_RULE ->
-          QuantityWords.percent(outcome.risks().thirdRuleBrokenFraction().middle());
+      case THIRD_RULE -> QuantityWords.percent(outcome.risks().thirdRuleBrokenFraction().middle());
       case GROWTH -> units.onArea(outcome.growthGPerM2()).middle();
     };
   }

@@ -70,9 +70,7 @@ public record PlanFigure(String name, Function<ProgrammeOutcome, SpreadWords> wo
 
   private static SpreadWords carried(ProgrammeOutcome.Work work, UnitWords units) {
     Spread litres = work.collectedLitres();
-    return litres == null
-        ? units.volumeOnArea(work.collectedLitresPerM2())
-        : units.volume(litres);
+    return litres == null ? units.volumeOnArea(work.collectedLitresPerM2()) : units.volume(litres);
   }
 
   private static SpreadWords feed(ProgrammeOutcome outcome, UnitWords units) {

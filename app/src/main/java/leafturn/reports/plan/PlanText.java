@@ -96,15 +96,26 @@ public final class PlanText {
     lines.add("");
     TextTable table =
         new TextTable(
-            "No.", "mowings", "hours", "litres/m2", "N kept", "N needed", "nitrate", "thatch 5 yr",
-            "clumps", "over 1/3", "growth", "unbeaten");
+            "No.",
+            "mowings",
+            "hours",
+            "litres/m2",
+            "N kept",
+            "N needed",
+            "nitrate",
+            "thatch 5 yr",
+            "clumps",
+            "over 1/3",
+            "growth",
+            "unbeaten");
     for (int number : shown()) {
       ProgrammeOutcome outcome = plan.programmes().get(number).outcome();
       boolean unbeaten = ranking.places().get(number).unbeaten();
       table.row(cells(number, outcome, unbeaten));
     }
     lines.addAll(table.lines());
-    lines.add("N kept, N needed for growth as now and nitrate lost in g N/m2 a year, thatch in mm,");
+    lines.add(
+        "N kept, N needed for growth as now and nitrate lost in g N/m2 a year, thatch in mm,");
     lines.add("growth in g dry leaf/m2 a year: medians. --json gives the ranges.");
   }
 

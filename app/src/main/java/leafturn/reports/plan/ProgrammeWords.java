@@ -58,8 +58,7 @@ public record ProgrammeWords(UnitWords units) {
     }
     StringBuilder words = new StringBuilder(units.height(heights.usualMm()));
     others.forEach(
-        (mm, months) ->
-            words.append(" (%s in %s)".formatted(units.height(mm), listed(months))));
+        (mm, months) -> words.append(" (%s in %s)".formatted(units.height(mm), listed(months))));
     return words.toString();
   }
 
@@ -85,7 +84,8 @@ public record ProgrammeWords(UnitWords units) {
     if (share == 0) {
       return us() ? "clippings bagged" : "clippings collected";
     }
-    return QuantityWords.percent(share) + (us() ? " of the clippings left" : " of the clippings returned");
+    return QuantityWords.percent(share)
+        + (us() ? " of the clippings left" : " of the clippings returned");
   }
 
   private String feed(Programme programme) {

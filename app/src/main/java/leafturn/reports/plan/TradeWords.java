@@ -61,8 +61,7 @@ public final class TradeWords {
       int sign = aim.compare(other.outcome(), now.outcome(), now.outcome());
       String figures =
           "%s instead of %s"
-              .formatted(
-                  aims.figure(aim, other.outcome()), aims.figure(aim, now.outcome()));
+              .formatted(aims.figure(aim, other.outcome()), aims.figure(aim, now.outcome()));
       if (sign < 0) {
         gains.add("%s (%s)".formatted(aims.wish(aim), figures));
       } else if (sign > 0) {
@@ -74,7 +73,8 @@ public final class TradeWords {
       sentences.add("Against now it gives " + joined(gains) + ".");
     }
     if (!costs.isEmpty()) {
-      sentences.add((gains.isEmpty() ? "Against now it costs " : "It costs ") + joined(costs) + ".");
+      sentences.add(
+          (gains.isEmpty() ? "Against now it costs " : "It costs ") + joined(costs) + ".");
     }
     return sentences;
   }
@@ -92,7 +92,9 @@ public final class TradeWords {
     List<String> reached = new ArrayList<>();
     for (PlanAim aim : weights.chosen()) {
       int most =
-          unbeaten.stream().min(Comparator.comparingLong(number -> steps(aim, number))).orElseThrow();
+          unbeaten.stream()
+              .min(Comparator.comparingLong(number -> steps(aim, number)))
+              .orElseThrow();
       if (steps(aim, most) == steps(aim, ranking.best())) {
         reached.add(aims.wish(aim));
       } else {

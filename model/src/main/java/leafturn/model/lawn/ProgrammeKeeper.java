@@ -59,7 +59,8 @@ public final class ProgrammeKeeper implements Keeper {
 
   /**
    * Moves the lawn's cut height to that of the season, where the programme has several, or to the
-   * programme's where it takes over. The grass keeps its height: where it stands lower than the new cut height, that follows it up.
+   * programme's where it takes over. The grass keeps its height: where it stands lower than the new
+   * cut height, that follows it up.
    */
   public void turnHeight(LawnRun run) {
     turnTo(run.terms().year(run.day()));

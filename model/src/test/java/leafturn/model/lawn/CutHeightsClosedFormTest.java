@@ -97,8 +97,7 @@ final class CutHeightsClosedFormTest {
   void aProgrammeThatTakesOverRaisesTheDeckAsTheGrassGrows() {
     LawnRun run = new LawnRun(equations, LawnModel.startState(equations, 40), terms);
     Programme programme = programme(CutHeights.always(76), ReturnPractice.always(1));
-    ProgrammeKeeper keeper =
-        new ProgrammeKeeper(programme, equations, (lawn, toMm) -> 1, true);
+    ProgrammeKeeper keeper = new ProgrammeKeeper(programme, equations, (lawn, toMm) -> 1, true);
     eveningMm = run.heightMm();
 
     run.live(0, terms.days(), watched(keeper), lawn -> eveningMm = lawn.heightMm());
