@@ -27,8 +27,8 @@ import org.junit.jupiter.api.io.TempDir;
 
 /**
  * The file of a book as a kill between two writes would leave it, looked at far more often than
- * processes can be killed: a copy taken right after a write holds all that was acknowledged, through
- * several lives that each begin with such a copy.
+ * processes can be killed: a copy taken right after a write holds all that was acknowledged,
+ * through several lives that each begin with such a copy.
  */
 class EveryCommitTest {
   private static final long SEED = Long.getLong("leafturn.seed", 2);
