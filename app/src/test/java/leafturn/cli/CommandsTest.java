@@ -63,7 +63,7 @@ class CommandsTest {
     List<String> arguments = new ArrayList<>(List.of("weather", WEATHER));
     arguments.addAll(List.of(place));
     assertThat(run(arguments.toArray(String[]::new)).out())
-        .contains("5120.5", "2140.5", "Grass on 2015-12-31: wet with rain until about 11")
+        .contains("5120.5", "2140.5", "Grass on 2015-12-31: wet with rain until about 13")
         .contains("clock of America/New_York");
     arguments.add("--json");
     JsonNode hours =
@@ -71,7 +71,7 @@ class CommandsTest {
             .readTree(run(arguments.toArray(String[]::new)).out())
             .at("/lastDayHours/hours");
     assertThat(hours.at("/days/0/hours")).hasSize(24);
-    assertThat(hours.at("/days/0/fit/0/from").intValue()).isEqualTo(11);
+    assertThat(hours.at("/days/0/fit/0/from").intValue()).isEqualTo(13);
     assertThat(hours.at("/timeZone").textValue()).isEqualTo("America/New_York");
     Ran wrong = run("weather", WEATHER, "--latitude", "40", "--time-zone", "Foo/Bar");
     assertThat(wrong.exitCode()).isEqualTo(2);
