@@ -8,9 +8,9 @@ import leafturn.model.weather.Site;
 
 /**
  * The air of yesterday, today and tomorrow by the hour, each value that of the middle of its hour.
- * Vapour pressure stays the same through a day; wind over the
- * lawn is half that of an open station, and by day twice that by night. Made once for a
- * site and date and filled again for each possible weather; not for several threads at once.
+ * Vapour pressure stays the same through a day; wind over the lawn is half that of an open station,
+ * and by day twice that by night. Made once for a site and date and filled again for each possible
+ * weather; not for several threads at once.
  */
 final class AirHours {
   static final int DAYS = 3;
@@ -92,7 +92,8 @@ final class AirHours {
     double shortwave =
         (1 - SUNSHINE_REFLECTED) * Math.min(air.radiationMjPerM2(), sun.clearSkyMjPerM2);
     double dayShare = sun.daylengthHours / 24;
-    double nightWind = SHELTER * air.windAt2mMPerS() / (DAY_OVER_NIGHT_WIND * dayShare + 1 - dayShare);
+    double nightWind =
+        SHELTER * air.windAt2mMPerS() / (DAY_OVER_NIGHT_WIND * dayShare + 1 - dayShare);
     for (int hour = 24 * day; hour < 24 * day + 24; hour++) {
       temperatureC[hour] = temperatureC(days, day, hour);
       netRadiationMj[hour] =
