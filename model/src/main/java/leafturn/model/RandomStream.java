@@ -73,18 +73,16 @@ public final class RandomStream {
   }
 
   /**
-   * A number from the triangular distribution.
+   * A number between two ends with as much chance below its middle as above, likeliest at the
+   * middle and falling straight to nothing at both ends; the middle is its median wherever it lies.
    *
    * @param low the least
-   * @param mode the likeliest, from low to high
-   * @param high the most, above low
+   * @param middle from low to high
+   * @param high the most
    */
-  public double triangular(double low, double mode, double high) {
-    double place = uniform();
-    double below = (mode - low) / (high - low);
-    return place < below
-        ? low + Math.sqrt(place * (high - low) * (mode - low))
-        : high - Math.sqrt((1 - place) * (high - low) * (high - mode));
+  public double around(double low, double middle, double high) {
+    double end = uniform() < 0.5 ? low : high;
+    return middle + (end - middle) * (1 - Math.sqrt(1 - uniform()));
   }
 
   private static long mixed(long number) {

@@ -15,7 +15,9 @@ class RandomStreamClosedFormTest {
     moments(RandomStream::uniform, 0.5, 1.0 / 12);
     moments(RandomStream::normal, 0, 1);
     moments(random -> random.exponential(3), 3, 9);
-    moments(random -> random.triangular(1, 2, 6), 3, (1 + 4 + 36 - 2 - 6 - 12) / 18.0);
+    // halves of a triangle of widths 1 and 4: means 1/3 and 4/3 away, squares 1/6 and 16/6
+    double mean = 2 + (4.0 / 3 - 1.0 / 3) / 2;
+    moments(random -> random.around(1, 2, 6), mean, 17.0 / 12 - (mean - 2) * (mean - 2));
   }
 
   private static void moments(ToDoubleFunction<RandomStream> draw, double mean, double variance) {

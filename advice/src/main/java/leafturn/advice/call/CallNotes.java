@@ -81,6 +81,7 @@ final class CallNotes {
               "Only %d possible season%s: the ranges are rough, and rarer weather than that is not in them.",
               count, count == 1 ? "" : "s"));
     }
+    notes.addAll(toCome.notes());
     if (Replay.borrowsItsFirstYear(lawn, climate.weather(), today.on())) {
       notes.add(
           "The record's first year had not passed by today, so the spin-up years borrow its later days.");

@@ -35,6 +35,20 @@ final class DaysAhead {
       return waterMm[day + DAYS_BEFORE];
     }
 
+    /**
+     * Days from the evening of day 0 until the grass reaches a height, a day's growth being spread
+     * evenly over it; 0 where it stands there already, NaN where it does not get there.
+     */
+    double daysToHeight(double wantedMm) {
+      for (int day = 0; day < heightMm.length; day++) {
+        if (heightMm[day] >= wantedMm) {
+          double before = day == 0 ? wantedMm : heightMm[day - 1];
+          return day == 0 ? 0 : day - 1 + (wantedMm - before) / (heightMm[day] - before);
+        }
+      }
+      return Double.NaN;
+    }
+
     /** Rain and logged watering of the three days before a day, mm. */
     double waterOfThreeDaysBeforeMm(int day) {
       return waterMm(day - 1) + waterMm(day - 2) + waterMm(day - 3);
@@ -54,14 +68,14 @@ final class DaysAhead {
   private static Season unmown(LawnToday lawn, Programme programme, PossibleSeason season) {
     int firstDay = lawn.weatherKnown() ? 1 : 0;
     Season days = today(lawn);
-    LawnRun run = new LawnRun(lawn.equations(), lawn.state(), season.terms());
+    LawnRun run = new LawnRun(season.equations(), lawn.state(), season.terms());
     PlanKeeper keeper =
         new PlanKeeper(
             Plan.unmown(),
-            new ProgrammeKeeper(programme, lawn.equations()),
+            new ProgrammeKeeper(programme, season.equations()),
             season,
             firstDay,
-            new ClippingsLeft(lawn.equations().parameters()));
+            new ClippingsLeft(season.equations().parameters()));
     run.live(
         0,
         LAST_DAY + 1 - firstDay,

@@ -23,6 +23,7 @@ import org.jspecify.annotations.Nullable;
  * @param maximumC maximum air temperature of the day, °C, NaN when not known
  * @param lastMown day of the last mowing, or null
  * @param corrections measured heights the model was set to
+ * @param growth what is known of the lawn's own growth
  */
 record LawnToday(
     LocalDate on,
@@ -34,7 +35,8 @@ record LawnToday(
     double minimumC,
     double maximumC,
     @Nullable LocalDate lastMown,
-    List<Correction> corrections) {
+    List<Correction> corrections,
+    GrowthFactor growth) {
   static final int RECENT_DAYS = 4;
 
   private static final int WEEK = 7;

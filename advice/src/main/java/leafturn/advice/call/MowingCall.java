@@ -4,8 +4,10 @@ import java.time.LocalDate;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
+import java.util.stream.IntStream;
 import leafturn.advice.call.Weighing.Weighed;
 import leafturn.model.lawn.Lawn;
+import leafturn.model.lawn.LawnEquations;
 import leafturn.model.lawn.LogEntry;
 import leafturn.model.lawn.SiteClimate;
 import leafturn.model.weather.WeatherSeries;
@@ -31,15 +33,28 @@ public final class MowingCall {
   private final CallNotes notes;
 
   private MowingCall(Lawn lawn, LawnToday today, WeatherToCome toCome, Asked asked) {
+    List<PossibleSeason> seasons = seasons(lawn, today, toCome, asked.seasons());
     this.lawn = lawn;
     this.today = today;
     this.toCome = toCome;
     this.prospect =
-        new Prospect(lawn, today, DaysAhead.of(today, lawn.programme(), toCome.seasons()), asked);
+        new Prospect(lawn, today, DaysAhead.of(today, lawn.programme(), seasons), asked);
     this.notes = new CallNotes(prospect.reader());
     this.weighing = new Weighing(prospect);
-    this.outcomes = new Outcomes(lawn, today, toCome.seasons(), prospect);
+    this.outcomes = new Outcomes(lawn, today, seasons, prospect);
     this.answer = new Answer(prospect);
+  }
+
+  /** The weather to come, with the lawn's own parameters drawn for each season. */
+  private static List<PossibleSeason> seasons(
+      Lawn lawn, LawnToday today, WeatherToCome toCome, SeasonsAsked asked) {
+    List<SeasonWeather> weather = toCome.seasons();
+    List<LawnEquations> drawn =
+        DrawnLawns.of(
+            lawn, today.equations().parameters(), today.growth(), asked, weather.size());
+    return IntStream.range(0, weather.size())
+        .mapToObj(season -> new PossibleSeason(weather.get(season), drawn.get(season)))
+        .toList();
   }
 
   /**
@@ -72,11 +87,24 @@ public final class MowingCall {
    * @throws NoCallException when the record does not allow a call for that day
    */
   public static Call of(Lawn lawn, SiteClimate climate, List<LogEntry> log, Asked asked) {
+    return of(lawn, climate, log, asked, SharedSeasons.keeping(1));
+  }
+
+  /**
+   * The call with the possible seasons shared between the lawns of a site.
+   *
+   * @param shared seasons made before, for this climate object and others
+   * @throws NoCallException when the record does not allow a call for that day
+   */
+  public static Call of(
+      Lawn lawn, SiteClimate climate, List<LogEntry> log, Asked asked, SharedSeasons shared) {
     LocalDate on = asked.on();
     List<LogEntry> done = log.stream().filter(entry -> !entry.day().isAfter(on)).toList();
     LawnToday today = Replay.to(lawn, climate, done, on);
     WeatherToCome toCome =
-        WeatherToCome.after(climate, on, today.firstDayToCome(), today.state().soilC());
+        shared.after(
+            new WeatherToCome.Start(climate, on, today.firstDayToCome(), today.state().soilC()),
+            asked.seasons());
     double leastGrowthMm = today.equations().parameters().get("mincut");
     CallRules own =
         asked.rules().unlessSet(CallRule.LEAST_GROWTH, leastGrowthMm, "the lawn's own mincut");
@@ -147,7 +175,7 @@ public final class MowingCall {
         notes.notes(),
         state(),
         new SeasonOutlook(prospect).outlook(),
-        toCome.described(today.on()),
+        toCome.described(),
         waits,
         Call.Limits.of(prospect.rules()),
         prospect.reader().units());
@@ -216,12 +244,10 @@ public final class MowingCall {
     double[] days = new double[prospect.seasons().size()];
     int reached = 0;
     for (int season = 0; season < days.length; season++) {
-      double[] heightMm = prospect.seasons().get(season).heightMm();
-      int first =
-          Prospect.firstDay(
-              day -> Prospect.takenFraction(heightMm[day], prospect.cutHeightMm()) >= third);
-      days[season] = first < 0 ? WeatherToCome.DAYS : first;
-      reached += first < 0 ? 0 : 1;
+      double day =
+          prospect.seasons().get(season).daysToHeight(prospect.cutHeightMm() / (1 - third));
+      days[season] = Double.isNaN(day) ? WeatherToCome.DAYS : day;
+      reached += Double.isNaN(day) ? 0 : 1;
     }
     return 2 * reached > days.length ? Spread.of(days) : null;
   }

@@ -30,11 +30,11 @@ record PlanRun(
   /** Lives a plan through a possible season, and on until its clippings have broken down. */
   static PlanRun of(LawnToday lawn, Programme programme, Plan plan, PossibleSeason season) {
     int firstDay = lawn.weatherKnown() ? 1 : 0;
-    LawnRun run = new LawnRun(lawn.equations(), lawn.state(), season.terms());
-    ClippingsLeft left = new ClippingsLeft(lawn.equations().parameters());
+    LawnRun run = new LawnRun(season.equations(), lawn.state(), season.terms());
+    ClippingsLeft left = new ClippingsLeft(season.equations().parameters());
     PlanKeeper keeper =
         new PlanKeeper(
-            plan, new ProgrammeKeeper(programme, lawn.equations()), season, firstDay, left);
+            plan, new ProgrammeKeeper(programme, season.equations()), season, firstDay, left);
     double thatchMm = run.thatchMm();
     int day = WeatherToCome.DAYS + 1 - firstDay;
     run.live(0, day, keeper, DayListener.NONE);

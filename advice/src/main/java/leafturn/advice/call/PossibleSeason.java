@@ -1,38 +1,39 @@
 package leafturn.advice.call;
 
 import leafturn.model.lawn.DailyTerms;
-import leafturn.model.lawn.SiteClimate;
-import leafturn.model.weather.WeatherSeries.Quantity;
+import leafturn.model.lawn.LawnEquations;
 import leafturn.model.weather.hourly.DayWeather;
 
 /**
- * Weather that may come after the day of a call, taken from another year of the record.
+ * A season that may come for one lawn: weather, and what is uncertain in the lawn's own equations.
  *
- * @param climate the record
- * @param terms its days under the dates they stand in for
- * @param sources for each day the day of the record it is taken from
+ * @param weather the weather from the first day that is not known
+ * @param equations the lawn's, with parameters drawn within their ranges
  */
-record PossibleSeason(SiteClimate climate, DailyTerms terms, int[] sources) {
+record PossibleSeason(SeasonWeather weather, LawnEquations equations) {
+
+  DailyTerms terms() {
+    return weather.terms();
+  }
 
   double minimumC(int day) {
-    return climate.weather().value(Quantity.MINIMUM_C, sources[day]);
+    return weather.minimumC()[day];
   }
 
   double maximumC(int day) {
-    return climate.weather().value(Quantity.MAXIMUM_C, sources[day]);
+    return weather.maximumC()[day];
   }
 
-  /** A day's weather for its hours. */
+  /** Weather of one of the first two days, for its hours. */
   DayWeather dayWeather(int day) {
-    int source = sources[day];
-    return DayWeather.of(climate.weather(), climate.site(), source, climate.radiationMj(source));
+    return weather.firstDays().get(day);
   }
 
   double airDecay(int day) {
-    return climate.airDecay(sources[day]);
+    return weather.terms().airDecay(day);
   }
 
   int days() {
-    return sources.length;
+    return weather.terms().days();
   }
 }

@@ -74,7 +74,8 @@ final class Replay implements DayListener {
         known ? weather.value(Quantity.MINIMUM_C, today) : Double.NaN,
         known ? weather.value(Quantity.MAXIMUM_C, today) : Double.NaN,
         replay.lastMown,
-        keeper.corrections());
+        keeper.corrections(),
+        GrowthFactor.unmeasured(lawn.ground().grass()));
   }
 
   private static int checkedDay(WeatherSeries weather, LocalDate on) {

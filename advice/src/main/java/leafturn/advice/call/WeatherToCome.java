@@ -3,141 +3,146 @@ package leafturn.advice.call;
 import java.time.LocalDate;
 import java.time.format.DateTimeFormatter;
 import java.util.ArrayList;
-import java.util.Arrays;
 import java.util.List;
 import java.util.Locale;
-import java.util.stream.Collectors;
-import leafturn.model.lawn.DailyTerms;
+import java.util.Optional;
+import java.util.stream.IntStream;
+import leafturn.model.RandomStream;
 import leafturn.model.lawn.SiteClimate;
 import leafturn.model.weather.WeatherSeries;
+import leafturn.model.weather.generator.WeatherEve;
+import leafturn.model.weather.generator.WeatherGenerator;
+import org.jspecify.annotations.Nullable;
 
 /**
- * The possible seasons of a call: the days that follow its date in every other year of the record,
- * as far as they were measured. The days that followed the day itself are never used as a forecast,
- * unless the record holds no other year.
+ * The possible seasons of a site after a day: stretches of its record from other years, and seasons
+ * generated like the record that carry on from the last known day. Nothing of the days that really
+ * followed enters, unless the record allows neither.
  *
- * @param seasons one per year used
- * @param years the years used, in order
+ * @param seasons stretches of the record first, then generated ones
+ * @param described what a person should know of them
  * @param ownYear true when the call's own year had to stand in
+ * @param notes what was missing
  */
-record WeatherToCome(List<PossibleSeason> seasons, List<Integer> years, boolean ownYear) {
+record WeatherToCome(
+    List<SeasonWeather> seasons, PossibleSeasons described, boolean ownYear, List<String> notes) {
   /** Days after the day of the call over which choices are compared. */
   static final int DAYS = 42;
 
   /** Days over which the last clippings are followed until they have broken down. */
   static final int LONGEST_DAYS = 240;
 
-  private static final int OWN_FUTURE_DAYS = 366;
   private static final DateTimeFormatter DATE =
       DateTimeFormatter.ofPattern("d MMMM", Locale.ENGLISH);
 
   /**
+   * What possible seasons carry on from.
+   *
+   * @param climate the record of the site
+   * @param on the day of the call
    * @param first the first day that is not known
    * @param soilC soil temperature on its eve, °C
-   * @throws NoCallException when no year of the record has the days needed
    */
-  static WeatherToCome after(SiteClimate climate, LocalDate on, LocalDate first, double soilC) {
-    WeatherSeries weather = climate.weather();
-    LocalDate last = climate.dayAt(climate.measuredDays() - 1);
-    List<Integer> years = new ArrayList<>();
-    for (int year = weather.firstDay().getYear(); year <= last.getYear(); year++) {
-      if (year != on.getYear() && reaches(climate, moved(first, year - on.getYear()))) {
-        years.add(year);
-      }
-    }
-    boolean ownYear = years.isEmpty() && reaches(climate, first);
-    if (ownYear) {
-      years.add(on.getYear());
-    }
-    if (years.isEmpty()) {
-      throw new NoCallException(
-          "the call for %s needs %d days of weather after %s from at least one year, but the record runs from %s to %s"
-              .formatted(on, DAYS, DATE.format(on), weather.firstDay(), last));
-    }
-    List<PossibleSeason> seasons =
-        years.stream().map(year -> season(climate, on, first, year - on.getYear(), soilC)).toList();
-    return new WeatherToCome(seasons, years, ownYear);
-  }
-
-  private static LocalDate moved(LocalDate day, int years) {
-    return day.plusYears(years);
-  }
-
-  private static boolean reaches(SiteClimate climate, LocalDate start) {
-    WeatherSeries weather = climate.weather();
-    int first = weather.indexOf(start);
-    int last = first + DAYS;
-    return first >= 0
-        && last < climate.measuredDays()
-        && start.getYear() >= weather.firstDay().getYear();
-  }
-
-  private static PossibleSeason season(
-      SiteClimate climate, LocalDate on, LocalDate first, int years, double soilC) {
-    int[] sources = new int[LONGEST_DAYS];
-    LocalDate[] dates = new LocalDate[LONGEST_DAYS];
-    int start = climate.weather().indexOf(moved(first, years));
-    int known = 0;
-    while (known < LONGEST_DAYS) {
-      int source = source(climate, start + known, on, years == 0);
-      if (source < 0) {
-        break;
-      }
-      sources[known] = source;
-      dates[known] = first.plusDays(known);
-      known++;
-    }
-    return new PossibleSeason(
-        climate,
-        new DailyTerms(climate, Arrays.copyOf(dates, known), Arrays.copyOf(sources, known), soilC),
-        Arrays.copyOf(sources, known));
-  }
+  record Start(SiteClimate climate, LocalDate on, LocalDate first, double soilC) {}
 
   /**
-   * The measured day to use: the one asked for, or the same date in the latest year before it that
-   * is on record and is not the call's own future; -1 when there is none.
+   * @throws NoCallException when neither a year of the record has the days needed nor anything can
+   *     be generated from it
    */
-  private static int source(SiteClimate climate, int wanted, LocalDate on, boolean ownYear) {
+  static WeatherToCome after(Start start, SeasonsAsked asked) {
+    SiteClimate climate = start.climate();
+    ResampledSeasons record = new ResampledSeasons(climate, start.on(), start.first());
+    Optional<WeatherGenerator> generator = generator(climate, start.on());
+    int most = generator.isPresent() ? asked.count() / 2 : asked.count();
+    List<int[]> stretches = record.stretches(most);
+    if (stretches.isEmpty() && generator.isEmpty()) {
+      return ownYear(start, record.ownYear());
+    }
+    List<SeasonWeather> seasons = new ArrayList<>();
+    for (int[] days : stretches) {
+      seasons.add(SeasonWeather.of(climate, start.first(), days, start.soilC()));
+    }
+    List<String> notes = new ArrayList<>();
+    int generated = generator.isPresent() ? asked.count() - stretches.size() : 0;
+    if (generator.isPresent()) {
+      notes.addAll(generator.get().notes());
+      WeatherEve eve = eve(generator.get(), start);
+      IntStream.range(0, generated)
+          .mapToObj(i -> generated(start, generator.get(), eve, new RandomStream(asked.seed(), i)))
+          .forEach(seasons::add);
+    } else {
+      notes.add(
+          "The record is too short to generate weather like it: the possible seasons are its own years.");
+    }
+    String madeFrom = madeFrom(record, stretches.size(), generated, climate);
+    return new WeatherToCome(
+        List.copyOf(seasons),
+        new PossibleSeasons(seasons.size(), DAYS, madeFrom),
+        false,
+        List.copyOf(notes));
+  }
+
+  /** A generator fitted to what was measured and is not the call's own future. */
+  private static Optional<WeatherGenerator> generator(SiteClimate climate, LocalDate on) {
     WeatherSeries weather = climate.weather();
-    int today = weather.indexOf(on);
-    int source = wanted;
-    for (int back = 1; source >= 0; back++) {
-      boolean ownFuture = source > today && source < today + OWN_FUTURE_DAYS;
-      if (source < climate.measuredDays() && (!ownFuture || ownYear)) {
-        return source;
-      }
-      source = weather.indexOf(weather.dayAt(wanted).minusYears(back));
+    try {
+      return Optional.of(
+          WeatherGenerator.fitted(
+              weather,
+              day ->
+                  day < climate.measuredDays() && !ResampledSeasons.ownFuture(weather, on, day),
+              WeatherGenerator.Amounts.MIXED_EXPONENTIAL));
+    } catch (IllegalArgumentException tooShort) {
+      return Optional.empty();
     }
-    return -1;
   }
 
-  /** What a person should know of them. */
-  PossibleSeasons described(LocalDate on) {
-    return new PossibleSeasons(
-        seasons.size(), DAYS, "the days after " + DATE.format(on) + " in " + yearsInWords());
+  private static WeatherEve eve(WeatherGenerator generator, Start start) {
+    SiteClimate climate = start.climate();
+    int day = climate.weather().indexOf(start.first()) - 1;
+    return day < climate.measuredDays()
+        ? generator.eve(climate.weather(), day)
+        : WeatherEve.unknown();
   }
 
-  private String yearsInWords() {
-    int first = years.get(0);
-    int last = years.get(years.size() - 1);
-    if (years.size() > 2 && last - first == years.size() - 1) {
-      return "each year from " + first + " to " + last;
-    }
-    if (years.size() > 5) {
-      return "each year from " + first + " to " + last + without(first, last);
-    }
-    String all = years.stream().map(String::valueOf).collect(Collectors.joining(", "));
-    int comma = all.lastIndexOf(", ");
-    return comma < 0 ? all : all.substring(0, comma) + " and " + all.substring(comma + 2);
+  private static SeasonWeather generated(
+      Start start, WeatherGenerator generator, WeatherEve eve, RandomStream random) {
+    WeatherSeries days = generator.generate(random, eve, start.first(), LONGEST_DAYS);
+    SiteClimate climate = new SiteClimate(days, start.climate().site());
+    int[] inOrder = IntStream.range(0, LONGEST_DAYS).toArray();
+    return SeasonWeather.of(climate, start.first(), inOrder, start.soilC());
   }
 
-  private String without(int first, int last) {
-    List<String> missing = new ArrayList<>();
-    for (int year = first; year <= last; year++) {
-      if (!years.contains(year)) {
-        missing.add(Integer.toString(year));
-      }
+  private static WeatherToCome ownYear(Start start, int @Nullable [] days) {
+    WeatherSeries weather = start.climate().weather();
+    if (days == null) {
+      throw new NoCallException(
+          "the call for %s needs %d days of weather after %s from at least one year, but the record runs from %s to %s"
+              .formatted(
+                  start.on(),
+                  DAYS,
+                  DATE.format(start.on()),
+                  weather.firstDay(),
+                  start.climate().dayAt(start.climate().measuredDays() - 1)));
     }
-    return missing.isEmpty() ? "" : " but " + String.join(", ", missing);
+    String madeFrom =
+        "the days after " + DATE.format(start.on()) + " in " + start.on().getYear();
+    return new WeatherToCome(
+        List.of(SeasonWeather.of(start.climate(), start.first(), days, start.soilC())),
+        new PossibleSeasons(1, DAYS, madeFrom),
+        true,
+        List.of());
+  }
+
+  private static String madeFrom(
+      ResampledSeasons record, int resampled, int generated, SiteClimate climate) {
+    if (generated == 0) {
+      return record.inWords(resampled);
+    }
+    int from = climate.weather().firstDay().getYear();
+    int to = climate.dayAt(climate.measuredDays() - 1).getYear();
+    String years = from == to ? "of " + from : "of " + from + " to " + to;
+    String like = "weather generated by the day like the record " + years;
+    return resampled == 0 ? like : record.inWords(resampled) + " (" + resampled + " of them) and " + like;
   }
 }

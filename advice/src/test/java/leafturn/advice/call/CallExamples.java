@@ -75,6 +75,12 @@ final class CallExamples {
     return lawn(0);
   }
 
+  /** The same without years before the record. */
+  static Lawn withoutSpinUp() {
+    Lawn lawn = fescue();
+    return new Lawn(lawn.site(), lawn.ground(), lawn.programme(), 0, lawn.parameters());
+  }
+
   /** The same, mown every so many days; 0 stands for the one-third rule. */
   static Lawn lawn(int everyDays) {
     return new Lawn(

@@ -157,11 +157,13 @@ class MowingHoursTest {
     SiteClimate climate = new SiteClimate(weather, lawn.site());
     LawnToday today = Replay.to(lawn, climate, log, on);
     WeatherToCome toCome =
-        WeatherToCome.after(climate, on, today.firstDayToCome(), today.state().soilC());
+        WeatherToCome.after(
+            new WeatherToCome.Start(climate, on, today.firstDayToCome(), today.state().soilC()),
+            SeasonsAsked.USUAL);
     return MowingHours.of(
         today,
         climate,
-        toCome.seasons(),
+        toCome.seasons().stream().map(w -> new PossibleSeason(w, today.equations())).toList(),
         new Asked(on, CallRules.standard(), Units.METRIC, circumstances));
   }
 }

@@ -13,6 +13,7 @@ import leafturn.advice.call.Circumstances;
 import leafturn.advice.call.LawnOnRound;
 import leafturn.advice.call.MowingCall;
 import leafturn.advice.call.NoCallException;
+import leafturn.advice.call.SharedSeasons;
 import leafturn.model.lawn.Lawn;
 import leafturn.model.lawn.LogEntry;
 import leafturn.quantity.Units;
@@ -32,8 +33,12 @@ import org.jspecify.annotations.Nullable;
 
 /** Makes the calls for the lawns of a book from its sheets. */
 final class LawnCalls {
+  /** Sites whose possible seasons are kept at a time, a few megabytes each. */
+  private static final int SITES_AT_WORK = 6;
+
   private final Book book;
   private final Climates climates;
+  private final SharedSeasons seasons = SharedSeasons.keeping(SITES_AT_WORK);
 
   LawnCalls(Book book, Climates climates) {
     this.book = book;
@@ -119,7 +124,7 @@ final class LawnCalls {
     return found;
   }
 
-  private static LawnOnRound called(
+  private LawnOnRound called(
       PlacedLawn placed, Sheet<WeatherStation> station, Read read, LocalDate on, Units units) {
     LawnSheet sheet = placed.lawn().content();
     LawnReading described =
@@ -135,7 +140,8 @@ final class LawnCalls {
             lawn,
             read.weather().at(lawn.site()),
             log,
-            new Asked(on, rules(read.thresholds()), units, read.circumstances()));
+            new Asked(on, rules(read.thresholds()), units, read.circumstances()),
+            seasons);
     return new LawnOnRound(
         placed.address(),
         placed.property().content().name(),

@@ -117,6 +117,11 @@ public final class DailyTerms {
     return referenceEtMm[day];
   }
 
+  /** Temperature factor of decay at air temperature, 1 at 20 °C. */
+  public double airDecay(int day) {
+    return airDecay[day];
+  }
+
   /** Growth factor of each day for a grass's response to temperature. */
   double[] growth(ThermalResponse response) {
     return growth.computeIfAbsent(
