@@ -93,7 +93,7 @@ class CallCommandsTest {
     assertThat(call.at("/options/0/best").booleanValue()).isTrue();
     assertThat(call.at("/options/0/outcome/clumpIndex/middle").doubleValue()).isBetween(0.3, 0.6);
     assertThat(call.at("/options/1/outcome/daysToHalf").isNull()).isTrue();
-    assertThat(call.at("/possibleSeasons/count").intValue()).isEqualTo(3);
+    assertThat(call.at("/possibleSeasons/count").intValue()).isEqualTo(200);
     assertThat(call.get("waits")).hasSize(7);
     assertThat(call.at("/outlook/past/0/heightBeforeCutMm").isNull()).isTrue();
   }

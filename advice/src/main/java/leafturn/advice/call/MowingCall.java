@@ -233,7 +233,7 @@ public final class MowingCall {
           shown.stream()
               .filter(o -> o.choice() == Choice.WAIT_AND_RETURN && o.day().equals(date))
               .findFirst()
-              .orElseGet(() -> answer.option(weighed, false, outcomes.of(weighed.plan()))));
+              .orElseGet(() -> answer.option(weighed, false, outcomes.roughlyOf(weighed.plan()))));
     }
     return waits;
   }

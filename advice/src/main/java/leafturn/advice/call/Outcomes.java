@@ -2,6 +2,7 @@ package leafturn.advice.call;
 
 import java.util.List;
 import java.util.function.ToDoubleFunction;
+import java.util.stream.IntStream;
 import leafturn.advice.call.CutKind.NitrogenAtFirst;
 import leafturn.advice.call.Option.Outcome;
 import leafturn.model.Parameters;
@@ -11,6 +12,9 @@ import org.jspecify.annotations.Nullable;
 
 /** Runs plans through the possible seasons and sums up what they did. */
 final class Outcomes {
+  /** Seasons from which a fourth of them still makes a range. */
+  private static final int LEAST_FOR_A_FOURTH = 160;
+
   private final Lawn lawn;
   private final LawnToday today;
   private final List<PossibleSeason> seasons;
@@ -28,8 +32,20 @@ final class Outcomes {
 
   /** What a plan would do. */
   Outcome of(Plan plan) {
+    return of(plan, 1);
+  }
+
+  /** What a plan beside the main ones would do, over every fourth of the possible seasons. */
+  Outcome roughlyOf(Plan plan) {
+    return of(plan, seasons.size() >= LEAST_FOR_A_FOURTH ? 4 : 1);
+  }
+
+  private Outcome of(Plan plan, int every) {
     List<PlanRun> runs =
-        seasons.stream().map(season -> PlanRun.of(today, lawn.programme(), plan, season)).toList();
+        IntStream.range(0, seasons.size())
+            .filter(season -> season % every == 0)
+            .mapToObj(s -> PlanRun.of(today, lawn.programme(), plan, seasons.get(s)))
+            .toList();
     Spread dry = spread(runs, PlanRun::dryG);
     boolean returned = plan.returned();
     Spread carried = returned ? null : work.bags(dry);
@@ -42,7 +58,7 @@ final class Outcomes {
         work.freshKg(dry),
         work.litres(dry),
         returned ? Spread.exactly(0) : carried,
-        returned ? clumpIndex(runs) : Spread.exactly(0),
+        returned ? clumpIndex(runs, every) : Spread.exactly(0),
         returned ? reached(runs, PlanRun::daysToHalf, WeatherToCome.LONGEST_DAYS) : null,
         returned ? reached(runs, PlanRun::daysToNineTenths, WeatherToCome.LONGEST_DAYS) : null,
         nitrogen,
@@ -76,10 +92,10 @@ final class Outcomes {
     return beyondTheRun;
   }
 
-  private Spread clumpIndex(List<PlanRun> runs) {
+  private Spread clumpIndex(List<PlanRun> runs, int every) {
     double[] indices = new double[runs.size()];
     for (int run = 0; run < indices.length; run++) {
-      DaysAhead.Season season = prospect.seasons().get(run);
+      DaysAhead.Season season = prospect.seasons().get(run * every);
       for (PlanKeeper.CutMade cut : runs.get(run).cuts()) {
         double index = prospect.clumpIndex(cut.dryG(), prospect.wet(season, cut.day()));
         indices[run] = Math.max(indices[run], index);

@@ -136,7 +136,7 @@ class BookRoundTest {
               "Nobody measured yesterday's weather: heights rest on days that stand in, and today's"
                   + " weather is that of the possible seasons.");
       assertThat(call.possibleSeasons().madeFrom())
-          .isEqualTo("the days after 28 May in each year from 2012 to 2015");
+          .startsWith("the days from around 28 May in each year from 2012 to 2015");
     }
   }
 
