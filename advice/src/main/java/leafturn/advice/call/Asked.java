@@ -13,11 +13,7 @@ import leafturn.quantity.Units;
  * @param seasons the possible seasons to reckon over
  */
 public record Asked(
-    LocalDate on,
-    CallRules rules,
-    Units units,
-    Circumstances circumstances,
-    SeasonsAsked seasons) {
+    LocalDate on, CallRules rules, Units units, Circumstances circumstances, SeasonsAsked seasons) {
   /** Asked over the usual possible seasons. */
   public Asked(LocalDate on, CallRules rules, Units units, Circumstances circumstances) {
     this(on, rules, units, circumstances, SeasonsAsked.USUAL);

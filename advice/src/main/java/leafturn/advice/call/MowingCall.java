@@ -50,8 +50,7 @@ public final class MowingCall {
       Lawn lawn, LawnToday today, WeatherToCome toCome, SeasonsAsked asked) {
     List<SeasonWeather> weather = toCome.seasons();
     List<LawnEquations> drawn =
-        DrawnLawns.of(
-            lawn, today.equations().parameters(), today.growth(), asked, weather.size());
+        DrawnLawns.of(lawn, today.equations().parameters(), today.growth(), asked, weather.size());
     return IntStream.range(0, weather.size())
         .mapToObj(season -> new PossibleSeason(weather.get(season), drawn.get(season)))
         .toList();

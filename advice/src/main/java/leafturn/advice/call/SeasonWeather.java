@@ -39,8 +39,7 @@ record SeasonWeather(
       maximumC[day] = climate.weather().value(Quantity.MAXIMUM_C, source);
       if (day < DAYS_WITH_HOURS) {
         firstDays.add(
-            DayWeather.of(
-                climate.weather(), climate.site(), source, climate.radiationMj(source)));
+            DayWeather.of(climate.weather(), climate.site(), source, climate.radiationMj(source)));
       }
     }
     return new SeasonWeather(
