@@ -110,8 +110,8 @@ public final class PastAdvicePage {
 
   /** How heights measured before a cut lay beside their forecasts; empty before there are any. */
   public String heights() {
-    List<Piece> measured = past.pieces().stream().filter(piece -> heightMm(piece) != null).toList();
-    List<Piece> foretold = measured.stream().filter(piece -> piece.forecast() != null).toList();
+    List<Piece> foretold =
+        past.pieces().stream().filter(Piece::foretold).filter(p -> heightMm(p) != null).toList();
     if (foretold.isEmpty()) {
       return "";
     }
@@ -199,7 +199,11 @@ public final class PastAdvicePage {
     Double heightMm = heightMm(piece);
     if (forecast != null && piece.mown() != null) {
       String measured = heightMm == null ? "nobody measured" : units.height(heightMm) + " measured";
-      words.add("Height: " + heights(forecast) + " forecast, " + measured);
+      String when =
+          piece.foretold() && piece.forecastOn() != null
+              ? " forecast on " + DayWords.date(piece.forecastOn())
+              : " by the model";
+      words.add("Height: " + heights(forecast) + when + ", " + measured);
     }
     AdviceSheet.Expected expected = piece.advice().expected();
     Done.Mown cut = piece.cut();
@@ -224,14 +228,17 @@ public final class PastAdvicePage {
       List<String> words, String what, @Nullable Range forecast, @Nullable Double logged) {
     if (forecast != null && logged != null) {
       words.add(
-          "%s: %s (%s to %s) forecast, %s logged"
-              .formatted(
-                  what,
-                  QuantityWords.plain(forecast.middle()),
-                  QuantityWords.plain(forecast.low()),
-                  QuantityWords.plain(forecast.high()),
-                  QuantityWords.plain(logged)));
+          "%s: %s forecast, %s logged".formatted(what, plain(forecast), QuantityWords.plain(logged)));
     }
+  }
+
+  private static String plain(Range range) {
+    String middle = QuantityWords.plain(range.middle());
+    return range.low() == range.high()
+        ? middle
+        : "%s (%s to %s)"
+            .formatted(
+                middle, QuantityWords.plain(range.low()), QuantityWords.plain(range.high()));
   }
 
   /** "Standard rules (3fa2c1d0), leafturn 0.1.0". */

@@ -59,7 +59,7 @@ class LogEntryWordsTest {
             new Done.Observed(
                 List.of(Sight.SEED_HEADS, Sight.WET), List.of(Sight.GROUND_FROST), 0.3, 84.0));
     assertThat(LogEntryWords.headline(seen))
-        .isEqualTo("Observed: seed heads of annual bluegrass, wet leaves, no frost on the ground");
+        .isEqualTo("Observed: annual bluegrass in seed, wet leaves, no ground frost");
     assertThat(LogEntryWords.details(seen, Units.METRIC))
         .containsExactly("leaves hide 30\u202f% of the turf", "stands at 84\u202fmm");
   }

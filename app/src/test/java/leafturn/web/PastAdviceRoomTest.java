@@ -74,7 +74,7 @@ class PastAdviceRoomTest {
     assertThat(visitor.read(LAWN + "/advice"))
         .contains("Of 1 put to the test, 1 followed.", "<strong>Followed</strong>")
         .contains("Mow today and return", "Mown on 28\u00a0May, returned", "98\u202fmm measured")
-        .contains("Of 1 height measured before a cut", "Standard rules (")
+        .contains("by the model, 98\u202fmm measured", "Standard rules (")
         .doesNotContain("style=");
   }
 

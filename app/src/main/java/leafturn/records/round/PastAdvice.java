@@ -6,6 +6,7 @@ import java.util.ArrayList;
 import java.util.Collections;
 import java.util.List;
 import java.util.Objects;
+import java.util.stream.Stream;
 import leafturn.records.book.BookReading;
 import leafturn.records.book.Sheet;
 import leafturn.records.sheet.AdviceSheet;
@@ -67,7 +68,9 @@ public record PastAdvice(List<Piece> pieces) {
    * @param advice as it was given last
    * @param outcome what became of it
    * @param mown the mowing that followed it while it stood, or null
-   * @param forecast height forecast for the day of that mowing, or null
+   * @param forecastOn the day of the height forecast, or null where there is none
+   * @param forecast height forecast for the day of that mowing, by the earliest advice of the piece
+   *     that looked so far ahead, or null
    * @param seenAfter looks at what its clippings left on the turf, the earliest first
    */
   public record Piece(
@@ -75,10 +78,16 @@ public record PastAdvice(List<Piece> pieces) {
       AdviceSheet advice,
       Outcome outcome,
       @Nullable LogSheet mown,
+      @Nullable LocalDate forecastOn,
       AdviceSheet.@Nullable Range forecast,
       List<LogSheet> seenAfter) {
     public Piece {
       seenAfter = List.copyOf(seenAfter);
+    }
+
+    /** True where the height of another day was foretold, and not only that of the day itself. */
+    public boolean foretold() {
+      return mown != null && forecastOn != null && forecastOn.isBefore(mown.day());
     }
 
     /** The mowing itself, or null. */
@@ -125,16 +134,21 @@ public record PastAdvice(List<Piece> pieces) {
     }
   }
 
-  /** Advice that stayed the same, and when it was given first and last. */
-  private record Standing(LocalDate firstDay, Instant firstAt, Sheet<AdviceSheet> last) {
+  /** Advice that stayed the same, as it was given first and last. */
+  private record Standing(Sheet<AdviceSheet> first, Sheet<AdviceSheet> last) {
     AdviceSheet advice() {
       return last.content();
     }
 
+    LocalDate firstDay() {
+      return first.content().day();
+    }
+
     /** True when somebody who mowed had been given it; what is logged today may come after it. */
     boolean before(Entered mowing) {
-      return firstDay.isBefore(mowing.entry().day())
-          || firstDay.equals(mowing.entry().day()) && firstAt.isBefore(mowing.at());
+      LocalDate mown = mowing.entry().day();
+      return firstDay().isBefore(mown)
+          || firstDay().equals(mown) && first.writtenAt().isBefore(mowing.at());
     }
 
     boolean saysTheSameAs(AdviceSheet next) {
@@ -168,9 +182,9 @@ public record PastAdvice(List<Piece> pieces) {
               .noneMatch(
                   mown ->
                       last.before(mown) && mown.entry().day().isBefore(sheet.content().day()))) {
-        standing.set(standing.size() - 1, new Standing(last.firstDay(), last.firstAt(), sheet));
+        standing.set(standing.size() - 1, new Standing(last.first(), sheet));
       } else {
-        standing.add(new Standing(sheet.content().day(), sheet.writtenAt(), sheet));
+        standing.add(new Standing(sheet, sheet));
       }
     }
     List<Piece> pieces = new ArrayList<>();
@@ -192,12 +206,14 @@ public record PastAdvice(List<Piece> pieces) {
             .findFirst()
             .orElse(null);
     LogSheet entry = mown == null ? null : mown.entry();
+    AdviceSheet foretelling = entry == null ? null : foretelling(one, entry.day());
     return new Piece(
         one.firstDay(),
         one.advice(),
         entry == null ? withoutMowing(one, next, today) : withMowing(one, entry),
         entry,
-        entry == null ? null : forecast(one, entry.day()),
+        foretelling == null ? null : foretelling.day(),
+        foretelling == null || entry == null ? null : height(foretelling, entry.day()),
         mown == null ? List.of() : seenAfter(mown, log));
   }
 
@@ -226,9 +242,15 @@ public record PastAdvice(List<Piece> pieces) {
     return today.isAfter(end) ? Outcome.NOT_MOWN : Outcome.OPEN;
   }
 
-  private static AdviceSheet.@Nullable Range forecast(Standing one, LocalDate mownOn) {
-    long later = mownOn.toEpochDay() - one.advice().day().toEpochDay();
-    return one.advice().forecast().on(later);
+  private static @Nullable AdviceSheet foretelling(Standing one, LocalDate mownOn) {
+    return Stream.of(one.first().content(), one.advice())
+        .filter(advice -> height(advice, mownOn) != null)
+        .findFirst()
+        .orElse(null);
+  }
+
+  private static AdviceSheet.@Nullable Range height(AdviceSheet advice, LocalDate on) {
+    return advice.forecast().on(on.toEpochDay() - advice.day().toEpochDay());
   }
 
   /** Looks at the turf after a mowing and before the next one. */

@@ -2,21 +2,21 @@ package leafturn.records.sheet;
 
 /** What can be looked for on a lawn, to be seen there or not. */
 public enum Sight {
-  SEED_HEADS("seed heads of annual bluegrass"),
-  OWN_STALKS("stalks of the lawn’s own grass"),
-  CLUMPS("clumps of clippings"),
-  CLIPPINGS_STILL_SEEN("clippings still to be seen"),
+  SEED_HEADS("annual bluegrass in seed"),
+  OWN_STALKS("own grass in stalk"),
+  CLUMPS("clumps"),
+  CLIPPINGS_STILL_SEEN("clippings still seen"),
   WET("wet leaves"),
-  DRY_LEAVES("leaves dry to the hand"),
-  RAIN("rain, by now over"),
-  GROUND_FROST("frost on the ground"),
-  DROUGHT("wilting, or footprints that stay"),
-  DORMANT("the lawn dormant, straw-coloured"),
-  GREENING_UP("straw that turns green in spring"),
+  DRY_LEAVES("dry leaves"),
+  RAIN("rain, now over"),
+  GROUND_FROST("ground frost"),
+  DROUGHT("wilting"),
+  DORMANT("dormant"),
+  GREENING_UP("greening up"),
   BROWN_PATCH("brown patch"),
   DOLLAR_SPOT("dollar spot"),
-  DISEASE("another disease, or not known which"),
-  LEAF_FALL("leaves of trees on the turf"),
+  DISEASE("other disease"),
+  LEAF_FALL("fallen tree leaves"),
   MOSS("moss"),
   WEEDS("weeds");
 

@@ -59,7 +59,8 @@ public final class LogFields {
   /** What was seen, and what was looked for and not there. */
   public static List<Field> observed() {
     return List.of(
-        Field.someOf("things", "What was seen", sights(List.of(Sight.values()))),
+        Field.someOf("things", "What was seen", sights(List.of(Sight.values())))
+            .hint("In seed: white heads. Dormant: straw-coloured by drought, its crowns alive."),
         Field.someOf(
                 "notThere",
                 "Looked for, and not there",

@@ -113,7 +113,9 @@ class PastAdviceTest {
             LONG_AFTER);
     assertThat(only(past).firstDay()).isEqualTo(MONDAY);
     assertThat(only(past).advice().day()).isEqualTo(MONDAY.plusDays(2));
+    assertThat(only(past).forecastOn()).isEqualTo(MONDAY.plusDays(2));
     assertThat(only(past).forecast()).isEqualTo(new Range(92, 93, 94));
+    assertThat(only(past).foretold()).isTrue();
     assertThat(only(past).outcome()).isEqualTo(Outcome.FOLLOWED);
   }
 
