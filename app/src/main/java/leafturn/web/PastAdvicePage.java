@@ -228,7 +228,8 @@ public final class PastAdvicePage {
       List<String> words, String what, @Nullable Range forecast, @Nullable Double logged) {
     if (forecast != null && logged != null) {
       words.add(
-          "%s: %s forecast, %s logged".formatted(what, plain(forecast), QuantityWords.plain(logged)));
+          "%s: %s forecast, %s logged"
+              .formatted(what, plain(forecast), QuantityWords.plain(logged)));
     }
   }
 
@@ -237,8 +238,7 @@ public final class PastAdvicePage {
     return range.low() == range.high()
         ? middle
         : "%s (%s to %s)"
-            .formatted(
-                middle, QuantityWords.plain(range.low()), QuantityWords.plain(range.high()));
+            .formatted(middle, QuantityWords.plain(range.low()), QuantityWords.plain(range.high()));
   }
 
   /** "Standard rules (3fa2c1d0), leafturn 0.1.0". */

@@ -64,8 +64,7 @@ final class GivenAdvice {
 
   private static Ground ground(Reason reason) {
     boolean limited = !reason.threshold().isBlank() && !reason.threshold().equals("no limit");
-    return new Ground(
-        reason.ruleId(), reason.headline(), limited ? reason.threshold() : null);
+    return new Ground(reason.ruleId(), reason.headline(), limited ? reason.threshold() : null);
   }
 
   private static Forecast forecast(Call call) {
