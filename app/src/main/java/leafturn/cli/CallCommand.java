@@ -34,7 +34,7 @@ import picocli.CommandLine.Spec;
 @Command(
     name = "call",
     description = {
-      "Says for one lawn and day whether to mow, and whether the clippings are returned or"
+      "Advice for one lawn and day: whether to mow, and whether the clippings are returned or"
           + " collected, with reasons and with what each choice would do.",
       ""
     },
@@ -61,7 +61,7 @@ final class CallCommand implements Callable<Integer> {
       names = "--on",
       required = true,
       paramLabel = "DATE",
-      description = "The day of the call, for instance 2015-05-28.")
+      description = "The day of the advice, for instance 2015-05-28.")
   @SuppressWarnings("NullAway.Init") // picocli sets it before the command runs
   private LocalDate on;
 

@@ -34,7 +34,7 @@ public final class DemoCommand implements Callable<Integer> {
       description = "Port to serve on (default: ${DEFAULT-VALUE}); 0 takes any free one.")
   private int port;
 
-  @Option(names = "--print", description = "Prints the round's calls and exits.")
+  @Option(names = "--print", description = "Prints the round's advice and exits.")
   private boolean print;
 
   @Mixin private final HelpOption help = new HelpOption();

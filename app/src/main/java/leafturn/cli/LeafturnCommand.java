@@ -180,7 +180,7 @@ public final class LeafturnCommand {
       mixinStandardHelpOptions = true,
       versionProvider = Version.class,
       description = {
-        "Return or collect the clippings? The lawn by the day, and the call for each mowing.",
+        "Return or collect the clippings? The lawn by the day, and advice for each mowing.",
         ""
       },
       synopsisSubcommandLabel = "COMMAND",

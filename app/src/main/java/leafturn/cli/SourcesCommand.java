@@ -129,7 +129,7 @@ final class SourcesCommand implements Callable<Integer> {
                     rule.unit(),
                     DisplayNumber.plain(rule.low()),
                     DisplayNumber.plain(rule.high()));
-    String used = rule.rank() > 0 ? "rule " + rule.rank() + " of the call" : "the call";
+    String used = rule.rank() > 0 ? "rule " + rule.rank() + " of the advice" : "the advice";
     return "  %s%s; used for %s; %s".formatted(value, rule.status(), used, rule.source());
   }
 

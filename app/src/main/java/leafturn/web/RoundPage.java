@@ -69,8 +69,8 @@ public final class RoundPage {
     return count == 0
         ? ""
         : count == 1
-            ? "The call for one lawn is being worked out."
-            : "The calls for %d lawns are being worked out.".formatted(count);
+            ? "The advice for one lawn is being worked out."
+            : "The advice for %d lawns is being worked out.".formatted(count);
   }
 
   /** Whose round it is, and the day. */

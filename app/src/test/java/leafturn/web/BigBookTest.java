@@ -36,7 +36,7 @@ class BigBookTest {
         for (int i = 1; i <= SMALL.lawns(); i++) {
           assertThat(get(server, "/lawns/lawn-" + i).statusCode()).isEqualTo(200);
         }
-        assertThat(settled(server)).doesNotContain("being worked out", "No call can be made");
+        assertThat(settled(server)).doesNotContain("being worked out", "No advice can be given");
       }
     }
   }

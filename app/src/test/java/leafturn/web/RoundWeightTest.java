@@ -65,7 +65,7 @@ class RoundWeightTest {
     LawnWithoutCall never = new LawnWithoutCall("never", "Mill", "Bank", "No weather.", false);
     String page = page(round(0, List.of(soon, never)));
     assertThat(page)
-        .contains("Nothing needs a decision today so far.", "The call for one lawn is being")
+        .contains("Nothing needs a decision today so far.", "The advice for one lawn is being")
         .contains("Bank, Mill</a>: No weather.");
   }
 

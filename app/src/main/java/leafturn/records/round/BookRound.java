@@ -224,7 +224,7 @@ public final class BookRound implements AutoCloseable {
       throw new CompletionException(failure.getCause());
     } catch (InterruptedException stopped) {
       Thread.currentThread().interrupt();
-      return LawnOutcome.notCalled(made.lawn(), "Its call was given up: the program is ending.");
+      return LawnOutcome.notCalled(made.lawn(), "Its advice was given up: the program is ending.");
     }
   }
 

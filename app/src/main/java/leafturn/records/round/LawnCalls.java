@@ -98,7 +98,7 @@ final class LawnCalls {
     } catch (InputException wrong) {
       return LawnOutcome.notCalled(placed, wrong.faultsByField().get(0).placed());
     } catch (NoCallException impossible) {
-      return LawnOutcome.notCalled(placed, "No call can be made: " + impossible.getMessage() + ".");
+      return LawnOutcome.notCalled(placed, "No advice can be given: " + impossible.getMessage() + ".");
     }
   }
 

@@ -29,7 +29,7 @@ sealed interface LawnOutcome {
             placed.address(),
             placed.property().content().name(),
             placed.lawn().content().name(),
-            "Its call is being worked out; look again soon.",
+            "Its advice is being worked out; look again soon.",
             true));
   }
 }
