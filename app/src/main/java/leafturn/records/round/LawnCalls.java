@@ -98,7 +98,8 @@ final class LawnCalls {
     } catch (InputException wrong) {
       return LawnOutcome.notCalled(placed, wrong.faultsByField().get(0).placed());
     } catch (NoCallException impossible) {
-      return LawnOutcome.notCalled(placed, "No advice can be given: " + impossible.getMessage() + ".");
+      return LawnOutcome.notCalled(
+          placed, "No advice can be given: " + impossible.getMessage() + ".");
     }
   }
 
