@@ -148,6 +148,7 @@ final class RulesRoom implements Room {
 
   private List<ChangedCall> changes(Visitor visitor, RuleSheet set) {
     Map<String, Double> thresholds = desk.book().read(reading -> BookRules.with(reading, set));
+    BookRules.check(thresholds);
     return desk.rounds()
         .tried(register -> register.only(visitor::mayRead), visitor.person().units(), thresholds);
   }

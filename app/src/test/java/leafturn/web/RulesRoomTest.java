@@ -16,7 +16,8 @@ import org.junit.jupiter.api.io.TempDir;
 
 class RulesRoomTest {
   private static final String LAWN = "/lawns/linden-house-back";
-  private static final String RULE = "/rules/clump-limit-dry";
+  private static final String RULE = "clump-limit-dry";
+  private static final String WET = "clump-limit-wet";
   private static final String COLLECT = "Mow today and collect: too much for the turf";
 
   @TempDir Path folder;
@@ -40,6 +41,7 @@ class RulesRoomTest {
 
   @Test
   void oneSeesWhatWouldChangeBeforeItDoes() throws Exception {
+    send(WET, "save", "8", "Trial", 0);
     HttpResponse<String> looked = send("look", "10", "Trial", 0);
     assertThat(looked.statusCode()).isEqualTo(200);
     assertThat(looked.body())
@@ -50,6 +52,7 @@ class RulesRoomTest {
 
   @Test
   void aThresholdThatIsSetChangesTheCallAndSaysWhy() throws Exception {
+    send(WET, "save", "8", "Trial", 0);
     assertThat(send("save", "10", "Our own trial of 2014", 0).statusCode()).isEqualTo(303);
     assertThat(get(LAWN)).contains(COLLECT, " at 10 g/m²");
     assertThat(get("/rules")).contains("Our own trial of 2014", "set by Owner; usual 40\u202fg/m²");
@@ -86,13 +89,29 @@ class RulesRoomTest {
     assertThat(visitor.ask("/rules/nothing").statusCode()).isEqualTo(404);
   }
 
+  @Test
+  void thresholdsOutOfOrderAreRefusedWithWhatWouldBeRight() throws Exception {
+    for (String step : new String[] {"look", "save"}) {
+      HttpResponse<String> refused = send(step, "15", "Trial", 0);
+      assertThat(refused.statusCode()).isEqualTo(422);
+      assertThat(refused.body())
+          .contains("clump-limit-wet (20) and clump-limit-dry (15) are out of order");
+    }
+    assertThat(get("/rules")).doesNotContain("set by");
+  }
+
   private HttpResponse<String> send(String step, String threshold, String reason, int version)
       throws Exception {
+    return send(RULE, step, threshold, reason, version);
+  }
+
+  private HttpResponse<String> send(
+      String rule, String step, String threshold, String reason, int version) throws Exception {
     return visitor.send(
-        RULE,
+        "/rules/" + rule,
         Map.of(
             "_version", Integer.toString(version),
-            "rule", "clump-limit-dry",
+            "rule", rule,
             "threshold", threshold,
             "reason", reason,
             "step", step));

@@ -9,6 +9,7 @@ import leafturn.advice.call.CutKind;
 import leafturn.advice.call.LawnOnRound;
 import leafturn.advice.call.Option;
 import leafturn.advice.call.Option.Outcome;
+import leafturn.advice.call.Particulars;
 import leafturn.advice.call.PossibleSeasons;
 import leafturn.advice.call.Reason;
 import leafturn.advice.call.RoundOfLawns;
@@ -168,7 +169,8 @@ public final class SampleRound {
         SEASONS,
         List.of(),
         Call.Limits.of(CallRules.standard()),
-        Units.METRIC);
+        Units.METRIC,
+        Particulars.NONE);
   }
 
   private static List<Reason> reasons() {

@@ -2,151 +2,208 @@ package leafturn.advice.call;
 
 import static leafturn.advice.call.Words.say;
 
-import java.time.LocalDate;
-import java.util.List;
-import leafturn.advice.call.Option.Outcome;
+import java.util.Locale;
+import java.util.stream.Collectors;
+import leafturn.advice.call.Plan.PlannedCut;
 import leafturn.advice.call.Weighing.Weighed;
 
-/** The sentence of a call, and the words for each of its options. */
+/** The answer in one sentence, or two where more is to be done than to mow. */
 final class Answer {
   private final Prospect prospect;
+  private final Known known;
   private final Reader reader;
   private final DayNames days;
 
   Answer(Prospect prospect) {
     this.prospect = prospect;
+    this.known = prospect.known();
     this.reader = prospect.reader();
     this.days = new DayNames(prospect.today().on());
   }
 
-  /** What to do, in one sentence. */
+  /** What to do. */
   String sentence(Weighed best, Weighed returnToday) {
     Plan plan = best.plan();
-    String day = days.when(plan.day());
     return switch (plan.choice()) {
-      case MOW_AND_RETURN ->
-          "Mow today and "
-              + reader.giveBack()
-              + " the clippings"
-              + (best.breaks(CallRule.ONE_THIRD)
-                  ? say(", though %s of the height comes off", taken(0))
-                  : "")
-              + ".";
       case MOW_AND_COLLECT ->
-          (plan.day() == 0 ? "Mow today" : "Wait, mow " + day)
-              + " and "
-              + reader.take()
-              + ": "
-              + whyCollect(plan, returnToday)
-              + ".";
-      case RAISE_AND_CUT_TWICE ->
+          say("%s and %s: %s.", mow(plan), reader.take(), whyCollect(plan, returnToday));
+      case RAISE_AND_CUT_TWICE, RAISE_AND_COLLECT -> steps(best);
+      case DOUBLE_PASS ->
           say(
-              "%s: to %s %s, to %s %s; %s both times.",
-              plan.day() == 0 ? "Cut twice" : "Wait, then cut twice",
-              reader.height(plan.cuts().get(0).toMm()),
-              day,
-              reader.height(plan.cuts().get(1).toMm()),
-              days.when(plan.cuts().get(1).day()),
-              reader.giveBack());
-      default ->
+              "%s twice the same day and %s: the second pass chops and spreads the clippings.",
+              mow(plan), reader.giveBack());
+      case CHOP_LEAVES_AND_RETURN ->
           say(
-              "Wait until %s, then mow and %s the clippings.",
-              days.name(plan.day()), reader.giveBack());
+              "%s, chop the fallen leaves and %s them with the clippings.",
+              mow(plan), reader.giveBack());
+      case WATER_IN_FIRST -> waterIn(plan);
+      case LOWER_ONCE_AND_COLLECT ->
+          say(
+              "%s once down to %s and %s the straw; then keep to %s.",
+              mow(plan).replace("Mow", "Lower").replace("mow", "lower"),
+              reader.height(plan.last().toMm()),
+              reader.take(),
+              reader.height(prospect.cutHeightMm()));
+      default -> returned(best);
     };
+  }
+
+  private String returned(Weighed best) {
+    Plan plan = best.plan();
+    String sentence =
+        say(
+            "%s and %s the clippings%s.",
+            mow(plan),
+            reader.giveBack(),
+            best.breaks(CallRule.ONE_THIRD)
+                ? say(", though %s of the height comes off", taken(plan.day()))
+                : "");
+    if (known.facts().wishes().noClippings()) {
+      return sentence
+          + aside(plan)
+          + say(
+              " Cut this short and dry, almost nothing is left to see; to %s is the client's right, and the clippings then stay on the property.",
+              reader.take());
+    }
+    return sentence + aside(plan);
+  }
+
+  /** What must not be forgotten over the answer. */
+  private String aside(Plan plan) {
+    String held =
+        known
+            .hold(prospect.date(plan.day()))
+            .map(
+                hold ->
+                    say(
+                        " Nothing leaves the lawn: the clippings are held by %s.",
+                        hold.treatment().product()))
+            .orElse("");
+    return known.newlySeeded() || known.seen(Sight.OWN_STALKS)
+        ? held + " Use a sharp blade."
+        : held;
+  }
+
+  /** "Mow today", "Wait until tomorrow, then mow", "Wait until the frost has gone, ... then mow". */
+  private String mow(Plan plan) {
+    if (plan.day() > 0) {
+      return say("Wait until %s, then mow", days.name(plan.day()));
+    }
+    if (!prospect.laterToday()) {
+      return "Mow today";
+    }
+    String hours =
+        prospect
+            .dryHours(0)
+            .map(
+                span ->
+                    say(", about %s to %s,", reader.clock(span.from()), reader.clock(span.to())))
+            .orElse("");
+    return known.frostAt().isPresent() || prospect.frostPossible(0)
+        ? say("Wait until the frost has gone and the leaves are dry%s then mow today", hours)
+        : say("Wait for the dry hours of today%s then mow", hours);
+  }
+
+  private String steps(Weighed best) {
+    Plan plan = best.plan();
+    PlannedCut first = plan.cuts().get(0);
+    if (plan.choice() == Choice.RAISE_AND_CUT_TWICE) {
+      boolean held = known.hold(prospect.date(plan.day())).isPresent();
+      return say(
+          "%s: %s; %s each time%s.",
+          cut(plan),
+          heights(plan, 0),
+          held ? "spread what lies thick, " + reader.giveBack() : reader.giveBack(),
+          held ? ", for the clippings have nowhere to go" : "");
+    }
+    return say(
+        "%s to %s and %s: %s. Then step down: %s%s.",
+        mow(plan).replace("Mow", "Raise the deck, mow").replace("then mow", "then raise the deck, mow"),
+        reader.height(first.toMm()),
+        reader.take(),
+        whyRaise(best),
+        heights(plan, 1),
+        plan.collected() ? ", " + reader.take() + " again" : ", " + reader.giveBack());
+  }
+
+  private String cut(Plan plan) {
+    String times = plan.cuts().size() == 2 ? "twice" : "three times";
+    String raise = "raise the deck and cut " + times;
+    String mow = mow(plan);
+    return mow.equals("Mow today")
+        ? "Raise the deck and cut " + times
+        : plan.day() > 0
+            ? "Wait, then " + raise
+            : mow.substring(0, mow.indexOf("then mow")) + "then " + raise;
+  }
+
+  private String heights(Plan plan, int from) {
+    return plan.cuts().stream()
+        .skip(from)
+        .map(cut -> say("to %s %s", reader.height(cut.toMm()), days.when(cut.day())))
+        .collect(Collectors.joining(", "));
   }
 
   private String taken(int day) {
     return ReasonWords.taken(prospect.heightMm(day), prospect.cutHeightMm());
   }
 
+  private String whyRaise(Weighed best) {
+    int day = best.plan().day();
+    if (known.inSeed()) {
+      return "annual bluegrass is in seed, and more than a third would come off at once";
+    }
+    double share = Prospect.takenFraction(prospect.heightMm(day), prospect.cutHeightMm());
+    return share > prospect.rules().threshold(CallRule.HALF)
+        ? "more than half of the height would come off at once"
+        : say("%s of the height, long and stemmy, is too much at once", taken(day));
+  }
+
   private String whyCollect(Plan plan, Weighed returnToday) {
-    double heightMm = prospect.heightMm(plan.day());
-    if (Prospect.takenFraction(heightMm, prospect.cutHeightMm())
-        > prospect.rules().threshold(CallRule.HALF)) {
+    if (known.leafCoverFraction() > prospect.rules().threshold(CallRule.LEAF_COVER)) {
+      return "fallen leaves hide the turf; they are brown stock for the heap";
+    }
+    if (returnToday.breaks(CallRule.SEED_HEADS)) {
+      return "annual bluegrass is in seed. " + seedsGo();
+    }
+    if (returnToday.breaks(CallRule.NO_CLIPPINGS)) {
+      return "the client wants none carried in, and so many would be seen; keep them on the property";
+    }
+    double share = Prospect.takenFraction(prospect.heightMm(plan.day()), prospect.cutHeightMm());
+    if (share > prospect.rules().threshold(CallRule.HALF)) {
       return "more than half of the height comes off; step the height down over several mowings";
     }
-    return returnToday.breaks(CallRule.LENGTH)
-        ? "too long to fall between the leaves"
-        : "too much for the turf to take up without clumps";
-  }
-
-  /** Why the lawn is left alone and when to look again, in one sentence. */
-  String leave(CallRule rule) {
-    return switch (rule) {
-      case SEASON ->
-          say(
-              "Leave it: the mowing season begins on %s.",
-              DayNames.date(prospect.mowingSeason().startAfter(prospect.today().on())));
-      case HARDLY_GROWING ->
-          "Leave it: the grass is at rest in the drought; look again after rain.";
-      default -> "Leave it: nothing to cut yet; " + nextLook() + ".";
-    };
-  }
-
-  private String nextLook() {
-    List<DaysAhead.Season> seasons = prospect.seasons();
-    double[] due = new double[seasons.size()];
-    for (int season = 0; season < due.length; season++) {
-      DaysAhead.Season one = seasons.get(season);
-      int day = Prospect.firstDay(candidate -> prospect.due(one, candidate));
-      due[season] = day < 0 ? WeatherToCome.DAYS + 1 : day;
+    if (returnToday.breaks(CallRule.LENGTH)) {
+      return "too long to fall between the leaves";
     }
-    double middle = Spread.of(due).middle();
-    return middle > WeatherToCome.DAYS
-        ? say("not due within %d days", WeatherToCome.DAYS)
-        : "next look about " + DayNames.date(prospect.date((int) Math.round(middle)));
+    return returnToday.breaks(CallRule.CLUMPS)
+        ? "too much for the turf to take up without clumps"
+        : "wet clippings cling and clump, and no dry hours are in sight";
   }
 
-  /** An option with its words. */
-  Option option(Weighed weighed, boolean best, Outcome outcome) {
-    Plan plan = weighed.plan();
-    LocalDate day = prospect.date(plan.day());
-    return new Option(plan.choice(), title(plan), day, best, remark(weighed, outcome), outcome);
+  /** Where clippings with seeds may go. */
+  private String seedsGo() {
+    String heap =
+        switch (known.facts().wishes().heapHeat()) {
+          case LOGGED -> "the heap, whose heat is logged, may take them";
+          case COLD -> "the heap is cold, so send them away";
+          case NOT_KNOWN -> "a heap only with logged heat, else away";
+        };
+    return "Not to beds; " + heap + "; the benefit is modest";
   }
 
-  private String title(Plan plan) {
-    String name = days.name(plan.day());
-    String day = Character.toUpperCase(name.charAt(0)) + name.substring(1);
-    return switch (plan.choice()) {
-      case MOW_AND_COLLECT -> day + ", " + reader.take();
-      case RAISE_AND_CUT_TWICE ->
-          say(
-              "%s to %s, %s to %s, %s both",
-              day,
-              reader.height(plan.cuts().get(0).toMm()),
-              days.name(plan.cuts().get(1).day()),
-              reader.height(plan.cuts().get(1).toMm()),
-              reader.giveBack());
-      default -> day + ", " + reader.giveBack();
-    };
-  }
-
-  private static String remark(Weighed weighed, Outcome outcome) {
-    String trouble = weighed.broken().isEmpty() ? "" : trouble(weighed.broken().get(0));
-    Spread bags = outcome.bags();
-    if (!trouble.isEmpty() || outcome.nutrientsStay() || bags == null) {
-      return trouble;
+  private String waterIn(Plan plan) {
+    double waterMm = known.dryFeed().map(known::washInMm).orElse(0.0);
+    int wateringDay = 0;
+    while (!known.facts().wateringLimits().allowed(prospect.date(wateringDay))) {
+      wateringDay++;
     }
-    long count = (long) Math.ceil(bags.middle());
-    return count == 1 ? "1 bag to place" : count + " bags to place";
-  }
-
-  private static String trouble(CallRule rule) {
-    return switch (rule) {
-      case SEASON -> "outside the mowing season";
-      case LEAST_GROWTH -> "hardly anything to cut";
-      case FROST -> "frost possible";
-      case SATURATED -> "soil full of water";
-      case SOFT_GROUND -> "ground likely soft";
-      case HEAT -> "too hot";
-      case HALF -> "over half of the height";
-      case ONE_THIRD -> "over a third of the height";
-      case CLUMPS_HEAVY -> "clumps very likely";
-      case LENGTH -> "long pieces";
-      case CLUMPS -> "clumps likely";
-      case DUE -> "not due yet";
-      case WET -> "leaves likely wet";
-      default -> "";
-    };
+    String mow = mow(plan);
+    return say(
+        "Water the feed in %s, with %s unless its label says otherwise; mow %s once the leaves are dry, and %s the clippings.",
+        days.when(wateringDay),
+        reader.height(waterMm),
+        mow.toLowerCase(Locale.ROOT).startsWith("mow today") ? "today" : days.when(plan.day()),
+        reader.giveBack());
   }
 }

@@ -32,4 +32,8 @@ public record Asked(
   public Asked over(SeasonsAsked others) {
     return new Asked(on, rules, units, circumstances, others);
   }
+
+  Asked with(Circumstances otherCircumstances) {
+    return new Asked(on, rules, units, otherCircumstances, seasons);
+  }
 }

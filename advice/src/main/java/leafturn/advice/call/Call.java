@@ -27,6 +27,7 @@ import org.jspecify.annotations.Nullable;
  *     than the one among the options; may be empty
  * @param limits what its figures are held against
  * @param units the units of its sentences
+ * @param particulars what goes with the answer: cuts, hours, water, places
  */
 public record Call(
     LocalDate on,
@@ -44,7 +45,8 @@ public record Call(
     PossibleSeasons possibleSeasons,
     List<Option> waits,
     Limits limits,
-    Units units) {
+    Units units,
+    Particulars particulars) {
   public Call {
     reasons = List.copyOf(reasons);
     options = List.copyOf(options);
@@ -74,7 +76,8 @@ public record Call(
         possibleSeasons,
         waits,
         limits,
-        units);
+        units,
+        particulars);
   }
 
   /**

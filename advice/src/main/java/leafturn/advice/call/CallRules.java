@@ -12,6 +12,14 @@ import leafturn.quantity.DisplayNumber;
 
 /** The rules a call is made by. Immutable; every threshold is data with its source. */
 public final class CallRules {
+  /** Pairs of thresholds of which the first must not be above the second. */
+  private static final List<List<CallRule>> RISING =
+      List.of(
+          List.of(CallRule.ONE_THIRD, CallRule.HALF),
+          List.of(CallRule.CLUMPS, CallRule.CLUMPS_HEAVY),
+          List.of(CallRule.CLUMP_LIMIT_WET, CallRule.CLUMP_LIMIT_DRY),
+          List.of(CallRule.SHORT_PIECES, CallRule.LENGTH));
+
   private static final CallRules STANDARD = new CallRules(read(), Map.of());
 
   private final Map<CallRule, RuleEntry> entries;
@@ -36,10 +44,26 @@ public final class CallRules {
    * These rules with some thresholds set by a person.
    *
    * @param thresholds new thresholds by rule name
+   * @throws IllegalArgumentException with one sentence a line for each name that does not exist, each
+   *     threshold that is out of its range and each two that are out of order
+   */
+  public CallRules with(Map<String, Double> thresholds) {
+    CallRules rules = unordered(thresholds);
+    List<String> faults = rules.outOfOrder();
+    if (!faults.isEmpty()) {
+      throw new IllegalArgumentException(String.join("\n", faults));
+    }
+    return rules;
+  }
+
+  /**
+   * These rules with some thresholds set by a person, to be shown and not to call by: two of them
+   * may be out of order.
+   *
    * @throws IllegalArgumentException with one sentence a line for each name that does not exist and
    *     each threshold that is out of its range
    */
-  public CallRules with(Map<String, Double> thresholds) {
+  public CallRules unordered(Map<String, Double> thresholds) {
     Map<CallRule, RuleEntry> others = new EnumMap<>(entries);
     Map<CallRule, Double> all = new EnumMap<>(CallRule.class);
     all.putAll(changed);
@@ -58,6 +82,26 @@ public final class CallRules {
       throw new IllegalArgumentException(String.join("\n", faults));
     }
     return new CallRules(others, all);
+  }
+
+  /** Thresholds that must rise and do not, one sentence each. */
+  private List<String> outOfOrder() {
+    List<String> faults = new ArrayList<>();
+    for (List<CallRule> pair : RISING) {
+      RuleEntry low = entry(pair.get(0));
+      RuleEntry high = entry(pair.get(1));
+      if (low.threshold() > high.threshold()) {
+        faults.add(
+            "the thresholds of %s (%s) and %s (%s) are out of order; %s must not be above the other"
+                .formatted(
+                    low.rule().id(),
+                    DisplayNumber.plain(low.threshold()),
+                    high.rule().id(),
+                    DisplayNumber.plain(high.threshold()),
+                    low.rule().id()));
+      }
+    }
+    return faults;
   }
 
   private static String set(CallRule rule) {

@@ -10,33 +10,100 @@ final class Conditions {
   private final Prospect prospect;
   private final CallRules rules;
   private final Reader reader;
+  private final Known known;
 
   Conditions(Prospect prospect) {
     this.prospect = prospect;
     this.rules = prospect.rules();
     this.reader = prospect.reader();
+    this.known = prospect.known();
   }
 
   /** Conditions under which another answer would hold, for the choice made. */
   List<String> of(Plan plan) {
     List<String> changes = new ArrayList<>();
-    if (plan.choice() == Choice.MOW_AND_RETURN && !prospect.wet(0)) {
-      changes.add(whenWet());
+    wetness(plan, changes);
+    if (plan.choice() != Choice.LOWER_ONCE_AND_COLLECT) {
+      changes.addAll(plan.returned() ? whenTaller(plan) : whenShorter());
     }
-    if (plan.choice() == Choice.WAIT_AND_RETURN && prospect.wet(0) && prospect.due(0)) {
-      changes.add(
-          "If the leaves are dry after all: mow today and %s.".formatted(reader.giveBack()));
-    }
-    changes.addAll(plan.returned() ? whenTaller() : whenShorter());
     if (prospect.watered()) {
       changes.add("If the sprinklers have just run: wait until leaves and ground are dry.");
     }
-    changes.add(
-        "If annual bluegrass is in seed and you do not want more of it: %s, and keep it off cold heaps and beds."
-            .formatted(reader.take()));
-    changes.add(
-        "If a weedkiller was used: do as its label says about mowing and clippings, whatever stands here.");
+    if (plan.choice() == Choice.CHOP_LEAVES_AND_RETURN) {
+      changes.add(
+          say(
+              "If leaves hide more than %s of the turf: collect them, as brown stock for the heap.",
+              Words.percent(rules.threshold(CallRule.LEAF_COVER))));
+    }
+    annualBluegrass(plan, changes);
+    straw(plan, changes);
+    treated(changes);
     return changes;
+  }
+
+  /** What would call for a look or a cut sooner, where the lawn is left alone. */
+  List<String> whenLeft(CallRule rule) {
+    List<String> changes = new ArrayList<>();
+    if (rule == CallRule.DORMANT || rule == CallRule.HARDLY_GROWING) {
+      changes.add("If it turns green after rain: mow again once a third would come off.");
+    }
+    straw(Plan.unmown(), changes);
+    return changes;
+  }
+
+  private void wetness(Plan plan, List<String> changes) {
+    if (plan.choice() == Choice.MOW_AND_RETURN && !prospect.wet(0)) {
+      changes.add(whenWet());
+    }
+    if (plan.returned() && plan.day() == 0 && prospect.laterToday() && prospect.wetNow()) {
+      changes.add(
+          known.hold(prospect.date(0)).isPresent()
+              ? "If it must be mown wet: spread what clumps; the clippings have nowhere to go."
+              : say("If it must be mown wet: %s, for wet clippings clump.", reader.take()));
+    }
+    if (plan.choice() == Choice.WAIT_AND_RETURN && prospect.wet(0) && new Due(prospect).on(0)) {
+      changes.add(
+          "If the leaves are dry after all: mow today and %s.".formatted(reader.giveBack()));
+    }
+  }
+
+  private void annualBluegrass(Plan plan, List<String> changes) {
+    boolean none = known.facts().place().annualBluegrass() == Place.AnnualBluegrass.NONE;
+    boolean looked = known.seedHeads().basis() == SeedHeads.Basis.NOT_SEEN;
+    if (none || plan.choice() == Choice.LOWER_ONCE_AND_COLLECT) {
+      return;
+    }
+    if (known.inSeed()) {
+      changes.add(
+          say(
+              "If nobody minds annual bluegrass here, or none is in seed: %s instead.",
+              reader.giveBack()));
+    } else if (known.hold(prospect.date(plan.day())).isEmpty()) {
+      changes.add(
+          say(
+              "If annual bluegrass %s in seed and you do not want more of it: %s, and keep it off cold heaps and beds.",
+              looked ? "is found" : "is", reader.take()));
+    }
+  }
+
+  private void straw(Plan plan, List<String> changes) {
+    GreenUp greenUp = new GreenUp(prospect);
+    if (plan.choice() == Choice.LOWER_ONCE_AND_COLLECT) {
+      changes.add(
+          "If frost is still to come: wait, for what has turned green would be harmed.");
+    } else if (greenUp.greening() && greenUp.species()) {
+      changes.add(
+          say(
+              "Once frost is past: lower the straw once to %s and %s.",
+              reader.height(GreenUp.lowMm(prospect)), reader.take()));
+    }
+  }
+
+  private void treated(List<String> changes) {
+    if (known.facts().treatments().isEmpty()) {
+      changes.add(
+          "If a weedkiller was used: do as its label says about mowing and clippings, whatever stands here.");
+    }
   }
 
   private String whenWet() {
@@ -50,15 +117,24 @@ final class Conditions {
             index);
   }
 
-  private List<String> whenTaller() {
-    return List.of(
-        say(
-            "If it stands above %s when you get there: raise the deck and cut twice.",
-            reader.height(prospect.cutHeightMm() / (1 - prospect.thirdAndTolerance()))),
-        say(
-            "If it stands above %s: %s, and step the height down.",
-            reader.height(prospect.cutHeightMm() / (1 - rules.threshold(CallRule.HALF))),
-            reader.take()));
+  private List<String> whenTaller(Plan plan) {
+    List<String> changes = new ArrayList<>();
+    if (!plan.inSteps()) {
+      changes.add(
+          say(
+              "If it stands above %s when you get there: raise the deck and cut twice.",
+              reader.height(prospect.cutHeightMm() / (1 - prospect.thirdAndTolerance()))));
+    }
+    changes.add(
+        known.hold(prospect.date(0)).isPresent()
+            ? say(
+                "If it stands above %s: step it down in three cuts; nothing leaves the lawn.",
+                reader.height(prospect.cutHeightMm() / (1 - rules.threshold(CallRule.HALF))))
+            : say(
+                "If it stands above %s: raise the deck, %s, and step the height down.",
+                reader.height(prospect.cutHeightMm() / (1 - rules.threshold(CallRule.HALF))),
+                reader.take()));
+    return changes;
   }
 
   private List<String> whenShorter() {
@@ -73,7 +149,7 @@ final class Conditions {
     double cutMm = prospect.cutHeightMm();
     double byShare = cutMm / (1 - rules.threshold(CallRule.ONE_THIRD));
     double byLength = cutMm + rules.threshold(CallRule.LENGTH);
-    double gPerMm = prospect.dryGPerM2(1) * rules.threshold(CallRule.DECK_FACTOR);
+    double gPerMm = prospect.dryGPerM2(1) * known.deckFactor();
     double byLoad =
         cutMm
             + rules.threshold(CallRule.CLUMPS) * rules.threshold(CallRule.CLUMP_LIMIT_DRY) / gPerMm;

@@ -57,6 +57,11 @@ record LawnToday(
     return 1 - state.store(Stores.DEPLETION_MM) / heldMm;
   }
 
+  /** Water that would fill the root zone, mm. */
+  double soilWaterMissingMm() {
+    return Math.max(0, state.store(Stores.DEPLETION_MM));
+  }
+
   /** Days from the last mowing to the day of the call. */
   double daysSinceMowing() {
     return on.equals(lastMown) ? 0 : state.store(Stores.DAYS_SINCE_MOWING) + (weatherKnown ? 0 : 1);

@@ -5,6 +5,7 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import java.util.stream.IntStream;
+import leafturn.advice.call.Prospect.Basis;
 import leafturn.advice.call.Weighing.Weighed;
 import leafturn.model.lawn.Lawn;
 import leafturn.model.lawn.LawnEquations;
@@ -30,19 +31,34 @@ public final class MowingCall {
   private final Weighing weighing;
   private final Outcomes outcomes;
   private final Answer answer;
+  private final Choices choices;
   private final CallNotes notes;
 
-  private MowingCall(Lawn lawn, LawnToday today, WeatherToCome toCome, Asked asked) {
-    List<PossibleSeason> seasons = seasons(lawn, today, toCome, asked.seasons());
+  private MowingCall(
+      Lawn lawn,
+      LawnToday today,
+      WeatherToCome toCome,
+      List<PossibleSeason> seasons,
+      Prospect prospect) {
     this.lawn = lawn;
     this.today = today;
     this.toCome = toCome;
-    this.prospect =
-        new Prospect(lawn, today, DaysAhead.of(today, lawn.programme(), seasons), asked);
+    this.prospect = prospect;
     this.notes = new CallNotes(prospect.reader());
     this.weighing = new Weighing(prospect);
     this.outcomes = new Outcomes(lawn, today, seasons, prospect);
     this.answer = new Answer(prospect);
+    this.choices = new Choices(prospect, weighing, outcomes);
+  }
+
+  private static Prospect prospect(
+      Lawn lawn, LawnToday today, List<PossibleSeason> seasons, SiteClimate climate, Basis basis) {
+    return new Prospect(
+        lawn,
+        today,
+        DaysAhead.of(today, lawn.programme(), seasons),
+        basis,
+        MowingHours.of(today, climate, seasons, basis.asked()));
   }
 
   /** The weather to come, with the lawn's own parameters drawn for each season. */
@@ -107,11 +123,30 @@ public final class MowingCall {
     double leastGrowthMm = today.equations().parameters().get("mincut");
     CallRules own =
         asked.rules().unlessSet(CallRule.LEAST_GROWTH, leastGrowthMm, "the lawn's own mincut");
-    MowingCall call = new MowingCall(lawn, today, toCome, asked.with(own));
+    Asked known = asked.with(own).with(atAnHour(asked.circumstances()));
+    SeedHeads seedHeads =
+        SeedHeads.of(climate, known.circumstances(), on, SeedHeads.Figures.STANDARD);
+    Basis basis = new Basis(known, new Known(known, today, done, seedHeads));
+    List<PossibleSeason> seasons = seasons(lawn, today, toCome, known.seasons());
+    MowingCall call =
+        new MowingCall(
+            lawn, today, toCome, seasons, prospect(lawn, today, seasons, climate, basis));
     call.notes.log(log, climate.weather(), on);
     call.notes.corrections(today.corrections());
     call.notes.weather(lawn, today, climate, toCome);
     return call.made();
+  }
+
+  /** Frost seen without its hour was seen early. */
+  private static Circumstances atAnHour(Circumstances circumstances) {
+    return circumstances.withSightings(
+        circumstances.sightings().stream()
+            .map(
+                seen ->
+                    seen.sight() == Sight.GROUND_FROST && seen.at() == null && seen.there()
+                        ? new Sighting(seen.on(), Known.MORNING, seen.sight(), true)
+                        : seen)
+            .toList());
   }
 
   private Call made() {
@@ -120,29 +155,37 @@ public final class MowingCall {
   }
 
   private Call left(CallRule rule) {
-    List<Option> options = options(null);
-    return call(
+    Decision decision =
         new Decision(
             Choice.LEAVE_ALONE,
             null,
-            answer.leave(rule),
-            List.of(leaveReason(rule)),
-            List.of(),
-            List.of()),
-        options);
+            new LeaveWords(prospect).sentence(rule),
+            new ReasonWriter(prospect).leave(reasonToLeave(rule)),
+            new Conditions(prospect).whenLeft(rule),
+            new Cautions(prospect).whenLeft(rule),
+            List.of());
+    return call(decision, choices.options(null), Plan.unmown());
+  }
+
+  private CallRule reasonToLeave(CallRule rule) {
+    boolean nothing =
+        rule == CallRule.DUE && weighing.of(Choice.MOW_AND_RETURN, 0).breaks(CallRule.LEAST_GROWTH);
+    return nothing ? CallRule.LEAST_GROWTH : rule;
   }
 
   private Call decided(Weighed best) {
-    List<Option> options = options(best);
-    return call(
+    List<Option> options = choices.options(best);
+    Weighed returnToday = weighing.of(Choice.MOW_AND_RETURN, 0);
+    Decision decision =
         new Decision(
             best.plan().choice(),
             prospect.date(best.plan().day()),
-            answer.sentence(best, weighing.of(Choice.MOW_AND_RETURN, 0)),
+            answer.sentence(best, returnToday),
             reasons(best, options),
             new Conditions(prospect).of(best.plan()),
-            Cautions.of(best.plan(), prospect)),
-        options);
+            new Cautions(prospect).of(best.plan()),
+            new Conflicts(prospect).of(best, returnToday));
+    return call(decision, options, best.plan());
   }
 
   private record Decision(
@@ -151,11 +194,12 @@ public final class MowingCall {
       String sentence,
       List<Reason> reasons,
       List<String> wouldChange,
-      List<String> cautions) {}
+      List<String> cautions,
+      List<String> conflicts) {}
 
-  private Call call(Decision decision, List<Option> options) {
+  private Call call(Decision decision, List<Option> options, Plan plan) {
     Spread mowBy = mowBy();
-    List<Option> waits = waits(options);
+    List<Option> waits = choices.waits(options);
     if (outcomes.beyondTheRun() || (mowBy != null && mowBy.high() >= WeatherToCome.DAYS)) {
       notes.beyondTheRun();
     }
@@ -177,64 +221,21 @@ public final class MowingCall {
         toCome.described(),
         waits,
         Call.Limits.of(prospect.rules()),
-        prospect.reader().units());
-  }
-
-  /** The options to show with their outcomes; none of them is marked where there is no best. */
-  private List<Option> options(@Nullable Weighed best) {
-    return shown(best).stream()
-        .map(w -> answer.option(w, w.equals(best), outcomes.of(w.plan())))
-        .toList();
-  }
-
-  private Reason leaveReason(CallRule rule) {
-    boolean nothing =
-        rule == CallRule.DUE && weighing.of(Choice.MOW_AND_RETURN, 0).breaks(CallRule.LEAST_GROWTH);
-    return new ReasonWriter(prospect).leave(nothing ? CallRule.LEAST_GROWTH : rule);
+        prospect.reader().units(),
+        new Beside(prospect).of(plan, decision.conflicts()));
   }
 
   private List<Reason> reasons(Weighed best, List<Option> options) {
     Option.Outcome outcome =
         options.stream().filter(Option::best).map(Option::outcome).findFirst().orElse(null);
-    return new ReasonWriter(prospect).of(best, weighing.of(Choice.MOW_AND_RETURN, 0), outcome);
-  }
-
-  /**
-   * The plans to show: now returned, now collected, the best wait, the best two cuts, and the best
-   * of all. None where nothing stands above the cut height.
-   */
-  private List<Weighed> shown(@Nullable Weighed best) {
-    List<Weighed> shown = new ArrayList<>();
-    double least = prospect.rules().threshold(CallRule.LEAST_GROWTH);
-    if (best == null && prospect.lengthMm(0, prospect.cutHeightMm()) < least) {
-      return shown;
+    List<Reason> reasons =
+        new ArrayList<>(
+            new ReasonWriter(prospect)
+                .of(best, weighing.of(Choice.MOW_AND_RETURN, 0), outcome));
+    if (prospect.known().facts().wishes().noClippings()) {
+      new WishWords(prospect, options).reason().ifPresent(reasons::add);
     }
-    shown.add(weighing.of(Choice.MOW_AND_RETURN, 0));
-    shown.add(weighing.of(Choice.MOW_AND_COLLECT, 0));
-    weighing.best(plan -> plan.choice() == Choice.WAIT_AND_RETURN).ifPresent(shown::add);
-    weighing.best(plan -> plan.choice() == Choice.RAISE_AND_CUT_TWICE).ifPresent(shown::add);
-    if (best != null && !shown.contains(best)) {
-      shown.add(best);
-    }
-    return shown;
-  }
-
-  /** Every day of waiting, for those who want to choose another one. */
-  private List<Option> waits(List<Option> shown) {
-    List<Option> waits = new ArrayList<>();
-    if (shown.isEmpty()) {
-      return waits;
-    }
-    for (int day = 1; day <= Weighing.LONGEST_WAIT_DAYS; day++) {
-      Weighed weighed = weighing.of(Choice.WAIT_AND_RETURN, day);
-      LocalDate date = prospect.date(day);
-      waits.add(
-          shown.stream()
-              .filter(o -> o.choice() == Choice.WAIT_AND_RETURN && o.day().equals(date))
-              .findFirst()
-              .orElseGet(() -> answer.option(weighed, false, outcomes.roughlyOf(weighed.plan()))));
-    }
-    return waits;
+    return reasons;
   }
 
   /** Days until a third of the height would come off; null when that is not in sight. */

@@ -48,7 +48,7 @@ final class Outcomes {
             .toList();
     Spread dry = spread(runs, PlanRun::dryG);
     boolean returned = plan.returned();
-    Spread carried = returned ? null : work.bags(dry);
+    Spread carried = returned ? null : work.bags(spread(runs, run -> carriedG(plan, run)));
     Spread nitrogen = spread(runs, PlanRun::nitrogenG);
     double feed = yearsFeedGPerM2();
     return new Outcome(
@@ -58,7 +58,7 @@ final class Outcomes {
         work.freshKg(dry),
         work.litres(dry),
         returned ? Spread.exactly(0) : carried,
-        returned ? clumpIndex(runs, every) : Spread.exactly(0),
+        plan.collected() ? Spread.exactly(0) : clumpIndex(plan, runs, every),
         returned ? reached(runs, PlanRun::daysToHalf, WeatherToCome.LONGEST_DAYS) : null,
         returned ? reached(runs, PlanRun::daysToNineTenths, WeatherToCome.LONGEST_DAYS) : null,
         nitrogen,
@@ -68,7 +68,7 @@ final class Outcomes {
         returned,
         spread(runs, PlanRun::thatchChangeMm),
         spread(runs, PlanRun::leachedNGPerM2),
-        work.minutes(plan.cuts().size(), carried),
+        work.minutes(passes(plan), carried),
         reached(runs, PlanRun::nextMowDay, WeatherToCome.DAYS),
         kind(runs));
   }
@@ -92,16 +92,39 @@ final class Outcomes {
     return beyondTheRun;
   }
 
-  private Spread clumpIndex(List<PlanRun> runs, int every) {
+  /** Dry clippings of the cuts that are collected, g/m2. */
+  private static double carriedG(Plan plan, PlanRun run) {
+    double sum = 0;
+    for (int cut = 0; cut < run.cuts().size(); cut++) {
+      sum += (1 - plan.cuts().get(cut).returnedShare()) * run.cuts().get(cut).dryG();
+    }
+    return sum;
+  }
+
+  private static int passes(Plan plan) {
+    return plan.choice() == Choice.DOUBLE_PASS ? 2 : plan.cuts().size();
+  }
+
+  private Spread clumpIndex(Plan plan, List<PlanRun> runs, int every) {
     double[] indices = new double[runs.size()];
     for (int run = 0; run < indices.length; run++) {
       DaysAhead.Season season = prospect.seasons().get(run * every);
-      for (PlanKeeper.CutMade cut : runs.get(run).cuts()) {
-        double index = prospect.clumpIndex(cut.dryG(), prospect.wet(season, cut.day()));
+      List<PlanKeeper.CutMade> cuts = runs.get(run).cuts();
+      for (int cut = 0; cut < cuts.size(); cut++) {
+        double lies = plan.cuts().get(cut).returnedShare() * cuts.get(cut).dryG();
+        double index =
+            prospect.clumpIndex(
+                lies, wet(plan, season, cuts.get(cut)), plan.choice() == Choice.DOUBLE_PASS);
         indices[run] = Math.max(indices[run], index);
       }
     }
     return Spread.of(indices);
+  }
+
+  /** Later today the leaves are dry, whatever they are now. */
+  private boolean wet(Plan plan, DaysAhead.Season season, PlanKeeper.CutMade cut) {
+    boolean leavesWetNow = cut.day() == 0 && plan.choice() == Choice.MOW_AND_RETURN;
+    return (leavesWetNow && prospect.wetNow()) || prospect.wet(season, cut.day());
   }
 
   private double yearsFeedGPerM2() {

@@ -1,5 +1,6 @@
 package leafturn.advice.call;
 
+import java.util.ArrayList;
 import java.util.List;
 
 /**
@@ -9,6 +10,9 @@ import java.util.List;
  * @param cuts in order of days; none leaves the lawn unmown
  */
 record Plan(Choice choice, List<PlannedCut> cuts) {
+  Plan {
+    cuts = List.copyOf(cuts);
+  }
 
   /**
    * @param day days from the day of the call, 0 or more
@@ -22,19 +26,38 @@ record Plan(Choice choice, List<PlannedCut> cuts) {
   }
 
   static Plan mowAndReturn(int day, double toMm) {
-    return new Plan(
-        day == 0 ? Choice.MOW_AND_RETURN : Choice.WAIT_AND_RETURN,
-        List.of(new PlannedCut(day, toMm, 1)));
+    return oneReturned(
+        day == 0 ? Choice.MOW_AND_RETURN : Choice.WAIT_AND_RETURN, day, toMm);
+  }
+
+  /** One cut, returned, under the name of a choice. */
+  static Plan oneReturned(Choice choice, int day, double toMm) {
+    return new Plan(choice, List.of(new PlannedCut(day, toMm, 1)));
   }
 
   static Plan mowAndCollect(int day, double toMm) {
-    return new Plan(Choice.MOW_AND_COLLECT, List.of(new PlannedCut(day, toMm, 0)));
+    return oneCollected(Choice.MOW_AND_COLLECT, day, toMm);
   }
 
-  static Plan cutTwice(int day, double firstMm, int daysBetween, double toMm) {
+  /** One cut, collected, under the name of a choice. */
+  static Plan oneCollected(Choice choice, int day, double toMm) {
+    return new Plan(choice, List.of(new PlannedCut(day, toMm, 0)));
+  }
+
+  /**
+   * Cuts that step the height down.
+   *
+   * @param days their days, rising
+   * @param heightsMm their heights, falling
+   * @param collected how many of the first ones are collected
+   */
+  static Plan steps(List<Integer> days, List<Double> heightsMm, int collected) {
+    List<PlannedCut> cuts = new ArrayList<>();
+    for (int cut = 0; cut < days.size(); cut++) {
+      cuts.add(new PlannedCut(days.get(cut), heightsMm.get(cut), cut < collected ? 0 : 1));
+    }
     return new Plan(
-        Choice.RAISE_AND_CUT_TWICE,
-        List.of(new PlannedCut(day, firstMm, 1), new PlannedCut(day + daysBetween, toMm, 1)));
+        collected == 0 ? Choice.RAISE_AND_CUT_TWICE : Choice.RAISE_AND_COLLECT, cuts);
   }
 
   /** Day of the first cut, days from the day of the call. */
@@ -42,7 +65,21 @@ record Plan(Choice choice, List<PlannedCut> cuts) {
     return cuts.get(0).day();
   }
 
+  PlannedCut last() {
+    return cuts.get(cuts.size() - 1);
+  }
+
+  /** True when all clippings stay on the turf. */
   boolean returned() {
-    return choice != Choice.MOW_AND_COLLECT;
+    return cuts.stream().allMatch(cut -> cut.returnedShare() > 0);
+  }
+
+  /** True when no clippings stay on the turf. */
+  boolean collected() {
+    return cuts.stream().allMatch(cut -> cut.returnedShare() == 0);
+  }
+
+  boolean inSteps() {
+    return cuts.size() > 1;
   }
 }

@@ -1,12 +1,16 @@
 package leafturn.advice.call;
 
 import java.time.LocalDate;
+import java.util.Comparator;
 import java.util.List;
+import java.util.Optional;
 import java.util.function.IntPredicate;
 import java.util.function.ToDoubleFunction;
 import leafturn.advice.call.DaysAhead.Season;
+import leafturn.model.grass.Species;
 import leafturn.model.lawn.Lawn;
 import leafturn.model.lawn.Programme;
+import leafturn.model.weather.hourly.GrassDay.Span;
 
 /**
  * The lawn unmown, today and on the days to come, seen through the rules. What differs between
@@ -14,20 +18,81 @@ import leafturn.model.lawn.Programme;
  * them.
  */
 final class Prospect {
+  private static final int LOOK_AHEAD_DAYS = 21;
+  private static final double SECONDS_PER_HOUR = 3600;
+
   private final Lawn lawn;
   private final LawnToday today;
   private final List<Season> seasons;
-  private final CallRules rules;
-  private final Reader reader;
+  private final Basis basis;
+  private final MowingHours hours;
+  private final List<Optional<Span>> dryHours;
   private final MowingSeason mowingSeason;
+  private final double[] heightsMm = new double[WeatherToCome.DAYS + 1];
 
-  Prospect(Lawn lawn, LawnToday today, List<Season> seasons, Asked asked) {
+  /**
+   * What a lawn is looked at through.
+   *
+   * @param asked day, rules and reader
+   * @param known what people know
+   */
+  record Basis(Asked asked, Known known) {
+    CallRules rules() {
+      return asked.rules();
+    }
+
+    Reader reader() {
+      return new Reader(asked.units());
+    }
+  }
+
+  Prospect(Lawn lawn, LawnToday today, List<Season> seasons, Basis basis, MowingHours hours) {
     this.lawn = lawn;
     this.today = today;
     this.seasons = seasons;
-    this.rules = asked.rules();
-    this.reader = new Reader(asked.units());
+    this.basis = basis;
+    this.hours = hours;
     this.mowingSeason = new MowingSeason(mowing());
+    this.dryHours = List.of(reckonedHours(0), reckonedHours(1));
+    for (int day = 0; day < heightsMm.length; day++) {
+      int shown = day;
+      heightsMm[day] = medianOf(season -> season.heightMm()[shown]);
+    }
+  }
+
+  Known known() {
+    return basis.known();
+  }
+
+  MowingHours hours() {
+    return hours;
+  }
+
+  /** The longest hours of today (0) or tomorrow (1) to mow in, if they are long enough. */
+  Optional<Span> dryHours(int day) {
+    return dryHours.get(day);
+  }
+
+  private Optional<Span> reckonedHours(int day) {
+    int from = day == 0 ? thawedAt() : 0;
+    return hours.fit(day, rules().threshold(CallRule.DRY_HOURS_SHARE)).stream()
+        .filter(span -> span.to() > from)
+        .map(span -> new Span(Math.max(from, span.from()), span.to()))
+        .filter(span -> span.hours() >= rules().threshold(CallRule.DRY_HOURS))
+        .max(Comparator.comparingInt(Span::hours));
+  }
+
+  /** Hour from which grass seen frozen today may be stepped on; 0 where no frost was seen. */
+  private int thawedAt() {
+    double thawHours = rules().threshold(CallRule.THAW_HOURS);
+    return known()
+        .frostAt()
+        .map(at -> (int) Math.ceil(at.toSecondOfDay() / SECONDS_PER_HOUR + thawHours))
+        .orElse(0);
+  }
+
+  Species grass() {
+    return lawn.ground().grass();
   }
 
   Programme.Mowing mowing() {
@@ -39,12 +104,12 @@ final class Prospect {
   }
 
   CallRules rules() {
-    return rules;
+    return basis.rules();
   }
 
   /** For whom the words are. */
   Reader reader() {
-    return reader;
+    return basis.reader();
   }
 
   LawnToday today() {
@@ -80,9 +145,18 @@ final class Prospect {
     return Spread.of(seasons.stream().mapToDouble(quantity).toArray());
   }
 
-  /** Height on a day, mm. */
+  /** Height on a day, mm; that of the last day known for later ones. */
   double heightMm(int day) {
-    return medianOf(season -> season.heightMm()[day]);
+    return heightsMm[Math.min(day, WeatherToCome.DAYS)];
+  }
+
+  /** Greatest height up to a day, mm: waiting until drought withers the grass cures nothing. */
+  double tallestMm(int day) {
+    double tallestMm = 0;
+    for (int before = 0; before <= Math.min(day, WeatherToCome.DAYS); before++) {
+      tallestMm = Math.max(tallestMm, heightMm(before));
+    }
+    return tallestMm;
   }
 
   /** Length of the pieces that a cut to a height would leave, mm. */
@@ -102,74 +176,101 @@ final class Prospect {
         * lengthMm;
   }
 
-  /** Clump index of pieces of a length, for wet or dry grass. */
+  /** Clump index of a load, for wet or dry grass. */
   double clumpIndex(double dryGPerM2, boolean wet) {
-    return ClumpRisk.index(
-        dryGPerM2,
-        rules.threshold(CallRule.DECK_FACTOR),
-        rules.threshold(wet ? CallRule.CLUMP_LIMIT_WET : CallRule.CLUMP_LIMIT_DRY));
+    return clumpIndex(dryGPerM2, wet, false);
   }
 
-  /** True when leaves count as wet on a day of a possible season. */
+  /** The same, perhaps after a second pass that chops and spreads the clippings. */
+  double clumpIndex(double dryGPerM2, boolean wet, boolean secondPass) {
+    double factor = known().deckFactor();
+    double spread = secondPass ? rules().threshold(CallRule.SECOND_PASS_FACTOR) : 1;
+    return ClumpRisk.index(
+        dryGPerM2,
+        1 + spread * (factor - 1),
+        rules().threshold(wet ? CallRule.CLUMP_LIMIT_WET : CallRule.CLUMP_LIMIT_DRY));
+  }
+
+  /**
+   * True when leaves count as wet on a day of a possible season. Today and tomorrow it takes hours
+   * that are dry, and a day without rain unless somebody looked; later days go by the water of that
+   * day and the day before.
+   */
   boolean wet(Season season, int day) {
-    return season.waterMm(day) > rules.threshold(CallRule.WET)
-        || season.waterMm(day - 1) > rules.threshold(CallRule.WET_YESTERDAY);
+    boolean rain = season.waterMm(day) > rules().threshold(CallRule.WET);
+    return MowingHours.has(day)
+        ? dryHours(day).isEmpty() || (rain && !(day == 0 && known().lookedToday()))
+        : rain || season.waterMm(day - 1) > rules().threshold(CallRule.WET_YESTERDAY);
   }
 
   boolean wet(int day) {
     return inMost(season -> wet(seasons.get(season), day));
   }
 
+  /** True when frost is possible on a day, and does not leave while it is light. */
   boolean frost(int day) {
-    return inMost(season -> seasons.get(season).minimumC()[day] <= rules.threshold(CallRule.FROST));
+    boolean lasts =
+        inMost(season -> seasons.get(season).maximumC()[day] <= rules().threshold(CallRule.THAW));
+    return frostPossible(day) && lasts;
+  }
+
+  /** True when grass may be frozen on a day, or was seen to be. */
+  boolean frostPossible(int day) {
+    return (day == 0 && known().frostAt().isPresent())
+        || inMost(
+            season -> seasons.get(season).minimumC()[day] <= rules().threshold(CallRule.FROST));
+  }
+
+  /** True when the grass can be mown today, but not before some hour. */
+  boolean laterToday() {
+    return (frostPossible(0) || wetNow()) && !wet(0);
+  }
+
+  /** True when the leaves were found wet today, or it rained, and nobody found them dry since. */
+  boolean wetNow() {
+    return known().wetToday().isPresent() && known().dryFrom().isEmpty();
+  }
+
+  /** True on a day on which whoever mows can come. */
+  boolean visit(int day) {
+    return known().facts().visits().possible(date(day));
+  }
+
+  /** First day from one on, on which whoever mows can come; -1 when none is in sight. */
+  int nextVisit(int from) {
+    for (int day = from; day <= from + LOOK_AHEAD_DAYS; day++) {
+      if (visit(day)) {
+        return day;
+      }
+    }
+    return -1;
   }
 
   boolean saturated(int day) {
     return inMost(
         season ->
-            seasons.get(season).soilWaterFraction()[day] >= rules.threshold(CallRule.SATURATED));
+            seasons.get(season).soilWaterFraction()[day] >= rules().threshold(CallRule.SATURATED));
   }
 
   boolean soft(int day) {
     return inMost(
         season ->
-            seasons.get(season).waterOfThreeDaysBeforeMm(day)
-                > rules.threshold(CallRule.SOFT_GROUND));
+            seasons.get(season).waterOfThreeDaysBeforeMm(day) > rules().threshold(softRule()));
+  }
+
+  /** Soil under seedlings counts as soft sooner. */
+  CallRule softRule() {
+    return known().newlySeeded() ? CallRule.SEEDLING_GROUND : CallRule.SOFT_GROUND;
   }
 
   boolean hot(int day) {
     return !warmSeasonGrass()
-        && inMost(season -> seasons.get(season).maximumC()[day] >= rules.threshold(CallRule.HEAT));
-  }
-
-  /**
-   * True when a cut is due on a day: by the programme, or because a day later more than a third
-   * would come off.
-   */
-  boolean due(int day) {
-    return inMost(season -> due(seasons.get(season), day));
-  }
-
-  boolean due(Season season, int day) {
-    int next = Math.min(day + 1, WeatherToCome.DAYS);
-    boolean lastChance =
-        takenFraction(season.heightMm()[next], cutHeightMm()) > thirdAndTolerance();
-    double taken = takenFraction(season.heightMm()[day], cutHeightMm());
-    return lastChance || taken >= rules.threshold(CallRule.ONE_THIRD) || byProgramme(season, day);
-  }
-
-  private boolean byProgramme(Season season, int day) {
-    double heightMm = season.heightMm()[day];
-    if (mowing().byOneThirdRule()) {
-      return takenFraction(heightMm, cutHeightMm()) >= rules.threshold(CallRule.DUE);
-    }
-    return today.daysSinceMowing() + day >= mowing().everyDays()
-        && heightMm - cutHeightMm() >= rules.threshold(CallRule.LEAST_GROWTH);
+        && inMost(season -> seasons.get(season).maximumC()[day] >= rules().threshold(CallRule.HEAT));
   }
 
   /** Largest share of the height that still counts as a third. */
   double thirdAndTolerance() {
-    return rules.threshold(CallRule.ONE_THIRD) + rules.threshold(CallRule.ONE_THIRD_TOLERANCE);
+    return rules().threshold(CallRule.ONE_THIRD) + rules().threshold(CallRule.ONE_THIRD_TOLERANCE);
   }
 
   /** First day on which a condition holds in a season, or -1. */
@@ -182,7 +283,8 @@ final class Prospect {
     return -1;
   }
 
-  private boolean inMost(IntPredicate holdsInSeason) {
+  /** True when a condition holds in more than half of the possible seasons. */
+  boolean inMost(IntPredicate holdsInSeason) {
     int count = 0;
     for (int season = 0; season < seasons.size(); season++) {
       count += holdsInSeason.test(season) ? 1 : 0;

@@ -19,4 +19,12 @@ public record Reason(
     String threshold,
     String source,
     String status,
-    boolean against) {}
+    boolean against) {
+
+  /** A reason with the source and status of its rule. */
+  static Reason of(
+      RuleEntry rule, String headline, String meaning, String threshold, boolean against) {
+    return new Reason(
+        rule.rule().id(), headline, meaning, threshold, rule.source(), rule.status(), against);
+  }
+}

@@ -12,12 +12,16 @@ final class ReasonWords {
   private final CallRules rules;
   private final Reader reader;
   private final DayNames days;
+  private final DayReasonWords dayWords;
+  private final KnownReasonWords knownWords;
 
   ReasonWords(Prospect prospect) {
     this.prospect = prospect;
     this.rules = prospect.rules();
     this.reader = prospect.reader();
     this.days = new DayNames(prospect.today().on());
+    this.dayWords = new DayReasonWords(prospect);
+    this.knownWords = new KnownReasonWords(prospect);
   }
 
   /** The finding of a rule on a day, as a reason for or against mowing and returning. */
@@ -27,16 +31,12 @@ final class ReasonWords {
       case LEAST_GROWTH -> leastGrowth(day, against);
       case HARDLY_GROWING -> atRest(against);
       case DUE -> due(day, against);
-      case FROST -> frost(day, against);
-      case SATURATED -> saturated(day, against);
-      case SOFT_GROUND -> softGround(day, against);
-      case HEAT -> heat(day, against);
-      case WET -> wet(day, against);
+      case FROST, SATURATED, SOFT_GROUND, HEAT, WET -> dayWords.reason(rule, day, against);
       case HALF -> half(day, against);
       case ONE_THIRD -> third(day, against);
       case LENGTH -> length(day, against);
       case CLUMPS, CLUMPS_HEAVY -> clumps(rule, day, against);
-      default -> throw new IllegalArgumentException(rule.id() + " is never a reason by itself");
+      default -> knownWords.reason(rule, day, against);
     };
   }
 
@@ -84,7 +84,7 @@ final class ReasonWords {
           CallRule.DUE,
           taken + " of the height",
           say(
-              "would come off %s. This lawn is mown when about a third would; sooner only makes work.",
+              "would come off %s. From the limit up to a third any good day will do; sooner only makes work.",
               days.when(day)),
           "from " + percent(rules.threshold(CallRule.DUE)),
           against);
@@ -95,68 +95,6 @@ final class ReasonWords {
         say("%d days since the last mowing", since),
         say("%s of the height would come off %s.", taken, days.when(day)),
         say("mown every %d days", prospect.mowing().everyDays()),
-        against);
-  }
-
-  private Reason frost(int day, boolean against) {
-    return written(
-        CallRule.FROST,
-        "Down to " + reader.temperature(prospect.medianOf(season -> season.minimumC()[day]), 1),
-        say(
-            "Grass can be colder than the air and frozen %s; frozen leaves break underfoot.",
-            days.when(day)),
-        say(
-            "frost possible at %s or less",
-            reader.temperatureLimit(rules.threshold(CallRule.FROST))),
-        against);
-  }
-
-  private Reason saturated(int day, boolean against) {
-    return written(
-        CallRule.SATURATED,
-        "Soil full of water",
-        say(
-            "The root zone holds %s of the water it can %s; wheels press and smear such soil.",
-            percent(prospect.medianOf(season -> season.soilWaterFraction()[day])), days.when(day)),
-        "limit " + percent(rules.threshold(CallRule.SATURATED)),
-        against);
-  }
-
-  private Reason softGround(int day, boolean against) {
-    return written(
-        CallRule.SOFT_GROUND,
-        say(
-            "%s of water in three days",
-            reader.water(prospect.medianOf(season -> season.waterOfThreeDaysBeforeMm(day)))),
-        "The ground is likely too soft for wheels " + days.when(day) + ".",
-        "limit " + reader.waterLimit(rules.threshold(CallRule.SOFT_GROUND)),
-        against);
-  }
-
-  private Reason heat(int day, boolean against) {
-    return written(
-        CallRule.HEAT,
-        "Up to " + reader.temperature(prospect.medianOf(season -> season.maximumC()[day]), 0),
-        say(
-            "Too hot for a cool-season grass to grow %s; a cut would cost it shade and water.",
-            days.when(day)),
-        "limit " + reader.temperatureLimit(rules.threshold(CallRule.HEAT)),
-        against);
-  }
-
-  private Reason wet(int day, boolean against) {
-    return written(
-        CallRule.WET,
-        "Leaves likely wet " + days.name(day),
-        say(
-            "%s of rain or water %s, %s the day before. Wet clippings cling and clump, and wet slopes are slippery. Dew is not in this.",
-            reader.littleWater(prospect.medianOf(season -> season.waterMm(day))),
-            days.when(day),
-            reader.littleWater(prospect.medianOf(season -> season.waterMm(day - 1)))),
-        say(
-            "wet above %s, or %s the day before",
-            reader.waterLimit(rules.threshold(CallRule.WET)),
-            reader.waterLimit(rules.threshold(CallRule.WET_YESTERDAY))),
         against);
   }
 
@@ -213,7 +151,7 @@ final class ReasonWords {
             "%s %s, %s times as much where they lie thickest, against the %s that %s turf takes up.",
             reader.load(dry),
             days.when(day),
-            figure(rules.threshold(CallRule.DECK_FACTOR)),
+            figure(prospect.known().deckFactor()),
             reader.loadLimit(limit),
             wet ? "wet" : "dry"),
         say("limit %s at %s", figure(rules.threshold(rule)), reader.loadLimit(limit)),
@@ -224,12 +162,9 @@ final class ReasonWords {
     return prospect.lengthMm(day, prospect.cutHeightMm());
   }
 
-  /** A reason with the source and status of its rule. */
-  Reason written(
+  private Reason written(
       CallRule rule, String headline, String meaning, String threshold, boolean against) {
-    RuleEntry entry = rules.entry(rule);
-    return new Reason(
-        rule.id(), headline, meaning, threshold, entry.source(), entry.status(), against);
+    return Reason.of(rules.entry(rule), headline, meaning, threshold, against);
   }
 
   /** Share of the height that a cut takes. */

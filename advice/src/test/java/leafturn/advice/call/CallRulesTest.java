@@ -64,6 +64,14 @@ class CallRulesTest {
   }
 
   @Test
+  void thresholdsOutOfOrderAreNamedTogether() {
+    assertThatThrownBy(
+            () -> CallRules.standard().with(Map.of("one-third", 0.5, "half", 0.45, "clumps", 2.0)))
+        .hasMessageContaining("one-third (0.5) and half (0.45) are out of order")
+        .hasMessageContaining("clumps (2) and clumps-heavy (1.5) are out of order");
+  }
+
+  @Test
   void theLawnsOwnLeastGrowthGivesWayToAPersons() {
     CallRules set = CallRules.standard().with(Map.of("least-growth", 9.0));
     assertThat(set.unlessSet(CallRule.LEAST_GROWTH, 3, "the lawn's own"))

@@ -86,8 +86,8 @@ class MowingCallTest {
     Call call = standingAt(117, today(Quantity.RAIN_MM, 6));
     assertThat(call.sentence())
         .isEqualTo(
-            "Wait, then cut twice: to 95 mm on Friday, to 76 mm on Monday; return both times.");
-    assertThat(call.mowOn()).isEqualTo(ON.plusDays(2));
+            "Wait, then raise the deck and cut twice: to 95 mm tomorrow, to 76 mm on Sunday; return each time.");
+    assertThat(call.mowOn()).isEqualTo(ON.plusDays(1));
   }
 
   @Test
@@ -95,7 +95,7 @@ class MowingCallTest {
     Call call = standingAt(130, MILD);
     assertThat(call.choice()).isEqualTo(Choice.RAISE_AND_CUT_TWICE);
     assertThat(call.sentence())
-        .isEqualTo("Cut twice: to 100 mm today, to 76 mm on Saturday; return both times.");
+        .isEqualTo("Raise the deck and cut twice: to 100 mm today, to 76 mm on Saturday; return each time.");
     assertThat(call.reasons().get(0).ruleId()).isEqualTo("one-third");
     assertThat(bestOf(call).outcome().heightTakenFraction().middle()).isLessThan(1.0 / 3);
     assertThat(bestOf(call).outcome().heightTakenFraction().high()).isLessThan(0.35);
@@ -104,10 +104,12 @@ class MowingCallTest {
   @Test
   void overHalfIsCollectedInSteps() {
     Call call = standingAt(160, MILD);
-    assertThat(call.choice()).isEqualTo(Choice.MOW_AND_COLLECT);
-    assertThat(call.sentence()).startsWith("Mow today and collect: more than half");
+    assertThat(call.choice()).isEqualTo(Choice.RAISE_AND_COLLECT);
+    assertThat(call.sentence())
+        .isEqualTo(
+            "Raise the deck, mow today to 110 mm and collect: more than half of the height would come off at once. Then step down: to 76 mm on Saturday, return.");
     assertThat(call.reasons().get(0).ruleId()).isEqualTo("half");
-    assertThat(bestOf(call).remark()).contains("third of the height");
+    assertThat(bestOf(call).outcome().bags()).isNotNull();
     assertThat(call.cautions()).anyMatch(caution -> caution.contains("horses"));
   }
 
@@ -122,9 +124,9 @@ class MowingCallTest {
   }
 
   @Test
-  void possibleFrostPutsMowingOff() {
+  void possibleFrostPutsMowingOffUntilItHasGone() {
     Call call = standingAt(108, today(Quantity.MINIMUM_C, 1));
-    assertThat(call.choice()).isEqualTo(Choice.WAIT_AND_RETURN);
+    assertThat(call.choice()).isEqualTo(Choice.WAIT_FOR_DRY_HOURS);
     assertThat(call.reasons().get(0).ruleId()).isEqualTo("frost");
     assertThat(call.reasons().get(0).headline()).isEqualTo("Down to 1.0 °C");
   }
@@ -190,20 +192,19 @@ class MowingCallTest {
   }
 
   @Test
-  void whereTwoCutsWouldTakeTooMuchAsWellTheCallSaysWhatItBreaks() {
+  void aPersonsOwnThirdTakesThreeCuts() {
     CallRules strict = CallRules.standard().with(Map.of("one-third", 0.2, "length", 60.0));
     SiteClimate climate = new SiteClimate(MILD, CallExamples.fescue().site());
     Call call =
         MowingCall.of(CallExamples.fescue(), climate, CallExamples.standingAt(ON, 127), ON, strict);
-    assertThat(call.choice()).isEqualTo(Choice.MOW_AND_RETURN);
-    assertThat(call.sentence())
-        .isEqualTo("Mow today and return the clippings, though 40 % of the height comes off.");
+    assertThat(call.choice()).isEqualTo(Choice.RAISE_AND_CUT_TWICE);
+    assertThat(call.sentence()).startsWith("Raise the deck and cut three times: to ");
     assertThat(call.reasons().get(0).ruleId()).isEqualTo("one-third");
     assertThat(call.reasons().get(0).threshold()).isEqualTo("limit 20 %");
   }
 
   @Test
-  void aPersonsOwnDeckFactorTurnsOneCutIntoTwo() {
+  void aPersonsOwnDeckFactorTurnsOnePassIntoTwo() {
     Function<CallRules, Call> with =
         rules ->
             MowingCall.of(
@@ -214,7 +215,7 @@ class MowingCallTest {
                 rules);
     CallRules sideDischarge = CallRules.standard().with(Map.of("deck-factor", 2.0));
     assertThat(with.apply(CallRules.standard()).choice()).isEqualTo(Choice.MOW_AND_RETURN);
-    assertThat(with.apply(sideDischarge).choice()).isEqualTo(Choice.RAISE_AND_CUT_TWICE);
+    assertThat(with.apply(sideDischarge).choice()).isEqualTo(Choice.DOUBLE_PASS);
   }
 
   @Test

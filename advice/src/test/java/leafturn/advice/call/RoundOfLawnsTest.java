@@ -90,7 +90,8 @@ class RoundOfLawnsTest {
             new PossibleSeasons(1, 14, "one year"),
             List.of(),
             Call.Limits.of(CallRules.standard()),
-            Units.METRIC);
+            Units.METRIC,
+            Particulars.NONE);
     var description = new LawnOnRound.Description("tall fescue", null, "loam", "weekly");
     return new LawnOnRound(slug, "Property", "Lawn", description, "", call);
   }

@@ -6,6 +6,7 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.UUID;
 import leafturn.advice.call.CallRules;
+import leafturn.records.InputException;
 import leafturn.records.book.BookReading;
 import leafturn.records.book.BookWriting;
 import leafturn.records.book.Sheet;
@@ -16,9 +17,26 @@ import leafturn.records.sheet.RuleSheet;
 public final class BookRules {
   private BookRules() {}
 
-  /** The rules that calls of the book are made by. */
+  /** The rules of the book, to be shown; two thresholds may be out of order. */
   public static CallRules of(BookReading reading) {
-    return CallRules.standard().with(LawnCalls.thresholds(reading));
+    return CallRules.standard().unordered(LawnCalls.thresholds(reading));
+  }
+
+  /**
+   * Refuses thresholds that are out of order.
+   *
+   * @throws InputException with one sentence for each two of them
+   */
+  public static void check(Map<String, Double> thresholds) {
+    try {
+      CallRules.standard().with(thresholds);
+    } catch (IllegalArgumentException wrong) {
+      throw new InputException(
+          String.valueOf(wrong.getMessage())
+              .lines()
+              .map(fault -> Character.toUpperCase(fault.charAt(0)) + fault.substring(1) + ".")
+              .toList());
+    }
   }
 
   /** The sheet on which a threshold is set, withdrawn or not; empty where it never was. */
@@ -38,8 +56,10 @@ public final class BookRules {
    *
    * @param basedOn version of its sheet that the change was made from, 0 where there was none
    * @throws leafturn.records.book.StaleSheetException when somebody else has set it meanwhile
+   * @throws InputException when thresholds would be out of order
    */
   public static void set(BookWriting writing, RuleSheet set, int basedOn) {
+    check(with(writing, set));
     String id = id(set.rule());
     if (basedOn == 0) {
       writing.add(Kind.RULE, id, set);
@@ -58,6 +78,7 @@ public final class BookRules {
    */
   public static void unset(BookWriting writing, String rule, int basedOn) {
     writing.withdraw(Kind.RULE, id(rule), basedOn);
+    check(LawnCalls.thresholds(writing));
   }
 
   private static String id(String rule) {

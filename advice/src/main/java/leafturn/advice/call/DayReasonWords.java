@@ -1,0 +1,118 @@
+package leafturn.advice.call;
+
+import static leafturn.advice.call.Words.percent;
+import static leafturn.advice.call.Words.say;
+
+/** What the weather of a day says for or against mowing, in words. */
+final class DayReasonWords {
+  private final Prospect prospect;
+  private final CallRules rules;
+  private final Reader reader;
+  private final DayNames days;
+
+  DayReasonWords(Prospect prospect) {
+    this.prospect = prospect;
+    this.rules = prospect.rules();
+    this.reader = prospect.reader();
+    this.days = new DayNames(prospect.today().on());
+  }
+
+  /** The finding of a rule of the weather on a day. */
+  Reason reason(CallRule rule, int day, boolean against) {
+    return switch (rule) {
+      case FROST -> frost(day, against);
+      case SATURATED -> saturated(day, against);
+      case SOFT_GROUND -> softGround(day, against);
+      case HEAT -> heat(day, against);
+      default -> wet(day, against);
+    };
+  }
+
+  private Reason frost(int day, boolean against) {
+    if (day == 0 && prospect.known().frostAt().isPresent()) {
+      return written(
+          CallRule.FROST,
+          "Frost on the ground",
+          "was seen this morning; frozen leaves break underfoot. Wait until it has gone, whatever the height.",
+          say("%s hours to thaw", Words.figure(rules.threshold(CallRule.THAW_HOURS))),
+          against);
+    }
+    return written(
+        CallRule.FROST,
+        "Down to " + reader.temperature(prospect.medianOf(season -> season.minimumC()[day]), 1),
+        say(
+            "Grass can be colder than the air and frozen %s; frozen leaves break underfoot.",
+            days.when(day)),
+        say(
+            "frost possible at %s or less",
+            reader.temperatureLimit(rules.threshold(CallRule.FROST))),
+        against);
+  }
+
+  private Reason saturated(int day, boolean against) {
+    return written(
+        CallRule.SATURATED,
+        "Soil full of water",
+        say(
+            "The root zone holds %s of the water it can %s; wheels press and smear such soil.",
+            percent(prospect.medianOf(season -> season.soilWaterFraction()[day])), days.when(day)),
+        "limit " + percent(rules.threshold(CallRule.SATURATED)),
+        against);
+  }
+
+  private Reason softGround(int day, boolean against) {
+    return written(
+        CallRule.SOFT_GROUND,
+        say(
+            "%s of water in three days",
+            reader.water(prospect.medianOf(season -> season.waterOfThreeDaysBeforeMm(day)))),
+        "The ground is likely too soft for wheels " + days.when(day) + ".",
+        "limit " + reader.waterLimit(rules.threshold(prospect.softRule())),
+        against);
+  }
+
+  private Reason heat(int day, boolean against) {
+    return written(
+        CallRule.HEAT,
+        "Up to " + reader.temperature(prospect.medianOf(season -> season.maximumC()[day]), 0),
+        say(
+            "Too hot for a cool-season grass to grow %s; a cut would cost it shade and water.",
+            days.when(day)),
+        "limit " + reader.temperatureLimit(rules.threshold(CallRule.HEAT)),
+        against);
+  }
+
+  private Reason wet(int day, boolean against) {
+    boolean hours = MowingHours.has(day);
+    String water =
+        say(
+            "%s of rain or water %s, %s the day before.",
+            reader.littleWater(prospect.medianOf(season -> season.waterMm(day))),
+            days.when(day),
+            reader.littleWater(prospect.medianOf(season -> season.waterMm(day - 1))));
+    return written(
+        CallRule.WET,
+        seenWet(day) ? "Leaves wet this morning" : "Leaves likely wet " + days.name(day),
+        water
+            + " Wet clippings cling and clump, and wet slopes are slippery."
+            + (hours ? "" : " Dew is not in this."),
+        hours
+            ? say(
+                "dry enough from %s hours in a row",
+                Words.figure(rules.threshold(CallRule.DRY_HOURS)))
+            : say(
+                "wet above %s, or %s the day before",
+                reader.waterLimit(rules.threshold(CallRule.WET)),
+                reader.waterLimit(rules.threshold(CallRule.WET_YESTERDAY))),
+        against);
+  }
+
+  private boolean seenWet(int day) {
+    return day == 0 && prospect.known().wetToday().isPresent();
+  }
+
+  private Reason written(
+      CallRule rule, String headline, String meaning, String threshold, boolean against) {
+    return Reason.of(rules.entry(rule), headline, meaning, threshold, against);
+  }
+}

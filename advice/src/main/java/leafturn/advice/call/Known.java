@@ -1,0 +1,251 @@
+package leafturn.advice.call;
+
+import java.time.LocalDate;
+import java.time.LocalTime;
+import java.time.temporal.ChronoUnit;
+import java.util.List;
+import java.util.Optional;
+import java.util.stream.Stream;
+import leafturn.advice.call.Circumstances.DryFeed;
+import leafturn.advice.call.Place.AnnualBluegrass;
+import leafturn.model.lawn.LogEntry;
+import org.jspecify.annotations.Nullable;
+
+/** What people know of a lawn, as it stands on the day of a call. */
+final class Known {
+  /** Hour of a look in the morning that nobody noted. */
+  static final LocalTime MORNING = LocalTime.of(8, 0);
+
+  private static final int WEEK = 7;
+
+  private final Circumstances facts;
+  private final CallRules rules;
+  private final LawnToday today;
+  private final List<LogEntry> done;
+  private final SeedHeads seedHeads;
+
+  /**
+   * @param done what was done up to the day of the call
+   */
+  Known(Asked asked, LawnToday today, List<LogEntry> done, SeedHeads seedHeads) {
+    this.facts = asked.circumstances();
+    this.rules = asked.rules();
+    this.today = today;
+    this.done = List.copyOf(done);
+    this.seedHeads = seedHeads;
+  }
+
+  Circumstances facts() {
+    return facts;
+  }
+
+  private LocalDate on() {
+    return today.on();
+  }
+
+  private int seenDays() {
+    return days(CallRule.SEEN_DAYS);
+  }
+
+  private int days(CallRule rule) {
+    return (int) Math.round(rules.threshold(rule));
+  }
+
+  /** The last look for a thing that still counts, whether it was there or not. */
+  Optional<Sighting> look(Sight sight) {
+    return facts.last(sight, on(), seenDays());
+  }
+
+  /** True when the last look that still counts found it. */
+  boolean seen(Sight sight) {
+    return look(sight).filter(Sighting::there).isPresent();
+  }
+
+  /** Something seen on the day itself and not gone since. */
+  Optional<Sighting> seenToday(Sight sight) {
+    return facts.last(sight, on(), 0).filter(Sighting::there);
+  }
+
+  /** True when the last look of this summer found the grass at rest and none found it green. */
+  Optional<Sighting> dormant() {
+    return facts
+        .last(Sight.DORMANT, on(), days(CallRule.DORMANT))
+        .filter(Sighting::there)
+        .filter(rest -> !greenSince(rest));
+  }
+
+  private boolean greenSince(Sighting rest) {
+    return facts
+        .last(Sight.GREENING_UP, on(), days(CallRule.DORMANT))
+        .filter(green -> green.there() && Sighting.BY_TIME.compare(green, rest) > 0)
+        .isPresent();
+  }
+
+  /** Hour at which frost was seen on the ground today; early where nobody noted it. */
+  Optional<LocalTime> frostAt() {
+    return seenToday(Sight.GROUND_FROST).map(frost -> orMorning(frost.at()));
+  }
+
+  /** Hour from which the leaves were found dry today, unless they were found wet since. */
+  Optional<LocalTime> dryFrom() {
+    return seenToday(Sight.DRY_LEAVES)
+        .filter(dry -> wetToday().filter(wet -> later(wet, dry)).isEmpty())
+        .map(dry -> orMorning(dry.at()));
+  }
+
+  /** Rain or wet leaves of today, the later of both. */
+  Optional<Sighting> wetToday() {
+    Optional<Sighting> rain = seenToday(Sight.RAIN);
+    Optional<Sighting> wet = seenToday(Sight.WET_LEAVES);
+    return rain.isPresent() && wet.isPresent()
+        ? (later(wet.get(), rain.get()) ? wet : rain)
+        : rain.or(() -> wet);
+  }
+
+  /** True when somebody told today whether it rained or the leaves were wet. */
+  boolean lookedToday() {
+    return Stream.of(Sight.RAIN, Sight.WET_LEAVES, Sight.DRY_LEAVES)
+        .anyMatch(sight -> facts.last(sight, on(), 0).isPresent());
+  }
+
+  private static boolean later(Sighting one, Sighting other) {
+    return Sighting.BY_TIME.compare(one, other) > 0;
+  }
+
+  private static LocalTime orMorning(@Nullable LocalTime at) {
+    return at == null ? MORNING : at;
+  }
+
+  /** The treatment that keeps clippings on the lawn on a day, if there is one. */
+  Optional<Hold> hold(LocalDate day) {
+    return Hold.on(day, facts.treatments(), mowings(), rules);
+  }
+
+  /** The treatment whose label still forbids mowing on a day, if there is one. */
+  Optional<Treatment> labelWait(LocalDate day) {
+    return facts.treatments().stream()
+        .filter(treatment -> !treatment.on().isAfter(on()))
+        .filter(treatment -> day.isBefore(mayBeMown(treatment)))
+        .findFirst();
+  }
+
+  /** First day on which a treated lawn may be mown by the label. */
+  static LocalDate mayBeMown(Treatment treatment) {
+    Integer days = treatment.label().daysBeforeMowing();
+    return treatment.on().plusDays(days == null ? 0 : days);
+  }
+
+  private List<LocalDate> mowings() {
+    return done.stream().filter(LogEntry.Mown.class::isInstance).map(LogEntry::day).toList();
+  }
+
+  /** Growth since the last mowing by a height measured within a week, mm a day; NaN without. */
+  double measuredGrowthMmPerDay(double cutHeightMm) {
+    LogEntry.Measured last = null;
+    LogEntry.Mown mown = null;
+    for (LogEntry entry : done) {
+      if (entry instanceof LogEntry.Measured measured && !before(measured, last)) {
+        last = measured;
+      } else if (entry instanceof LogEntry.Mown cut && !before(cut, mown)) {
+        mown = cut;
+      }
+    }
+    if (last == null
+        || mown == null
+        || !last.day().isAfter(mown.day())
+        || last.day().isBefore(on().minusDays(WEEK))) {
+      return Double.NaN;
+    }
+    double cutToMm = Double.isNaN(mown.heightAfterMm()) ? cutHeightMm : mown.heightAfterMm();
+    return (last.heightMm() - cutToMm) / ChronoUnit.DAYS.between(mown.day(), last.day());
+  }
+
+  private static boolean before(LogEntry entry, @Nullable LogEntry other) {
+    return other != null && entry.day().isBefore(other.day());
+  }
+
+  /** Whole days since the last mowing on record; empty when none is. */
+  Optional<Long> daysUnmown() {
+    return Optional.ofNullable(today.lastMown()).map(day -> ChronoUnit.DAYS.between(day, on()));
+  }
+
+  /** Granular feed that no rain or watering since has washed in. */
+  Optional<DryFeed> dryFeed() {
+    return facts
+        .dryFeed()
+        .filter(feed -> !feed.on().isAfter(on()))
+        .filter(feed -> waterSinceMm(feed.on()) < washInMm(feed));
+  }
+
+  /** Water that washes a feed in, mm. */
+  double washInMm(DryFeed feed) {
+    return Double.isNaN(feed.waterMm()) ? rules.threshold(CallRule.FEED_WATER) : feed.waterMm();
+  }
+
+  private double waterSinceMm(LocalDate day) {
+    double rainMm =
+        today.past().stream()
+            .filter(past -> past.day().isAfter(day))
+            .mapToDouble(Outlook.PastDay::rainMm)
+            .sum();
+    double wateredMm =
+        done.stream()
+            .filter(entry -> entry instanceof LogEntry.Watered && !entry.day().isBefore(day))
+            .mapToDouble(entry -> ((LogEntry.Watered) entry).waterMm())
+            .sum();
+    return rainMm + wateredMm;
+  }
+
+  /** Share of the turf that fallen leaves hide, 0 when none lie or nobody said. */
+  double leafCoverFraction() {
+    return facts
+        .fallenLeaves()
+        .filter(leaves -> !leaves.on().isAfter(on()))
+        .filter(leaves -> !leaves.on().isBefore(on().minusDays(seenDays())))
+        .map(Circumstances.FallenLeaves::coverFraction)
+        .orElse(0.0);
+  }
+
+  /** Whether annual bluegrass stands in seed, by a look or by the year's warmth. */
+  SeedHeads seedHeads() {
+    return seedHeads;
+  }
+
+  /** True when annual bluegrass is in seed: seen, or unwanted and likely by the year's warmth. */
+  boolean inSeed() {
+    if (seedHeads.basis() == SeedHeads.Basis.SEEN) {
+      return true;
+    }
+    return facts.place().annualBluegrass() == AnnualBluegrass.UNWANTED
+        && seedHeads.likelihood() >= rules.threshold(CallRule.SEED_HEADS);
+  }
+
+  /** A disease seen lately, the one least known first. */
+  Optional<Sight> disease() {
+    return List.of(Sight.OTHER_DISEASE, Sight.BROWN_PATCH, Sight.DOLLAR_SPOT).stream()
+        .filter(this::seen)
+        .findFirst();
+  }
+
+  /** True on a slope steeper than the limit for wet grass. */
+  boolean steep() {
+    return facts.place().slopePercent() > rules.threshold(CallRule.WET_SLOPE);
+  }
+
+  /** Load where clippings lie thickest over their mean, by the deck. */
+  double deckFactor() {
+    Place.Deck deck = facts.place().deck();
+    boolean rows = deck == Place.Deck.SIDE_DISCHARGE || deck == Place.Deck.REAR_DISCHARGE;
+    return rules.threshold(rows ? CallRule.DECK_FACTOR_SIDE : CallRule.DECK_FACTOR);
+  }
+
+  boolean newlySeeded() {
+    return facts.place().newlySeeded();
+  }
+
+  /** True when nothing was mown since the winter, so that straw stands on a warm-season grass. */
+  boolean unmownThisYear() {
+    LocalDate last = today.lastMown();
+    return last == null || last.getYear() < on().getYear() || last.isBefore(on().minusDays(60));
+  }
+}

@@ -1,0 +1,239 @@
+package leafturn.advice.call;
+
+import static leafturn.advice.call.Words.figure;
+import static leafturn.advice.call.Words.percent;
+import static leafturn.advice.call.Words.say;
+
+import java.time.format.TextStyle;
+import java.util.Locale;
+import java.util.Optional;
+import java.util.stream.Collectors;
+
+/** What people know that speaks for or against a plan, in words. */
+final class KnownReasonWords {
+  private final Prospect prospect;
+  private final Known known;
+  private final CallRules rules;
+  private final Reader reader;
+  private final DayNames days;
+
+  KnownReasonWords(Prospect prospect) {
+    this.prospect = prospect;
+    this.known = prospect.known();
+    this.rules = prospect.rules();
+    this.reader = prospect.reader();
+    this.days = new DayNames(prospect.today().on());
+  }
+
+  /** The finding of a rule that rests on what people know. */
+  Reason reason(CallRule rule, int day, boolean against) {
+    return switch (rule) {
+      case VISIT -> visit(day, against);
+      case LABEL_WAIT -> labelWait(day, against);
+      case DORMANT -> dormant(against);
+      case WET_SLOPE ->
+          written(
+              rule,
+              say("Slope of %s %%, wet", figure(known.facts().place().slopePercent())),
+              "A mower slides on wet grass; the machine's handbook gives its own limit.",
+              say("limit %s %% when wet", figure(rules.threshold(rule))),
+              against);
+      case FEED_COLLECTED, FEED_DRY -> feed(rule, against);
+      case HELD -> held(day, against);
+      case SEEDLINGS ->
+          written(
+              rule,
+              "First cut of a new lawn",
+              say(
+                  "Bag and suction pull seedlings. Cut dry soil with a sharp blade, and %s what is short.",
+                  reader.giveBack()),
+              say("first cut from %s times the cut height", figure(rules.threshold(CallRule.FIRST_CUT))),
+              against);
+      case GREEN_UP -> greenUp(against);
+      case STEMMY -> stemmy(day, against);
+      case LEAF_COVER -> leafCover(against);
+      case SEED_HEADS -> seedHeads(against);
+      case NO_CLIPPINGS -> noClippings(day, against);
+      case WET_RETURN ->
+          written(
+              rule,
+              "Wet clippings",
+              "Wet clippings cling and clump, even of grass that is mown often.",
+              "no limit",
+              against);
+      case DISEASE -> disease();
+      default -> throw new IllegalArgumentException(rule.id() + " is never a reason by itself");
+    };
+  }
+
+  private Reason visit(int day, boolean against) {
+    int next = prospect.nextVisit(day + 1);
+    String days = visitDays();
+    return written(
+        CallRule.VISIT,
+        "Nobody can mow " + this.days.name(day),
+        next < 0
+            ? "and no day is given on which somebody can come."
+            : "the next day of mowing is " + this.days.name(next) + ".",
+        days.isEmpty() ? "on the days given" : "mown on " + days,
+        against);
+  }
+
+  private String visitDays() {
+    return known.facts().visits().weekdays().stream()
+        .sorted()
+        .map(day -> day.getDisplayName(TextStyle.FULL, Locale.ENGLISH))
+        .collect(Collectors.joining(", "));
+  }
+
+  private Reason labelWait(int day, boolean against) {
+    Optional<Treatment> treatment = known.labelWait(prospect.date(day));
+    return written(
+        CallRule.LABEL_WAIT,
+        treatment.map(Treatment::product).orElse("A product") + " was applied",
+        treatment
+            .map(
+                each ->
+                    say(
+                        "on %s; its label asks not to mow before %s.",
+                        DayNames.date(each.on()), DayNames.date(Known.mayBeMown(each))))
+            .orElse("its label asks to wait."),
+        "the label's wait",
+        against);
+  }
+
+  private Reason dormant(boolean against) {
+    return written(
+        CallRule.DORMANT,
+        "At rest in the drought",
+        say(
+            "seen on %s. Grass at rest does not grow; wheels and feet break its crowns. The model has no rest in drought, so what was seen counts.",
+            known.dormant().map(seen -> DayNames.date(seen.on())).orElse("that day")),
+        say("counts for %s days", figure(rules.threshold(CallRule.DORMANT))),
+        against);
+  }
+
+  private Reason feed(CallRule rule, boolean against) {
+    return written(
+        rule,
+        "Granular feed lies dry",
+        say(
+            "spread on %s. The mower would take granules up or throw them; wash them in with %s first, as the label says, and do not %s.",
+            known.facts().dryFeed().map(feed -> DayNames.date(feed.on())).orElse("an earlier day"),
+            reader.height(known.facts().dryFeed().map(known::washInMm).orElse(0.0)),
+            reader.take()),
+        "the label's water",
+        against);
+  }
+
+  private Reason held(int day, boolean against) {
+    Optional<Hold> hold = known.hold(prospect.date(day));
+    return written(
+        CallRule.HELD,
+        say("Clippings held by %s", hold.map(each -> each.treatment().product()).orElse("a label")),
+        hold.map(this::heldUntil).orElse(""),
+        hold.map(Hold::byLabel).orElse(true) ? "the label" : "practice; the label comes first",
+        against);
+  }
+
+  private String heldUntil(Hold hold) {
+    String applied = "applied on " + DayNames.date(hold.treatment().on()) + ". ";
+    if (hold.lasting()) {
+      return applied
+          + "It lasts in clippings, compost and manure: they leave the lawn for no heap, bed or animal.";
+    }
+    String until =
+        hold.mowingsLeft() > 0
+            ? say(
+                "%d more %s to be returned before clippings may be used elsewhere",
+                hold.mowingsLeft(), hold.mowingsLeft() == 1 ? "mowing has" : "mowings have")
+            : say("%d more days have to pass before clippings may be used elsewhere", hold.daysLeft());
+    return applied + until + ": collected ones have nowhere to go.";
+  }
+
+  private Reason greenUp(boolean against) {
+    return written(
+        CallRule.GREEN_UP,
+        "Straw that turns green",
+        say(
+            "Lowering it once to %s lets light and warmth in: an exception to the third, once a year and never for St. Augustinegrass.",
+            reader.height(GreenUp.lowMm(prospect))),
+        say("%s of the cut height", percent(rules.threshold(CallRule.LOWER_ONCE))),
+        against);
+  }
+
+  private Reason stemmy(int day, boolean against) {
+    return written(
+        CallRule.STEMMY,
+        say("%d days unmown", known.daysUnmown().orElse(0L) + day),
+        say(
+            "Growth after a gap is long and stemmy and slow to break down: %s the first cut, or cut in steps.",
+            reader.take()),
+        say("from %s days and over a third", figure(rules.threshold(CallRule.STEMMY))),
+        against);
+  }
+
+  private Reason leafCover(boolean against) {
+    double cover = known.leafCoverFraction();
+    boolean hidden = cover > rules.threshold(CallRule.LEAF_COVER);
+    return written(
+        CallRule.LEAF_COVER,
+        say("Fallen leaves on %s of the turf", percent(cover)),
+        hidden
+            ? "They hide too much of it to be chopped in; as brown stock for the heap they are welcome."
+            : "The turf still shows through: chopped small they fall between the leaves of grass.",
+        "limit " + percent(rules.threshold(CallRule.LEAF_COVER)),
+        against);
+  }
+
+  private Reason seedHeads(boolean against) {
+    boolean seen = known.seedHeads().basis() == SeedHeads.Basis.SEEN;
+    return written(
+        CallRule.SEED_HEADS,
+        seen ? "Annual bluegrass in seed" : "Annual bluegrass likely in seed",
+        say(
+            "%s Collected seed heads sow less, but the soil holds seed already: the benefit is modest.",
+            seen ? "Seen on the lawn." : "By the warmth of the year; a look at the lawn overrules it."),
+        seen
+            ? "a sighting"
+            : say("likely from %s of the peak", percent(rules.threshold(CallRule.SEED_HEADS))),
+        against);
+  }
+
+  private Reason noClippings(int day, boolean against) {
+    double lengthMm = prospect.lengthMm(day, prospect.cutHeightMm());
+    return written(
+        CallRule.NO_CLIPPINGS,
+        reader.load(prospect.dryGPerM2(lengthMm)),
+        "would be seen, and the client wants none carried into the house. Mown twice a week, hardly any would be.",
+        say(
+            "limit %s, dry, up to %s long",
+            reader.loadLimit(rules.threshold(CallRule.NO_CLIPPINGS)),
+            reader.height(rules.threshold(CallRule.SHORT_PIECES))),
+        against);
+  }
+
+  private Reason disease() {
+    Optional<Sight> disease = known.disease();
+    boolean other = disease.filter(sight -> sight == Sight.OTHER_DISEASE).isPresent();
+    String name =
+        disease.filter(sight -> sight == Sight.BROWN_PATCH).isPresent()
+            ? "Brown patch"
+            : other ? "Disease seen" : "Dollar spot";
+    return written(
+        CallRule.DISEASE,
+        name,
+        other
+            ? "Whether collecting helps against this one is not known. Mow this lawn last and clean the deck."
+            : say(
+                "is no reason to %s: trials found no difference. Mow this lawn last and clean the deck.",
+                reader.take()),
+        "no limit",
+        false);
+  }
+
+  private Reason written(
+      CallRule rule, String headline, String meaning, String threshold, boolean against) {
+    return Reason.of(rules.entry(rule), headline, meaning, threshold, against);
+  }
+}

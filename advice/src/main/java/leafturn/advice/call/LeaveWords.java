@@ -1,0 +1,85 @@
+package leafturn.advice.call;
+
+import static leafturn.advice.call.Words.say;
+
+import java.time.LocalDate;
+
+/** Why a lawn is left alone and when to look again, in one sentence. */
+final class LeaveWords {
+  private static final int WEEK = 7;
+
+  /** Rain of two days after which grass at rest may wake, mm (our judgement). */
+  private static final double WAKING_RAIN_MM = 12;
+
+  private final Prospect prospect;
+  private final Known known;
+
+  LeaveWords(Prospect prospect) {
+    this.prospect = prospect;
+    this.known = prospect.known();
+  }
+
+  String sentence(CallRule rule) {
+    return switch (rule) {
+      case SEASON ->
+          say(
+              "Leave it: the mowing season begins on %s.",
+              DayNames.date(prospect.mowingSeason().startAfter(prospect.today().on())));
+      case DORMANT ->
+          "Do not mow, and keep off: the lawn is at rest in the drought; " + afterRain() + ".";
+      case HARDLY_GROWING -> "Leave it: the grass is at rest in the drought; " + afterRain() + ".";
+      case VISIT -> "Leave it: nobody can come to mow within three weeks; name a day.";
+      case LABEL_WAIT -> "Do not mow yet: " + labelWait() + ".";
+      case FROST -> "Do not mow: frost does not leave in the days ahead; " + inAWeek() + ".";
+      case WET_SLOPE -> "Do not mow: the slope stays wet; " + inAWeek() + ".";
+      case SATURATED, SOFT_GROUND -> "Do not mow: the ground stays too wet; " + inAWeek() + ".";
+      case HEAT -> "Do not mow in this heat; " + inAWeek() + ".";
+      default -> "Leave it: nothing to cut yet; " + nextLook() + ".";
+    };
+  }
+
+  private String labelWait() {
+    return known
+        .labelWait(prospect.today().on())
+        .map(
+            treatment ->
+                say(
+                    "the label of %s asks to wait until %s",
+                    treatment.product(), DayNames.date(Known.mayBeMown(treatment))))
+        .orElse("the label of what was applied asks to wait");
+  }
+
+  private String inAWeek() {
+    return "look again about " + DayNames.date(prospect.date(WEEK));
+  }
+
+  /** After the first rain that may wake the grass, and in a week at the latest. */
+  private String afterRain() {
+    double[] first = new double[prospect.seasons().size()];
+    for (int season = 0; season < first.length; season++) {
+      DaysAhead.Season one = prospect.seasons().get(season);
+      int day =
+          Prospect.firstDay(
+              each -> each > 0 && one.waterMm(each) + one.waterMm(each - 1) >= WAKING_RAIN_MM);
+      first[season] = day < 0 ? WeatherToCome.DAYS : day;
+    }
+    long likely = Math.round(Spread.of(first).middle());
+    LocalDate look = prospect.date((int) Math.max(2, Math.min(WEEK, likely)));
+    return say("look again after rain, and on %s at the latest", DayNames.date(look));
+  }
+
+  private String nextLook() {
+    Due due = new Due(prospect);
+    double[] first = new double[prospect.seasons().size()];
+    for (int season = 0; season < first.length; season++) {
+      DaysAhead.Season one = prospect.seasons().get(season);
+      int day = Prospect.firstDay(candidate -> due.on(one, candidate));
+      first[season] = day < 0 ? WeatherToCome.DAYS + 1 : day;
+    }
+    double middle = Spread.of(first).middle();
+    if (middle > WeatherToCome.DAYS) {
+      return say("not due within %d days", WeatherToCome.DAYS);
+    }
+    return "next look about " + DayNames.date(prospect.date((int) Math.round(middle)));
+  }
+}

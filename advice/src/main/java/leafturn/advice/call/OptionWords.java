@@ -1,0 +1,113 @@
+package leafturn.advice.call;
+
+import static leafturn.advice.call.Words.say;
+
+import java.time.LocalDate;
+import java.util.stream.Collectors;
+import leafturn.advice.call.Option.Outcome;
+import leafturn.advice.call.Weighing.Weighed;
+
+/** The words of an option. */
+final class OptionWords {
+  private final Prospect prospect;
+  private final Reader reader;
+  private final DayNames days;
+
+  OptionWords(Prospect prospect) {
+    this.prospect = prospect;
+    this.reader = prospect.reader();
+    this.days = new DayNames(prospect.today().on());
+  }
+
+  /** An option with its words. */
+  Option option(Weighed weighed, boolean best, Outcome outcome) {
+    Plan plan = weighed.plan();
+    LocalDate day = prospect.date(plan.day());
+    return new Option(plan.choice(), title(plan), day, best, remark(weighed, outcome), outcome);
+  }
+
+  private String title(Plan plan) {
+    String name = days.name(plan.day());
+    String day = Character.toUpperCase(name.charAt(0)) + name.substring(1);
+    return switch (plan.choice()) {
+      case MOW_AND_COLLECT -> day + ", " + reader.take();
+      case WAIT_FOR_DRY_HOURS -> day + " in the dry hours, " + reader.giveBack();
+      case DOUBLE_PASS -> day + ", two passes, " + reader.giveBack();
+      case CHOP_LEAVES_AND_RETURN -> day + ", chop leaves and " + reader.giveBack();
+      case WATER_IN_FIRST -> "Water in first; " + days.name(plan.day()) + ", " + reader.giveBack();
+      case LOWER_ONCE_AND_COLLECT ->
+          say("%s to %s, %s", day, reader.height(plan.last().toMm()), reader.take());
+      case RAISE_AND_CUT_TWICE -> day + " " + heights(plan) + ", " + reader.giveBack() + each(plan);
+      case RAISE_AND_COLLECT ->
+          day
+              + " "
+              + heights(plan)
+              + ", "
+              + reader.take()
+              + (plan.collected() ? each(plan) : " the first");
+      default -> day + ", " + reader.giveBack();
+    };
+  }
+
+  private static String each(Plan plan) {
+    return plan.cuts().size() == 2 ? " both" : " all";
+  }
+
+  /** "to 95 mm, Saturday to 76 mm". */
+  private String heights(Plan plan) {
+    return plan.cuts().stream()
+        .map(
+            cut ->
+                (cut.day() == plan.day() ? "" : days.name(cut.day()) + " ")
+                    + "to "
+                    + reader.height(cut.toMm()))
+        .collect(Collectors.joining(", "));
+  }
+
+  private static String remark(Weighed weighed, Outcome outcome) {
+    String trouble =
+        weighed.broken().stream()
+            .map(OptionWords::trouble)
+            .filter(words -> !words.isEmpty())
+            .findFirst()
+            .orElse("");
+    Spread bags = outcome.bags();
+    if (!trouble.isEmpty() || outcome.nutrientsStay() || bags == null) {
+      return trouble;
+    }
+    long count = (long) Math.ceil(bags.middle());
+    return count == 1 ? "1 bag to place" : count + " bags to place";
+  }
+
+  private static String trouble(CallRule rule) {
+    return switch (rule) {
+      case SEASON -> "outside the mowing season";
+      case VISIT -> "nobody can come";
+      case LABEL_WAIT -> "the label asks to wait";
+      case DORMANT -> "at rest in drought";
+      case LEAST_GROWTH -> "hardly anything to cut";
+      case FROST -> "frost possible";
+      case WET_SLOPE -> "wet slope";
+      case SATURATED -> "soil full of water";
+      case SOFT_GROUND -> "ground likely soft";
+      case HEAT -> "too hot";
+      case FEED_COLLECTED -> "takes the feed away";
+      case HELD -> "clippings have nowhere to go";
+      case SEEDLINGS -> "pulls seedlings";
+      case GREEN_UP -> "leaves the straw";
+      case HALF -> "over half of the height";
+      case ONE_THIRD -> "over a third of the height";
+      case CLUMPS_HEAVY -> "clumps very likely";
+      case STEMMY -> "long and stemmy";
+      case LEAF_COVER -> "fallen leaves in the way";
+      case LENGTH -> "long pieces";
+      case CLUMPS -> "clumps likely";
+      case SEED_HEADS -> "annual bluegrass in seed";
+      case NO_CLIPPINGS -> "clippings would be seen";
+      case DUE -> "not due yet";
+      case FEED_DRY -> "feed lies dry";
+      case WET_RETURN, WET -> "leaves likely wet";
+      default -> "";
+    };
+  }
+}

@@ -1,0 +1,160 @@
+package leafturn.advice.call;
+
+import java.util.ArrayList;
+import java.util.Collections;
+import java.util.List;
+
+/** All plans that are compared: on each day of the coming week, and on the next day of mowing. */
+final class Plans {
+  /** Longest wait that is offered to those who can mow on any day, days. */
+  static final int LONGEST_WAIT_DAYS = 7;
+
+  private static final int WEEK = 7;
+  private static final double DECK_STEP_MM = 5;
+  private static final double DECK_STEP_BELOW_MM = 40;
+
+  private final Prospect prospect;
+  private final CallRules rules;
+
+  Plans(Prospect prospect) {
+    this.prospect = prospect;
+    this.rules = prospect.rules();
+  }
+
+  List<Plan> all() {
+    List<Plan> plans = new ArrayList<>();
+    for (int day : days()) {
+      addTo(plans, day);
+    }
+    return plans;
+  }
+
+  /** The days of the coming week, and the next visit where that lies beyond. */
+  private List<Integer> days() {
+    List<Integer> days = new ArrayList<>();
+    for (int day = 0; day <= LONGEST_WAIT_DAYS; day++) {
+      days.add(day);
+    }
+    int visit = prospect.nextVisit(0);
+    if (visit > LONGEST_WAIT_DAYS) {
+      days.add(visit);
+    }
+    return days;
+  }
+
+  private void addTo(List<Plan> plans, int day) {
+    double cutHeightMm = prospect.cutHeightMm();
+    plans.add(Plan.mowAndReturn(day, cutHeightMm));
+    plans.add(Plan.mowAndCollect(day, cutHeightMm));
+    if (day == 0 && prospect.laterToday()) {
+      plans.add(Plan.oneReturned(Choice.WAIT_FOR_DRY_HOURS, 0, cutHeightMm));
+    }
+    if (prospect.known().leafCoverFraction() > 0) {
+      plans.add(Plan.oneReturned(Choice.CHOP_LEAVES_AND_RETURN, day, cutHeightMm));
+    }
+    if (day > wateringDay() && prospect.known().dryFeed().isPresent()) {
+      plans.add(Plan.oneReturned(Choice.WATER_IN_FIRST, day, cutHeightMm));
+    }
+    if (prospect.lengthMm(day, cutHeightMm) >= 2 * rules.threshold(CallRule.LEAST_GROWTH)) {
+      plans.add(Plan.oneReturned(Choice.DOUBLE_PASS, day, cutHeightMm));
+      addSteps(plans, day);
+    }
+    if (new GreenUp(prospect).mayBeLowered(day)) {
+      plans.add(
+          Plan.oneCollected(Choice.LOWER_ONCE_AND_COLLECT, day, GreenUp.lowMm(prospect)));
+    }
+  }
+
+  /** First day on which feed may be watered in, or a day beyond all when it may not. */
+  private int wateringDay() {
+    for (int day = 0; day <= LONGEST_WAIT_DAYS; day++) {
+      if (prospect.known().facts().wateringLimits().allowed(prospect.date(day))) {
+        return day;
+      }
+    }
+    return Integer.MAX_VALUE;
+  }
+
+  /** Two cuts, or three where two would take too much: returned, or the first ones collected. */
+  private void addSteps(List<Plan> plans, int day) {
+    for (int cuts = 2; cuts <= 3; cuts++) {
+      List<Integer> days = daysOfCuts(day, cuts);
+      List<Double> heights = heightsMm(days);
+      if (falling(day, heights)) {
+        for (int collected = 0; collected <= cuts; collected++) {
+          plans.add(Plan.steps(days, heights, collected));
+        }
+      }
+    }
+  }
+
+  private boolean falling(int day, List<Double> heightsMm) {
+    double beforeMm = tallestMm(day);
+    for (double heightMm : heightsMm) {
+      if (!(heightMm < beforeMm)) {
+        return false;
+      }
+      beforeMm = heightMm;
+    }
+    return true;
+  }
+
+  /** Each cut some days after the one before, on a day on which whoever mows can come. */
+  private List<Integer> daysOfCuts(int first, int cuts) {
+    List<Integer> days = new ArrayList<>(List.of(first));
+    int between = (int) Math.round(rules.threshold(CallRule.CUT_TWICE_DAYS));
+    while (days.size() < cuts) {
+      int earliest = days.get(days.size() - 1) + between;
+      int visit = prospect.nextVisit(earliest);
+      days.add(visit < 0 ? earliest + WEEK - between : visit);
+    }
+    return Collections.unmodifiableList(days);
+  }
+
+  /**
+   * Heights of cuts that take the same share, in steps of a mower's deck: with g grown between them
+   * the share s of each keeps ((H s + g) s + g) s ... at the cut height.
+   */
+  private List<Double> heightsMm(List<Integer> days) {
+    double low = 0;
+    double high = 1;
+    for (int halving = 0; halving < 50; halving++) {
+      double middle = (low + high) / 2;
+      if (endMm(middle, days) > prospect.cutHeightMm()) {
+        high = middle;
+      } else {
+        low = middle;
+      }
+    }
+    List<Double> heights = new ArrayList<>();
+    double heightMm = tallestMm(days.get(0));
+    for (int cut = 0; cut < days.size() - 1; cut++) {
+      double toMm = stepped(heightMm * high);
+      heights.add(toMm);
+      heightMm = toMm + grownMm(days.get(cut), days.get(cut + 1));
+    }
+    heights.add(prospect.cutHeightMm());
+    return heights;
+  }
+
+  private double endMm(double left, List<Integer> days) {
+    double heightMm = left * tallestMm(days.get(0));
+    for (int cut = 1; cut < days.size(); cut++) {
+      heightMm = left * (heightMm + grownMm(days.get(cut - 1), days.get(cut)));
+    }
+    return heightMm;
+  }
+
+  private double grownMm(int from, int to) {
+    return Math.max(0, tallestMm(to) - tallestMm(from));
+  }
+
+  private double stepped(double heightMm) {
+    double stepMm = prospect.cutHeightMm() < DECK_STEP_BELOW_MM ? 1 : DECK_STEP_MM;
+    return Math.max(prospect.cutHeightMm(), stepMm * Math.round(heightMm / stepMm));
+  }
+
+  private double tallestMm(int day) {
+    return prospect.tallestMm(day);
+  }
+}
