@@ -84,7 +84,9 @@ final class Answer {
         : held;
   }
 
-  /** "Mow today", "Wait until tomorrow, then mow", "Wait until the frost has gone, ... then mow". */
+  /**
+   * "Mow today", "Wait until tomorrow, then mow", "Wait until the frost has gone, ... then mow".
+   */
   private String mow(Plan plan) {
     if (plan.day() > 0) {
       return say("Wait until %s, then mow", days.name(plan.day()));
@@ -118,7 +120,9 @@ final class Answer {
     }
     return say(
         "%s to %s and %s: %s. Then step down: %s%s.",
-        mow(plan).replace("Mow", "Raise the deck, mow").replace("then mow", "then raise the deck, mow"),
+        mow(plan)
+            .replace("Mow", "Raise the deck, mow")
+            .replace("then mow", "then raise the deck, mow"),
         reader.height(first.toMm()),
         reader.take(),
         whyRaise(best),

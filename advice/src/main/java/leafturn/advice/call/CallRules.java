@@ -44,8 +44,8 @@ public final class CallRules {
    * These rules with some thresholds set by a person.
    *
    * @param thresholds new thresholds by rule name
-   * @throws IllegalArgumentException with one sentence a line for each name that does not exist, each
-   *     threshold that is out of its range and each two that are out of order
+   * @throws IllegalArgumentException with one sentence a line for each name that does not exist,
+   *     each threshold that is out of its range and each two that are out of order
    */
   public CallRules with(Map<String, Double> thresholds) {
     CallRules rules = unordered(thresholds);

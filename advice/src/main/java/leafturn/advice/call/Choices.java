@@ -52,8 +52,7 @@ final class Choices {
     shown.add(weighing.of(Choice.MOW_AND_COLLECT, 0));
     COMPARED.stream()
         .filter(kind -> worthComparing(kind, weighing.of(Choice.MOW_AND_RETURN, 0)))
-        .forEach(
-            kind -> weighing.best(plan -> plan.choice() == kind).ifPresent(shown::add));
+        .forEach(kind -> weighing.best(plan -> plan.choice() == kind).ifPresent(shown::add));
     if (best != null && !shown.contains(best)) {
       shown.add(best);
     }

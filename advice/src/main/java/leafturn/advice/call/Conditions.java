@@ -89,8 +89,7 @@ final class Conditions {
   private void straw(Plan plan, List<String> changes) {
     GreenUp greenUp = new GreenUp(prospect);
     if (plan.choice() == Choice.LOWER_ONCE_AND_COLLECT) {
-      changes.add(
-          "If frost is still to come: wait, for what has turned green would be harmed.");
+      changes.add("If frost is still to come: wait, for what has turned green would be harmed.");
     } else if (greenUp.greening() && greenUp.species()) {
       changes.add(
           say(

@@ -65,7 +65,9 @@ final class Conflicts {
       conflicts.add(
           say(
               "A third of the height at a cut of %s is %s, longer than the %s of the rule for short pieces: the third, the load and dry leaves decide here.",
-              reader.height(prospect.cutHeightMm()), reader.height(thirdMm), reader.height(shortMm)));
+              reader.height(prospect.cutHeightMm()),
+              reader.height(thirdMm),
+              reader.height(shortMm)));
     }
   }
 

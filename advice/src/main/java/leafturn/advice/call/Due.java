@@ -26,7 +26,8 @@ final class Due {
   boolean on(Season season, int day) {
     double taken = Prospect.takenFraction(season.heightMm()[day], prospect.cutHeightMm());
     if (prospect.known().newlySeeded()) {
-      return season.heightMm()[day] >= rules.threshold(CallRule.FIRST_CUT) * prospect.cutHeightMm() - READING_MM;
+      return season.heightMm()[day]
+          >= rules.threshold(CallRule.FIRST_CUT) * prospect.cutHeightMm() - READING_MM;
     }
     return taken >= rules.threshold(CallRule.ONE_THIRD)
         || lastChance(season, day)
@@ -41,13 +42,15 @@ final class Due {
 
   private boolean over(Season season, int day) {
     int last = Math.min(day, WeatherToCome.DAYS);
-    return Prospect.takenFraction(season.heightMm()[last], prospect.cutHeightMm()) > prospect.thirdAndTolerance();
+    return Prospect.takenFraction(season.heightMm()[last], prospect.cutHeightMm())
+        > prospect.thirdAndTolerance();
   }
 
   private boolean byProgramme(Season season, int day) {
     double heightMm = season.heightMm()[day];
     if (prospect.mowing().byOneThirdRule()) {
-      return Prospect.takenFraction(heightMm, prospect.cutHeightMm()) >= rules.threshold(CallRule.DUE);
+      return Prospect.takenFraction(heightMm, prospect.cutHeightMm())
+          >= rules.threshold(CallRule.DUE);
     }
     return prospect.today().daysSinceMowing() + day >= prospect.mowing().everyDays()
         && heightMm - prospect.cutHeightMm() >= rules.threshold(CallRule.LEAST_GROWTH);

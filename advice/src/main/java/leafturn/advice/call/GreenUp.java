@@ -9,8 +9,7 @@ import leafturn.model.grass.Species;
  * lowered once, St. Augustinegrass never is.
  */
 record GreenUp(Prospect prospect) {
-  private static final Set<Species> LOWERED =
-      EnumSet.of(Species.BERMUDAGRASS, Species.ZOYSIAGRASS);
+  private static final Set<Species> LOWERED = EnumSet.of(Species.BERMUDAGRASS, Species.ZOYSIAGRASS);
   private static final double LOWEST_MM = 10;
   private static final int FROST_LOOK_DAYS = 14;
 

@@ -52,10 +52,7 @@ record Hold(Treatment treatment, int mowingsLeft, long daysLeft, boolean byLabel
             ? orNone(label.daysBeforeUse())
             : Math.round(rules.threshold(CallRule.PRODUCT_DAYS));
     return new Hold(
-        treatment,
-        Math.max(0, mowingsAsked - since),
-        Math.max(0, daysAsked - passed),
-        byLabel);
+        treatment, Math.max(0, mowingsAsked - since), Math.max(0, daysAsked - passed), byLabel);
   }
 
   private static int orNone(@Nullable Integer number) {

@@ -47,7 +47,9 @@ final class KnownReasonWords {
               say(
                   "Bag and suction pull seedlings. Cut dry soil with a sharp blade, and %s what is short.",
                   reader.giveBack()),
-              say("first cut from %s times the cut height", figure(rules.threshold(CallRule.FIRST_CUT))),
+              say(
+                  "first cut from %s times the cut height",
+                  figure(rules.threshold(CallRule.FIRST_CUT))),
               against);
       case GREEN_UP -> greenUp(against);
       case STEMMY -> stemmy(day, against);
@@ -147,7 +149,9 @@ final class KnownReasonWords {
             ? say(
                 "%d more %s to be returned before clippings may be used elsewhere",
                 hold.mowingsLeft(), hold.mowingsLeft() == 1 ? "mowing has" : "mowings have")
-            : say("%d more days have to pass before clippings may be used elsewhere", hold.daysLeft());
+            : say(
+                "%d more days have to pass before clippings may be used elsewhere",
+                hold.daysLeft());
     return applied + until + ": collected ones have nowhere to go.";
   }
 
@@ -193,7 +197,9 @@ final class KnownReasonWords {
         seen ? "Annual bluegrass in seed" : "Annual bluegrass likely in seed",
         say(
             "%s Collected seed heads sow less, but the soil holds seed already: the benefit is modest.",
-            seen ? "Seen on the lawn." : "By the warmth of the year; a look at the lawn overrules it."),
+            seen
+                ? "Seen on the lawn."
+                : "By the warmth of the year; a look at the lawn overrules it."),
         seen
             ? "a sighting"
             : say("likely from %s of the peak", percent(rules.threshold(CallRule.SEED_HEADS))),

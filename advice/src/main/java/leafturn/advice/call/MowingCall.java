@@ -230,8 +230,7 @@ public final class MowingCall {
         options.stream().filter(Option::best).map(Option::outcome).findFirst().orElse(null);
     List<Reason> reasons =
         new ArrayList<>(
-            new ReasonWriter(prospect)
-                .of(best, weighing.of(Choice.MOW_AND_RETURN, 0), outcome));
+            new ReasonWriter(prospect).of(best, weighing.of(Choice.MOW_AND_RETURN, 0), outcome));
     if (prospect.known().facts().wishes().noClippings()) {
       new WishWords(prospect, options).reason().ifPresent(reasons::add);
     }

@@ -51,8 +51,7 @@ public record Particulars(
    * @param to o'clock at its end; null when there is none
    * @param words the hours and what the leaves are wet from before
    */
-  public record Hours(
-      LocalDate day, @Nullable Integer from, @Nullable Integer to, String words) {}
+  public record Hours(LocalDate day, @Nullable Integer from, @Nullable Integer to, String words) {}
 
   /**
    * Where collected clippings may go, by plain rules; a plan of places is another question.

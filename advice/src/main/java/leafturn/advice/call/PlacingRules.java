@@ -30,9 +30,13 @@ record PlacingRules(Known known, boolean seedHeads) {
     return switch (known.facts().wishes().heapHeat()) {
       case LOGGED ->
           new Placing(
-              true, false, true, "Not to beds: the heap, whose heat is logged, may take the seeds.");
+              true,
+              false,
+              true,
+              "Not to beds: the heap, whose heat is logged, may take the seeds.");
       case COLD ->
-          new Placing(true, false, false, "Not to beds and not to a cold heap: send the seeds away.");
+          new Placing(
+              true, false, false, "Not to beds and not to a cold heap: send the seeds away.");
       case NOT_KNOWN ->
           new Placing(
               true, false, false, "Not to beds; to a heap only with logged heat, else away.");

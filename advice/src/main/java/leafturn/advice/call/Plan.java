@@ -26,8 +26,7 @@ record Plan(Choice choice, List<PlannedCut> cuts) {
   }
 
   static Plan mowAndReturn(int day, double toMm) {
-    return oneReturned(
-        day == 0 ? Choice.MOW_AND_RETURN : Choice.WAIT_AND_RETURN, day, toMm);
+    return oneReturned(day == 0 ? Choice.MOW_AND_RETURN : Choice.WAIT_AND_RETURN, day, toMm);
   }
 
   /** One cut, returned, under the name of a choice. */
@@ -56,8 +55,7 @@ record Plan(Choice choice, List<PlannedCut> cuts) {
     for (int cut = 0; cut < days.size(); cut++) {
       cuts.add(new PlannedCut(days.get(cut), heightsMm.get(cut), cut < collected ? 0 : 1));
     }
-    return new Plan(
-        collected == 0 ? Choice.RAISE_AND_CUT_TWICE : Choice.RAISE_AND_COLLECT, cuts);
+    return new Plan(collected == 0 ? Choice.RAISE_AND_CUT_TWICE : Choice.RAISE_AND_COLLECT, cuts);
   }
 
   /** Day of the first cut, days from the day of the call. */

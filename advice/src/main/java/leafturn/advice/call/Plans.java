@@ -60,8 +60,7 @@ final class Plans {
       addSteps(plans, day);
     }
     if (new GreenUp(prospect).mayBeLowered(day)) {
-      plans.add(
-          Plan.oneCollected(Choice.LOWER_ONCE_AND_COLLECT, day, GreenUp.lowMm(prospect)));
+      plans.add(Plan.oneCollected(Choice.LOWER_ONCE_AND_COLLECT, day, GreenUp.lowMm(prospect)));
     }
   }
 

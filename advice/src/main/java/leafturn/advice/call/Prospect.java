@@ -265,7 +265,8 @@ final class Prospect {
 
   boolean hot(int day) {
     return !warmSeasonGrass()
-        && inMost(season -> seasons.get(season).maximumC()[day] >= rules().threshold(CallRule.HEAT));
+        && inMost(
+            season -> seasons.get(season).maximumC()[day] >= rules().threshold(CallRule.HEAT));
   }
 
   /** Largest share of the height that still counts as a third. */

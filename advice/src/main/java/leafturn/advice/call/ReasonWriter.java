@@ -106,8 +106,7 @@ final class ReasonWriter {
   }
 
   private Reason ownStalks() {
-    boolean looked =
-        prospect.known().seedHeads().basis() == SeedHeads.Basis.NOT_SEEN;
+    boolean looked = prospect.known().seedHeads().basis() == SeedHeads.Basis.NOT_SEEN;
     return Reason.of(
         rules.entry(CallRule.SEED_HEADS),
         "The lawn's own stalks",

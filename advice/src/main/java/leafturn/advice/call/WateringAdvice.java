@@ -113,8 +113,7 @@ final class WateringAdvice {
   }
 
   private double neededMm() {
-    return Math.min(
-        rules.threshold(CallRule.WATER_AT_ONCE), prospect.today().soilWaterMissingMm());
+    return Math.min(rules.threshold(CallRule.WATER_AT_ONCE), prospect.today().soilWaterMissingMm());
   }
 
   private String forGrowth() {
@@ -147,8 +146,7 @@ final class WateringAdvice {
     return days.when(day) + hours(limits.from(), limits.to());
   }
 
-  private static String hours(
-      @Nullable LocalTime from, @Nullable LocalTime to) {
+  private static String hours(@Nullable LocalTime from, @Nullable LocalTime to) {
     return from == null || to == null ? "" : say(" between %s and %s", from, to);
   }
 }

@@ -95,7 +95,8 @@ class MowingCallTest {
     Call call = standingAt(130, MILD);
     assertThat(call.choice()).isEqualTo(Choice.RAISE_AND_CUT_TWICE);
     assertThat(call.sentence())
-        .isEqualTo("Raise the deck and cut twice: to 100 mm today, to 76 mm on Saturday; return each time.");
+        .isEqualTo(
+            "Raise the deck and cut twice: to 100 mm today, to 76 mm on Saturday; return each time.");
     assertThat(call.reasons().get(0).ruleId()).isEqualTo("one-third");
     assertThat(bestOf(call).outcome().heightTakenFraction().middle()).isLessThan(1.0 / 3);
     assertThat(bestOf(call).outcome().heightTakenFraction().high()).isLessThan(0.35);

@@ -136,8 +136,7 @@ class SituationVariantsTest {
   void aPlainThirdFromAMulchingDeckIsReturnedAndTheConflictIsShown() {
     Situation third = Situation.of(Species.TALL_FESCUE, 76, 5, 20).mown(9, 114).dry(3, 8, 10, 21);
     Circumstances mulching =
-        NOTHING.withPlace(
-            new Place(Double.NaN, Deck.MULCHING, AnnualBluegrass.NOT_KNOWN, false));
+        NOTHING.withPlace(new Place(Double.NaN, Deck.MULCHING, AnnualBluegrass.NOT_KNOWN, false));
     Call call = third.facts(mulching).call();
     assertThat(call.choice()).isEqualTo(Choice.MOW_AND_RETURN);
     assertThat(call.particulars().conflicts())

@@ -58,18 +58,21 @@ class SituationsTest {
   @Test
   void annualBluegrassInSeedIsCollectedAndKeptOffBeds() {
     Situation april =
-        Situation.of(Species.PERENNIAL_RYEGRASS, 64, 4, 22)
-            .mown(8, 84)
-            .dry(3, 8, 6, 16);
-    Call call =
-        april.saw(Sighting.of(Sight.ANNUAL_BLUEGRASS_SEED_HEADS, april.on())).call();
+        Situation.of(Species.PERENNIAL_RYEGRASS, 64, 4, 22).mown(8, 84).dry(3, 8, 6, 16);
+    Call call = april.saw(Sighting.of(Sight.ANNUAL_BLUEGRASS_SEED_HEADS, april.on())).call();
     assertThat(call.choice()).isEqualTo(Choice.MOW_AND_COLLECT);
     assertThat(call.mowOn()).isEqualTo(april.on());
     assertThat(call.sentence()).contains("Not to beds", "heap only with logged heat", "modest");
     assertThat(call.particulars().placing().beds()).isFalse();
     assertThat(call.particulars().placing().heap()).isFalse();
-    Call hot = april.facts(NOTHING.withWishes(new Wishes(false, HeapHeat.LOGGED))
-        .withSightings(List.of(Sighting.of(Sight.ANNUAL_BLUEGRASS_SEED_HEADS, april.on())))).call();
+    Call hot =
+        april
+            .facts(
+                NOTHING
+                    .withWishes(new Wishes(false, HeapHeat.LOGGED))
+                    .withSightings(
+                        List.of(Sighting.of(Sight.ANNUAL_BLUEGRASS_SEED_HEADS, april.on()))))
+            .call();
     assertThat(hot.particulars().placing().heap()).isTrue();
     assertThat(hot.particulars().placing().beds()).isFalse();
   }
@@ -82,7 +85,9 @@ class SituationsTest {
             .dry(3, 8, 10, 21)
             .rainToday(4);
     Call call =
-        rain.facts(NOTHING.withVisits(Visits.on(rain.on()))).saw(at(Sight.RAIN, rain.on(), 9)).call();
+        rain.facts(NOTHING.withVisits(Visits.on(rain.on())))
+            .saw(at(Sight.RAIN, rain.on(), 9))
+            .call();
     assertThat(call.choice()).isEqualTo(Choice.WAIT_FOR_DRY_HOURS);
     assertThat(call.mowOn()).isEqualTo(rain.on());
     assertThat(call.sentence()).startsWith("Wait for the dry hours of today").contains("return");
@@ -165,8 +170,7 @@ class SituationsTest {
 
   @Test
   void fallenLeavesAreChoppedWhileTheTurfShowsThrough() {
-    Situation autumn =
-        Situation.of(Species.TALL_FESCUE, 76, 10, 25).mown(10, 90).dry(3, 8, 5, 15);
+    Situation autumn = Situation.of(Species.TALL_FESCUE, 76, 10, 25).mown(10, 90).dry(3, 8, 5, 15);
     Call some = autumn.facts(NOTHING.withFallenLeaves(new FallenLeaves(autumn.on(), 0.3))).call();
     assertThat(some.choice()).isEqualTo(Choice.CHOP_LEAVES_AND_RETURN);
     assertThat(some.sentence()).contains("chop the fallen leaves", "return");
@@ -179,8 +183,7 @@ class SituationsTest {
   void aNewLawnIsFirstCutAtAThirdOverItsTargetAndNeverCollected() {
     LocalDate on = LocalDate.of(2015, 5, 10);
     Circumstances seedlings =
-        NOTHING.withPlace(
-            new Place(Double.NaN, Deck.NOT_KNOWN, AnnualBluegrass.NOT_KNOWN, true));
+        NOTHING.withPlace(new Place(Double.NaN, Deck.NOT_KNOWN, AnnualBluegrass.NOT_KNOWN, true));
     Call call =
         Situation.of(Species.PERENNIAL_RYEGRASS, 64, 5, 10)
             .logged(new LogEntry.Measured(on, 85))
@@ -216,8 +219,7 @@ class SituationsTest {
     Situation may =
         Situation.of(Species.KENTUCKY_BLUEGRASS, 64, 5, 10).mown(6, 86).dry(3, 8, 12, 24);
     Circumstances unwanted =
-        NOTHING.withPlace(
-            new Place(Double.NaN, Deck.NOT_KNOWN, AnnualBluegrass.UNWANTED, false));
+        NOTHING.withPlace(new Place(Double.NaN, Deck.NOT_KNOWN, AnnualBluegrass.UNWANTED, false));
     assertThat(may.facts(unwanted).call().choice()).isEqualTo(Choice.MOW_AND_COLLECT);
     Call call =
         may.saw(
@@ -279,8 +281,7 @@ class SituationsTest {
             .dry(5, 20, 12, 24);
     Call call = bermuda.saw(green).call();
     assertThat(call.choice()).isEqualTo(Choice.LOWER_ONCE_AND_COLLECT);
-    assertThat(call.particulars().cuts())
-        .containsExactly(new Particulars.Cut(on, 25, false));
+    assertThat(call.particulars().cuts()).containsExactly(new Particulars.Cut(on, 25, false));
     assertThat(call.sentence()).contains("once", "25 mm", "collect");
     assertThat(call.reasons().get(0).meaning()).contains("exception", "St. Augustinegrass");
     assertThat(call.particulars().conflicts()).anyMatch(text -> text.contains("third"));
