@@ -68,6 +68,17 @@ final class CallNotes {
     }
   }
 
+  /** How the lawn's own growth was reckoned with. */
+  void growth(OwnGrowth growth) {
+    if (growth.measured() > 0) {
+      notes.add(
+          say(
+              "By %s this lawn is reckoned to grow %.2f times as fast as its description says (eight in ten: %.2f to %.2f).",
+              growth.measured() == 1 ? "one logged height" : growth.measured() + " logged heights",
+              growth.factor().middle(), growth.factor().low(), growth.factor().high()));
+    }
+  }
+
   /** How today and the days to come are known. */
   void weather(Lawn lawn, LawnToday today, SiteClimate climate, WeatherToCome toCome) {
     notes.add(today(today, climate));

@@ -29,13 +29,13 @@ final class DrawnLawns {
   /** The place of a stream's numbers that parameters take, far from any day's. */
   private static final long PLACE = Long.MAX_VALUE;
 
-  private static final String GROWTH = "gmax";
-
   private DrawnLawns() {}
 
   /**
    * Equations for each of some possible seasons; the same seed and number draw alike for every
    * lawn.
+   *
+   * @param parameters of the lawn, with the middle of its own growth already in them
    */
   static List<LawnEquations> of(
       Lawn lawn, Parameters parameters, GrowthFactor growth, SeasonsAsked asked, int count) {
@@ -44,7 +44,9 @@ final class DrawnLawns {
     for (int season = 0; season < count; season++) {
       RandomStream random = new RandomStream(asked.seed(), season).at(PLACE);
       Map<String, Double> changes = new HashMap<>();
-      changes.put(GROWTH, parameters.get(GROWTH) * growth.drawn(random.normal()));
+      changes.put(
+          GrowthFactor.CEILING,
+          parameters.get(GrowthFactor.CEILING) * growth.drawnOverMiddle(random.normal()));
       for (Parameter row : rows) {
         double value = parameters.get(row.name());
         changes.put(row.name(), random.around(row.low(), value, row.high()));

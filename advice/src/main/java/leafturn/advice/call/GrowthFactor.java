@@ -1,9 +1,12 @@
 package leafturn.advice.call;
 
 import java.util.List;
+import java.util.Map;
 import leafturn.model.Parameter;
 import leafturn.model.ParameterTable;
+import leafturn.model.Parameters;
 import leafturn.model.grass.Species;
+import leafturn.model.lawn.LawnEquations;
 
 /**
  * How much faster or slower a lawn grows than its description says: a factor on the ceiling of leaf
@@ -22,6 +25,9 @@ record GrowthFactor(double logMean, double logSd) {
   /** Standard deviation of the logarithm of one measured ratio; assumed. */
   static final double RATIO_LOG_SD = 0.35;
 
+  /** The parameter that the factor is on. */
+  static final String CEILING = "gmax";
+
   private static final double NINE_OF_TEN = 2 * 1.6449;
 
   /** Growth, mm, below which a measured interval says nothing of the lawn. */
@@ -32,7 +38,7 @@ record GrowthFactor(double logMean, double logSd) {
 
   /** Before anything was measured. */
   static GrowthFactor unmeasured(Species species) {
-    Parameter ceiling = ParameterTable.find("gmax", species).orElseThrow();
+    Parameter ceiling = ParameterTable.find(CEILING, species).orElseThrow();
     return new GrowthFactor(0, Math.log(ceiling.high() / ceiling.low()) / NINE_OF_TEN);
   }
 
@@ -56,6 +62,17 @@ record GrowthFactor(double logMean, double logSd) {
   /** The middle one: as many draws lie below as above. */
   double middle() {
     return Math.exp(logMean);
+  }
+
+  /** Equations with the middle factor on the ceiling of growth. */
+  LawnEquations applied(Parameters parameters) {
+    return new LawnEquations(
+        parameters.with(Map.of(CEILING, middle() * parameters.get(CEILING))));
+  }
+
+  /** A draw over the middle one, from a normal number. */
+  double drawnOverMiddle(double normal) {
+    return Math.exp(logSd * normal);
   }
 
   /** A draw, from a normal number. */

@@ -24,6 +24,7 @@ import org.jspecify.annotations.Nullable;
  * @param lastMown day of the last mowing, or null
  * @param corrections measured heights the model was set to
  * @param growth what is known of the lawn's own growth
+ * @param ownGrowth the same for a reader
  */
 record LawnToday(
     LocalDate on,
@@ -36,7 +37,8 @@ record LawnToday(
     double maximumC,
     @Nullable LocalDate lastMown,
     List<Correction> corrections,
-    GrowthFactor growth) {
+    GrowthFactor growth,
+    OwnGrowth ownGrowth) {
   static final int RECENT_DAYS = 4;
 
   private static final int WEEK = 7;

@@ -133,6 +133,7 @@ public final class MowingCall {
             lawn, today, toCome, seasons, prospect(lawn, today, seasons, climate, basis));
     call.notes.log(log, climate.weather(), on);
     call.notes.corrections(today.corrections());
+    call.notes.growth(today.ownGrowth());
     call.notes.weather(lawn, today, climate, toCome);
     return call.made();
   }

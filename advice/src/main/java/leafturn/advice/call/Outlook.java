@@ -9,8 +9,15 @@ import java.util.List;
  * @param past from the first day shown to today, in order
  * @param toCome from tomorrow on if it is not mown: height over the possible seasons
  * @param rainNextSevenDaysMm rain from tomorrow over seven days, mm
+ * @param growth how the lawn grew against what was expected
  */
-public record Outlook(List<PastDay> past, List<DayToCome> toCome, Spread rainNextSevenDaysMm) {
+public record Outlook(
+    List<PastDay> past, List<DayToCome> toCome, Spread rainNextSevenDaysMm, OwnGrowth growth) {
+  /** Of a lawn whose growth nobody measured. */
+  public Outlook(List<PastDay> past, List<DayToCome> toCome, Spread rainNextSevenDaysMm) {
+    this(past, toCome, rainNextSevenDaysMm, OwnGrowth.UNMEASURED);
+  }
+
   public Outlook {
     past = List.copyOf(past);
     toCome = List.copyOf(toCome);

@@ -4,6 +4,7 @@ import java.time.LocalDate;
 import java.util.ArrayList;
 import java.util.List;
 import leafturn.model.Flows;
+import leafturn.model.Parameters;
 import leafturn.model.lawn.DailyTerms;
 import leafturn.model.lawn.DayListener;
 import leafturn.model.lawn.Keeper;
@@ -13,6 +14,7 @@ import leafturn.model.lawn.LawnModel;
 import leafturn.model.lawn.LawnParameters;
 import leafturn.model.lawn.LawnRun;
 import leafturn.model.lawn.LogEntry;
+import leafturn.model.lawn.LogEntry.Mown;
 import leafturn.model.lawn.LogKeeper;
 import leafturn.model.lawn.ProgrammeKeeper;
 import leafturn.model.lawn.SiteClimate;
@@ -33,6 +35,7 @@ final class Replay implements DayListener {
   private final List<LogEntry> log;
   private final List<Outlook.PastDay> past = new ArrayList<>();
   private final double[] recentWaterMm = new double[LawnToday.RECENT_DAYS];
+  private final LoggedGrowth growth = new LoggedGrowth();
   private @Nullable LocalDate lastMown;
 
   private Replay(LocalDate showFrom, List<LogEntry> log) {
@@ -41,7 +44,8 @@ final class Replay implements DayListener {
   }
 
   /**
-   * The lawn on a day.
+   * The lawn on a day: as described up to the last logged height, which sets it right, and from
+   * there on with the growth that its logged heights tell of.
    *
    * @param log entries up to that day
    * @throws NoCallException when the record does not reach the day
@@ -49,33 +53,59 @@ final class Replay implements DayListener {
   static LawnToday to(Lawn lawn, SiteClimate climate, List<LogEntry> log, LocalDate on) {
     WeatherSeries weather = climate.weather();
     int today = checkedDay(weather, on);
-    boolean known = today < weather.days();
     int spinUp = spinUpDays(weather, lawn.spinUpYears(), today);
     int cycle = wholeYearsDays(weather, today);
+    boolean known = today < weather.days();
     DailyTerms terms = terms(climate, spinUp, cycle, known ? today + 1 : today);
-    LawnEquations equations = new LawnEquations(LawnParameters.withCutQuality(lawn));
-    LawnRun run = new LawnRun(equations, LawnModel.startState(lawn, equations), terms);
-    run.live(0, spinUp, new ProgrammeKeeper(lawn.programme(), equations), DayListener.NONE);
-    LogKeeper keeper = new LogKeeper(lawn, equations, log);
+    Parameters parameters = LawnParameters.withCutQuality(lawn);
+    LawnEquations described = new LawnEquations(parameters);
+    LawnRun run = new LawnRun(described, LawnModel.startState(lawn, described), terms);
+    run.live(0, spinUp, new ProgrammeKeeper(lawn.programme(), described), DayListener.NONE);
+
     Replay replay = new Replay(shownFrom(lawn, on), log);
+    LogKeeper keeper = new LogKeeper(lawn, described, log);
+    int measured = Math.min(terms.days(), spinUp + daysToLastHeight(log, weather));
+    run.live(spinUp, measured, keeper, replay);
+    GrowthFactor unmeasured = GrowthFactor.unmeasured(lawn.ground().grass());
+    GrowthFactor growth = replay.growth.factor(keeper.corrections(), unmeasured);
+    LawnRun onward = new LawnRun(growth.applied(parameters), run.state(), terms);
     int untilToday = known ? terms.days() - 1 : terms.days();
-    run.live(spinUp, untilToday, keeper, replay);
-    run.live(untilToday, terms.days(), log.isEmpty() ? unmownToday(keeper) : keeper, replay);
-    if (!known && keeper.beforeItsWeather(run, on)) {
-      replay.lastMown = on;
+    onward.live(measured, Math.max(measured, untilToday), keeper, replay);
+    onward.live(
+        Math.max(measured, untilToday),
+        terms.days(),
+        log.isEmpty() ? unmownToday(keeper) : keeper,
+        replay);
+    if (!known && keeper.beforeItsWeather(onward, on)) {
+      replay.mown(on, onward);
     }
     return new LawnToday(
         on,
         known,
-        run.state(),
-        equations,
+        onward.state(),
+        onward.equations(),
         List.copyOf(replay.past),
         replay.recentWaterMm,
         known ? weather.value(Quantity.MINIMUM_C, today) : Double.NaN,
         known ? weather.value(Quantity.MAXIMUM_C, today) : Double.NaN,
         replay.lastMown,
         keeper.corrections(),
-        GrowthFactor.unmeasured(lawn.ground().grass()));
+        growth,
+        replay.growth.shown(keeper.corrections(), unmeasured));
+  }
+
+  /** Days of the record up to the last height that was logged, that day included. */
+  private static int daysToLastHeight(List<LogEntry> log, WeatherSeries weather) {
+    return log.stream()
+        .filter(entry -> entry instanceof Mown mown && !Double.isNaN(mown.heightBeforeMm()))
+        .mapToInt(entry -> Math.max(0, weather.indexOf(entry.day()) + 1))
+        .max()
+        .orElse(0);
+  }
+
+  private void mown(LocalDate day, LawnRun run) {
+    lastMown = day;
+    growth.cut(day, run.heightMm());
   }
 
   private static int checkedDay(WeatherSeries weather, LocalDate on) {
@@ -163,7 +193,7 @@ final class Replay implements DayListener {
     LocalDate day = run.terms().date(run.day());
     recentWaterMm[recentWaterMm.length - 1] = run.flow(Flows.RAIN_MM) + wateredMm(day);
     if (mown) {
-      lastMown = day;
+      mown(day, run);
     }
     if (!day.isBefore(showFrom)) {
       past.add(

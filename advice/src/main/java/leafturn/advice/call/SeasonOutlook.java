@@ -22,7 +22,11 @@ record SeasonOutlook(Prospect prospect) {
               prospect.spreadOf(season -> season.rainMm()[shown]),
               wetFraction(shown)));
     }
-    return new Outlook(prospect.today().past(), toCome, prospect.spreadOf(SeasonOutlook::weekMm));
+    return new Outlook(
+        prospect.today().past(),
+        toCome,
+        prospect.spreadOf(SeasonOutlook::weekMm),
+        prospect.today().ownGrowth());
   }
 
   private double wetFraction(int day) {
