@@ -75,7 +75,9 @@ final class CallNotes {
           say(
               "By %s this lawn is reckoned to grow %.2f times as fast as its description says (eight in ten: %.2f to %.2f).",
               growth.measured() == 1 ? "one logged height" : growth.measured() + " logged heights",
-              growth.factor().middle(), growth.factor().low(), growth.factor().high()));
+              growth.factor().middle(),
+              growth.factor().low(),
+              growth.factor().high()));
     }
   }
 

@@ -66,8 +66,7 @@ record GrowthFactor(double logMean, double logSd) {
 
   /** Equations with the middle factor on the ceiling of growth. */
   LawnEquations applied(Parameters parameters) {
-    return new LawnEquations(
-        parameters.with(Map.of(CEILING, middle() * parameters.get(CEILING))));
+    return new LawnEquations(parameters.with(Map.of(CEILING, middle() * parameters.get(CEILING))));
   }
 
   /** A draw over the middle one, from a normal number. */

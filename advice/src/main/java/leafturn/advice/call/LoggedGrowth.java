@@ -62,8 +62,7 @@ final class LoggedGrowth {
       return OwnGrowth.UNMEASURED;
     }
     GrowthFactor known = unmeasured.measured(ratios);
-    Spread factor =
-        new Spread(known.drawn(-NINE_TENTHS), known.middle(), known.drawn(NINE_TENTHS));
+    Spread factor = new Spread(known.drawn(-NINE_TENTHS), known.middle(), known.drawn(NINE_TENTHS));
     return new OwnGrowth(
         factor, ratios.size(), past.subList(Math.max(0, past.size() - SHOWN), past.size()));
   }
