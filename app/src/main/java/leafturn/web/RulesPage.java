@@ -1,6 +1,7 @@
 package leafturn.web;
 
 import java.util.List;
+import java.util.Locale;
 import java.util.Map;
 import leafturn.advice.call.CallRules;
 import leafturn.advice.call.RuleEntry;
@@ -29,14 +30,31 @@ public record RulesPage(CallRules rules, Map<String, Sheet<RuleSheet>> set, Unit
     set = Map.copyOf(set);
   }
 
-  /** The rules, the heaviest first. */
-  public List<RuleEntry> ranked() {
-    return rules.entries().stream().filter(entry -> entry.rank() > 0).toList();
+  /**
+   * Rules or figures about one thing.
+   *
+   * @param heading what they are about
+   * @param entries in their order
+   */
+  public record Group(String heading, List<RuleEntry> entries) {
+    public Group {
+      entries = List.copyOf(entries);
+    }
+
+    /** Its name in the page. */
+    public String id() {
+      return heading.toLowerCase(Locale.ROOT).replaceAll("[^a-z]+", "-");
+    }
   }
 
-  /** The figures that the rules reckon with. */
-  public List<RuleEntry> figures() {
-    return rules.entries().stream().filter(entry -> entry.rank() == 0).toList();
+  /** The rules by what they are about, the heaviest first. */
+  public List<Group> ranked() {
+    return RuleGroups.of(rules.entries().stream().filter(entry -> entry.rank() > 0).toList());
+  }
+
+  /** The figures that the rules reckon with, by what they are about. */
+  public List<Group> figures() {
+    return RuleGroups.of(rules.entries().stream().filter(entry -> entry.rank() == 0).toList());
   }
 
   /** What a rule says, as a sentence begins. */
