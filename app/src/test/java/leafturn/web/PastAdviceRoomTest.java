@@ -79,6 +79,15 @@ class PastAdviceRoomTest {
   }
 
   @Test
+  void whatIsSeenAtTheLawnChangesTheAdviceAndItsReason() throws Exception {
+    assertThat(visitor.read(LAWN)).contains("<h1>Mow today and return").doesNotContain("dormant");
+    log("observed", Map.of("things", "dormant", "time", "08:00"));
+    assertThat(visitor.read(LAWN))
+        .doesNotContain("<h1>Mow today and return")
+        .containsIgnoringCase("dormant");
+  }
+
+  @Test
   void adviceHasNoSheetToChange() throws Exception {
     visitor.read(LAWN);
     awaitAdvice(1);
