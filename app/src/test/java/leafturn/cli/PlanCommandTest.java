@@ -143,7 +143,7 @@ class PlanCommandTest {
         "{\"programmes\": [{\"name\": \"A\", \"mowing\": {\"heightMmByMonth\": {\"juni\": 80}}}]} | did you mean june",
         "{\"programmes\": [{\"name\": \"A\", \"mowing\": {\"clippings\": {\"byRules\": true, \"returnedShare\": 1}}}]} | keep one of them",
         "{\"programmes\": [{\"name\": \"A\", \"mowing\": {\"from\": \"02-30\"}}]} | not a day of any year",
-        "{\"programmes\": [{\"name\": \"Lean\", \"mowing\": {\"heightMm\": 200, \"trigger\": {\"oneThird\": true}, \"from\": \"01-02\", \"to\": \"01-05\"}, \"feeding\": []}], \"search\": false} | \"Lean\" is not mown in any possible season; lower its cut height",
+        "{\"programmes\": [{\"name\": \"Lean\", \"mowing\": {\"heightMm\": 200, \"trigger\": {\"oneThird\": true}, \"from\": \"01-02\", \"to\": \"01-05\"}, \"feeding\": [], \"irrigation\": {\"shareOfDemand\": 0}}], \"search\": false} | \"Lean\" is not mown in any possible season; lower its cut height",
         "{\"aims\": {\"work\": 11}} | from 0 to 10",
         "{\"aims\": {\"work\": 0}} | no aim has a weight above 0",
         "{\"aims\": {\"wrok\": 1}} | did you mean work",
