@@ -123,10 +123,14 @@ public record ProgrammeFields(Mowing mowing, List<Feeding> feeding, Irrigation i
     return new Feeding(
         byNumber ? on.dayOfYear() : null,
         byNumber ? null : on,
-        feeding.fastNGPerM2(),
-        feeding.slowNGPerM2(),
-        feeding.pGPerM2(),
-        feeding.kGPerM2());
+        any(feeding.fastNGPerM2()),
+        any(feeding.slowNGPerM2()),
+        any(feeding.pGPerM2()),
+        any(feeding.kGPerM2()));
+  }
+
+  private static @Nullable Double any(double amount) {
+    return amount == 0 ? null : Double.valueOf(amount);
   }
 
   /** Reads the fields {@code mowing}, {@code feeding} and {@code irrigation} of a description. */

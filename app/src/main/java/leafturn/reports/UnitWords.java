@@ -122,15 +122,24 @@ public record UnitWords(Units units) {
 
   /** Litres on an area: "11 litres/m²", "27 gal/100 ft²". */
   public SpreadWords volumeOnArea(Spread litresPerM2) {
-    if (!us()) {
-      return QuantityWords.quantity(litresPerM2, "litres/m²");
-    }
-    double per100Ft2 = HUNDRED / Measure.AREA.shown(1, units);
-    Spread gallons = shown(litresPerM2, Measure.VOLUME);
     return QuantityWords.quantity(
         new Spread(
-            per100Ft2 * gallons.low(), per100Ft2 * gallons.middle(), per100Ft2 * gallons.high()),
-        "gal/100 ft²");
+            litresOnArea(litresPerM2.low()),
+            litresOnArea(litresPerM2.middle()),
+            litresOnArea(litresPerM2.high())),
+        volumeOnAreaUnit());
+  }
+
+  /** The unit of volumes on an area. */
+  public String volumeOnAreaUnit() {
+    return us() ? "gal/100 ft²" : "litres/m²";
+  }
+
+  /** Litres/m2 in the reader's unit. */
+  public double litresOnArea(double litresPerM2) {
+    return us()
+        ? HUNDRED * Measure.VOLUME.shown(litresPerM2, units) / Measure.AREA.shown(1, units)
+        : litresPerM2;
   }
 
   private boolean us() {

@@ -34,6 +34,7 @@ final class Assets {
           "outline.js",
           "phone.js",
           "picture.js",
+          "plan.js",
           "queue.js",
           "season.js",
           "send.js",

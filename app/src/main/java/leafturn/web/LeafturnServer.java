@@ -24,6 +24,7 @@ public final class LeafturnServer implements AutoCloseable {
   private List<Routes.Route> routes = List.of();
   private final Javalin javalin;
   private final Preparation preparation;
+  private final PlanDesk plans = new PlanDesk();
 
   private LeafturnServer(Book book, Clock clock, Listening listening) {
     this.listening = listening;
@@ -108,6 +109,7 @@ public final class LeafturnServer implements AutoCloseable {
   @Override
   public void close() {
     preparation.close();
+    plans.close();
     javalin.stop();
     desk.close();
   }
@@ -144,6 +146,7 @@ public final class LeafturnServer implements AutoCloseable {
         new RoundRoom(desk),
         new LawnRoom(desk),
         new PastAdviceRoom(desk),
+        new SeasonRoom(desk, plans),
         new PropertyRoom(desk),
         new LogRoom(desk),
         new QueueRoom(desk),

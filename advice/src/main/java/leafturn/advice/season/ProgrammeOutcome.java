@@ -24,6 +24,8 @@ public record ProgrammeOutcome(
     Spread leachedNGPerM2,
     Thatch thatch,
     Risks risks) {
+  /** Highest feed that is tried for equal growth, g N/m2 a year. */
+  public static final double MOST_FEED_G_PER_M2 = EqualGrowthFeed.MOST_G_PER_M2;
 
   /**
    * @param hours behind the mower and emptying bags, or null when area or mower is not described
@@ -43,7 +45,7 @@ public record ProgrammeOutcome(
   /**
    * @param givenNGPerM2 N that the programme gives a year
    * @param equalGrowthNGPerM2 N a year at which it grows as the lawn does now, or null when more
-   *     than {@value EqualGrowthFeed#MOST_G_PER_M2} g/m2 would be needed
+   *     than {@value #MOST_FEED_G_PER_M2} g/m2 would be needed
    */
   public record Feed(double givenNGPerM2, @Nullable Spread equalGrowthNGPerM2) {}
 

@@ -3,6 +3,7 @@ package leafturn.reports.plan;
 import leafturn.advice.call.Spread;
 import leafturn.advice.season.PlanAim;
 import leafturn.advice.season.ProgrammeOutcome;
+import leafturn.quantity.Measure;
 import leafturn.quantity.Units;
 import leafturn.reports.QuantityWords;
 import leafturn.reports.UnitWords;
@@ -50,7 +51,49 @@ public record AimWords(UnitWords units) {
     };
   }
 
-  /** What an aim is measured by: "29 mowings", "3.4 mm". */
+  /** What an aim is measured by, for an axis: "nitrate N lost, g/m² a year". */
+  public String measure(PlanAim aim) {
+    String onArea = units.onAreaUnit();
+    return switch (aim) {
+      case WORK -> "mowings a year";
+      case CARRYING -> "clippings carried away, " + units.volumeOnAreaUnit() + " a year";
+      case FEED -> "N needed for growth as now, " + onArea + " a year";
+      case KEEPING -> "N in returned clippings, " + onArea + " a year";
+      case NITRATE -> "nitrate N lost, " + onArea + " a year";
+      case THATCH -> "thatch after five years, " + units.heightUnit();
+      case CLUMPS -> "mowings with clumps likely a year";
+      case THIRD_RULE -> "mowings over a third, %";
+      case GROWTH -> "leaf grown, dry, " + onArea + " a year";
+    };
+  }
+
+  /** The number of {@link #measure} for a programme, in the units of the reader. */
+  public double value(PlanAim aim, ProgrammeOutcome outcome) {
+    return switch (aim) {
+      case WORK -> outcome.mowings().middle();
+      case CARRYING -> units.litresOnArea(outcome.work().collectedLitresPerM2().middle());
+      case FEED -> onArea(needed(outcome));
+      case KEEPING -> onArea(outcome.kept().nGPerM2().middle());
+      case NITRATE -> onArea(outcome.leachedNGPerM2().middle());
+      case THATCH ->
+          Measure.HEIGHT.shown(outcome.thatch().after5YearsMm().middle(), units.units());
+      case CLUMPS -> outcome.risks().clumpMowings().middle();
+      case THIRD_RULE -> 100 * outcome.risks().thirdRuleBrokenFraction().middle();
+      case GROWTH -> onArea(outcome.growthGPerM2().middle());
+    };
+  }
+
+  private double onArea(double gPerM2) {
+    return Measure.MASS_PER_AREA.shown(gPerM2, units.units());
+  }
+
+  /** Needed N, g/m2; the highest feed tried where that is not enough. */
+  private static double needed(ProgrammeOutcome outcome) {
+    Spread needed = outcome.feed().equalGrowthNGPerM2();
+    return needed == null ? ProgrammeOutcome.MOST_FEED_G_PER_M2 : needed.middle();
+  }
+
+  /** What a programme has of an aim, in words: "29 mowings", "3.4 mm". */
   public String figure(PlanAim aim, ProgrammeOutcome outcome) {
     return switch (aim) {
       case WORK -> work(outcome);
@@ -87,7 +130,7 @@ public record AimWords(UnitWords units) {
   private String feed(ProgrammeOutcome outcome) {
     Spread needed = outcome.feed().equalGrowthNGPerM2();
     return needed == null
-        ? "more than " + units.onArea(Spread.exactly(40)).middle()
+        ? "more than " + units.onArea(Spread.exactly(ProgrammeOutcome.MOST_FEED_G_PER_M2)).middle()
         : units.onArea(needed).middle();
   }
 }

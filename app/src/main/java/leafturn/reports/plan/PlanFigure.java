@@ -1,6 +1,5 @@
 package leafturn.reports.plan;
 
-import java.util.ArrayList;
 import java.util.List;
 import java.util.function.Function;
 import leafturn.advice.call.Spread;
@@ -19,16 +18,23 @@ import org.jspecify.annotations.Nullable;
 public record PlanFigure(String name, Function<ProgrammeOutcome, SpreadWords> words) {
   private static final SpreadWords UNKNOWN = SpreadWords.only("–");
 
-  /** All quantities in the order they are shown, those first that people ask for first. */
-  public static List<PlanFigure> all(UnitWords units) {
-    List<PlanFigure> figures = new ArrayList<>();
-    figures.addAll(work(units));
-    figures.addAll(nutrients(units));
-    figures.addAll(turf(units));
-    return List.copyOf(figures);
+  /** One quantity of each aim, for long lists. */
+  public static List<PlanFigure> chosen(UnitWords units) {
+    List<PlanFigure> work = work(units);
+    List<PlanFigure> nutrients = nutrients(units);
+    List<PlanFigure> turf = turf(units);
+    return List.of(
+        work.get(0),
+        work.get(3),
+        nutrients.get(3),
+        nutrients.get(4),
+        turf.get(2),
+        turf.get(3),
+        turf.get(5));
   }
 
-  private static List<PlanFigure> work(UnitWords units) {
+  /** What is done and carried. */
+  public static List<PlanFigure> work(UnitWords units) {
     return List.of(
         new PlanFigure("Mowings", outcome -> QuantityWords.whole(outcome.mowings(), "")),
         new PlanFigure("Hours", outcome -> known(outcome.work().hours(), "h")),
@@ -36,7 +42,8 @@ public record PlanFigure(String name, Function<ProgrammeOutcome, SpreadWords> wo
         new PlanFigure("Carried away", outcome -> carried(outcome.work(), units)));
   }
 
-  private static List<PlanFigure> nutrients(UnitWords units) {
+  /** Nutrients and feed. */
+  public static List<PlanFigure> nutrients(UnitWords units) {
     return List.of(
         new PlanFigure("N kept", outcome -> units.onArea(outcome.kept().nGPerM2())),
         new PlanFigure("P kept", outcome -> units.onArea(outcome.kept().pGPerM2())),
@@ -45,12 +52,13 @@ public record PlanFigure(String name, Function<ProgrammeOutcome, SpreadWords> wo
         new PlanFigure("Nitrate N lost", outcome -> units.onArea(outcome.leachedNGPerM2())));
   }
 
-  private static List<PlanFigure> turf(UnitWords units) {
+  /** Thatch, looks and growth. */
+  public static List<PlanFigure> turf(UnitWords units) {
     return List.of(
         new PlanFigure(
             "Thatch after 1 year", outcome -> units.depth(outcome.thatch().after1YearMm())),
-        new PlanFigure("after 3 years", outcome -> units.depth(outcome.thatch().after3YearsMm())),
-        new PlanFigure("after 5 years", outcome -> units.depth(outcome.thatch().after5YearsMm())),
+        new PlanFigure("Thatch after 3 years", outcome -> units.depth(outcome.thatch().after3YearsMm())),
+        new PlanFigure("Thatch after 5 years", outcome -> units.depth(outcome.thatch().after5YearsMm())),
         new PlanFigure(
             "Mowings with clumps likely",
             outcome -> QuantityWords.whole(outcome.risks().clumpMowings(), "")),
@@ -76,7 +84,7 @@ public record PlanFigure(String name, Function<ProgrammeOutcome, SpreadWords> wo
   private static SpreadWords feed(ProgrammeOutcome outcome, UnitWords units) {
     Spread needed = outcome.feed().equalGrowthNGPerM2();
     return needed == null
-        ? SpreadWords.only("more than " + units.onArea(Spread.exactly(40)).middle())
+        ? SpreadWords.only("more than " + units.onArea(Spread.exactly(ProgrammeOutcome.MOST_FEED_G_PER_M2)).middle())
         : units.onArea(needed);
   }
 }

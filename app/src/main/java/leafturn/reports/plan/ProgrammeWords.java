@@ -102,7 +102,8 @@ public record ProgrammeWords(UnitWords units) {
     return units.units() == Units.US;
   }
 
-  static String capital(String words) {
+  /** With a capital letter first. */
+  public static String capital(String words) {
     return Character.toUpperCase(words.charAt(0)) + words.substring(1);
   }
 }

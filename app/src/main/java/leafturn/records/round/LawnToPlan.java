@@ -1,0 +1,98 @@
+package leafturn.records.round;
+
+import java.time.LocalDate;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.UUID;
+import leafturn.advice.call.CallRules;
+import leafturn.model.lawn.Lawn;
+import leafturn.model.lawn.Programme;
+import leafturn.model.lawn.SiteClimate;
+import leafturn.records.InputException;
+import leafturn.records.LawnFile;
+import leafturn.records.LawnReading;
+import leafturn.records.ProgrammeFields;
+import leafturn.records.book.BookReading;
+import leafturn.records.book.BookWriting;
+import leafturn.records.book.Sheet;
+import leafturn.records.sheet.Kind;
+import leafturn.records.sheet.LawnDocument;
+import leafturn.records.sheet.ProgrammeSheet;
+import leafturn.records.sheet.WeatherStation;
+import org.jspecify.annotations.Nullable;
+
+/**
+ * A lawn of a book, as a season plan needs it.
+ *
+ * @param lawn with the programme that holds on the day
+ * @param climate the record of its station
+ * @param rules of the book
+ * @param notes what was assumed or filled in
+ */
+public record LawnToPlan(Lawn lawn, SiteClimate climate, CallRules rules, List<String> notes) {
+  private static final String NAME = "From the season plan";
+
+  /** Before any record: no day stands in. */
+  private static final LocalDate MEASURED_ONLY = LocalDate.of(1, 1, 1);
+
+  public LawnToPlan {
+    notes = List.copyOf(notes);
+  }
+
+  /**
+   * Reads it.
+   *
+   * @throws InputException when the lawn or its weather cannot be used, or there is no weather
+   */
+  public static LawnToPlan of(BookReading reading, PlacedLawn placed, LocalDate on) {
+    Sheet<WeatherStation> station = placed.station();
+    if (station == null) {
+      throw new InputException(
+          "There is no weather for this property yet: choose a weather station, or add one.");
+    }
+    LawnReading described =
+        LawnFile.read(
+            LawnDocument.compose(
+                placed.property().content(),
+                station.content(),
+                placed.lawn().content(),
+                programme(reading, placed.lawn().id(), on)));
+    StationWeather weather = StationWeather.upTo(reading, station, MEASURED_ONLY);
+    List<String> notes = new ArrayList<>(described.notes());
+    notes.addAll(weather.notes());
+    Lawn lawn = described.lawn();
+    CallRules rules = CallRules.standard().with(LawnCalls.thresholds(reading));
+    return new LawnToPlan(lawn, weather.at(lawn.site()), rules, notes);
+  }
+
+  private static @Nullable ProgrammeSheet programme(
+      BookReading reading, String lawn, LocalDate on) {
+    return LawnCalls.inForce(reading.ofLawn(Kind.PROGRAMME, lawn), on);
+  }
+
+  /**
+   * Writes a programme as the one that holds for a lawn from a day on; who mows and on which days
+   * stays as it was.
+   *
+   * @param lawn its id
+   * @return the new sheet
+   */
+  public static Sheet<ProgrammeSheet> adopt(
+      BookWriting writing, String lawn, LocalDate from, Programme programme) {
+    ProgrammeSheet before = programme(writing, lawn, from);
+    ProgrammeFields fields = ProgrammeFields.of(programme);
+    ProgrammeSheet adopted =
+        new ProgrammeSheet(
+            lawn,
+            NAME,
+            from,
+            fields.mowing(),
+            fields.feeding(),
+            fields.irrigation(),
+            before == null ? null : before.mownBy(),
+            before == null ? List.of() : before.mowingDays(),
+            before == null ? List.of() : before.deckHeightsMm(),
+            before == null ? null : before.note());
+    return writing.add(Kind.PROGRAMME, UUID.randomUUID().toString(), adopted);
+  }
+}

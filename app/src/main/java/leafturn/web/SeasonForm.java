@@ -1,0 +1,65 @@
+package leafturn.web;
+
+import java.util.List;
+import leafturn.model.lawn.Programme;
+import leafturn.quantity.Measure;
+import leafturn.quantity.Units;
+import leafturn.records.ProgrammesFile;
+import leafturn.records.ProgrammesFile.Programmes;
+import leafturn.web.form.Field;
+import leafturn.web.form.Field.Choice;
+import leafturn.web.form.Form;
+import leafturn.web.form.FormShape;
+import leafturn.web.form.FormShape.Group;
+
+/** The form that asks for a season plan, with room for a programme of one's own. */
+final class SeasonForm {
+  private static final String OWN = "programmes[0].";
+
+  private SeasonForm() {}
+
+  static FormShape shape(Units units) {
+    String kept = units == Units.US ? "Share of clippings left" : "Share of clippings returned";
+    Field search =
+        Field.oneOf(
+            "search",
+            "Programmes tried",
+            List.of(
+                new Choice("true", "That of now, and 300 or more round it"),
+                new Choice("false", "That of now, and my own below")));
+    return new FormShape(
+        List.of(
+            new Group("", "", List.of(search)),
+            new Group(
+                "A programme of your own",
+                "Compared beside that of now and the search. Leave the name empty for none; what is left empty is as the lawn is kept now.",
+                List.of(
+                    Field.text(OWN + "name", "Name"),
+                    Field.number(OWN + "mowing.heightMm", "Cut height", Measure.HEIGHT),
+                    Field.number(
+                        OWN + "mowing.heightMmByMonth.july", "Cut height in July", Measure.HEIGHT),
+                    Field.number(
+                        OWN + "mowing.trigger.everyDays", "Mown every so many days", "days"),
+                    Field.flag(OWN + "mowing.trigger.oneThird", "Mown when a third is due"),
+                    Field.number(OWN + "mowing.clippings.returnedShare", kept, "")
+                        .hint("From 0, none, to 1, all of them."),
+                    Field.flag(OWN + "mowing.clippings.byRules", "Clippings by the rules"),
+                    Field.number(
+                            OWN + "irrigation.shareOfDemand", "Share of its water need given", "")
+                        .hint("From 0 to 1.5.")))));
+  }
+
+  /** The form before anything is entered. */
+  static Form blank(Units units) {
+    return Form.blank(shape(units), units).with("search", "true");
+  }
+
+  /**
+   * The programmes that were asked for.
+   *
+   * @throws leafturn.records.InputException with one sentence for each fault
+   */
+  static Programmes read(Form form, Programme present) {
+    return ProgrammesFile.read(form.document("the programme"), present);
+  }
+}

@@ -1,0 +1,233 @@
+package leafturn.web;
+
+import java.time.LocalDate;
+import java.util.ArrayList;
+import java.util.LinkedHashSet;
+import java.util.List;
+import java.util.Set;
+import leafturn.advice.season.PlanAim;
+import leafturn.advice.season.PlannedProgramme.Origin;
+import leafturn.advice.season.Ranking;
+import leafturn.advice.season.SeasonPlan;
+import leafturn.records.round.PlacedLawn;
+import leafturn.reports.UnitWords;
+import leafturn.reports.figure.TradeFigure;
+import leafturn.reports.plan.AimWords;
+import leafturn.reports.plan.BasisWords;
+import leafturn.reports.plan.PlanFigure;
+import leafturn.reports.plan.ProgrammeWords;
+import leafturn.reports.plan.TradeWords;
+import org.jspecify.annotations.Nullable;
+
+/** A lawn's season plan as its page shows it. */
+public final class SeasonPage {
+  private static final int UNBEATEN_SHOWN = 6;
+
+  private final PlacedLawn placed;
+  private final @Nullable PlanJob job;
+  private final PlanWeights look;
+  private final UnitWords units;
+  private final boolean mayAdopt;
+  private final LocalDate today;
+
+  SeasonPage(
+      PlacedLawn placed,
+      @Nullable PlanJob job,
+      PlanWeights look,
+      UnitWords units,
+      boolean mayAdopt,
+      LocalDate today) {
+    this.placed = placed;
+    this.job = job;
+    this.look = look;
+    this.units = units;
+    this.mayAdopt = mayAdopt;
+    this.today = today;
+  }
+
+  public String lawnName() {
+    return placed.lawn().content().name() + ", " + placed.property().content().name();
+  }
+
+  public String address() {
+    return "/lawns/" + placed.address();
+  }
+
+  /** The first day a programme may hold from, as a form has it. */
+  public String today() {
+    return today.toString();
+  }
+
+  public boolean mayAdopt() {
+    return mayAdopt;
+  }
+
+  public boolean underWay() {
+    return job != null && !job.state().ended();
+  }
+
+  public int done() {
+    return job == null ? 0 : job.done();
+  }
+
+  /** Programmes to run, at least 1 so that a bar can be drawn. */
+  public int all() {
+    return job == null ? 1 : Math.max(1, job.all());
+  }
+
+  /** What became of a plan without an answer; empty else. */
+  public String ending() {
+    if (job == null) {
+      return "";
+    }
+    return switch (job.state()) {
+      case STOPPED -> "The plan was stopped.";
+      case FAILED -> job.fault();
+      default -> "";
+    };
+  }
+
+  /** The plan with all that is shown of it, or null as long as there is none. */
+  public @Nullable Answer answer() {
+    SeasonPlan plan = job == null ? null : job.plan();
+    return plan == null ? null : new Answer(plan, job.subject().notes());
+  }
+
+  /** A choice of a list. */
+  public record Option(String value, String words, boolean taken) {}
+
+  /** An aim with the weights it may have. */
+  public record Weight(String name, String words, List<Option> options) {}
+
+  /** A programme in the tables and lists. */
+  public record Row(int number, String name, boolean best, boolean now, boolean unbeaten) {}
+
+  /** A table: its heading and its quantities. */
+  public record Table(String heading, List<PlanFigure> figures) {}
+
+  /** A plan that is made, looked at with some weights. */
+  public final class Answer {
+    private final SeasonPlan plan;
+    private final Ranking ranking;
+    private final TradeWords trade;
+    private final List<String> notes;
+
+    Answer(SeasonPlan plan, List<String> notes) {
+      this.plan = plan;
+      this.notes = notes;
+      this.ranking = Ranking.of(plan, look.weights());
+      this.trade = new TradeWords(plan, ranking, look.weights(), units);
+    }
+
+    public String sentence() {
+      return trade.answer();
+    }
+
+    public List<String> againstNow() {
+      return trade.againstNow();
+    }
+
+    public List<String> trades() {
+      return trade.trades();
+    }
+
+    public List<String> basis() {
+      List<String> sentences = new ArrayList<>(BasisWords.of(plan.basis()));
+      sentences.addAll(plan.basis().notes());
+      sentences.addAll(notes);
+      return sentences;
+    }
+
+    public List<Weight> weights() {
+      AimWords words = new AimWords(units);
+      List<Weight> weights = new ArrayList<>();
+      for (PlanAim aim : PlanAim.values()) {
+        List<Option> options = new ArrayList<>();
+        for (int choice : PlanWeights.CHOICES) {
+          options.add(
+              new Option(
+                  Integer.toString(choice),
+                  choice == 0 ? "not at all" : Integer.toString(choice),
+                  look.weights().of(aim) == choice));
+        }
+        weights.add(new Weight(aim.id(), ProgrammeWords.capital(words.wish(aim)), options));
+      }
+      return weights;
+    }
+
+    /** The aims that the figure may have along one of its sides. */
+    public List<Option> axes(boolean across) {
+      AimWords words = new AimWords(units);
+      PlanAim taken = across ? look.across() : look.up();
+      List<Option> options = new ArrayList<>();
+      for (PlanAim aim : PlanAim.values()) {
+        options.add(
+            new Option(aim.id(), ProgrammeWords.capital(words.measure(aim)), aim == taken));
+      }
+      return options;
+    }
+
+    public String figure(boolean wide) {
+      return new TradeFigure(plan, ranking, units)
+          .draw(look.across(), look.up(), shownNumbers(), wide);
+    }
+
+    public String figureWords() {
+      AimWords words = new AimWords(units);
+      return "Across: %s. Up: %s. Each dot is a programme; filled dots are unbeaten, numbers are those of the tables."
+          .formatted(words.measure(look.across()), words.measure(look.up()));
+    }
+
+    private Set<Integer> shownNumbers() {
+      Set<Integer> shown = new LinkedHashSet<>();
+      shown.add(ranking.best());
+      shown.add(0);
+      for (Ranking.Place place : ranking.places()) {
+        if (plan.programmes().get(place.number()).planned().origin() == Origin.GIVEN) {
+          shown.add(place.number());
+        }
+      }
+      ranking.unbeatenByDistance().stream().limit(UNBEATEN_SHOWN).forEach(shown::add);
+      return shown;
+    }
+
+    /** The programmes of the tables, the one nearest to the aims first. */
+    public List<Row> shown() {
+      return shownNumbers().stream().map(this::row).toList();
+    }
+
+    /** All unbeaten programmes, those nearest to the aims first. */
+    public List<Row> unbeaten() {
+      return ranking.unbeatenByDistance().stream().map(this::row).toList();
+    }
+
+    private Row row(int number) {
+      return new Row(
+          number,
+          new ProgrammeWords(units).name(plan.programmes().get(number).planned()),
+          number == ranking.best(),
+          number == 0,
+          ranking.places().get(number).unbeaten());
+    }
+
+    public List<Table> tables() {
+      return List.of(
+          new Table("Work", PlanFigure.work(units)),
+          new Table("Nutrients, on an area and in a year", PlanFigure.nutrients(units)),
+          new Table("Turf", PlanFigure.turf(units)));
+    }
+
+    /** Quantities of the long list. */
+    public List<PlanFigure> longList() {
+      return PlanFigure.chosen(units);
+    }
+
+    public String words(PlanFigure figure, Row row) {
+      return figure.words().apply(plan.programmes().get(row.number()).outcome()).middle();
+    }
+
+    public String range(PlanFigure figure, Row row) {
+      return figure.words().apply(plan.programmes().get(row.number()).outcome()).range();
+    }
+  }
+}

@@ -1,0 +1,178 @@
+package leafturn.web;
+
+import io.javalin.http.Context;
+import java.time.LocalDate;
+import java.util.HashMap;
+import java.util.List;
+import java.util.Map;
+import leafturn.advice.season.PlanRequest;
+import leafturn.advice.season.SeasonPlan;
+import leafturn.model.lawn.Programme;
+import leafturn.quantity.Units;
+import leafturn.records.Dates;
+import leafturn.records.InputException;
+import leafturn.records.ProgrammesFile.Programmes;
+import leafturn.records.book.Sheet;
+import leafturn.records.people.Visitor;
+import leafturn.records.round.LawnToPlan;
+import leafturn.records.round.PlacedLawn;
+import leafturn.records.sheet.ProgrammeSheet;
+import leafturn.reports.UnitWords;
+import leafturn.web.form.Form;
+import org.jspecify.annotations.Nullable;
+
+/** The season plan of a lawn: asked for, followed, weighed and adopted. */
+final class SeasonRoom implements Room {
+  private static final int UNUSABLE = 422;
+  private static final int BUSY = 503;
+  private static final int POSSIBLE_SEASONS = 100;
+  private static final long SEED = 1;
+  private static final String PAGE = "/lawns/{address}/season";
+
+  private final Desk desk;
+  private final PlanDesk plans;
+
+  SeasonRoom(Desk desk, PlanDesk plans) {
+    this.desk = desk;
+    this.plans = plans;
+  }
+
+  @Override
+  public void open(Routes routes) {
+    routes.read(PAGE, Right.READ, this::show);
+    routes.read(PAGE + "/progress", Right.READ, this::progress);
+    routes.write(PAGE, Right.READ, Intake.FORM, this::begin);
+    routes.write(PAGE + "/stop", Right.READ, Intake.FORM, this::stop);
+    routes.write(PAGE + "/adopt", Right.CHANGE, Intake.FORM, this::adopt);
+  }
+
+  private void show(Context context) {
+    Units units = Guest.visitor(context).person().units();
+    show(context, placed(context), SeasonForm.blank(units), "");
+  }
+
+  private void show(Context context, PlacedLawn placed, Form form, String fault) {
+    PlanJob job = plans.of(placed.lawn().id()).orElse(null);
+    Map<String, Object> content = new HashMap<>();
+    content.put("page", page(context, placed, job));
+    content.put("form", form);
+    content.put("fault", fault);
+    String name = placed.lawn().content().name();
+    desk.show(
+        context,
+        "seasonplan.jte",
+        "Season plan: " + name + ", " + placed.property().content().name(),
+        content);
+  }
+
+  private SeasonPage page(Context context, PlacedLawn placed, @Nullable PlanJob job) {
+    Visitor visitor = Guest.visitor(context);
+    return new SeasonPage(
+        placed,
+        job,
+        PlanWeights.of(context.queryParamMap()),
+        new UnitWords(visitor.person().units()),
+        visitor.mayChange(placed.property().id()),
+        desk.rounds().dayOf(placed));
+  }
+
+  private void progress(Context context) {
+    PlacedLawn placed = placed(context);
+    PlanJob job = plans.of(placed.lawn().id()).orElseThrow(Refusal::notFound);
+    context.header("Cache-Control", "no-store");
+    context.contentType("application/json");
+    context.result(
+        "{\"ended\":%s,\"done\":%d,\"all\":%d}"
+            .formatted(job.state().ended(), job.done(), job.all()));
+  }
+
+  private void begin(Context context) {
+    PlacedLawn placed = placed(context);
+    Units units = Guest.visitor(context).person().units();
+    Form form = Form.sent(SeasonForm.shape(units), units, context.formParamMap());
+    try {
+      LocalDate today = desk.rounds().dayOf(placed);
+      LawnToPlan subject = desk.book().read(reading -> LawnToPlan.of(reading, placed, today));
+      PlanJob job = new PlanJob(subject, request(subject, form));
+      if (plans.ask(placed.lawn().id(), job)) {
+        Answers.goTo(context, address(placed));
+      } else {
+        context.status(BUSY);
+        show(context, placed, form, "Many plans are being made just now; try again in a minute.");
+      }
+    } catch (InputException faults) {
+      context.status(UNUSABLE);
+      show(context, placed, form.faulted(faults), "");
+    }
+  }
+
+  private static PlanRequest request(LawnToPlan subject, Form form) {
+    Programmes asked = SeasonForm.read(form, subject.lawn().programme());
+    return new PlanRequest(
+        subject.lawn(),
+        subject.climate(),
+        asked.programmes(),
+        asked.search(),
+        new PlanRequest.Draws(POSSIBLE_SEASONS, SEED),
+        subject.rules());
+  }
+
+  private void stop(Context context) {
+    PlacedLawn placed = placed(context);
+    plans.of(placed.lawn().id()).ifPresent(PlanJob::stop);
+    Answers.goTo(context, address(placed));
+  }
+
+  private void adopt(Context context) {
+    PlacedLawn placed = placed(context);
+    if (!Guest.visitor(context).mayChange(placed.property().id())) {
+      throw Refusal.notAllowed();
+    }
+    PlanJob job = plans.of(placed.lawn().id()).orElseThrow(Refusal::notFound);
+    SeasonPlan plan = job.plan();
+    if (plan == null) {
+      throw Refusal.notFound();
+    }
+    String from = String.valueOf(context.formParam("from"));
+    LocalDate day = Dates.parse(from);
+    Programme programme = programme(plan, context.formParam("number"));
+    if (day == null) {
+      context.status(UNUSABLE);
+      Units units = Guest.visitor(context).person().units();
+      show(
+          context,
+          placed,
+          SeasonForm.blank(units),
+          "The first day of the programme: " + Dates.fault(from));
+      return;
+    }
+    Sheet<ProgrammeSheet> adopted =
+        desk.book()
+            .write(
+                Guest.visitor(context).person().name(),
+                writing -> LawnToPlan.adopt(writing, placed.lawn().id(), day, programme));
+    Answers.goTo(context, "/sheets/" + adopted.id());
+  }
+
+  private static Programme programme(SeasonPlan plan, @Nullable String number) {
+    List<SeasonPlan.Result> programmes = plan.programmes();
+    if (number == null
+        || !number.matches("\\d{1,4}")
+        || Integer.parseInt(number) >= programmes.size()) {
+      throw Refusal.unreadable();
+    }
+    return programmes.get(Integer.parseInt(number)).planned().programme();
+  }
+
+  private static String address(PlacedLawn placed) {
+    return "/lawns/" + placed.address() + "/season";
+  }
+
+  private PlacedLawn placed(Context context) {
+    return desk.rounds()
+        .register()
+        .only(Guest.visitor(context)::mayRead)
+        .lawn(context.pathParam("address"))
+        .orElseThrow(Refusal::notFound);
+  }
+}

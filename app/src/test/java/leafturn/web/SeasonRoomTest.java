@@ -1,0 +1,139 @@
+package leafturn.web;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import java.net.http.HttpResponse;
+import java.nio.file.Path;
+import java.time.Clock;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import leafturn.records.book.Book;
+import leafturn.records.book.BookPlace;
+import leafturn.records.book.Sheet;
+import leafturn.records.round.DemoBook;
+import leafturn.records.sheet.Kind;
+import leafturn.records.sheet.ProgrammeSheet;
+import org.junit.jupiter.api.AfterEach;
+import org.junit.jupiter.api.BeforeEach;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.io.TempDir;
+
+/** A season plan on the site: asked for, followed, stopped, weighed and adopted. */
+class SeasonRoomTest {
+  private static final String LAWN = "/lawns/linden-house-back";
+  private static final String PAGE = LAWN + "/season";
+
+  @TempDir Path folder;
+  private Book book;
+  private LeafturnServer server;
+  private Asking visitor;
+
+  @BeforeEach
+  void start() {
+    book = Book.open(BookPlace.of(folder), Clock.systemUTC());
+    DemoBook.write(book);
+    server = LeafturnServer.start(book, Clock.systemUTC(), 0);
+    visitor = new Asking(server);
+  }
+
+  @AfterEach
+  void stop() {
+    server.close();
+    book.close();
+  }
+
+  private static Map<String, String> own() {
+    Map<String, String> fields = new LinkedHashMap<>();
+    fields.put("search", "false");
+    fields.put("programmes[0].name", "Twice a week, by the rules");
+    fields.put("programmes[0].mowing.trigger.everyDays", "4");
+    fields.put("programmes[0].mowing.clippings.byRules", "true");
+    return fields;
+  }
+
+  private String ended() throws Exception {
+    for (int look = 0; look < 600; look++) {
+      String page = visitor.get(PAGE).body();
+      if (!page.contains("The season plan is being made")) {
+        return page;
+      }
+      Thread.sleep(50);
+    }
+    throw new AssertionError("the plan does not end");
+  }
+
+  @Test
+  void theLawnsPageLeadsToAPlanThatCanBeMadeWeighedAndAdopted() throws Exception {
+    assertThat(visitor.get(LAWN).body()).contains(PAGE, "Which programme for a year?");
+    assertThat(visitor.get(PAGE).body()).contains("Make the plan").doesNotContain("Adopt");
+    assertThat(visitor.postForm(PAGE, own()).statusCode()).isEqualTo(303);
+    String page = ended();
+    assertThat(page)
+        .contains("By your aims", "Twice a week, by the rules", "As now", "Nutrients")
+        .contains("Of 2 programmes", "Over 100 possible seasons", "<svg class=\"season-wide\"")
+        .doesNotContain("members");
+    assertThat(visitor.get(PAGE + "/progress").body()).isEqualTo("{\"ended\":true,\"done\":2,\"all\":2}");
+    assertThat(visitor.get(PAGE + "?work=8&growth=0&up=nitrate").body())
+        .contains("nitrate N lost, g/m² a year")
+        .contains("<option value=\"8\" selected>");
+
+    HttpResponse<String> adopted =
+        visitor.postForm(PAGE + "/adopt", Map.of("number", "1", "from", "2015-06-01"));
+
+    assertThat(adopted.statusCode()).isEqualTo(303);
+    assertThat(Asking.location(adopted).toString()).startsWith("/sheets/");
+    List<Sheet<ProgrammeSheet>> programmes = programmes();
+    ProgrammeSheet last = programmes.get(programmes.size() - 1).content();
+    assertThat(programmes).hasSize(2);
+    assertThat(last.from()).hasToString("2015-06-01");
+    assertThat(last.mowing().clippings().byRules()).isTrue();
+    assertThat(last.mowing().trigger().everyDays()).isEqualTo(4);
+    assertThat(last.feeding()).isEqualTo(programmes.get(0).content().feeding());
+  }
+
+  private List<Sheet<ProgrammeSheet>> programmes() {
+    return book.read(
+        reading -> {
+          String lawn = reading.at(Kind.LAWN, "linden-house-back").orElseThrow().id();
+          return reading.ofLawn(Kind.PROGRAMME, lawn);
+        });
+  }
+
+  @Test
+  void aPlanCanBeStopped() throws Exception {
+    assertThat(visitor.postForm(PAGE, Map.of("search", "true")).statusCode()).isEqualTo(303);
+    assertThat(visitor.get(PAGE).body()).contains("being made", "<progress", "Stop");
+
+    assertThat(visitor.postForm(PAGE + "/stop").statusCode()).isEqualTo(303);
+
+    assertThat(ended()).contains("The plan was stopped.", "Make the plan");
+    assertThat(visitor.postForm(PAGE + "/adopt", Map.of("number", "1")).statusCode())
+        .isEqualTo(404);
+  }
+
+  @Test
+  void wrongProgrammesAndDaysAreToldAndNothingIsWritten() throws Exception {
+    Map<String, String> wrong = own();
+    wrong.put("programmes[0].mowing.heightMm", "2");
+    HttpResponse<String> refused = visitor.postForm(PAGE, wrong);
+    assertThat(refused.statusCode()).isEqualTo(422);
+    assertThat(refused.body()).contains("from 3 to 200", "value=\"2\"");
+
+    visitor.postForm(PAGE, own());
+    ended();
+    HttpResponse<String> noDay =
+        visitor.postForm(PAGE + "/adopt", Map.of("number", "1", "from", "soon"));
+    assertThat(noDay.statusCode()).isEqualTo(422);
+    assertThat(noDay.body()).contains("The first day of the programme");
+    assertThat(visitor.postForm(PAGE + "/adopt", Map.of("number", "77", "from", "2015-06-01")).statusCode())
+        .isEqualTo(400);
+    assertThat(programmes()).hasSize(1);
+  }
+
+  @Test
+  void aLawnThatIsNotThereHasNoPlan() throws Exception {
+    assertThat(visitor.get("/lawns/nowhere/season").statusCode()).isEqualTo(404);
+    assertThat(visitor.get(PAGE + "/progress").statusCode()).isEqualTo(404);
+  }
+}
