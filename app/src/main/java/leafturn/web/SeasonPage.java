@@ -100,10 +100,19 @@ public final class SeasonPage {
   public record Weight(String name, String words, List<Option> options) {}
 
   /** A programme in the tables and lists. */
-  public record Row(int number, String name, boolean best, boolean now, boolean unbeaten) {}
+  public record Row(int number, String name, boolean best, boolean now, boolean unbeaten) {
+    /** Its number, where its name stands elsewhere. */
+    public String title() {
+      return now ? name : "Number " + number;
+    }
+  }
 
-  /** A table: its heading and its quantities. */
-  public record Table(String heading, List<PlanFigure> figures) {}
+  /**
+   * A table.
+   *
+   * @param named true where the rows bear the names of the programmes, not their numbers alone
+   */
+  public record Table(String heading, boolean named, List<PlanFigure> figures) {}
 
   /** A plan that is made, looked at with some weights. */
   public final class Answer {
@@ -212,9 +221,9 @@ public final class SeasonPage {
 
     public List<Table> tables() {
       return List.of(
-          new Table("Work", PlanFigure.work(units)),
-          new Table("Nutrients, on an area and in a year", PlanFigure.nutrients(units)),
-          new Table("Turf", PlanFigure.turf(units)));
+          new Table("Work", true, PlanFigure.work(units)),
+          new Table("Nutrients, on an area and in a year", false, PlanFigure.nutrients(units)),
+          new Table("Turf", false, PlanFigure.turf(units)));
     }
 
     /** Quantities of the long list. */

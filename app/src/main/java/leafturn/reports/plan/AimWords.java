@@ -117,6 +117,9 @@ public record AimWords(UnitWords units) {
   }
 
   private String carried(ProgrammeOutcome outcome) {
+    if (outcome.work().collectedLitresPerM2().high() == 0) {
+      return "nothing";
+    }
     Spread bags = outcome.work().bags();
     if (bags != null) {
       return QuantityWords.whole(bags.middle(), "bags");

@@ -17,6 +17,7 @@ import org.jspecify.annotations.Nullable;
  */
 public record PlanFigure(String name, Function<ProgrammeOutcome, SpreadWords> words) {
   private static final SpreadWords UNKNOWN = SpreadWords.only("–");
+  private static final SpreadWords NONE = SpreadWords.only("none");
 
   /** One quantity of each aim, for long lists. */
   public static List<PlanFigure> chosen(UnitWords units) {
@@ -45,11 +46,11 @@ public record PlanFigure(String name, Function<ProgrammeOutcome, SpreadWords> wo
   /** Nutrients and feed. */
   public static List<PlanFigure> nutrients(UnitWords units) {
     return List.of(
-        new PlanFigure("N kept", outcome -> units.onArea(outcome.kept().nGPerM2())),
-        new PlanFigure("P kept", outcome -> units.onArea(outcome.kept().pGPerM2())),
-        new PlanFigure("K kept", outcome -> units.onArea(outcome.kept().kGPerM2())),
+        new PlanFigure("N kept", outcome -> onArea(outcome.kept().nGPerM2(), units)),
+        new PlanFigure("P kept", outcome -> onArea(outcome.kept().pGPerM2(), units)),
+        new PlanFigure("K kept", outcome -> onArea(outcome.kept().kGPerM2(), units)),
         new PlanFigure("N for growth as now", outcome -> feed(outcome, units)),
-        new PlanFigure("Nitrate N lost", outcome -> units.onArea(outcome.leachedNGPerM2())));
+        new PlanFigure("Nitrate N lost", outcome -> onArea(outcome.leachedNGPerM2(), units)));
   }
 
   /** Thatch, looks and growth. */
@@ -65,7 +66,7 @@ public record PlanFigure(String name, Function<ProgrammeOutcome, SpreadWords> wo
         new PlanFigure(
             "Mowings over a third",
             outcome -> QuantityWords.percent(outcome.risks().thirdRuleBrokenFraction())),
-        new PlanFigure("Leaf grown, dry", outcome -> units.onArea(outcome.growthGPerM2())));
+        new PlanFigure("Leaf grown, dry", outcome -> onArea(outcome.growthGPerM2(), units)));
   }
 
   private static SpreadWords known(@Nullable Spread spread, String unit) {
@@ -78,6 +79,9 @@ public record PlanFigure(String name, Function<ProgrammeOutcome, SpreadWords> wo
 
   private static SpreadWords carried(ProgrammeOutcome.Work work, UnitWords units) {
     Spread litres = work.collectedLitres();
+    if (work.collectedLitresPerM2().high() == 0) {
+      return NONE;
+    }
     return litres == null ? units.volumeOnArea(work.collectedLitresPerM2()) : units.volume(litres);
   }
 
@@ -85,6 +89,10 @@ public record PlanFigure(String name, Function<ProgrammeOutcome, SpreadWords> wo
     Spread needed = outcome.feed().equalGrowthNGPerM2();
     return needed == null
         ? SpreadWords.only("more than " + units.onArea(Spread.exactly(ProgrammeOutcome.MOST_FEED_G_PER_M2)).middle())
-        : units.onArea(needed);
+        : onArea(needed, units);
+  }
+
+  private static SpreadWords onArea(Spread gPerM2, UnitWords units) {
+    return gPerM2.high() == 0 ? NONE : units.onArea(gPerM2);
   }
 }
