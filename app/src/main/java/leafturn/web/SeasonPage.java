@@ -170,8 +170,7 @@ public final class SeasonPage {
       PlanAim taken = across ? look.across() : look.up();
       List<Option> options = new ArrayList<>();
       for (PlanAim aim : PlanAim.values()) {
-        options.add(
-            new Option(aim.id(), ProgrammeWords.capital(words.measure(aim)), aim == taken));
+        options.add(new Option(aim.id(), ProgrammeWords.capital(words.measure(aim)), aim == taken));
       }
       return options;
     }

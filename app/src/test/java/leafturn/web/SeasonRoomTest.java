@@ -73,7 +73,8 @@ class SeasonRoomTest {
         .contains("By your aims", "Twice a week, by the rules", "As now", "Nutrients")
         .contains("Of 2 programmes", "Over 100 possible seasons", "<svg class=\"season-wide\"")
         .doesNotContain("members");
-    assertThat(visitor.get(PAGE + "/progress").body()).isEqualTo("{\"ended\":true,\"done\":2,\"all\":2}");
+    assertThat(visitor.get(PAGE + "/progress").body())
+        .isEqualTo("{\"ended\":true,\"done\":2,\"all\":2}");
     assertThat(visitor.get(PAGE + "?work=8&growth=0&up=nitrate").body())
         .contains("nitrate N lost, g/m² a year")
         .contains("<option value=\"8\" selected>");
@@ -126,7 +127,10 @@ class SeasonRoomTest {
         visitor.postForm(PAGE + "/adopt", Map.of("number", "1", "from", "soon"));
     assertThat(noDay.statusCode()).isEqualTo(422);
     assertThat(noDay.body()).contains("The first day of the programme");
-    assertThat(visitor.postForm(PAGE + "/adopt", Map.of("number", "77", "from", "2015-06-01")).statusCode())
+    assertThat(
+            visitor
+                .postForm(PAGE + "/adopt", Map.of("number", "77", "from", "2015-06-01"))
+                .statusCode())
         .isEqualTo(400);
     assertThat(programmes()).hasSize(1);
   }

@@ -10,7 +10,9 @@ import leafturn.quantity.DisplayNumber;
 import leafturn.reports.UnitWords;
 import leafturn.reports.plan.AimWords;
 
-/** The programmes of a plan as dots over two of its aims, those of the tables with their numbers. */
+/**
+ * The programmes of a plan as dots over two of its aims, those of the tables with their numbers.
+ */
 public final class TradeFigure {
   private static final double TYPE_PX = 14;
   private static final double LEFT_PX = 54;
@@ -140,8 +142,7 @@ public final class TradeFigure {
               tickWords(tick, y)));
     }
     svg.words(
-        new Label(
-            new Point(2, TYPE_PX), Label.Align.START, TYPE_PX, "soft", words.measure(aim)));
+        new Label(new Point(2, TYPE_PX), Label.Align.START, TYPE_PX, "soft", words.measure(aim)));
   }
 
   private void dots(Svg svg, PlanAim across, PlanAim up, Scale x, Scale y) {
@@ -161,8 +162,7 @@ public final class TradeFigure {
     LabelPlaces labels = new LabelPlaces(size);
     for (int number : numbered) {
       Point at = places.of(number);
-      labels.keepFree(
-          new Box(at.x() - MARK_PX, at.y() - MARK_PX, 2 * MARK_PX, 2 * MARK_PX));
+      labels.keepFree(new Box(at.x() - MARK_PX, at.y() - MARK_PX, 2 * MARK_PX, 2 * MARK_PX));
     }
     for (int number : numbered) {
       Point at = places.of(number);

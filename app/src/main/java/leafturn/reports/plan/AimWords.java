@@ -75,8 +75,7 @@ public record AimWords(UnitWords units) {
       case FEED -> onArea(needed(outcome));
       case KEEPING -> onArea(outcome.kept().nGPerM2().middle());
       case NITRATE -> onArea(outcome.leachedNGPerM2().middle());
-      case THATCH ->
-          Measure.HEIGHT.shown(outcome.thatch().after5YearsMm().middle(), units.units());
+      case THATCH -> Measure.HEIGHT.shown(outcome.thatch().after5YearsMm().middle(), units.units());
       case CLUMPS -> outcome.risks().clumpMowings().middle();
       case THIRD_RULE -> 100 * outcome.risks().thirdRuleBrokenFraction().middle();
       case GROWTH -> onArea(outcome.growthGPerM2().middle());

@@ -58,8 +58,10 @@ public record PlanFigure(String name, Function<ProgrammeOutcome, SpreadWords> wo
     return List.of(
         new PlanFigure(
             "Thatch after 1 year", outcome -> units.depth(outcome.thatch().after1YearMm())),
-        new PlanFigure("Thatch after 3 years", outcome -> units.depth(outcome.thatch().after3YearsMm())),
-        new PlanFigure("Thatch after 5 years", outcome -> units.depth(outcome.thatch().after5YearsMm())),
+        new PlanFigure(
+            "Thatch after 3 years", outcome -> units.depth(outcome.thatch().after3YearsMm())),
+        new PlanFigure(
+            "Thatch after 5 years", outcome -> units.depth(outcome.thatch().after5YearsMm())),
         new PlanFigure(
             "Mowings with clumps likely",
             outcome -> QuantityWords.whole(outcome.risks().clumpMowings(), "")),
@@ -88,7 +90,9 @@ public record PlanFigure(String name, Function<ProgrammeOutcome, SpreadWords> wo
   private static SpreadWords feed(ProgrammeOutcome outcome, UnitWords units) {
     Spread needed = outcome.feed().equalGrowthNGPerM2();
     return needed == null
-        ? SpreadWords.only("more than " + units.onArea(Spread.exactly(ProgrammeOutcome.MOST_FEED_G_PER_M2)).middle())
+        ? SpreadWords.only(
+            "more than "
+                + units.onArea(Spread.exactly(ProgrammeOutcome.MOST_FEED_G_PER_M2)).middle())
         : onArea(needed, units);
   }
 
