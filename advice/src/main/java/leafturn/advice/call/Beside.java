@@ -26,6 +26,10 @@ record Beside(Prospect prospect) {
             .toList(),
         lastSafeDay(),
         hours(),
+        DryHours.of(
+            prospect.hours(),
+            prospect.reader(),
+            prospect.rules().threshold(CallRule.DRY_HOURS_SHARE)),
         conflicts,
         new WateringAdvice(prospect).sentences(),
         new PlacingRules(prospect.known(), prospect.known().inSeed())
@@ -63,13 +67,12 @@ record Beside(Prospect prospect) {
     List<Particulars.Hours> hours = new ArrayList<>();
     for (int day = 0; MowingHours.has(day); day++) {
       Optional<Span> span = prospect.dryHours(day);
-      String before = words.unfit(day);
       hours.add(
           new Particulars.Hours(
               prospect.date(day),
               span.map(Span::from).orElse(null),
               span.map(Span::to).orElse(null),
-              before.isEmpty() ? words.dry(day) : before + ", " + words.dry(day)));
+              words.of(day)));
     }
     return hours;
   }

@@ -5,15 +5,11 @@ import static leafturn.advice.call.Words.say;
 import java.time.LocalDate;
 import java.util.ArrayList;
 import java.util.List;
-import leafturn.model.lawn.SiteClimate;
-import leafturn.model.weather.DailyEvapotranspiration;
-import leafturn.model.weather.DailyEvapotranspiration.HumidityRoute;
 import leafturn.model.weather.Site;
 import leafturn.model.weather.WeatherSeries;
 import leafturn.model.weather.hourly.GrassDay;
 import leafturn.model.weather.hourly.GrassDay.Span;
 import leafturn.model.weather.hourly.GrassDay.WetFrom;
-import leafturn.model.weather.hourly.GrassLimits;
 import leafturn.quantity.Units;
 import org.jspecify.annotations.Nullable;
 
@@ -90,12 +86,8 @@ public record DryHours(
   private static final double ASSUMED_ERROR_HOURS = 2.5;
 
   /** The hours as a call shows them. */
-  static DryHours of(
-      MowingHours hours, SiteClimate climate, LocalDate on, Reader reader, double leastFraction) {
-    int eve = climate.weather().indexOf(on) - 1; // the day itself may not be on record yet
-    return of(
-            hours, climate.site(), humidityMeasured(climate.weather(), eve), reader, leastFraction)
-        .of(MowingHours.DAYS);
+  static DryHours of(MowingHours hours, Reader reader, double leastFraction) {
+    return of(hours, reader, leastFraction, MowingHours.DAYS);
   }
 
   /**
@@ -105,20 +97,14 @@ public record DryHours(
    */
   public static DryHours recorded(WeatherSeries weather, Site site, int index, Units units) {
     MowingHours hours = MowingHours.recorded(weather, site, index);
-    boolean measured = humidityMeasured(weather, index);
-    return of(hours, site, measured, new Reader(units), RECORDED_FRACTION).of(1);
-  }
-
-  private DryHours of(int dayCount) {
-    return new DryHours(
-        timeZone, leastFraction, typicalErrorHours, limits, days.subList(0, dayCount));
+    return of(hours, new Reader(units), RECORDED_FRACTION, 1);
   }
 
   private static DryHours of(
-      MowingHours hours, Site site, boolean measured, Reader reader, double leastFraction) {
+      MowingHours hours, Reader reader, double leastFraction, int dayCount) {
     HourWords words = new HourWords(hours, reader, leastFraction);
     List<Day> days = new ArrayList<>();
-    for (int day = 0; day < MowingHours.DAYS; day++) {
+    for (int day = 0; day < dayCount; day++) {
       GrassDay grass = hours.day(day);
       days.add(
           new Day(
@@ -129,12 +115,13 @@ public record DryHours(
               grass.sun(),
               hoursOf(grass)));
     }
-    String zone = hours.day(0).sun().clock() ? String.valueOf(site.timeZone()) : null;
+    MowingHours.Setting setting = hours.setting();
+    String zone = hours.day(0).sun().clock() ? String.valueOf(setting.site().timeZone()) : null;
     return new DryHours(
         zone,
         leastFraction,
-        measured ? MEASURED_ERROR_HOURS : ASSUMED_ERROR_HOURS,
-        limits(reader, leastFraction, measured, zone),
+        setting.humidityMeasured() ? MEASURED_ERROR_HOURS : ASSUMED_ERROR_HOURS,
+        limits(setting, reader, leastFraction) + clock(zone),
         days);
   }
 
@@ -144,35 +131,36 @@ public record DryHours(
       hours.add(
           new Hour(
               hour,
-              day.fitFraction(hour),
-              day.wetFraction(hour, WetFrom.DEW),
-              day.wetFraction(hour, WetFrom.RAIN),
-              day.wetFraction(hour, WetFrom.WATERING),
-              day.frostFraction(hour),
-              day.temperatureC(hour)));
+              rounded(day.fitFraction(hour)),
+              rounded(day.wetFraction(hour, WetFrom.DEW)),
+              rounded(day.wetFraction(hour, WetFrom.RAIN)),
+              rounded(day.wetFraction(hour, WetFrom.WATERING)),
+              rounded(day.frostFraction(hour)),
+              Math.round(10 * day.temperatureC(hour)) / 10.0));
     }
     return hours;
   }
 
-  private static String limits(
-      Reader reader, double leastFraction, boolean measured, @Nullable String zone) {
-    GrassLimits limits = GrassLimits.standard();
-    return say(
-            "Dry enough means at most %s of water on the leaves and air below %s %% humidity, in at least %.0f %% of the possible weathers.",
-            reader.waterLimit(limits.dryEnoughMm()),
-            Words.figure(limits.wetHumidityPercent()),
-            100 * leastFraction)
-        + say(
-            " Reckoned from daily weather, so an hour named is easily %s h off, and shade dries later%s: the hand on the grass decides.",
-            Words.figure(measured ? MEASURED_ERROR_HOURS : ASSUMED_ERROR_HOURS),
-            measured ? "" : "; the air's moisture was not measured")
-        + (zone == null
-            ? " Hours are in solar time, noon at the sun's highest; give longitude and time zone for the clock."
-            : " Hours are on the clock of " + zone + ".");
+  /** More digits would mean nothing. */
+  private static double rounded(double fraction) {
+    return Math.round(1000 * fraction) / 1000.0;
   }
 
-  private static boolean humidityMeasured(WeatherSeries weather, int index) {
-    return DailyEvapotranspiration.humidityRoute(weather, index)
-        != HumidityRoute.MINIMUM_TEMPERATURE;
+  private static String limits(
+      MowingHours.Setting setting, Reader reader, double leastFraction) {
+    boolean measured = setting.humidityMeasured();
+    return say(
+        "Dry enough means at most %s of water on the leaves and air below %s %% humidity, in at least %.0f %% of the possible weathers. Reckoned from daily weather, so an hour named is easily %s h off, and shade dries later%s: the hand on the grass decides.",
+        reader.waterLimit(setting.limits().dryEnoughMm()),
+        Words.figure(setting.limits().wetHumidityPercent()),
+        100 * leastFraction,
+        Words.figure(measured ? MEASURED_ERROR_HOURS : ASSUMED_ERROR_HOURS),
+        measured ? "" : "; the air's moisture was not measured");
+  }
+
+  private static String clock(@Nullable String zone) {
+    return zone == null
+        ? " Hours are in solar time, noon at the sun's highest; give longitude and time zone for the clock."
+        : " Hours are on the clock of " + zone + ".";
   }
 }

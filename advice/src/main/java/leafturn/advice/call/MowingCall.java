@@ -125,7 +125,7 @@ public final class MowingCall {
         asked.rules().unlessSet(CallRule.LEAST_GROWTH, leastGrowthMm, "the lawn's own mincut");
     Asked known = asked.with(own).with(atAnHour(asked.circumstances()));
     SeedHeads seedHeads =
-        SeedHeads.of(climate, known.circumstances(), on, SeedHeads.Figures.STANDARD);
+        SeedHeads.of(climate, known.circumstances(), on, SeedHeads.Figures.of(own));
     Basis basis = new Basis(known, new Known(known, today, done, seedHeads));
     List<PossibleSeason> seasons = seasons(lawn, today, toCome, known.seasons());
     MowingCall call =

@@ -4,6 +4,8 @@ import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
 import leafturn.model.lawn.SiteClimate;
+import leafturn.model.weather.DailyEvapotranspiration;
+import leafturn.model.weather.DailyEvapotranspiration.HumidityRoute;
 import leafturn.model.weather.Site;
 import leafturn.model.weather.WeatherSeries;
 import leafturn.model.weather.hourly.DayWeather;
@@ -24,8 +26,25 @@ final class MowingHours {
   private final GrassDay today;
   private final GrassDay tomorrow;
   private final int past;
+  private final Setting setting;
 
-  private MowingHours(GrassHours hours, int past) {
+  /**
+   * What the hours rest on.
+   *
+   * @param site where the weather was measured
+   * @param limits when grass counts as dry enough
+   * @param humidityMeasured false when the night's minimum stands in for the dew point
+   */
+  record Setting(Site site, GrassLimits limits, boolean humidityMeasured) {
+    /** Of a day of a record. */
+    static Setting of(WeatherSeries weather, Site site, int index, GrassLimits limits) {
+      HumidityRoute route = DailyEvapotranspiration.humidityRoute(weather, index);
+      return new Setting(site, limits, route != HumidityRoute.MINIMUM_TEMPERATURE);
+    }
+  }
+
+  private MowingHours(GrassHours hours, int past, Setting setting) {
+    this.setting = setting;
     this.today = hours.today();
     this.tomorrow = hours.tomorrow();
     this.past = past;
@@ -38,11 +57,10 @@ final class MowingHours {
    */
   static MowingHours of(
       LawnToday lawn, SiteClimate climate, List<PossibleSeason> seasons, Asked asked) {
-    GrassLimits limits =
-        GrassLimits.standard().withFrostAirC(asked.rules().threshold(CallRule.FROST));
+    GrassLimits limits = limits(asked.rules());
     SeenHours seen = new SeenHours(asked.circumstances().sightings(), lawn.on());
     GrassHours hours = new GrassHours(climate.site(), lawn.on(), limits, seen.today());
-    Known known = new Known(lawn, climate, seen);
+    Recorded known = new Recorded(lawn, climate, seen);
     DayWeather yesterday = known.day(-1);
     if (lawn.weatherKnown()) {
       DayWeather ofToday = known.day(0);
@@ -53,7 +71,18 @@ final class MowingHours {
         hours.add(yesterday, ofToday, season.dayWeather(1));
       }
     }
-    return new MowingHours(hours, seen.past());
+    int eve = climate.weather().indexOf(lawn.on()) - 1; // today may not be on record yet
+    return new MowingHours(
+        hours, seen.past(), Setting.of(climate.weather(), climate.site(), eve, limits));
+  }
+
+  private static GrassLimits limits(CallRules rules) {
+    GrassLimits standard = GrassLimits.standard();
+    return new GrassLimits(
+        rules.threshold(CallRule.DRY_LEAVES),
+        rules.threshold(CallRule.WET_HUMIDITY),
+        rules.threshold(CallRule.FROST),
+        standard.canopyMm());
   }
 
   /**
@@ -62,11 +91,14 @@ final class MowingHours {
    * @param index day of the record, 0 for the first
    */
   static MowingHours recorded(WeatherSeries weather, Site site, int index) {
-    return new MowingHours(GrassHours.recorded(weather, site, index), 0);
+    return new MowingHours(
+        GrassHours.recorded(weather, site, index),
+        0,
+        Setting.of(weather, site, index, GrassLimits.standard()));
   }
 
   /** The days up to the day of the call that the record holds. */
-  private record Known(LawnToday lawn, SiteClimate climate, SeenHours seen) {
+  private record Recorded(LawnToday lawn, SiteClimate climate, SeenHours seen) {
     /** A day, 0 for that of the call, with the watering logged for it. */
     DayWeather day(int day) {
       int index = climate.weather().indexOf(lawn.on()) + day;
@@ -82,6 +114,11 @@ final class MowingHours {
   /** True for the days that have hours. */
   static boolean has(int day) {
     return day < DAYS;
+  }
+
+  /** What the hours rest on. */
+  Setting setting() {
+    return setting;
   }
 
   /** The hours of a day, 0 for today and 1 for tomorrow. */

@@ -45,8 +45,14 @@ record SeedHeads(double likelihood, Basis basis, @Nullable LocalDate lookedOn, d
    * @param autumnMost likelihood at the height of an autumn flush, 0-1
    */
   record Figures(int startDayOfYear, int seenDays, int notSeenDays, double autumnMost) {
-    /** 1 January, 14 and 7 days, 0.3. */
-    static final Figures STANDARD = new Figures(1, 14, 7, 0.3);
+    /** As the rules have them. */
+    static Figures of(CallRules rules) {
+      return new Figures(
+          (int) Math.round(rules.threshold(CallRule.SEED_HEADS_START)),
+          (int) Math.round(rules.threshold(CallRule.SEED_HEADS_SEEN)),
+          (int) Math.round(rules.threshold(CallRule.SEED_HEADS_NONE)),
+          rules.threshold(CallRule.AUTUMN_FLUSH));
+    }
   }
 
   private static final int MONTHS = 12;

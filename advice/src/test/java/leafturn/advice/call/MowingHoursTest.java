@@ -19,6 +19,9 @@ class MowingHoursTest {
   private static final LocalDate ON = LocalDate.of(2014, 5, 20);
   private static final double ABOUT = 0.5;
 
+  /** Five shares rounded to a thousandth each. */
+  private static final double ROUNDED = 0.0025;
+
   @Test
   void aFineDayHasDewFirstAndDryHoursThen() {
     MowingHours hours = on(fine(ON), Circumstances.NONE, List.of());
@@ -102,19 +105,17 @@ class MowingHoursTest {
 
   @Test
   void aCallShowsBothDaysWithTheirLimits() {
-    Lawn lawn = CallExamples.fescue();
-    SiteClimate climate = new SiteClimate(fine(ON), lawn.site());
     MowingHours hours = on(fine(ON), Circumstances.NONE, List.of());
-    DryHours shown = DryHours.of(hours, climate, ON, new Reader(Units.METRIC), 0.75);
+    DryHours shown = DryHours.of(hours, new Reader(Units.METRIC), 0.75);
     assertThat(shown.days()).hasSize(2);
     assertThat(shown.days().get(0).words())
         .matches("wet with dew until about \\d+, dry from about \\d+ to \\d+");
     assertThat(shown.limits())
         .contains("0.05 mm", "90 %", "75 % of the possible weathers", "2.5 h off", "not measured");
     for (DryHours.Hour hour : shown.days().get(1).hours()) {
-      assertThat(hour.fit() + hour.dew() + hour.rain() + hour.watering()).isLessThan(1 + 1e-9);
+      assertThat(hour.fit() + hour.dew() + hour.rain() + hour.watering()).isLessThan(1 + ROUNDED);
       assertThat(hour.fit() + hour.dew() + hour.rain() + hour.watering() + hour.frost())
-          .isGreaterThan(1 - 1e-9);
+          .isGreaterThan(1 - ROUNDED);
     }
   }
 

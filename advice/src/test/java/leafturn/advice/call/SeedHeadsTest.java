@@ -19,6 +19,7 @@ import org.junit.jupiter.api.Test;
 
 class SeedHeadsTest {
   private static final LocalDate MAY = LocalDate.of(2014, 5, 12);
+  private static final Figures STANDARD = Figures.of(CallRules.standard());
   private static final SiteClimate NEW_YORK =
       new SiteClimate(CallExamples.newYork(), Site.at(40.8, 40));
 
@@ -70,7 +71,7 @@ class SeedHeadsTest {
   void aSmallFlushComesInCoolMaritimeAutumnsOnly() {
     LocalDate october = LocalDate.of(2014, 10, 15);
     SiteClimate coast = new SiteClimate(steady(11, 18), Site.at(51, 20));
-    SeedHeads maritime = SeedHeads.of(coast, Circumstances.NONE, october, Figures.STANDARD);
+    SeedHeads maritime = SeedHeads.of(coast, Circumstances.NONE, october, STANDARD);
     assertThat(maritime.basis()).isEqualTo(Basis.AUTUMN);
     assertThat(maritime.likelihood()).isBetween(0.25, 0.3);
     assertThat(on(october, Circumstances.NONE).likelihood()).isZero();
@@ -80,13 +81,13 @@ class SeedHeadsTest {
   void aRecordThatBeginsTooLateCannotTell() {
     SiteClimate late = new SiteClimate(steady(5, 15), Site.at(51, 20));
     SeedHeads heads =
-        SeedHeads.of(late, Circumstances.NONE, LocalDate.of(2013, 5, 1), Figures.STANDARD);
+        SeedHeads.of(late, Circumstances.NONE, LocalDate.of(2013, 5, 1), STANDARD);
     assertThat(heads.basis()).isEqualTo(Basis.NOT_KNOWN);
     assertThat(heads.likelihood()).isNaN();
   }
 
   private static SeedHeads on(LocalDate on, Circumstances circumstances) {
-    return SeedHeads.of(NEW_YORK, circumstances, on, Figures.STANDARD);
+    return SeedHeads.of(NEW_YORK, circumstances, on, STANDARD);
   }
 
   private static Circumstances looked(LocalDate day, boolean there) {
