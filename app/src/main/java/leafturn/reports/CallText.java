@@ -4,6 +4,7 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.function.Function;
 import leafturn.advice.call.Call;
+import leafturn.advice.call.DryHours;
 import leafturn.advice.call.Option;
 import leafturn.advice.call.Option.Outcome;
 import leafturn.advice.call.PossibleSeasons;
@@ -66,6 +67,18 @@ public final class CallText {
                 QuantityWords.percent(today.soilWaterFraction()),
                 QuantityWords.quantity(today.thatchMm(), "mm"),
                 today.lastMown() == null ? "not on record" : DayWords.day(today.lastMown())));
+    DryHours hours = call.particulars().byTheHour();
+    if (hours != null) {
+      hours(hours);
+    }
+  }
+
+  /** Today and tomorrow by the hour, as far as words tell them. */
+  private void hours(DryHours hours) {
+    for (DryHours.Day day : hours.days()) {
+      lines.add("%s: %s.".formatted(DayWords.day(day.date()), day.words()));
+    }
+    wrapped("", hours.limits());
   }
 
   private void reasons() {

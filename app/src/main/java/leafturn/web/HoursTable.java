@@ -53,6 +53,19 @@ public final class HoursTable {
     return days;
   }
 
+  /** "Today: wet with dew until about 9, dry from about 9 to 18. Tomorrow: dry all day." */
+  public String inALine() {
+    return inALine(hours);
+  }
+
+  static String inALine(DryHours hours) {
+    StringBuilder line = new StringBuilder();
+    for (DryHours.Day day : hours.days()) {
+      line.append(line.isEmpty() ? "Today: " : " Tomorrow: ").append(day.words()).append('.');
+    }
+    return line.toString();
+  }
+
   private HourLine line(DryHours.Hour hour) {
     return new HourLine(
         ClockHour.shown(hour.hour(), units),

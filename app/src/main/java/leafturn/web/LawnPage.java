@@ -5,6 +5,7 @@ import java.util.Comparator;
 import java.util.List;
 import leafturn.advice.call.Call;
 import leafturn.advice.call.Call.Today;
+import leafturn.advice.call.DryHours;
 import leafturn.advice.call.LawnOnRound;
 import leafturn.advice.call.Option;
 import leafturn.advice.call.Outlook.PastDay;
@@ -16,6 +17,7 @@ import leafturn.reports.UnitWords;
 import leafturn.reports.figure.SeasonFigure;
 import leafturn.reports.figure.SeasonFormat;
 import leafturn.reports.figure.TurfSketch;
+import org.jspecify.annotations.Nullable;
 
 /** One lawn's call and season, in words and figures. */
 public final class LawnPage {
@@ -72,6 +74,12 @@ public final class LawnPage {
 
   public ChoiceTable lasting() {
     return choices.lasting();
+  }
+
+  /** Today and tomorrow by the hour, or null where none were reckoned. */
+  public @Nullable HoursTable hours() {
+    DryHours hours = call().particulars().byTheHour();
+    return hours == null ? null : new HoursTable(hours, call().units());
   }
 
   public boolean hasSeason() {

@@ -2,6 +2,7 @@ package leafturn.web;
 
 import java.util.List;
 import leafturn.advice.call.Call;
+import leafturn.advice.call.DryHours;
 import leafturn.advice.call.LawnOnRound;
 import leafturn.advice.call.LawnWithoutCall;
 import leafturn.advice.call.Outlook;
@@ -98,6 +99,12 @@ public final class RoundPage {
   /** The grass to scale; every lawn of the round on the same scale. */
   public String sketch(LawnOnRound lawn) {
     return new TurfSketch(180, 96, tallestMm).draw(lawn.call().today());
+  }
+
+  /** Today's hours of a lawn in a few words; empty where none were reckoned. */
+  public String hours(LawnOnRound lawn) {
+    DryHours hours = lawn.call().particulars().byTheHour();
+    return hours == null ? "" : "Today " + hours.days().get(0).words();
   }
 
   /** Whether there is any weather to show. */
