@@ -33,7 +33,7 @@ public final class CallText {
     text.choices();
     text.list("What would change this answer", call.wouldChange());
     text.list("Take care", call.cautions());
-    text.list("Assumed, corrected, not known", call.notes());
+    text.list("Assumed, corrected, not known", text.notes());
     return text.lines.stream().map(Paragraph::plain).toList();
   }
 
@@ -78,7 +78,16 @@ public final class CallText {
     for (DryHours.Day day : hours.days()) {
       lines.add("%s: %s.".formatted(DayWords.day(day.date()), day.words()));
     }
-    wrapped("", hours.limits());
+  }
+
+  /** The call's notes, and what its hours mean. */
+  private List<String> notes() {
+    List<String> notes = new ArrayList<>(call.notes());
+    DryHours hours = call.particulars().byTheHour();
+    if (hours != null) {
+      notes.add(hours.limits());
+    }
+    return notes;
   }
 
   private void reasons() {

@@ -53,17 +53,9 @@ public final class HoursTable {
     return days;
   }
 
-  /** "Today: wet with dew until about 9, dry from about 9 to 18. Tomorrow: dry all day." */
-  public String inALine() {
-    return inALine(hours);
-  }
-
-  static String inALine(DryHours hours) {
-    StringBuilder line = new StringBuilder();
-    for (DryHours.Day day : hours.days()) {
-      line.append(line.isEmpty() ? "Today: " : " Tomorrow: ").append(day.words()).append('.');
-    }
-    return line.toString();
+  /** "Today wet with dew until about 9, then dry." */
+  public String today() {
+    return "Today " + hours.days().get(0).words() + ".";
   }
 
   private HourLine line(DryHours.Hour hour) {

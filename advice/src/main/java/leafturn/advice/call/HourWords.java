@@ -23,13 +23,23 @@ final class HourWords {
     this.leastFraction = leastFraction;
   }
 
-  /** The day in a few words: "wet with dew until about 9, dry from about 9 to 18". */
+  /** The day in a few words: "wet with dew until about 9, then dry until about 18". */
   String of(int day) {
-    if (hours.fit(day, leastFraction).isEmpty()) {
-      return unfit(day);
-    }
+    List<Span> spans = hours.fit(day, leastFraction);
     String unfit = unfit(day);
-    return unfit.isEmpty() ? dry(day) : unfit + ", " + dry(day);
+    if (spans.isEmpty()) {
+      return unfit;
+    }
+    if (unfit.isEmpty()) {
+      return dry(day);
+    }
+    if (spans.size() > 1) {
+      return unfit + ", " + dry(day);
+    }
+    String dry = unfit + ", then dry";
+    return untilDark(day, spans.get(0))
+        ? dry
+        : dry + " until about " + reader.clock(spans.get(0).to());
   }
 
   /** "dry from about 11 to 18", "dry all day", "no dry hours likely". */
@@ -47,7 +57,11 @@ final class HourWords {
   }
 
   private boolean allDay(int day, Span span) {
-    return firstOfDay(day, span) && (span.to() == 24 || !hours.day(day).light(span.to()));
+    return firstOfDay(day, span) && untilDark(day, span);
+  }
+
+  private boolean untilDark(int day, Span span) {
+    return span.to() == 24 || !hours.day(day).light(span.to());
   }
 
   /** True when no hour of the day's light to come lies before a span. */

@@ -90,10 +90,10 @@ final class HoursPanel {
     return Math.abs(values[one] - values[other]) < INVISIBLE;
   }
 
-  /** Names a layer in the middle of the longest run of hours that leaves room for the word. */
+  /** Names a layer in the middle of the largest rectangle within it that holds the word. */
   private void name(Layer layer, double[] thick, double[] floor) {
     double high = 1.1 * type / plot.height();
-    int longest = 0;
+    double most = 0;
     Label best = null;
     for (int from = 0; from < HOURS; from++) {
       double low = 0;
@@ -108,8 +108,9 @@ final class HoursPanel {
             new Point(across.px((from + to + 1) / 2.0), up.px((low + top) / 2) + 0.35 * type);
         Label label = new Label(at, Label.Align.MIDDLE, type, "words", layer.name());
         boolean fits = label.box().width() <= across.px(to + 1) - across.px(from);
-        if (to + 1 - from > longest && fits && isFree(label)) {
-          longest = to + 1 - from;
+        double room = (to + 1 - from) * (top - low);
+        if (room > most && fits && isFree(label)) {
+          most = room;
           best = label;
         }
       }
