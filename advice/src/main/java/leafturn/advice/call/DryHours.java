@@ -100,8 +100,7 @@ public record DryHours(
     return of(hours, new Reader(units), RECORDED_FRACTION, 1);
   }
 
-  private static DryHours of(
-      MowingHours hours, Reader reader, double leastFraction, int dayCount) {
+  private static DryHours of(MowingHours hours, Reader reader, double leastFraction, int dayCount) {
     HourWords words = new HourWords(hours, reader, leastFraction);
     List<Day> days = new ArrayList<>();
     for (int day = 0; day < dayCount; day++) {
@@ -146,8 +145,7 @@ public record DryHours(
     return Math.round(1000 * fraction) / 1000.0;
   }
 
-  private static String limits(
-      MowingHours.Setting setting, Reader reader, double leastFraction) {
+  private static String limits(MowingHours.Setting setting, Reader reader, double leastFraction) {
     boolean measured = setting.humidityMeasured();
     return say(
         "Dry enough means at most %s of water on the leaves and air below %s %% humidity, in at least %.0f %% of the possible weathers. Reckoned from daily weather, so an hour named is easily %s h off, and shade dries later%s: the hand on the grass decides.",

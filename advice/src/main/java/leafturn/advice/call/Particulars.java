@@ -12,8 +12,8 @@ import org.jspecify.annotations.Nullable;
  * @param lastSafeDay last day of mowing on which in nine of ten possible seasons no more than a
  *     third of the height would come off; null when that is past or not in sight
  * @param hours the hours of today and tomorrow in which the grass is dry and free of frost
- * @param byTheHour every hour of these days over the possible weathers, with what the hours mean; null
- *     where nothing was reckoned
+ * @param byTheHour every hour of these days over the possible weathers, with what the hours mean;
+ *     null where nothing was reckoned
  * @param conflicts where rules of thumb disagree, and which of them decides, one sentence each
  * @param watering when and how much to water, one sentence each; empty when there is no need
  * @param placing where collected clippings may go
@@ -28,8 +28,7 @@ public record Particulars(
     Placing placing) {
   /** Nothing beside the answer. */
   public static final Particulars NONE =
-      new Particulars(
-          List.of(), null, List.of(), null, List.of(), List.of(), Placing.ANYWHERE);
+      new Particulars(List.of(), null, List.of(), null, List.of(), List.of(), Placing.ANYWHERE);
 
   public Particulars {
     cuts = List.copyOf(cuts);

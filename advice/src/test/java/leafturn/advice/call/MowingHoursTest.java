@@ -108,8 +108,7 @@ class MowingHoursTest {
     MowingHours hours = on(fine(ON), Circumstances.NONE, List.of());
     DryHours shown = DryHours.of(hours, new Reader(Units.METRIC), 0.75);
     assertThat(shown.days()).hasSize(2);
-    assertThat(shown.days().get(0).words())
-        .matches("wet with dew until about \\d+, then dry");
+    assertThat(shown.days().get(0).words()).matches("wet with dew until about \\d+, then dry");
     assertThat(shown.limits())
         .contains("0.05 mm", "90 %", "75 % of the possible weathers", "2.5 h off", "not measured");
     for (DryHours.Hour hour : shown.days().get(1).hours()) {

@@ -80,8 +80,7 @@ class SeedHeadsTest {
   @Test
   void aRecordThatBeginsTooLateCannotTell() {
     SiteClimate late = new SiteClimate(steady(5, 15), Site.at(51, 20));
-    SeedHeads heads =
-        SeedHeads.of(late, Circumstances.NONE, LocalDate.of(2013, 5, 1), STANDARD);
+    SeedHeads heads = SeedHeads.of(late, Circumstances.NONE, LocalDate.of(2013, 5, 1), STANDARD);
     assertThat(heads.basis()).isEqualTo(Basis.NOT_KNOWN);
     assertThat(heads.likelihood()).isNaN();
   }
