@@ -1,0 +1,131 @@
+package leafturn.trials.analysis.data;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.function.Predicate;
+import leafturn.trials.analysis.model.Comparison;
+import leafturn.trials.analysis.model.OverTime;
+import leafturn.trials.analysis.model.RandomTerm;
+import leafturn.trials.analysis.model.Term;
+import leafturn.trials.analysis.model.TrialModel;
+import org.jspecify.annotations.Nullable;
+
+/** Whether a model and a table speak of the same things. */
+final class ModelChecks {
+  private final TrialTable table;
+  private final TrialModel model;
+  private final List<String> faults = new ArrayList<>();
+
+  private ModelChecks(TrialTable table, TrialModel model) {
+    this.table = table;
+    this.model = model;
+  }
+
+  /**
+   * @throws TrialFaultException with every name that does not fit
+   */
+  static void check(TrialTable table, TrialModel model) {
+    ModelChecks checks = new ModelChecks(table, model);
+    checks.column("response", model.response());
+    model.factors().forEach(name -> checks.column("factors", name));
+    model.covariates().forEach(name -> checks.column("covariates", name));
+    model.covariates().stream()
+        .filter(model.factors()::contains)
+        .forEach(
+            name ->
+                checks.faults.add(
+                    "'%s' stands in factors and in covariates; it can be one of them.".formatted(name)));
+    model.fixed().forEach(checks::fixed);
+    model.random().forEach(checks::random);
+    OverTime overTime = model.overTime();
+    if (overTime != null) {
+      overTime.unit().forEach(name -> checks.column("overTime.unit", name));
+      checks.column("overTime.time", overTime.time());
+      if (overTime.unit().isEmpty()) {
+        checks.faults.add("overTime.unit is empty; name the columns that tell the plots apart.");
+      }
+    }
+    checks.compare(model.compare());
+    if (!checks.faults.isEmpty()) {
+      throw new TrialFaultException(checks.faults);
+    }
+  }
+
+  private void column(String path, String name) {
+    if (!table.has(name)) {
+      faults.add(
+          "%s names '%s', which the data do not have; they have %s."
+              .formatted(path, name, String.join(", ", table.columns())));
+    }
+  }
+
+  private void declared(String path, String name) {
+    if (!model.factors().contains(name) && !model.covariates().contains(name)) {
+      faults.add(
+          "%s uses '%s', which stands neither in factors nor in covariates.".formatted(path, name));
+    }
+  }
+
+  private void fixed(Term term) {
+    term.variables().forEach(name -> declared("fixed '" + term + "'", name));
+    Predicate<String> repeated =
+        name ->
+            model.isFactor(name)
+                && term.variables().indexOf(name) != term.variables().lastIndexOf(name);
+    if (term.variables().stream().anyMatch(repeated)) {
+      faults.add("fixed '%s' multiplies a factor by itself.".formatted(term));
+    }
+    if (model.fixed().stream().filter(other -> other.sameAs(term.variables())).count() > 1) {
+      faults.add("fixed has '%s' twice; each term may stand once.".formatted(term));
+    }
+    if (term.variables().contains(model.response())) {
+      faults.add("fixed '%s' explains the response by itself.".formatted(term));
+    }
+  }
+
+  private void random(RandomTerm term) {
+    term.within().forEach(name -> column("random.within", name));
+    term.slopes().forEach(name -> declared("random.slopes", name));
+    if (term.within().isEmpty()) {
+      faults.add("random.within is empty; name the factors whose combinations vary at random.");
+    }
+    if (term.slopes().isEmpty() && !term.intercept()) {
+      faults.add(
+          "The random term within %s has neither a mean nor slopes."
+              .formatted(String.join(", ", term.within())));
+    }
+  }
+
+  private void compare(@Nullable Comparison compare) {
+    if (compare == null) {
+      return;
+    }
+    List<String> names = new ArrayList<>(compare.within());
+    names.add(compare.factor());
+    for (String name : names) {
+      boolean fixed = model.fixed().stream().anyMatch(term -> term.variables().contains(name));
+      if (!model.isFactor(name) || !fixed) {
+        faults.add(
+            "compare names '%s', which is no factor of the fixed part; means are compared of factors that fixed holds."
+                .formatted(name));
+      }
+    }
+    if (names.stream().distinct().count() < names.size()) {
+      faults.add("compare names a factor twice; within needs another factor than the one compared.");
+    }
+    if (!(compare.levelFraction() > 0 && compare.levelFraction() < 1)) {
+      faults.add(
+          "compare.level is %s; the level of an interval lies between 0 and 1, as 0.95."
+              .formatted(compare.levelFraction()));
+    }
+    boolean tukey = compare.multiplicity() == Comparison.Multiplicity.TUKEY;
+    if (tukey && compare.control() != null) {
+      faults.add(
+          "compare.multiplicity is tukey, which is for all pairs, but a control is named; use dunnett, or leave the control out.");
+    }
+    if (compare.multiplicity() == Comparison.Multiplicity.DUNNETT && compare.control() == null) {
+      faults.add(
+          "compare.multiplicity is dunnett, but compare.control is missing; name the level that the others are compared with.");
+    }
+  }
+}

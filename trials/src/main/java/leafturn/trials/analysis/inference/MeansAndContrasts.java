@@ -1,0 +1,196 @@
+package leafturn.trials.analysis.inference;
+
+import java.util.ArrayList;
+import java.util.LinkedHashMap;
+import java.util.LinkedHashSet;
+import java.util.List;
+import java.util.Map;
+import java.util.Set;
+import leafturn.trials.analysis.mixed.MixedFit;
+import leafturn.trials.analysis.model.Comparison;
+import leafturn.trials.analysis.model.Comparison.Multiplicity;
+import leafturn.trials.analysis.multiplicity.Letters;
+import leafturn.trials.analysis.numeric.Tails;
+import org.jspecify.annotations.Nullable;
+
+/**
+ * Estimated means of a factor's levels, every combination of the other factors counting the same
+ * and covariates at their means, and the differences between them.
+ *
+ * @source searle1980
+ */
+public final class MeansAndContrasts {
+  private final MixedFit fit;
+  private final Approximation by;
+  private final Comparison comparison;
+  private final MeanFunctions functions;
+  private final List<Mean> means = new ArrayList<>();
+  private final List<Contrast> contrasts = new ArrayList<>();
+
+  /** A mean; {@code letters} is null where all are compared with a control. */
+  public record Mean(
+      Map<String, String> levels,
+      Estimate estimate,
+      double lower,
+      double upper,
+      @Nullable String letters) {}
+
+  /** The first mean less the second, {@code within} the levels of other factors. */
+  public record Contrast(
+      String first,
+      String second,
+      Map<String, String> within,
+      Estimate estimate,
+      double pAdjusted,
+      double lower,
+      double upper) {}
+
+  private record Pair(int first, int second) {}
+
+  /** Estimates what a comparison asks for. */
+  public MeansAndContrasts(MixedFit fit, Approximation by, Comparison comparison) {
+    this.fit = fit;
+    this.by = by;
+    this.comparison = comparison;
+    this.functions = new MeanFunctions(fit);
+    for (Map<String, String> within : functions.combinations(comparison.within())) {
+      addFamily(within);
+    }
+  }
+
+  /** The means, in the order of the levels. */
+  public List<Mean> means() {
+    return means;
+  }
+
+  /** The differences. */
+  public List<Contrast> contrasts() {
+    return contrasts;
+  }
+
+  private void addFamily(Map<String, String> within) {
+    List<String> levels = fit.frame().factor(comparison.factor()).levels();
+    List<double @Nullable []> own = new ArrayList<>();
+    List<Map<String, String>> cells = new ArrayList<>();
+    for (String level : levels) {
+      Map<String, String> cell = new LinkedHashMap<>(within);
+      cell.put(comparison.factor(), level);
+      cells.add(cell);
+      own.add(functions.mean(cell));
+    }
+    List<Contrast> family = contrasts(levels, own, within);
+    List<String> letters = comparison.control() == null ? letters(own, levels, family) : null;
+    for (int i = 0; i < levels.size(); i++) {
+      means.add(mean(cells.get(i), own.get(i), letters == null ? null : letters.get(i)));
+    }
+    contrasts.addAll(family);
+  }
+
+  private Mean mean(
+      Map<String, String> cell, double @Nullable [] function, @Nullable String letters) {
+    Estimate estimate = Estimate.of(fit, by, function);
+    double reach =
+        estimate.df() > 0
+            ? estimate.se() * Tails.tQuantileTwoSided(1 - comparison.levelFraction(), estimate.df())
+            : Double.NaN;
+    return new Mean(cell, estimate, estimate.value() - reach, estimate.value() + reach, letters);
+  }
+
+  private List<Pair> pairs(List<String> levels) {
+    List<Pair> pairs = new ArrayList<>();
+    int control = comparison.control() == null ? -1 : levels.indexOf(comparison.control());
+    for (int i = 0; i < levels.size(); i++) {
+      if (control < 0) {
+        for (int j = i + 1; j < levels.size(); j++) {
+          pairs.add(new Pair(i, j));
+        }
+      } else if (i != control) {
+        pairs.add(new Pair(i, control));
+      }
+    }
+    return pairs;
+  }
+
+  private List<Contrast> contrasts(
+      List<String> levels, List<double @Nullable []> own, Map<String, String> within) {
+    List<Pair> pairs = pairs(levels);
+    List<double[]> estimable = new ArrayList<>();
+    List<Estimate> estimates = new ArrayList<>();
+    List<Estimate> all = new ArrayList<>();
+    Set<Integer> compared = new LinkedHashSet<>();
+    for (Pair pair : pairs) {
+      double[] difference = difference(own.get(pair.first), own.get(pair.second));
+      Estimate estimate = Estimate.of(fit, by, difference);
+      all.add(estimate);
+      if (difference != null) {
+        estimable.add(difference);
+        estimates.add(estimate);
+        compared.add(pair.first);
+        compared.add(pair.second);
+      }
+    }
+    Family family =
+        new Family(comparison.multiplicity(), compared.size(), estimable, estimates, by.covariance());
+    double[] adjusted = family.adjusted();
+    List<Contrast> result = new ArrayList<>();
+    int next = 0;
+    for (int i = 0; i < pairs.size(); i++) {
+      Estimate estimate = all.get(i);
+      double reach = Double.NaN;
+      double p = Double.NaN;
+      if (estimate.isEstimable()) {
+        reach = estimate.se() * family.reach(next, comparison.levelFraction());
+        p = adjusted[next++];
+      }
+      String first = levels.get(pairs.get(i).first);
+      String second = levels.get(pairs.get(i).second);
+      double low = estimate.value() - reach;
+      result.add(new Contrast(first, second, within, estimate, p, low, estimate.value() + reach));
+    }
+    return result;
+  }
+
+  private static double @Nullable [] difference(
+      double @Nullable [] first, double @Nullable [] second) {
+    if (first == null || second == null) {
+      return null;
+    }
+    double[] difference = new double[first.length];
+    for (int i = 0; i < difference.length; i++) {
+      difference[i] = first[i] - second[i];
+    }
+    return difference;
+  }
+
+  /** Letters from the smallest mean up; none where a mean or a comparison is missing. */
+  private @Nullable List<String> letters(
+      List<double @Nullable []> own, List<String> levels, List<Contrast> family) {
+    if (family.stream().anyMatch(contrast -> Double.isNaN(contrast.pAdjusted))) {
+      return null;
+    }
+    double[] values = own.stream().mapToDouble(f -> Estimate.of(fit, by, f).value()).toArray();
+    List<Integer> rising = new ArrayList<>();
+    for (int i = 0; i < values.length; i++) {
+      rising.add(i);
+    }
+    rising.sort((i, j) -> Double.compare(values[i], values[j]));
+    boolean[][] differ = new boolean[values.length][values.length];
+    for (Contrast contrast : family) {
+      int first = rising.indexOf(levels.indexOf(contrast.first));
+      int second = rising.indexOf(levels.indexOf(contrast.second));
+      boolean significant = contrast.pAdjusted < 1 - comparison.levelFraction();
+      differ[Math.min(first, second)][Math.max(first, second)] = significant;
+    }
+    List<String> byRank = Letters.of(differ);
+    List<String> letters = new ArrayList<>();
+    for (int i = 0; i < values.length; i++) {
+      letters.add(byRank.get(rising.indexOf(i)));
+    }
+    return letters;
+  }
+
+  /** How the number of comparisons was allowed for. */
+  public Multiplicity multiplicity() {
+    return comparison.multiplicity();
+  }
+}

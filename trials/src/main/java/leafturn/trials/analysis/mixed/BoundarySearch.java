@@ -1,0 +1,88 @@
+package leafturn.trials.analysis.mixed;
+
+import java.util.List;
+import leafturn.trials.analysis.numeric.NewtonMinimum;
+import org.jspecify.annotations.Nullable;
+
+/**
+ * Puts variances that the data pull below 0 exactly at 0, and says so. At 0 the likelihood is flat
+ * in the factor L by construction; whether 0 is right shows in its slope with the variance itself,
+ * which must not be downhill.
+ *
+ * @source self1987, section 2
+ */
+final class BoundarySearch {
+  private static final double NEARLY_ZERO = 0.02;
+  private static final double SAME_VALUE = 1e-6;
+  private static final double FLAT = 1e-8;
+
+  private BoundarySearch() {}
+
+  static NewtonMinimum.Point settle(
+      NewtonMinimum.Point lowest, RestrictedLikelihood likelihood, List<String> boundary) {
+    NewtonMinimum.Point best = lowest;
+    CovarianceStructure structure = likelihood.structure();
+    for (int set = 0; set < structure.effects().size(); set++) {
+      RandomEffects effects = structure.effects().get(set);
+      for (int row = 0; row < effects.size(); row++) {
+        NewtonMinimum.Point without = withoutRow(best, likelihood, set, row);
+        if (without != null) {
+          best = without;
+          boundary.add(name(effects, row));
+        }
+      }
+      if (isSingular(structure.factor(best.position(), set))) {
+        boundary.add(
+            effects.label() + ": its effects are perfectly correlated, or one cannot be told apart");
+      }
+    }
+    if (structure.time().isAtLimit(structure.timeParameters(best.position()))) {
+      boundary.add("correlation over time: at the limit of what is possible");
+    }
+    return best;
+  }
+
+  private static String name(RandomEffects effects, int row) {
+    return effects.size() == 1 && effects.effects().get(0).equals("(intercept)")
+        ? effects.label()
+        : effects.label() + ": " + effects.effects().get(row);
+  }
+
+  private static NewtonMinimum.@Nullable Point withoutRow(
+      NewtonMinimum.Point best, RestrictedLikelihood likelihood, int set, int row) {
+    CovarianceStructure structure = likelihood.structure();
+    int first = structure.offset(set) + CovarianceStructure.entries(row);
+    double[] position = best.position().clone();
+    for (int j = first; j <= first + row; j++) {
+      if (Math.abs(position[j]) > NEARLY_ZERO) {
+        return null;
+      }
+      position[j] = 0;
+    }
+    NewtonMinimum.Point without = NewtonMinimum.from(position, likelihood, FLAT);
+    RestrictedLikelihood.State state = likelihood.state(without.position());
+    if (state == null || without.value() > best.value() + SAME_VALUE) {
+      return null;
+    }
+    double variance = state.squares() / likelihood.freedom();
+    double slope =
+        state.traces().gamma()[set][row][row] - state.falls().gamma()[set][row][row] / variance;
+    return slope >= -1e-6 && without.position()[first + row] == 0 ? without : null;
+  }
+
+  private static boolean isSingular(double[][] factor) {
+    if (factor.length == 1) {
+      return false;
+    }
+    for (int i = 0; i < factor.length; i++) {
+      double variance = 0;
+      for (int j = 0; j <= i; j++) {
+        variance += factor[i][j] * factor[i][j];
+      }
+      if (variance > 0 && factor[i][i] * factor[i][i] < 1e-8 * variance) {
+        return true;
+      }
+    }
+    return false;
+  }
+}

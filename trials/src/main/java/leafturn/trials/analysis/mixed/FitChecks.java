@@ -1,0 +1,145 @@
+package leafturn.trials.analysis.mixed;
+
+import java.util.ArrayList;
+import java.util.Arrays;
+import java.util.HashMap;
+import java.util.List;
+import java.util.Map;
+import leafturn.trials.analysis.data.Factor;
+import leafturn.trials.analysis.data.ModelFrame;
+import leafturn.trials.analysis.data.TrialFaultException;
+import leafturn.trials.analysis.fixed.ColumnBasis;
+import leafturn.trials.analysis.model.OverTime;
+import leafturn.trials.analysis.model.TrialModel;
+
+/** Whether the data can carry a model at all. */
+final class FitChecks {
+  private FitChecks() {}
+
+  /**
+   * @throws TrialFaultException with a sentence for each thing that cannot work
+   */
+  static void check(
+      TrialModel model, ModelFrame frame, ColumnBasis basis, List<RandomEffects> effects) {
+    List<String> faults = new ArrayList<>();
+    checkValues(frame, faults);
+    checkLevels(model, frame, faults);
+    if (frame.rows() <= basis.rank()) {
+      faults.add(
+          "%d observations carry %d coefficients, so nothing is left to judge the error by; leave terms out or observe more plots."
+              .formatted(frame.rows(), basis.rank()));
+    }
+    for (RandomEffects set : effects) {
+      checkGroups(set, model, frame, faults);
+    }
+    checkRepeats(effects, faults);
+    if (model.overTime() != null) {
+      checkTimes(model.overTime(), frame, effects, faults);
+    }
+    if (!faults.isEmpty()) {
+      throw new TrialFaultException(faults);
+    }
+  }
+
+  private static void checkValues(ModelFrame frame, List<String> faults) {
+    double[] values = frame.response().values();
+    if (Arrays.stream(values).allMatch(value -> value == values[0])) {
+      faults.add(
+          "All %d values of %s are %s; where nothing varies there is nothing to analyse."
+              .formatted(values.length, frame.response().name(), values[0]));
+    }
+  }
+
+  private static void checkLevels(TrialModel model, ModelFrame frame, List<String> faults) {
+    model.fixed().stream()
+        .flatMap(term -> term.variables().stream())
+        .distinct()
+        .filter(model::isFactor)
+        .map(frame::factor)
+        .filter(factor -> levelsPresent(factor) < 2)
+        .forEach(
+            factor ->
+                faults.add(
+                    "%s has one level among the usable rows, '%s'; an effect needs at least two."
+                        .formatted(factor.name(), factor.levels().get(factor.codes()[0]))));
+  }
+
+  private static long levelsPresent(Factor factor) {
+    return Arrays.stream(factor.codes()).distinct().count();
+  }
+
+  private static void checkGroups(
+      RandomEffects set, TrialModel model, ModelFrame frame, List<String> faults) {
+    if (set.groupCount() < 2) {
+      faults.add(
+          "The random term within %s has a single group; a variance needs at least two.".formatted(set.label()));
+    }
+    if (set.groupCount() == frame.rows() && model.overTime() == null) {
+      faults.add(
+          "The random term within %s has one observation in each group, so it cannot be told from the residual; leave it out."
+              .formatted(set.label()));
+    }
+  }
+
+  private static void checkRepeats(List<RandomEffects> effects, List<String> faults) {
+    for (int i = 0; i < effects.size(); i++) {
+      for (int j = 0; j < i; j++) {
+        RandomEffects one = effects.get(i);
+        RandomEffects other = effects.get(j);
+        if (Arrays.equals(one.groups(), other.groups())
+            && one.effects().stream().anyMatch(other.effects()::contains)) {
+          faults.add(
+              "The random terms within %s and within %s form the same groups; leave one out."
+                  .formatted(other.label(), one.label()));
+        }
+      }
+    }
+  }
+
+  private static void checkTimes(
+      OverTime overTime, ModelFrame frame, List<RandomEffects> effects, List<String> faults) {
+    int[] units = RandomEffects.groups(overTime.unit(), frame);
+    Map<List<Integer>, Integer> seen = new HashMap<>();
+    for (int i = 0; i < units.length && faults.size() < 10; i++) {
+      int position = frame.times().positions()[i];
+      Integer earlier = seen.putIfAbsent(List.of(units[i], position), i);
+      if (earlier != null) {
+        faults.add(
+            "Lines %d and %d are both of %s at %s %s; a unit has one row for each time (average subsamples first, or name what tells them apart in overTime.unit)."
+                .formatted(
+                    frame.lines().get(earlier),
+                    frame.lines().get(i),
+                    unitName(overTime, frame, i),
+                    overTime.time(),
+                    frame.times().labels().get(position)));
+      }
+    }
+    if (frame.times().labels().size() < 2) {
+      faults.add("overTime.time '%s' has a single time.".formatted(overTime.time()));
+    }
+    if (Arrays.stream(units).distinct().count() == frame.rows()) {
+      faults.add(
+          "overTime.unit %s has one row in each unit; a correlation over time needs units observed repeatedly."
+              .formatted(String.join("*", overTime.unit())));
+    }
+    if (overTime.correlation() == OverTime.Correlation.COMPOUND_SYMMETRY
+        || overTime.correlation() == OverTime.Correlation.UNSTRUCTURED) {
+      effects.stream()
+          .filter(set -> Arrays.equals(set.groups(), units))
+          .forEach(
+              set ->
+                  faults.add(
+                      "The random term within %s is already part of the %s correlation over time; leave one out."
+                          .formatted(set.label(), overTime.correlation().word())));
+    }
+  }
+
+  private static String unitName(OverTime overTime, ModelFrame frame, int row) {
+    List<String> names = new ArrayList<>();
+    for (String name : overTime.unit()) {
+      Factor factor = frame.factor(name);
+      names.add(name + " " + factor.levels().get(factor.codes()[row]));
+    }
+    return String.join(", ", names);
+  }
+}

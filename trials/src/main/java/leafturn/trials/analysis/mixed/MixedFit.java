@@ -1,0 +1,227 @@
+package leafturn.trials.analysis.mixed;
+
+import java.util.ArrayList;
+import java.util.Arrays;
+import java.util.List;
+import leafturn.trials.analysis.data.ModelFrame;
+import leafturn.trials.analysis.fixed.ColumnBasis;
+import leafturn.trials.analysis.fixed.FixedColumns;
+import leafturn.trials.analysis.model.TrialModel;
+import leafturn.trials.analysis.numeric.Matrices;
+import org.jspecify.annotations.Nullable;
+
+/** A fitted linear mixed model. */
+public final class MixedFit {
+  private final TrialModel model;
+  private final ModelFrame frame;
+  private final FixedColumns columns;
+  private final ColumnBasis basis;
+  private final RestrictedLikelihood likelihood;
+  private final RestrictedLikelihood.State state;
+  private final Estimates estimates;
+
+  /**
+   * What was estimated, in the unit of the response.
+   *
+   * @param coefficients of the orthonormal basis of the fixed part, beyond those of the constant
+   * @param constant coefficients of a level that was taken off all observations
+   * @param scale what the response was divided by while fitting
+   * @param residualVariance at the first time where variances differ
+   * @param boundary terms held at zero, and correlations at their limit
+   * @param warnings what a reader should know
+   */
+  record Estimates(
+      double[] coefficients,
+      double[] constant,
+      double scale,
+      double residualVariance,
+      List<String> boundary,
+      List<String> warnings) {}
+
+  /** One element of the covariance of random effects; {@code effect2} is null for a variance. */
+  public record Variance(
+      List<String> within, String effect, @Nullable String effect2, double variance) {}
+
+  /** A coefficient; NaN where it is aliased with others. */
+  public record Coefficient(String name, double estimate, double se) {
+    /** Whether the data can tell it from the others. */
+    public boolean isEstimable() {
+      return !Double.isNaN(estimate);
+    }
+  }
+
+  MixedFit(
+      TrialModel model,
+      ModelFrame frame,
+      MixedModel.Design design,
+      RestrictedLikelihood likelihood,
+      RestrictedLikelihood.State state,
+      Estimates estimates) {
+    this.model = model;
+    this.frame = frame;
+    this.columns = design.columns();
+    this.basis = design.basis();
+    this.likelihood = likelihood;
+    this.state = state;
+    this.estimates = estimates;
+  }
+
+  /** What was asked for. */
+  public TrialModel model() {
+    return model;
+  }
+
+  /** The observations used. */
+  public ModelFrame frame() {
+    return frame;
+  }
+
+  /** The fixed part in treatment coding. */
+  public FixedColumns columns() {
+    return columns;
+  }
+
+  /** The basis of the fixed part. */
+  public ColumnBasis basis() {
+    return basis;
+  }
+
+  /**
+   * The estimate of a function of the coefficients.
+   *
+   * @param function weights of the basis' coefficients
+   */
+  public double value(double[] function) {
+    double fromConstant = Matrices.dot(function, estimates.constant);
+    double sizes =
+        Matrices.dot(function, function) * Matrices.dot(estimates.constant, estimates.constant);
+    boolean isDifference = Math.abs(fromConstant) < 1e-12 * Math.sqrt(sizes);
+    return Matrices.dot(function, estimates.coefficients) + (isDifference ? 0 : fromConstant);
+  }
+
+  /** The estimates of several functions. */
+  public double[] values(double[][] functions) {
+    return Arrays.stream(functions).mapToDouble(this::value).toArray();
+  }
+
+  /** Covariance of the basis' coefficients, before any correction for small samples. */
+  public double[][] basisCovariance() {
+    double[][] covariance = new double[basis.rank()][basis.rank()];
+    Matrices.add(covariance, estimates.residualVariance, state.covariance());
+    return covariance;
+  }
+
+  /** The residual variance; at the first time where variances differ. */
+  public double residualVariance() {
+    return estimates.residualVariance;
+  }
+
+  /** Terms held at zero and correlations at their limit. */
+  public List<String> boundary() {
+    return estimates.boundary;
+  }
+
+  /** What a reader should know of the fit. */
+  public List<String> warnings() {
+    return estimates.warnings;
+  }
+
+  /** Observations less independent coefficients. */
+  public int residualFreedom() {
+    return likelihood.freedom();
+  }
+
+  /**
+   * The restricted log likelihood in treatment coding, with all constants but half log |X'X|.
+   *
+   * @source harville1977, eq. 4.1
+   */
+  public double logLikelihood() {
+    int freedom = likelihood.freedom();
+    double scaled = state.squares() / freedom;
+    double variance = Math.log(scaled) + 2 * Math.log(estimates.scale);
+    return -0.5
+        * (freedom * (Math.log(2 * Math.PI) + variance + 1)
+            + state.logDeterminants()
+            + 2 * basis.logDeterminant());
+  }
+
+  /** Coefficients in treatment coding with standard errors from a covariance of the basis. */
+  public List<Coefficient> coefficients(double[][] basisCovariance) {
+    List<Coefficient> all = new ArrayList<>();
+    for (int j = 0; j < columns.size(); j++) {
+      double[] function = basis.coefficientOnBasis(j);
+      all.add(
+          function == null
+              ? new Coefficient(columns.name(j), Double.NaN, Double.NaN)
+              : new Coefficient(
+                  columns.name(j),
+                  value(function),
+                  Math.sqrt(Matrices.form(function, basisCovariance, function))));
+    }
+    return all;
+  }
+
+  /** Variances and covariances of the random effects. */
+  public List<Variance> variances() {
+    List<Variance> all = new ArrayList<>();
+    List<RandomEffects> sets = likelihood.structure().effects();
+    for (int t = 0; t < sets.size(); t++) {
+      RandomEffects set = sets.get(t);
+      double[][] gamma = likelihood.structure().gamma(state.theta(), t);
+      for (int a = 0; a < set.size(); a++) {
+        for (int b = 0; b <= a; b++) {
+          double scale = set.scales()[a] * set.scales()[b];
+          String other = a == b ? null : set.effects().get(a);
+          String effect = a == b ? set.effects().get(a) : set.effects().get(b);
+          double variance = estimates.residualVariance * gamma[a][b] / scale;
+          all.add(new Variance(set.within(), effect, other, variance));
+        }
+      }
+    }
+    return all;
+  }
+
+  /** The correlation over time; null for independent errors. */
+  public @Nullable Double rho() {
+    return likelihood.structure().time().rho(timeParameters());
+  }
+
+  /** The correlations between times; empty for independent errors. */
+  public double[][] timeCorrelation() {
+    double[][] matrix = likelihood.structure().time().covariance(timeParameters());
+    double[][] correlation = new double[matrix.length][matrix.length];
+    for (int i = 0; i < matrix.length; i++) {
+      for (int j = 0; j < matrix.length; j++) {
+        correlation[i][j] = matrix[i][j] / Math.sqrt(matrix[i][i] * matrix[j][j]);
+      }
+    }
+    return correlation;
+  }
+
+  /** Standard deviations relative to the first time; null where they are equal. */
+  public double @Nullable [] sdRatios() {
+    return likelihood.structure().time().sdRatios(timeParameters());
+  }
+
+  private double[] timeParameters() {
+    return likelihood.structure().timeParameters(state.theta());
+  }
+
+  RestrictedLikelihood likelihood() {
+    return likelihood;
+  }
+
+  RestrictedLikelihood.State state() {
+    return state;
+  }
+
+  /** The residual variance in the scale in which the likelihood works. */
+  double scaledVariance() {
+    return state.squares() / likelihood.freedom();
+  }
+
+  double scale() {
+    return estimates.scale;
+  }
+}
