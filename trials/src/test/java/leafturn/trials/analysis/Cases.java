@@ -121,7 +121,10 @@ public final class Cases {
   }
 
   static Models weights() {
-    return Models.of("weight").factors("Diet").covariates("Time").fixed("Time", "Diet", "Time*Diet");
+    return Models.of("weight")
+        .factors("Diet")
+        .covariates("Time")
+        .fixed("Time", "Diet", "Time*Diet");
   }
 
   static Models factorial() {

@@ -54,7 +54,8 @@ class MeansPublishedTest {
         check("oats_missing", "emm_variety/satterthwaite", Cases.oats(), "Variety"),
         check("gomez_stripplot", "emm_gen/kenward-roger", Cases.strips(), "gen"),
         check("machines", "emm_machine/kenward-roger", Cases.machines(), "Machine"),
-        check("machines", "emm_unstructured/kenward-roger", Cases.machinesUnstructured(), "Machine"),
+        check(
+            "machines", "emm_unstructured/kenward-roger", Cases.machinesUnstructured(), "Machine"),
         new Check(
             "machines",
             Cases.machinesUnbalanced(),
@@ -152,7 +153,10 @@ class MeansPublishedTest {
       for (int i = 0; i < ours.size(); i++) {
         double monteCarlo = check.at("dunnett/p_mvt_montecarlo/" + i).asDouble();
         assertThat(ours.get(i).pAdjusted()).isCloseTo(monteCarlo, within(1e-3));
-        close(ours.get(i).estimate().value(), check.at("dunnett/unadjusted/" + i + "/estimate"), 1e-7);
+        close(
+            ours.get(i).estimate().value(),
+            check.at("dunnett/unadjusted/" + i + "/estimate"),
+            1e-7);
       }
     }
   }

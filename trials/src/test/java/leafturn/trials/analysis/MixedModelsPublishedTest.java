@@ -19,7 +19,9 @@ import leafturn.trials.analysis.model.RandomTerm;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.MethodSource;
 
-/** Mixed models beside the results that the README.md of each reference case names the source of. */
+/**
+ * Mixed models beside the results that the README.md of each reference case names the source of.
+ */
 class MixedModelsPublishedTest {
   /** A model, its data and where its results stand. */
   record Check(String name, TrialTable table, String path, Models models, boolean balanced) {
@@ -142,7 +144,8 @@ class MixedModelsPublishedTest {
     double exact = check.balanced ? 1e-6 : 1e-5;
     compare(kenwardRoger, check.at("anova_type3_kenward_roger"), exact, exact);
     double one = check.balanced ? 1e-5 : 1e-4;
-    compare(satterthwaite, check.at("anova_type3_satterthwaite"), one, check.balanced ? 1e-5 : 1e-3);
+    compare(
+        satterthwaite, check.at("anova_type3_satterthwaite"), one, check.balanced ? 1e-5 : 1e-3);
   }
 
   private static void compare(

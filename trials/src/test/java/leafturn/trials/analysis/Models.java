@@ -103,7 +103,16 @@ public final class Models {
 
   public TrialModel model() {
     return new TrialModel(
-        response, scale, factors, covariates, fixed, intercept, random, overTime, df, compare,
+        response,
+        scale,
+        factors,
+        covariates,
+        fixed,
+        intercept,
+        random,
+        overTime,
+        df,
+        compare,
         levels);
   }
 }

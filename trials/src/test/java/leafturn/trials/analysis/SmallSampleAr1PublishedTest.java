@@ -72,7 +72,9 @@ class SmallSampleAr1PublishedTest {
       double df = expected.get("den_df").asDouble();
       double f = expected.get("F").asDouble();
       double tolerance = expected.get("num_df").asInt() > 1 ? several : one;
-      assertThat(tests.get(i).denominatorDf()).as(names.get(i)).isCloseTo(df, within(tolerance * df));
+      assertThat(tests.get(i).denominatorDf())
+          .as(names.get(i))
+          .isCloseTo(df, within(tolerance * df));
       assertThat(tests.get(i).f()).as(names.get(i)).isCloseTo(f, within(one * f));
     }
   }
@@ -90,7 +92,9 @@ class SmallSampleAr1PublishedTest {
       double se = coding.get("se").get(name).asDouble();
       assertThat(plain.get(i).se()).as(name).isCloseTo(se, within(1e-6 * se));
       double kenwardRoger = coding.get("se_kenward_roger_firstorder").get(name).asDouble();
-      assertThat(adjusted.get(i).se()).as(name).isCloseTo(kenwardRoger, within(1e-6 * kenwardRoger));
+      assertThat(adjusted.get(i).se())
+          .as(name)
+          .isCloseTo(kenwardRoger, within(1e-6 * kenwardRoger));
     }
   }
 

@@ -48,14 +48,17 @@ class TimeCorrelationPublishedTest {
             "orthodont",
             "lme_intercept_ar1",
             Cases.growthByAge().random("Subject").overTime(Correlation.AR1, "age", "Subject")),
-        new Check(
-            "sleepstudy", "gls_ar1", sleep().overTime(Correlation.AR1, "Days", "Subject")),
+        new Check("sleepstudy", "gls_ar1", sleep().overTime(Correlation.AR1, "Days", "Subject")),
         new Check(
             "sleepstudy",
             "gls_cs",
             sleep().overTime(Correlation.COMPOUND_SYMMETRY, "Days", "Subject")),
-        new Check("sleepstudy", "lme_ar1", Cases.sleepMeans().overTime(Correlation.AR1, "Days", "Subject")),
-        new Check("bodyweight", "gls_car1", Cases.weights().overTime(Correlation.CAR1, "Time", "Rat")),
+        new Check(
+            "sleepstudy",
+            "lme_ar1",
+            Cases.sleepMeans().overTime(Correlation.AR1, "Days", "Subject")),
+        new Check(
+            "bodyweight", "gls_car1", Cases.weights().overTime(Correlation.CAR1, "Time", "Rat")),
         new Check(
             "bodyweight",
             "lme_car1",

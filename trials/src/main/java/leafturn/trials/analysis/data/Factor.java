@@ -35,7 +35,8 @@ public record Factor(String name, List<String> levels, int[] codes) {
     for (String level : levels) {
       codeOf.put(level, codeOf.size());
     }
-    int[] codes = Arrays.stream(cells).mapToInt(cell -> codeOf.getOrDefault(cell, MISSING)).toArray();
+    int[] codes =
+        Arrays.stream(cells).mapToInt(cell -> codeOf.getOrDefault(cell, MISSING)).toArray();
     return new Factor(name, List.copyOf(levels), codes);
   }
 

@@ -34,7 +34,8 @@ final class ModelChecks {
         .forEach(
             name ->
                 checks.faults.add(
-                    "'%s' stands in factors and in covariates; it can be one of them.".formatted(name)));
+                    "'%s' stands in factors and in covariates; it can be one of them."
+                        .formatted(name)));
     model.fixed().forEach(checks::fixed);
     model.random().forEach(checks::random);
     OverTime overTime = model.overTime();
@@ -111,7 +112,8 @@ final class ModelChecks {
       }
     }
     if (names.stream().distinct().count() < names.size()) {
-      faults.add("compare names a factor twice; within needs another factor than the one compared.");
+      faults.add(
+          "compare names a factor twice; within needs another factor than the one compared.");
     }
     if (!(compare.levelFraction() > 0 && compare.levelFraction() < 1)) {
       faults.add(

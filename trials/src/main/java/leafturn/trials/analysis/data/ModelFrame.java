@@ -58,15 +58,12 @@ public record ModelFrame(
     for (String name : factorsOf(model)) {
       collect(
           faults,
-          () ->
-              factors.put(name, Factor.of(name, table.cells(name), model.levels().get(name))));
+          () -> factors.put(name, Factor.of(name, table.cells(name), model.levels().get(name))));
     }
     for (String name : model.covariates()) {
       collect(
           faults,
-          () ->
-              covariates.put(
-                  name, Response.numbers(name, table.cells(name), table.lines())));
+          () -> covariates.put(name, Response.numbers(name, table.cells(name), table.lines())));
     }
     List<Response> response = new ArrayList<>();
     List<Times> times = new ArrayList<>();
@@ -85,7 +82,9 @@ public record ModelFrame(
     if (model.scale() == TrialModel.Scale.ORDINAL) {
       Factor classes = Factor.of(name, table.cells(name), model.levels().get(name));
       double[] values =
-          Arrays.stream(classes.codes()).mapToDouble(code -> code < 0 ? Double.NaN : code).toArray();
+          Arrays.stream(classes.codes())
+              .mapToDouble(code -> code < 0 ? Double.NaN : code)
+              .toArray();
       return new Response(name, values, new boolean[values.length]);
     }
     Response read = Response.of(name, table.cells(name), table.lines());

@@ -91,7 +91,9 @@ public final class FixedColumns {
     for (int i = 0; i < rows.length; i++) {
       int row = i;
       rows[i] =
-          row(new Cell(name -> frame.factor(name).codes()[row], name -> frame.covariate(name)[row]));
+          row(
+              new Cell(
+                  name -> frame.factor(name).codes()[row], name -> frame.covariate(name)[row]));
     }
     return rows;
   }

@@ -27,7 +27,11 @@ final class Family {
    * @param functions of the comparisons
    */
   Family(
-      Multiplicity multiplicity, int means, List<double[]> functions, List<Estimate> estimates, double[][] covariance) {
+      Multiplicity multiplicity,
+      int means,
+      List<double[]> functions,
+      List<Estimate> estimates,
+      double[][] covariance) {
     this.multiplicity = multiplicity;
     this.means = means;
     this.t = estimates.stream().mapToDouble(Estimate::t).toArray();
@@ -87,8 +91,7 @@ final class Family {
     }
     return switch (multiplicity) {
       case NONE -> Tails.tQuantileTwoSided(beyond, freedom);
-      case SIDAK ->
-          Tails.tQuantileTwoSided(-Math.expm1(Math.log1p(-beyond) / p.length), freedom);
+      case SIDAK -> Tails.tQuantileTwoSided(-Math.expm1(Math.log1p(-beyond) / p.length), freedom);
       case BONFERRONI, HOLM, HOMMEL, BENJAMINI_HOCHBERG ->
           Tails.tQuantileTwoSided(beyond / p.length, freedom);
       case TUKEY -> StudentizedRange.quantile(beyond, means, freedom) / Math.sqrt(2);

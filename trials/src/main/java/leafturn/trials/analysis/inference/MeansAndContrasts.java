@@ -130,7 +130,8 @@ public final class MeansAndContrasts {
       }
     }
     Family family =
-        new Family(comparison.multiplicity(), compared.size(), estimable, estimates, by.covariance());
+        new Family(
+            comparison.multiplicity(), compared.size(), estimable, estimates, by.covariance());
     double[] adjusted = family.adjusted();
     List<Contrast> result = new ArrayList<>();
     int next = 0;

@@ -33,7 +33,8 @@ final class BoundarySearch {
       }
       if (isSingular(structure.factor(best.position(), set))) {
         boundary.add(
-            effects.label() + ": its effects are perfectly correlated, or one cannot be told apart");
+            effects.label()
+                + ": its effects are perfectly correlated, or one cannot be told apart");
       }
     }
     if (structure.time().isAtLimit(structure.timeParameters(best.position()))) {

@@ -72,7 +72,8 @@ final class FitChecks {
       RandomEffects set, TrialModel model, ModelFrame frame, List<String> faults) {
     if (set.groupCount() < 2) {
       faults.add(
-          "The random term within %s has a single group; a variance needs at least two.".formatted(set.label()));
+          "The random term within %s has a single group; a variance needs at least two."
+              .formatted(set.label()));
     }
     if (set.groupCount() == frame.rows() && model.overTime() == null) {
       faults.add(

@@ -7,8 +7,8 @@ import org.hipparchus.special.Gamma;
 
 /**
  * The range of several means in units of an independent standard error, by the published algorithm
- * that the reference libraries use. Below about 6 degrees of freedom its quadrature leaves errors of
- * up to 5e-7, which are kept so that results agree with theirs.
+ * that the reference libraries use. Below about 6 degrees of freedom its quadrature leaves errors
+ * of up to 5e-7, which are kept so that results agree with theirs.
  *
  * @source copenhaver1988
  */
@@ -43,10 +43,7 @@ public final class StudentizedRange {
     }
     double half = df <= 100 ? 1 : df <= 800 ? 0.5 : df <= 5000 ? 0.25 : 0.125;
     double constant =
-        df / 2 * Math.log(df)
-            - df * Math.log(2)
-            - Gamma.logGamma(df / 2)
-            + Math.log(half);
+        df / 2 * Math.log(df) - df * Math.log(2) - Gamma.logGamma(df / 2) + Math.log(half);
     double within = 0;
     for (int panel = 1; panel <= MOST_PANELS; panel++) {
       double sum = 0;

@@ -39,8 +39,7 @@ class MultiplicityPublishedTest {
   void studentizedRangesAreTheReferences() {
     for (JsonNode row : distributions.at("results/studentized_range_sf")) {
       double expected = row.get("sf").asDouble();
-      double own =
-          StudentizedRange.above(row.get("q").asDouble(), row.get("k").asInt(), df(row));
+      double own = StudentizedRange.above(row.get("q").asDouble(), row.get("k").asInt(), df(row));
       assertThat(own).as("%s", row).isCloseTo(expected, within(1e-9));
     }
   }
