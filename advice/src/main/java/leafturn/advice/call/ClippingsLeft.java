@@ -1,5 +1,6 @@
 package leafturn.advice.call;
 
+import java.util.function.IntPredicate;
 import leafturn.model.Parameters;
 
 /**
@@ -12,6 +13,8 @@ final class ClippingsLeft {
 
   private final double fastRatePerDay;
   private final double slowRatePerDay;
+  private final InSight sight;
+  private final IntPredicate wetDays;
   private double fast;
   private double slow;
   private double fallen;
@@ -21,8 +24,12 @@ final class ClippingsLeft {
 
   /**
    * @param parameters km, ks
+   * @param sinking how they sink out of sight
+   * @param wetDays whether grass is wet so many days from the day of the call
    */
-  ClippingsLeft(Parameters parameters) {
+  ClippingsLeft(Parameters parameters, Sinking sinking, IntPredicate wetDays) {
+    this.wetDays = wetDays;
+    this.sight = new InSight(sinking);
     this.fastRatePerDay = parameters.get("km");
     this.slowRatePerDay = parameters.get("ks");
   }
@@ -30,13 +37,16 @@ final class ClippingsLeft {
   /**
    * Clippings fall.
    *
-   * @param mass in any unit
+   * @param dryGPerM2 g dry matter/m2
    * @param fastFraction share of them in the fast pool, 0-1
+   * @param lengthMm length of the pieces
+   * @param day days from the day of the call
    */
-  void fall(double mass, double fastFraction) {
-    fast += fastFraction * mass;
-    slow += (1 - fastFraction) * mass;
-    fallen += mass;
+  void fall(double dryGPerM2, double fastFraction, double lengthMm, int day) {
+    sight.fall(dryGPerM2, lengthMm, wetDays.test(day));
+    fast += fastFraction * dryGPerM2;
+    slow += (1 - fastFraction) * dryGPerM2;
+    fallen += dryGPerM2;
   }
 
   /**
@@ -50,8 +60,10 @@ final class ClippingsLeft {
       return;
     }
     days++;
+    double before = fast + slow;
     fast -= fast * scale * -Math.expm1(-fastRatePerDay * referenceDays);
     slow -= slow * scale * -Math.expm1(-slowRatePerDay * referenceDays);
+    sight.day((fast + slow) / before);
     if (daysToHalf < 0 && leftFraction() <= HALF) {
       daysToHalf = days;
     }
@@ -73,5 +85,10 @@ final class ClippingsLeft {
   /** Days from the first fall to the evening on which nine tenths have broken down, or -1. */
   int daysToNineTenths() {
     return daysToNineTenths;
+  }
+
+  /** Days from the first fall until nothing of them is seen any more, or -1 not yet. */
+  int daysToUnseen() {
+    return sight.daysToUnseen();
   }
 }

@@ -118,7 +118,10 @@ final class PlanKeeper implements Keeper {
                 run.flow(Flows.CUT_LEAF_AGE_DAYS),
                 run.flow(Flows.CUT_LENGTH_MM))));
     left.fall(
-        planned.returnedShare() * run.flow(Flows.CLIPPINGS_G), run.flow(Flows.CUT_FAST_FRACTION));
+        planned.returnedShare() * run.flow(Flows.CLIPPINGS_G),
+        run.flow(Flows.CUT_FAST_FRACTION),
+        run.flow(Flows.CUT_LENGTH_MM),
+        day);
   }
 
   List<CutMade> cuts() {

@@ -1,0 +1,112 @@
+package leafturn.advice.call;
+
+import java.time.LocalDate;
+import java.time.temporal.ChronoUnit;
+import java.util.ArrayList;
+import java.util.List;
+import leafturn.model.Flows;
+import leafturn.model.lawn.DayListener;
+import leafturn.model.lawn.LawnRun;
+import org.jspecify.annotations.Nullable;
+
+/** Clippings returned in the past months and the days they lay through, for looks at the lawn. */
+final class FallenCuts implements DayListener {
+  private static final int KEPT_DAYS = 400;
+  private static final double SOONEST_DAYS = 0.5;
+
+  /**
+   * A returned cut.
+   *
+   * @param waterMm rain and irrigation of its day
+   */
+  private record Fallen(
+      LocalDate day, double dryGPerM2, double lengthMm, double fastFraction, double waterMm) {}
+
+  /** Share of the fast and of the slow clippings that decayed on a day. */
+  private record Decay(LocalDate day, double fast, double slow) {}
+
+  private final LocalDate from;
+  private final List<Fallen> cuts = new ArrayList<>();
+  private final List<Decay> decays = new ArrayList<>();
+
+  /**
+   * @param on the day of the call
+   */
+  FallenCuts(LocalDate on) {
+    this.from = on.minusDays(KEPT_DAYS);
+  }
+
+  @Override
+  public void dayDone(LawnRun run) {
+    LocalDate day = run.terms().date(run.day());
+    if (day.isBefore(from)) {
+      return;
+    }
+    double scale = run.flow(Flows.DECAY_SCALE);
+    decays.add(
+        new Decay(
+            day,
+            scale * run.flow(Flows.DECAY_FRACTION),
+            scale * run.flow(Flows.DECAY_FRACTION + 1)));
+    if (run.flow(Flows.RETURNED_G) > 0) {
+      cuts.add(
+          new Fallen(
+              day,
+              run.flow(Flows.RETURNED_G),
+              run.flow(Flows.CUT_LENGTH_MM),
+              run.flow(Flows.CUT_FAST_FRACTION),
+              run.flow(Flows.RAIN_MM) + run.flow(Flows.IRRIGATION_MM)));
+    }
+  }
+
+  /**
+   * What people saw of them. A look is taken to be at the last cut returned before its day; looks
+   * on the day of a cut tell nothing.
+   */
+  OwnSight ownSight(Circumstances known, LocalDate on, CallRules rules) {
+    List<OwnSight.Look> looks = new ArrayList<>();
+    for (Sighting sighting : known.sightings()) {
+      if (sighting.sight() == Sight.CLIPPINGS_STILL_SEEN && !sighting.on().isAfter(on)) {
+        Fallen cut = lastBefore(sighting.on());
+        if (cut != null) {
+          looks.add(
+              new OwnSight.Look(
+                  reckonedDays(cut, rules),
+                  ChronoUnit.DAYS.between(cut.day(), sighting.on()),
+                  sighting.there()));
+        }
+      }
+    }
+    return OwnSight.of(looks);
+  }
+
+  private @Nullable Fallen lastBefore(LocalDate day) {
+    Fallen last = null;
+    for (Fallen cut : cuts) {
+      if (cut.day().isBefore(day)) {
+        last = cut;
+      }
+    }
+    return last;
+  }
+
+  /** Days after which a cut should be out of sight on a usual lawn. */
+  private double reckonedDays(Fallen cut, CallRules rules) {
+    InSight sight = new InSight(Sinking.of(rules));
+    sight.fall(
+        cut.dryGPerM2(), cut.lengthMm(), cut.waterMm() > rules.threshold(CallRule.WET));
+    double fast = cut.fastFraction();
+    double slow = 1 - fast;
+    int days = 0;
+    for (Decay decay : decays) {
+      if (decay.day().isAfter(cut.day()) && sight.daysToUnseen() < 0) {
+        double before = fast + slow;
+        fast *= 1 - decay.fast();
+        slow *= 1 - decay.slow();
+        sight.day((fast + slow) / before);
+        days++;
+      }
+    }
+    return Math.max(SOONEST_DAYS, days + sight.daysToGo());
+  }
+}
