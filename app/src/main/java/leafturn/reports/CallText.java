@@ -2,7 +2,10 @@ package leafturn.reports;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Objects;
 import java.util.function.Function;
+import java.util.stream.Collectors;
+import java.util.stream.Stream;
 import leafturn.advice.call.Call;
 import leafturn.advice.call.DryHours;
 import leafturn.advice.call.Option;
@@ -10,6 +13,7 @@ import leafturn.advice.call.Option.Outcome;
 import leafturn.advice.call.PossibleSeasons;
 import leafturn.advice.call.Reason;
 import leafturn.advice.call.Spread;
+import leafturn.advice.call.ThatchInAYear;
 import org.jspecify.annotations.Nullable;
 
 /** A call for a terminal: the answer, its reasons, the choices side by side, and what remains. */
@@ -123,11 +127,28 @@ public final class CallText {
     lines.addAll(table.lines());
     lines.add("");
     wrapped("", ranges(call.possibleSeasons()));
+    lines.add("");
+    wrapped("", lasting());
   }
 
   private static String ranges(PossibleSeasons seasons) {
     return "Middle of %d possible seasons of %d days, made from %s; eight of ten lie within the brackets."
         .formatted(seasons.count(), seasons.days(), seasons.madeFrom());
+  }
+
+  /** What two lines of the table rest on. */
+  private String lasting() {
+    String years =
+        call.options().stream()
+            .map(option -> option.outcome().thatchInAYear())
+            .filter(Objects::nonNull)
+            .findFirst()
+            .map(
+                thatch ->
+                    " Thatch in a year: if every mowing were done so, over %d of the record's years."
+                        .formatted(thatch.years()))
+            .orElse("");
+    return OutcomeWords.SEEN_AND_BROKEN_DOWN + years;
   }
 
   private List<Line> table() {
@@ -139,6 +160,7 @@ public final class CallText {
         line("Dry matter, g/m²", o -> number(o.dryGPerM2())),
         line("Dry matter, kg", o -> number(o.dryKg())),
         line("Clumps", o -> clumps(o.clumpIndex())),
+        line("Not seen any more, days", o -> broken(o, o.inSight() == null ? null : o.inSight().days())),
         line("Half broken down, days", o -> broken(o, o.daysToHalf())),
         line("Nine tenths, days", o -> broken(o, o.daysToNineTenths())),
         line("C:N of the clippings", o -> ratio(o.kind().carbonPerNitrogen())),
@@ -146,9 +168,13 @@ public final class CallText {
         line("N in the clippings, g/m²", o -> number(o.nitrogenG())),
         line("P, g/m²", o -> number(o.phosphorusG())),
         line("K, g/m²", o -> number(o.potassiumG())),
-        line("N of the year's feed", CallText::feed),
+        line("N, P, K in all, g", CallText::ofTheLawn),
+        line("N of the year's feed", o -> feed(o.nitrogenShareOfYearsFeed())),
+        line("P of the year's feed", o -> feed(o.phosphorusShareOfYearsFeed())),
+        line("K of the year's feed", o -> feed(o.potassiumShareOfYearsFeed())),
         line("These nutrients", o -> o.nutrientsStay() ? "stay" : "leave"),
         line("Thatch in " + run + ", mm", CallText::thatch),
+        line("Thatch in a year, mm", CallText::thatchInAYear),
         line("N leached in " + run + ", g/m²", o -> number(o.leachedNGPerM2())),
         line("Work, minutes", o -> whole(o.minutes())),
         line("Next mowing due", this::next));
@@ -179,9 +205,22 @@ public final class CallText {
     return outcome.nutrientsStay() ? whole(days) : "taken away";
   }
 
-  private static String feed(Outcome outcome) {
-    Spread share = outcome.nitrogenShareOfYearsFeed();
+  private static String ofTheLawn(Outcome outcome) {
+    Option.Nutrients all = outcome.nutrientsOfTheLawn();
+    return all == null
+        ? OutcomeWords.NOT_KNOWN
+        : Stream.of(all.nitrogenG(), all.phosphorusG(), all.potassiumG())
+            .map(element -> QuantityWords.quantity(element.middle(), ""))
+            .collect(Collectors.joining(", "));
+  }
+
+  private static String feed(@Nullable Spread share) {
     return share == null ? "not fed" : QuantityWords.percent(share).inLine();
+  }
+
+  private static String thatchInAYear(Outcome outcome) {
+    ThatchInAYear thatch = outcome.thatchInAYear();
+    return thatch == null ? OutcomeWords.NOT_KNOWN : number(thatch.mm());
   }
 
   private static String thatch(Outcome outcome) {

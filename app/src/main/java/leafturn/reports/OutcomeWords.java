@@ -5,6 +5,7 @@ import leafturn.advice.call.Choice;
 import leafturn.advice.call.CutKind.NitrogenAtFirst;
 import leafturn.advice.call.Option;
 import leafturn.advice.call.Option.Outcome;
+import leafturn.advice.call.OwnSight;
 import leafturn.advice.call.Spread;
 import org.jspecify.annotations.Nullable;
 
@@ -60,6 +61,24 @@ public final class OutcomeWords {
     return Math.round(spread.middle()) == 1
         ? new SpreadWords(QuantityWords.whole(1, one), words.ends(), words.unit())
         : words;
+  }
+
+  /** Why clippings may be out of sight long before they have broken down. */
+  public static final String SEEN_AND_BROKEN_DOWN =
+      "Practice has short young clippings gone in weeks, a month at most; litter bags have nine"
+          + " tenths broken down in about twelve weeks. Both may be right: people see what lies on"
+          + " top, and short pieces sink between the leaves long before they have rotted, while a"
+          + " bag counts what nobody sees any more and keeps larger soil animals out. How long"
+          + " clippings are seen is our judgement, from their length, load and wetness; each log"
+          + " entry ‘clippings still seen’, or looked for and not there, moves this lawn’s own"
+          + " figure.";
+
+  /** What was learned of a lawn's clippings in sight: "1.3 times as long as usual, 3 looks". */
+  public static String ownSight(OwnSight own) {
+    return QuantityWords.quantity(own.times(), "")
+        + " times as long as usual, after "
+        + own.looks()
+        + (own.looks() == 1 ? " look" : " looks");
   }
 
   /** What the clippings do to the soil's nitrogen in their first weeks. */

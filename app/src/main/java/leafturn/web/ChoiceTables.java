@@ -6,10 +6,12 @@ import java.util.Objects;
 import java.util.function.Function;
 import leafturn.advice.call.Call;
 import leafturn.advice.call.CutKind;
+import leafturn.advice.call.InSightFor;
 import leafturn.advice.call.LawnOnRound;
 import leafturn.advice.call.Option;
 import leafturn.advice.call.Option.Outcome;
 import leafturn.advice.call.Spread;
+import leafturn.advice.call.ThatchInAYear;
 import leafturn.reports.DayWords;
 import leafturn.reports.OutcomeWords;
 import leafturn.reports.QuantityWords;
@@ -72,9 +74,10 @@ final class ChoiceTables {
               option,
               List.of(
                   nitrogen(option),
-                  mass(outcome.phosphorusG()),
-                  mass(outcome.potassiumG()),
+                  ofTheFeed(outcome.phosphorusG(), outcome.phosphorusShareOfYearsFeed()),
+                  ofTheFeed(outcome.potassiumG(), outcome.potassiumShareOfYearsFeed()),
                   dryMatter(outcome),
+                  thatchInAYear(outcome),
                   Cell.of(units.depthChange(outcome.thatchChangeMm())),
                   Cell.of(units.onArea(outcome.leachedNGPerM2())))));
     }
@@ -85,6 +88,7 @@ final class ChoiceTables {
             "Phosphorus",
             "Potassium",
             "Dry matter",
+            "Thatch in a year, if always so",
             "Thatch after " + run,
             "Nitrogen leached in " + run),
         rows);
@@ -92,6 +96,7 @@ final class ChoiceTables {
 
   /** What kind of clippings they are, and how long they last. */
   ChoiceTable lasting() {
+    RangeMark seen = mark(ChoiceTables::daysInSight, Double.NaN, "of-straw");
     RangeMark most = mark(Outcome::daysToNineTenths, Double.NaN, "of-straw");
     List<Row> rows = new ArrayList<>();
     for (Option option : options) {
@@ -100,6 +105,7 @@ final class ChoiceTables {
           new Row(
               option,
               List.of(
+                  inSight(outcome, seen),
                   days(outcome, outcome.daysToHalf()),
                   nineTenths(outcome, most),
                   carbonPerNitrogen(outcome),
@@ -107,11 +113,34 @@ final class ChoiceTables {
     }
     return new ChoiceTable(
         List.of(
+            "No longer seen after",
             "Half broken down in",
             "Nine tenths in",
             "Carbon to nitrogen",
             "Soil nitrogen in the first weeks"),
         rows);
+  }
+
+  private static @Nullable Spread daysInSight(Outcome outcome) {
+    return outcome.inSight() == null ? null : outcome.inSight().days();
+  }
+
+  private static Cell inSight(Outcome outcome, RangeMark mark) {
+    InSightFor inSight = outcome.inSight();
+    if (inSight == null) {
+      return days(outcome, null);
+    }
+    if (inSight.days().high() <= 0) {
+      return Cell.of("hardly seen at all", ownSight(inSight));
+    }
+    return Cell.of(OutcomeWords.days(inSight.days()), ownSight(inSight))
+        .drawn(mark.draw(inSight.days()));
+  }
+
+  private static String[] ownSight(InSightFor inSight) {
+    return inSight.own().looks() == 0
+        ? new String[0]
+        : new String[] {OutcomeWords.ownSight(inSight.own())};
   }
 
   private static Cell days(Outcome outcome, @Nullable Spread days) {
@@ -191,14 +220,27 @@ final class ChoiceTables {
 
   private Cell nitrogen(Option option) {
     Outcome outcome = option.outcome();
-    Cell mass = mass(outcome.nitrogenG());
+    Cell mass = ofTheFeed(outcome.nitrogenG(), outcome.nitrogenShareOfYearsFeed());
     List<String> details = new ArrayList<>(mass.details());
-    Spread share = outcome.nitrogenShareOfYearsFeed();
-    if (share != null) {
-      details.add(QuantityWords.percent(share.middle()) + " of the year’s feed");
-    }
     details.add(OutcomeWords.nitrogenFate(option));
     return new Cell(mass.words(), mass.range(), details, "");
+  }
+
+  private Cell ofTheFeed(Spread gPerM2, @Nullable Spread shareOfYearsFeed) {
+    Cell mass = mass(gPerM2);
+    if (shareOfYearsFeed == null) {
+      return mass;
+    }
+    List<String> details = new ArrayList<>(mass.details());
+    details.add(QuantityWords.percent(shareOfYearsFeed.middle()) + " of the year’s feed");
+    return new Cell(mass.words(), mass.range(), details, "");
+  }
+
+  private Cell thatchInAYear(Outcome outcome) {
+    ThatchInAYear thatch = outcome.thatchInAYear();
+    return thatch == null
+        ? Cell.of(OutcomeWords.NOT_KNOWN)
+        : Cell.of(units.depth(thatch.mm()), "over " + thatch.years() + " years on record");
   }
 
   private Cell mass(Spread gPerM2) {

@@ -6,14 +6,17 @@ import leafturn.advice.call.Call;
 import leafturn.advice.call.CallRules;
 import leafturn.advice.call.Choice;
 import leafturn.advice.call.CutKind;
+import leafturn.advice.call.InSightFor;
 import leafturn.advice.call.LawnOnRound;
 import leafturn.advice.call.Option;
 import leafturn.advice.call.Option.Outcome;
+import leafturn.advice.call.OwnSight;
 import leafturn.advice.call.Particulars;
 import leafturn.advice.call.PossibleSeasons;
 import leafturn.advice.call.Reason;
 import leafturn.advice.call.RoundOfLawns;
 import leafturn.advice.call.Spread;
+import leafturn.advice.call.ThatchInAYear;
 import leafturn.quantity.Units;
 import org.jspecify.annotations.Nullable;
 
@@ -259,7 +262,12 @@ public final class SampleRound {
             CutKind.NitrogenAtFirst.FREED,
             around(0.034, 0.1),
             around(3.4, 0.2),
-            around(dry * 1.6, 0.12)));
+            around(dry * 1.6, 0.12)),
+        stay ? new InSightFor(around(7, 0.3), new OwnSight(1.2, 0.3, 2)) : null,
+        new ThatchInAYear(new Spread(12.6, 12.9, 13.3), 12),
+        null,
+        null,
+        null);
   }
 
   private static Spread around(double middle, double shareEitherSide) {

@@ -137,7 +137,7 @@ final class CallNotes {
   /** What no daily model of weather and grass can tell. */
   void unknown() {
     notes.add(
-        "Not known to the model: dew and the hour at which leaves are dry, when clippings are no longer seen, seed heads, weeds, disease, treatments.");
+        "Not known to the model: dew and the hour at which leaves are dry, seed heads, weeds, disease, treatments.");
     notes.add(
         "The limits for clumps, wet leaves and soft ground are our judgement; no published figures were found. Set your own where you know better.");
   }

@@ -75,7 +75,8 @@ final class DaysAhead {
             new ProgrammeKeeper(programme, season.equations()),
             season,
             firstDay,
-            new ClippingsLeft(season.equations().parameters()));
+            new ClippingsLeft(
+                season.equations().parameters(), Sinking.of(CallRules.standard()), day -> false));
     run.live(
         0,
         LAST_DAY + 1 - firstDay,

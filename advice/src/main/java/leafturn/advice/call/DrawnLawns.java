@@ -22,9 +22,11 @@ import leafturn.model.lawn.LawnEquations;
  * lawn's whole past.
  */
 final class DrawnLawns {
-  /** Drawn for what they do within weeks: growth, leaf death, uptake, decay of clippings. */
+  /** Drawn for what they do within weeks: growth, leaf death, uptake, quality and decay of cuts. */
   private static final List<String> DRAWN =
-      List.of("gp_to", "gp_var", "rep", "lue", "wg", "u", "ksen", "dsen", "km", "ks");
+      List.of(
+          "gp_to", "gp_var", "rep", "lue", "wg", "u", "ksen", "dsen", "km", "ks", "lig0", "ligAge",
+          "ligDeep", "stalk", "nAge", "lenExp");
 
   /** The place of a stream's numbers that parameters take, far from any day's. */
   private static final long PLACE = Long.MAX_VALUE;

@@ -25,6 +25,7 @@ import org.jspecify.annotations.Nullable;
  * @param corrections measured heights the model was set to
  * @param growth what is known of the lawn's own growth
  * @param ownGrowth the same for a reader
+ * @param fallen clippings returned in the past months
  */
 record LawnToday(
     LocalDate on,
@@ -38,7 +39,8 @@ record LawnToday(
     @Nullable LocalDate lastMown,
     List<Correction> corrections,
     GrowthFactor growth,
-    OwnGrowth ownGrowth) {
+    OwnGrowth ownGrowth,
+    FallenCuts fallen) {
   static final int RECENT_DAYS = 4;
 
   private static final int WEEK = 7;

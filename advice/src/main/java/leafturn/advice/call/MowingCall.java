@@ -35,18 +35,14 @@ public final class MowingCall {
   private final CallNotes notes;
 
   private MowingCall(
-      Lawn lawn,
-      LawnToday today,
-      WeatherToCome toCome,
-      List<PossibleSeason> seasons,
-      Prospect prospect) {
+      Lawn lawn, LawnToday today, WeatherToCome toCome, Prospect prospect, Outcomes outcomes) {
     this.lawn = lawn;
     this.today = today;
     this.toCome = toCome;
     this.prospect = prospect;
     this.notes = new CallNotes(prospect.reader());
     this.weighing = new Weighing(prospect);
-    this.outcomes = new Outcomes(lawn, today, seasons, prospect);
+    this.outcomes = outcomes;
     this.answer = new Answer(prospect);
     this.choices = new Choices(prospect, weighing, outcomes);
   }
@@ -128,9 +124,10 @@ public final class MowingCall {
         SeedHeads.of(climate, known.circumstances(), on, SeedHeads.Figures.of(own));
     Basis basis = new Basis(known, new Known(known, today, done, seedHeads));
     List<PossibleSeason> seasons = seasons(lawn, today, toCome, known.seasons());
-    MowingCall call =
-        new MowingCall(
-            lawn, today, toCome, seasons, prospect(lawn, today, seasons, climate, basis));
+    Prospect prospect = prospect(lawn, today, seasons, climate, basis);
+    YearAhead yearAhead = new YearAhead(lawn, today, climate);
+    Outcomes outcomes = new Outcomes(lawn, today, seasons, prospect, yearAhead);
+    MowingCall call = new MowingCall(lawn, today, toCome, prospect, outcomes);
     call.notes.log(log, climate.weather(), on);
     call.notes.corrections(today.corrections());
     call.notes.growth(today.ownGrowth());

@@ -39,6 +39,15 @@ public record Option(
    * @param minutes work for the cut(s), minutes
    * @param nextMowDay day of the year's calendar on which the next cut is due, days from today
    * @param kind what kind of clippings it makes
+   * @param inSight how long the clippings are seen, or null where none are returned or they would
+   *     be seen to the end of the run
+   * @param thatchInAYear thatch a year from now if every mowing were done like this one, returned
+   *     or collected, or null where no year of weather is on record
+   * @param phosphorusShareOfYearsFeed P in the clippings over the year's fertiliser P, or null
+   *     where none is fed
+   * @param potassiumShareOfYearsFeed the same of K
+   * @param nutrientsOfTheLawn N, P and K in the clippings of the whole lawn, or null where its area
+   *     is not known
    */
   public record Outcome(
       Spread heightTakenFraction,
@@ -59,5 +68,13 @@ public record Option(
       Spread leachedNGPerM2,
       @Nullable Spread minutes,
       @Nullable Spread nextMowDay,
-      CutKind kind) {}
+      CutKind kind,
+      @Nullable InSightFor inSight,
+      @Nullable ThatchInAYear thatchInAYear,
+      @Nullable Spread phosphorusShareOfYearsFeed,
+      @Nullable Spread potassiumShareOfYearsFeed,
+      @Nullable Nutrients nutrientsOfTheLawn) {}
+
+  /** N, P and K, g. */
+  public record Nutrients(Spread nitrogenG, Spread phosphorusG, Spread potassiumG) {}
 }

@@ -6,12 +6,16 @@ import java.util.stream.IntStream;
 import leafturn.advice.call.CutKind.NitrogenAtFirst;
 import leafturn.advice.call.Option.Outcome;
 import leafturn.model.Parameters;
+import leafturn.model.RandomStream;
 import leafturn.model.lawn.Lawn;
 import leafturn.model.lawn.Programme;
 import org.jspecify.annotations.Nullable;
 
 /** Runs plans through the possible seasons and sums up what they did. */
 final class Outcomes {
+  /** The same draws for every choice, so that choices differ by what they are. */
+  private static final long SIGHT_SEED = 20_261_125;
+
   /** Seasons from which a fourth of them still makes a range. */
   private static final int LEAST_FOR_A_FOURTH = 160;
 
@@ -20,14 +24,18 @@ final class Outcomes {
   private final List<PossibleSeason> seasons;
   private final Prospect prospect;
   private final Work work;
+  private final Sinking sinking;
+  private final YearAhead yearAhead;
   private boolean beyondTheRun;
 
-  Outcomes(Lawn lawn, LawnToday today, List<PossibleSeason> seasons, Prospect prospect) {
+  Outcomes(Lawn lawn, LawnToday today, List<PossibleSeason> seasons, Prospect prospect, YearAhead yearAhead) {
     this.lawn = lawn;
     this.today = today;
     this.seasons = seasons;
     this.prospect = prospect;
     this.work = new Work(lawn.ground(), prospect.rules());
+    this.sinking = Sinking.of(prospect.rules());
+    this.yearAhead = yearAhead;
   }
 
   /** What a plan would do. */
@@ -44,13 +52,12 @@ final class Outcomes {
     List<PlanRun> runs =
         IntStream.range(0, seasons.size())
             .filter(season -> season % every == 0)
-            .mapToObj(s -> PlanRun.of(today, lawn.programme(), plan, seasons.get(s)))
+            .mapToObj(season -> run(plan, season))
             .toList();
     Spread dry = spread(runs, PlanRun::dryG);
     boolean returned = plan.returned();
     Spread carried = returned ? null : work.bags(spread(runs, run -> carriedG(plan, run)));
     Spread nitrogen = spread(runs, PlanRun::nitrogenG);
-    double feed = yearsFeedGPerM2();
     return new Outcome(
         spread(runs, PlanRun::takenFraction),
         dry,
@@ -64,13 +71,52 @@ final class Outcomes {
         nitrogen,
         spread(runs, PlanRun::phosphorusG),
         spread(runs, PlanRun::potassiumG),
-        feed > 0 ? nitrogen.times(1 / feed) : null,
+        share(nitrogen, Outcomes::nitrogenGPerM2),
         returned,
         spread(runs, PlanRun::thatchChangeMm),
         spread(runs, PlanRun::leachedNGPerM2),
         work.minutes(passes(plan), carried),
         reached(runs, PlanRun::nextMowDay, WeatherToCome.DAYS),
-        kind(runs));
+        kind(runs),
+        returned ? inSight(runs) : null,
+        yearAhead.thatch(returned),
+        share(spread(runs, PlanRun::phosphorusG), Programme.Feeding::pGPerM2),
+        share(spread(runs, PlanRun::potassiumG), Programme.Feeding::kGPerM2),
+        ofTheLawn(runs));
+  }
+
+  private Option.@Nullable Nutrients ofTheLawn(List<PlanRun> runs) {
+    Double areaM2 = lawn.ground().areaM2();
+    return areaM2 == null
+        ? null
+        : new Option.Nutrients(
+            spread(runs, PlanRun::nitrogenG).times(areaM2),
+            spread(runs, PlanRun::phosphorusG).times(areaM2),
+            spread(runs, PlanRun::potassiumG).times(areaM2));
+  }
+
+  /** An element of the clippings over the year's feed of it, or null where none is fed. */
+  private @Nullable Spread share(
+      Spread gPerM2, ToDoubleFunction<Programme.Feeding> fedGPerM2) {
+    double feed = lawn.programme().feedings().stream().mapToDouble(fedGPerM2).sum();
+    return feed > 0 ? gPerM2.times(1 / feed) : null;
+  }
+
+
+  private PlanRun run(Plan plan, int season) {
+    DaysAhead.Season days = prospect.seasons().get(season);
+    double times = prospect.ownSight().drawn(new RandomStream(SIGHT_SEED, season).normal());
+    ClippingsLeft left =
+        new ClippingsLeft(
+            seasons.get(season).equations().parameters(),
+            sinking.slower(times),
+            day -> wet(plan, days, day));
+    return PlanRun.of(today, lawn.programme(), plan, seasons.get(season), left);
+  }
+
+  private @Nullable InSightFor inSight(List<PlanRun> runs) {
+    Spread days = reached(runs, PlanRun::daysToUnseen, WeatherToCome.LONGEST_DAYS);
+    return days == null ? null : new InSightFor(days, prospect.ownSight());
   }
 
   private CutKind kind(List<PlanRun> runs) {
@@ -114,7 +160,7 @@ final class Outcomes {
         double lies = plan.cuts().get(cut).returnedShare() * cuts.get(cut).dryG();
         double index =
             prospect.clumpIndex(
-                lies, wet(plan, season, cuts.get(cut)), plan.choice() == Choice.DOUBLE_PASS);
+                lies, wet(plan, season, cuts.get(cut).day()), plan.choice() == Choice.DOUBLE_PASS);
         indices[run] = Math.max(indices[run], index);
       }
     }
@@ -122,13 +168,9 @@ final class Outcomes {
   }
 
   /** Later today the leaves are dry, whatever they are now. */
-  private boolean wet(Plan plan, DaysAhead.Season season, PlanKeeper.CutMade cut) {
-    boolean leavesWetNow = cut.day() == 0 && plan.choice() == Choice.MOW_AND_RETURN;
-    return (leavesWetNow && prospect.wetNow()) || prospect.wet(season, cut.day());
-  }
-
-  private double yearsFeedGPerM2() {
-    return lawn.programme().feedings().stream().mapToDouble(Outcomes::nitrogenGPerM2).sum();
+  private boolean wet(Plan plan, DaysAhead.Season season, int day) {
+    boolean leavesWetNow = day == 0 && plan.choice() == Choice.MOW_AND_RETURN;
+    return (leavesWetNow && prospect.wetNow()) || prospect.wet(season, day);
   }
 
   private static double nitrogenGPerM2(Programme.Feeding feeding) {

@@ -7,14 +7,15 @@ import java.util.List;
  * shrunk towards 1, the more so the fewer looks there were.
  *
  * @param times factor, above 0; 1 without looks
+ * @param logSd what is not known of it: standard deviation of its logarithm
  * @param looks looks it rests on
  */
-public record OwnSight(double times, int looks) {
-  /** A lawn nobody looked at. */
-  static final OwnSight UNKNOWN = new OwnSight(1, 0);
-
+public record OwnSight(double times, double logSd, int looks) {
   /** Spread of lawns about the reckoned time, of its logarithm: our judgement. */
   private static final double LAWNS_SD = 0.35;
+
+  /** A lawn nobody looked at. */
+  static final OwnSight UNKNOWN = new OwnSight(1, LAWNS_SD, 0);
 
   /** Scale of the logistic error of one look, of the logarithm of time: our judgement. */
   private static final double LOOK_SCALE = 0.35;
@@ -32,9 +33,20 @@ public record OwnSight(double times, int looks) {
   record Look(double reckonedDays, double daysAfterCut, boolean seen) {
     /** How steeply this look's likelihood rises with the logarithm of the factor. */
     double slope(double logTimes) {
-      double ahead = (Math.log(reckonedDays / daysAfterCut) + logTimes) / LOOK_SCALE;
-      double inSight = 1 / (1 + Math.exp(-ahead));
+      double inSight = chance(logTimes);
       return (seen ? 1 - inSight : -inSight) / LOOK_SCALE;
+    }
+
+    /** How fast that slope falls. */
+    double bend(double logTimes) {
+      double inSight = chance(logTimes);
+      return inSight * (1 - inSight) / (LOOK_SCALE * LOOK_SCALE);
+    }
+
+    /** Chance that clippings are in sight so long. */
+    private double chance(double logTimes) {
+      double ahead = (Math.log(reckonedDays / daysAfterCut) + logTimes) / LOOK_SCALE;
+      return 1 / (1 + Math.exp(-ahead));
     }
   }
 
@@ -58,6 +70,18 @@ public record OwnSight(double times, int looks) {
         high = middle;
       }
     }
-    return looks.isEmpty() ? UNKNOWN : new OwnSight(Math.exp((low + high) / 2), looks.size());
+    double likeliest = (low + high) / 2;
+    double precision = 1 / (LAWNS_SD * LAWNS_SD);
+    for (Look look : looks) {
+      precision += look.bend(likeliest);
+    }
+    return looks.isEmpty()
+        ? UNKNOWN
+        : new OwnSight(Math.exp(likeliest), 1 / Math.sqrt(precision), looks.size());
+  }
+
+  /** The factor of one possible season, drawn from what is known. */
+  double drawn(double normal) {
+    return times * Math.exp(logSd * normal);
   }
 }

@@ -18,6 +18,7 @@ import leafturn.model.lawn.ProgrammeKeeper;
  *     call, or -1
  * @param daysToHalf days from the first cut until half of the clippings has broken down, or -1
  * @param daysToNineTenths days until nine tenths have broken down, or -1
+ * @param daysToUnseen days until nothing of them is seen any more, or -1
  */
 record PlanRun(
     List<PlanKeeper.CutMade> cuts,
@@ -25,13 +26,14 @@ record PlanRun(
     double leachedNGPerM2,
     int nextMowDay,
     int daysToHalf,
-    int daysToNineTenths) {
+    int daysToNineTenths,
+    int daysToUnseen) {
 
   /** Lives a plan through a possible season, and on until its clippings have broken down. */
-  static PlanRun of(LawnToday lawn, Programme programme, Plan plan, PossibleSeason season) {
+  static PlanRun of(
+      LawnToday lawn, Programme programme, Plan plan, PossibleSeason season, ClippingsLeft left) {
     int firstDay = lawn.weatherKnown() ? 1 : 0;
     LawnRun run = new LawnRun(season.equations(), lawn.state(), season.terms());
-    ClippingsLeft left = new ClippingsLeft(season.equations().parameters());
     PlanKeeper keeper =
         new PlanKeeper(
             plan, new ProgrammeKeeper(programme, season.equations()), season, firstDay, left);
@@ -50,7 +52,8 @@ record PlanRun(
         leached,
         nextMowDay,
         left.daysToHalf(),
-        left.daysToNineTenths());
+        left.daysToNineTenths(),
+        left.daysToUnseen());
   }
 
   /** Largest share of the height that one cut took. */

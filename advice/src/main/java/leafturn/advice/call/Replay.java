@@ -33,13 +33,15 @@ final class Replay implements DayListener {
 
   private final LocalDate showFrom;
   private final List<LogEntry> log;
+  private final FallenCuts fallen;
   private final List<Outlook.PastDay> past = new ArrayList<>();
   private final double[] recentWaterMm = new double[LawnToday.RECENT_DAYS];
   private final LoggedGrowth growth = new LoggedGrowth();
   private @Nullable LocalDate lastMown;
 
-  private Replay(LocalDate showFrom, List<LogEntry> log) {
+  private Replay(LocalDate showFrom, List<LogEntry> log, FallenCuts fallen) {
     this.showFrom = showFrom;
+    this.fallen = fallen;
     this.log = log;
   }
 
@@ -62,7 +64,7 @@ final class Replay implements DayListener {
     LawnRun run = new LawnRun(described, LawnModel.startState(lawn, described), terms);
     run.live(0, spinUp, new ProgrammeKeeper(lawn.programme(), described), DayListener.NONE);
 
-    Replay replay = new Replay(shownFrom(lawn, on), log);
+    Replay replay = new Replay(shownFrom(lawn, on), log, new FallenCuts(on));
     LogKeeper keeper = new LogKeeper(lawn, described, log);
     int measured = Math.min(terms.days(), spinUp + daysToLastHeight(log, weather));
     run.live(spinUp, measured, keeper, replay);
@@ -91,7 +93,8 @@ final class Replay implements DayListener {
         replay.lastMown,
         keeper.corrections(),
         growth,
-        replay.growth.shown(keeper.corrections(), unmeasured));
+        replay.growth.shown(keeper.corrections(), unmeasured),
+        replay.fallen);
   }
 
   /** Days of the record up to the last height that was logged, that day included. */
@@ -188,6 +191,7 @@ final class Replay implements DayListener {
 
   @Override
   public void dayDone(LawnRun run) {
+    fallen.dayDone(run);
     boolean mown = run.flow(Flows.MOWINGS) > 0;
     System.arraycopy(recentWaterMm, 1, recentWaterMm, 0, recentWaterMm.length - 1);
     LocalDate day = run.terms().date(run.day());

@@ -10,14 +10,15 @@ import leafturn.model.grass.Species;
 import org.junit.jupiter.api.Test;
 
 class ClippingsLeftClosedFormTest {
+  private static final Sinking SINKING = Sinking.of(CallRules.standard());
   private static final Parameters PARAMETERS =
       Parameters.of(Species.TALL_FESCUE).with(Map.of("fm", 0.8, "km", 0.05, "ks", 0.01));
   private static final TwoPoolDecay.Litter LITTER = new TwoPoolDecay.Litter(0.8, 0.05, 0.01);
 
   @Test
   void unscaledDecayFollowsTheTwoExponentials() {
-    ClippingsLeft left = new ClippingsLeft(PARAMETERS);
-    left.fall(20, PARAMETERS.get("fm"));
+    ClippingsLeft left = new ClippingsLeft(PARAMETERS, SINKING, day -> false);
+    left.fall(20, PARAMETERS.get("fm"), 30, 0);
     double referenceDays = 0;
     for (int day = 1; day <= 120; day++) {
       double today = 0.4 + 0.2 * (day % 5);
@@ -30,8 +31,8 @@ class ClippingsLeftClosedFormTest {
 
   @Test
   void halfAndNineTenthsAreTheFirstDaysAtOrBelow() {
-    ClippingsLeft left = new ClippingsLeft(PARAMETERS);
-    left.fall(1, PARAMETERS.get("fm"));
+    ClippingsLeft left = new ClippingsLeft(PARAMETERS, SINKING, day -> false);
+    left.fall(1, PARAMETERS.get("fm"), 30, 0);
     for (int day = 0; day < 200; day++) {
       left.decay(1, 1);
     }
@@ -45,8 +46,8 @@ class ClippingsLeftClosedFormTest {
 
   @Test
   void scarceNitrogenSlowsEachDaysLossInProportion() {
-    ClippingsLeft left = new ClippingsLeft(PARAMETERS);
-    left.fall(1, PARAMETERS.get("fm"));
+    ClippingsLeft left = new ClippingsLeft(PARAMETERS, SINKING, day -> false);
+    left.fall(1, PARAMETERS.get("fm"), 30, 0);
     left.decay(1, 0.5);
     double lost = 0.5 * (0.8 * -Math.expm1(-0.05) + 0.2 * -Math.expm1(-0.01));
     assertThat(left.leftFraction()).isCloseTo(1 - lost, within(1e-15));
@@ -54,9 +55,9 @@ class ClippingsLeftClosedFormTest {
 
   @Test
   void nothingCountsBeforeTheFirstFall() {
-    ClippingsLeft left = new ClippingsLeft(PARAMETERS);
+    ClippingsLeft left = new ClippingsLeft(PARAMETERS, SINKING, day -> false);
     left.decay(5, 1);
-    left.fall(1, PARAMETERS.get("fm"));
+    left.fall(1, PARAMETERS.get("fm"), 30, 0);
     left.decay(100, 1);
     assertThat(left.daysToHalf()).isEqualTo(1);
   }

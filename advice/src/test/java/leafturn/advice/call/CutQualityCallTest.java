@@ -1,0 +1,139 @@
+package leafturn.advice.call;
+
+import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.api.Assertions.within;
+
+import java.time.LocalDate;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Map;
+import leafturn.advice.call.CutKind.NitrogenAtFirst;
+import leafturn.advice.call.Option.Outcome;
+import leafturn.model.lawn.Lawn;
+import leafturn.model.lawn.LogEntry;
+import leafturn.model.lawn.SiteClimate;
+import leafturn.quantity.Units;
+import org.junit.jupiter.api.Test;
+
+/** What a call says of its clippings: their kind, how long they last and what they leave. */
+class CutQualityCallTest {
+  private static final LocalDate ON = LocalDate.of(2014, 6, 5);
+  private static final Lawn FESCUE = CallExamples.fescue();
+  private static final SiteClimate NEW_YORK =
+      new SiteClimate(CallExamples.newYork(), FESCUE.site());
+
+  @Test
+  void youngCutsAreRicherAndShorterLivedThanThoseAfterTwoWeeksAway() {
+    Outcome often = returnedNow(call(FESCUE, mown(ON, 4, 8, 12, 16, 20), Circumstances.NONE));
+    Outcome away = returnedNow(call(FESCUE, mown(ON, 14, 18, 22), Circumstances.NONE));
+
+    assertThat(middle(often.kind().carbonPerNitrogen()))
+        .isLessThan(middle(away.kind().carbonPerNitrogen()));
+    assertThat(middle(often.kind().ligninFraction()))
+        .isLessThan(middle(away.kind().ligninFraction()));
+    assertThat(middle(often.daysToHalf())).isLessThan(middle(away.daysToHalf()));
+    assertThat(middle(often.daysToNineTenths())).isLessThan(middle(away.daysToNineTenths()) - 15);
+    assertThat(often.inSight().days().high()).isLessThan(away.inSight().days().middle());
+    assertThat(often.inSight().days().high()).as("weeks, a month at most").isLessThan(31);
+  }
+
+  @Test
+  void betweenTheCriticalRatiosItMayGoEitherWay() {
+    CallRules rules = CallRules.standard();
+    assertThat(NitrogenAtFirst.of(15.9, rules)).isEqualTo(NitrogenAtFirst.FREED);
+    assertThat(NitrogenAtFirst.of(16, rules)).isEqualTo(NitrogenAtFirst.EITHER_WAY);
+    assertThat(NitrogenAtFirst.of(25, rules)).isEqualTo(NitrogenAtFirst.EITHER_WAY);
+    assertThat(NitrogenAtFirst.of(25.1, rules)).isEqualTo(NitrogenAtFirst.TIED_UP);
+
+    Outcome outcome = returnedNow(call(FESCUE, mown(ON, 5, 10), Circumstances.NONE));
+    assertThat(outcome.kind().nitrogenAtFirst())
+        .isEqualTo(NitrogenAtFirst.of(middle(outcome.kind().carbonPerNitrogen()), rules));
+  }
+
+  @Test
+  void aLawnMayKeepToOneKindOfClippings() {
+    Lawn oneKind =
+        new Lawn(
+            FESCUE.site(),
+            FESCUE.ground(),
+            FESCUE.programme(),
+            FESCUE.spinUpYears(),
+            Map.of("qual", 0.0));
+    CutKind kind = returnedNow(call(oneKind, mown(ON, 5, 10), Circumstances.NONE)).kind();
+
+    assertThat(kind.ligninFraction()).isNull();
+    assertThat(kind.leafAgeDays()).isNull();
+    assertThat(kind.carbonPerNitrogen()).isNotNull();
+  }
+
+  @Test
+  void clippingsStillSeenMakeThisLawnSlowerThanOthers() {
+    List<LogEntry> log = mown(ON, 6, 20, 34, 48);
+    Circumstances seen =
+        Circumstances.NONE.withSightings(
+            List.of(
+                Sighting.of(Sight.CLIPPINGS_STILL_SEEN, ON.minusDays(36)),
+                Sighting.of(Sight.CLIPPINGS_STILL_SEEN, ON.minusDays(21)),
+                Sighting.of(Sight.CLIPPINGS_STILL_SEEN, ON.plusDays(3))));
+    InSightFor usual = returnedNow(call(FESCUE, log, Circumstances.NONE)).inSight();
+    InSightFor own = returnedNow(call(FESCUE, log, seen)).inSight();
+
+    assertThat(usual.own()).isEqualTo(OwnSight.UNKNOWN);
+    assertThat(own.own().looks()).as("none of them in the future").isEqualTo(2);
+    assertThat(own.own().times()).isGreaterThan(1);
+    assertThat(own.days().middle()).isGreaterThanOrEqualTo(usual.days().middle());
+  }
+
+  @Test
+  void aYearOfReturningLeavesALittleMoreThatchThanAYearOfCollecting() {
+    Call call = call(FESCUE, mown(ON, 5, 10), Circumstances.NONE);
+    ThatchInAYear returned = returnedNow(call).thatchInAYear();
+    ThatchInAYear collected = outcome(call, Choice.MOW_AND_COLLECT).thatchInAYear();
+
+    assertThat(returned.years()).as("the record's other years").isEqualTo(3);
+    assertThat(returned.mm().middle()).isGreaterThan(collected.mm().middle());
+    assertThat(returned.mm().middle() - collected.mm().middle()).isLessThan(1);
+    assertThat(collected.mm().middle()).isBetween(1.0, 15.0);
+  }
+
+  @Test
+  void sharesOfTheYearsFeedAreOfWhatIsFed() {
+    Outcome outcome = returnedNow(call(FESCUE, mown(ON, 5, 10), Circumstances.NONE));
+
+    assertThat(middle(outcome.nitrogenShareOfYearsFeed()))
+        .isEqualTo(outcome.nitrogenG().middle() / 9.8, within(1e-12));
+    assertThat(outcome.phosphorusShareOfYearsFeed()).as("no phosphorus is fed").isNull();
+    assertThat(outcome.potassiumShareOfYearsFeed()).isNull();
+  }
+
+  private static double middle(Spread spread) {
+    assertThat(spread).isNotNull();
+    return spread.middle();
+  }
+
+  private static Outcome returnedNow(Call call) {
+    return outcome(call, Choice.MOW_AND_RETURN);
+  }
+
+  private static Outcome outcome(Call call, Choice choice) {
+    return call.options().stream()
+        .filter(option -> option.choice() == choice && option.day().equals(ON))
+        .findFirst()
+        .orElseThrow()
+        .outcome();
+  }
+
+  private static Call call(Lawn lawn, List<LogEntry> log, Circumstances known) {
+    return MowingCall.of(
+        lawn, NEW_YORK, log, new Asked(ON, CallRules.standard(), Units.METRIC, known));
+  }
+
+  /** Mown to the usual height so many days before a day. */
+  private static List<LogEntry> mown(LocalDate day, int... daysBefore) {
+    List<LogEntry> log = new ArrayList<>();
+    for (int days : daysBefore) {
+      log.add(new LogEntry.Mown(day.minusDays(days), Double.NaN, Double.NaN, 1));
+    }
+    return log;
+  }
+}
