@@ -1,5 +1,6 @@
 package leafturn.advice.call;
 
+import static java.util.Objects.requireNonNull;
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.within;
 
@@ -13,6 +14,7 @@ import leafturn.model.lawn.Lawn;
 import leafturn.model.lawn.LogEntry;
 import leafturn.model.lawn.SiteClimate;
 import leafturn.quantity.Units;
+import org.jspecify.annotations.Nullable;
 import org.junit.jupiter.api.Test;
 
 /** What a call says of its clippings: their kind, how long they last and what they leave. */
@@ -33,8 +35,8 @@ class CutQualityCallTest {
         .isLessThan(middle(away.kind().ligninFraction()));
     assertThat(middle(often.daysToHalf())).isLessThan(middle(away.daysToHalf()));
     assertThat(middle(often.daysToNineTenths())).isLessThan(middle(away.daysToNineTenths()) - 15);
-    assertThat(often.inSight().days().high()).isLessThan(away.inSight().days().middle());
-    assertThat(often.inSight().days().high()).as("weeks, a month at most").isLessThan(31);
+    assertThat(inSight(often).days().high()).isLessThan(inSight(away).days().middle());
+    assertThat(inSight(often).days().high()).as("weeks, a month at most").isLessThan(31);
   }
 
   @Test
@@ -75,8 +77,8 @@ class CutQualityCallTest {
                 Sighting.of(Sight.CLIPPINGS_STILL_SEEN, ON.minusDays(36)),
                 Sighting.of(Sight.CLIPPINGS_STILL_SEEN, ON.minusDays(21)),
                 Sighting.of(Sight.CLIPPINGS_STILL_SEEN, ON.plusDays(3))));
-    InSightFor usual = returnedNow(call(FESCUE, log, Circumstances.NONE)).inSight();
-    InSightFor own = returnedNow(call(FESCUE, log, seen)).inSight();
+    InSightFor usual = inSight(returnedNow(call(FESCUE, log, Circumstances.NONE)));
+    InSightFor own = inSight(returnedNow(call(FESCUE, log, seen)));
 
     assertThat(usual.own()).isEqualTo(OwnSight.UNKNOWN);
     assertThat(own.own().looks()).as("none of them in the future").isEqualTo(2);
@@ -87,8 +89,9 @@ class CutQualityCallTest {
   @Test
   void aYearOfReturningLeavesALittleMoreThatchThanAYearOfCollecting() {
     Call call = call(FESCUE, mown(ON, 5, 10), Circumstances.NONE);
-    ThatchInAYear returned = returnedNow(call).thatchInAYear();
-    ThatchInAYear collected = outcome(call, Choice.MOW_AND_COLLECT).thatchInAYear();
+    ThatchInAYear returned = requireNonNull(returnedNow(call).thatchInAYear());
+    ThatchInAYear collected =
+        requireNonNull(outcome(call, Choice.MOW_AND_COLLECT).thatchInAYear());
 
     assertThat(returned.years()).as("the record's other years").isEqualTo(3);
     assertThat(returned.mm().middle()).isGreaterThan(collected.mm().middle());
@@ -106,9 +109,12 @@ class CutQualityCallTest {
     assertThat(outcome.potassiumShareOfYearsFeed()).isNull();
   }
 
-  private static double middle(Spread spread) {
-    assertThat(spread).isNotNull();
-    return spread.middle();
+  private static double middle(@Nullable Spread spread) {
+    return requireNonNull(spread).middle();
+  }
+
+  private static InSightFor inSight(Outcome outcome) {
+    return requireNonNull(outcome.inSight());
   }
 
   private static Outcome returnedNow(Call call) {
