@@ -2,6 +2,8 @@ package leafturn.advice.call;
 
 import java.util.function.IntPredicate;
 import leafturn.model.Parameters;
+import leafturn.model.clippings.CutQuality.Stalks;
+import org.jspecify.annotations.Nullable;
 
 /**
  * What is left of the clippings of one choice: a fast and a slow pool that decay as in the daily
@@ -15,6 +17,7 @@ final class ClippingsLeft {
   private final double slowRatePerDay;
   private final InSight sight;
   private final IntPredicate wetDays;
+  private final @Nullable Stalks stalks;
   private double fast;
   private double slow;
   private double fallen;
@@ -26,8 +29,11 @@ final class ClippingsLeft {
    * @param parameters km, ks
    * @param sinking how they sink out of sight
    * @param wetDays whether grass is wet so many days from the day of the call
+   * @param stalks seed stalks that someone saw or missed in the grass, or null
    */
-  ClippingsLeft(Parameters parameters, Sinking sinking, IntPredicate wetDays) {
+  ClippingsLeft(
+      Parameters parameters, Sinking sinking, IntPredicate wetDays, @Nullable Stalks stalks) {
+    this.stalks = stalks;
     this.wetDays = wetDays;
     this.sight = new InSight(sinking);
     this.fastRatePerDay = parameters.get("km");
@@ -85,6 +91,11 @@ final class ClippingsLeft {
   /** Days from the first fall to the evening on which nine tenths have broken down, or -1. */
   int daysToNineTenths() {
     return daysToNineTenths;
+  }
+
+  /** Seed stalks that someone saw or missed in the grass, or null. */
+  @Nullable Stalks stalks() {
+    return stalks;
   }
 
   /** Days from the first fall until nothing of them is seen any more, or -1 not yet. */

@@ -8,6 +8,7 @@ import java.util.Optional;
 import java.util.stream.Stream;
 import leafturn.advice.call.Circumstances.DryFeed;
 import leafturn.advice.call.Place.AnnualBluegrass;
+import leafturn.model.clippings.CutQuality.Stalks;
 import leafturn.model.lawn.LogEntry;
 import org.jspecify.annotations.Nullable;
 
@@ -247,5 +248,18 @@ final class Known {
   boolean unmownThisYear() {
     LocalDate last = today.lastMown();
     return last == null || last.getYear() < on().getYear() || last.isBefore(on().minusDays(60));
+  }
+
+  /** How long this lawn's clippings stay in sight against what is reckoned. */
+  OwnSight ownSight() {
+    return today.fallen().ownSight(facts, today.on(), rules);
+  }
+
+  /** Seed stalks in the grass that someone saw or missed of late, or null when nobody looked. */
+  @Nullable Stalks stalks() {
+    if (seen(Sight.OWN_STALKS) || seen(Sight.ANNUAL_BLUEGRASS_SEED_HEADS)) {
+      return Stalks.SEEN;
+    }
+    return look(Sight.OWN_STALKS).isPresent() ? Stalks.NONE : null;
   }
 }

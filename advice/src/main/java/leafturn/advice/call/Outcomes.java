@@ -25,6 +25,7 @@ final class Outcomes {
   private final Prospect prospect;
   private final Work work;
   private final Sinking sinking;
+  private final OwnSight ownSight;
   private final YearAhead yearAhead;
   private boolean beyondTheRun;
 
@@ -34,6 +35,7 @@ final class Outcomes {
     this.seasons = seasons;
     this.prospect = prospect;
     this.work = new Work(lawn.ground(), prospect.rules());
+    this.ownSight = prospect.known().ownSight();
     this.sinking = Sinking.of(prospect.rules());
     this.yearAhead = yearAhead;
   }
@@ -105,18 +107,25 @@ final class Outcomes {
 
   private PlanRun run(Plan plan, int season) {
     DaysAhead.Season days = prospect.seasons().get(season);
-    double times = prospect.ownSight().drawn(new RandomStream(SIGHT_SEED, season).normal());
+    double times = ownSight.drawn(new RandomStream(SIGHT_SEED, season).normal());
     ClippingsLeft left =
         new ClippingsLeft(
             seasons.get(season).equations().parameters(),
-            sinking.slower(times),
-            day -> wet(plan, days, day));
+            chopped(plan).slower(times),
+            day -> wet(plan, days, day),
+            prospect.known().stalks());
     return PlanRun.of(today, lawn.programme(), plan, seasons.get(season), left);
+  }
+
+  private Sinking chopped(Plan plan) {
+    return plan.choice() == Choice.DOUBLE_PASS
+        ? sinking.chopped(prospect.rules().threshold(CallRule.SECOND_PASS_FACTOR))
+        : sinking;
   }
 
   private @Nullable InSightFor inSight(List<PlanRun> runs) {
     Spread days = reached(runs, PlanRun::daysToUnseen, WeatherToCome.LONGEST_DAYS);
-    return days == null ? null : new InSightFor(days, prospect.ownSight());
+    return days == null ? null : new InSightFor(days, ownSight);
   }
 
   private CutKind kind(List<PlanRun> runs) {

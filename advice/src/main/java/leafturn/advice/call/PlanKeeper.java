@@ -102,6 +102,9 @@ final class PlanKeeper implements Keeper {
     double before = run.heightMm();
     double phosphorusPerN = run.store(Stores.PLANT_P) / run.store(Stores.PLANT_N);
     double potassiumPerN = run.store(Stores.PLANT_K) / run.store(Stores.PLANT_N);
+    if (left.stalks() != null) {
+      run.knowStalks(left.stalks());
+    }
     run.cut(planned.toMm(), planned.returnedShare());
     double nitrogen = run.flow(Flows.CLIPPINGS_N);
     cuts.add(

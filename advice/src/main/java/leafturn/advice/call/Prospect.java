@@ -29,7 +29,6 @@ final class Prospect {
   private final List<Optional<Span>> dryHours;
   private final MowingSeason mowingSeason;
   private final double[] heightsMm = new double[WeatherToCome.DAYS + 1];
-  private final OwnSight ownSight;
 
   /**
    * What a lawn is looked at through.
@@ -53,8 +52,6 @@ final class Prospect {
     this.seasons = seasons;
     this.basis = basis;
     this.hours = hours;
-    this.ownSight =
-        today.fallen().ownSight(basis.asked().circumstances(), today.on(), basis.rules());
     this.mowingSeason = new MowingSeason(mowing());
     this.dryHours = List.of(reckonedHours(0), reckonedHours(1));
     for (int day = 0; day < heightsMm.length; day++) {
@@ -108,11 +105,6 @@ final class Prospect {
 
   CallRules rules() {
     return basis.rules();
-  }
-
-  /** How long the lawn's clippings stay in sight against what is reckoned. */
-  OwnSight ownSight() {
-    return ownSight;
   }
 
   /** For whom the words are. */

@@ -36,6 +36,17 @@ record Sinking(
         seenGPerM2, perDay / times, shortMm, deckFactor, dryLimitGPerM2, wetLimitGPerM2);
   }
 
+  /** The same where a second pass leaves a share of the pieces' length. */
+  Sinking chopped(double lengthFraction) {
+    return new Sinking(
+        seenGPerM2,
+        perDay,
+        shortMm / lengthFraction,
+        deckFactor,
+        dryLimitGPerM2,
+        wetLimitGPerM2);
+  }
+
   /** Rate at which pieces of a length sink, 1/d. */
   double rate(double lengthMm) {
     return perDay * (lengthMm > shortMm ? shortMm / lengthMm : 1);

@@ -17,7 +17,7 @@ class ClippingsLeftClosedFormTest {
 
   @Test
   void unscaledDecayFollowsTheTwoExponentials() {
-    ClippingsLeft left = new ClippingsLeft(PARAMETERS, SINKING, day -> false);
+    ClippingsLeft left = new ClippingsLeft(PARAMETERS, SINKING, day -> false, null);
     left.fall(20, PARAMETERS.get("fm"), 30, 0);
     double referenceDays = 0;
     for (int day = 1; day <= 120; day++) {
@@ -31,7 +31,7 @@ class ClippingsLeftClosedFormTest {
 
   @Test
   void halfAndNineTenthsAreTheFirstDaysAtOrBelow() {
-    ClippingsLeft left = new ClippingsLeft(PARAMETERS, SINKING, day -> false);
+    ClippingsLeft left = new ClippingsLeft(PARAMETERS, SINKING, day -> false, null);
     left.fall(1, PARAMETERS.get("fm"), 30, 0);
     for (int day = 0; day < 200; day++) {
       left.decay(1, 1);
@@ -46,7 +46,7 @@ class ClippingsLeftClosedFormTest {
 
   @Test
   void scarceNitrogenSlowsEachDaysLossInProportion() {
-    ClippingsLeft left = new ClippingsLeft(PARAMETERS, SINKING, day -> false);
+    ClippingsLeft left = new ClippingsLeft(PARAMETERS, SINKING, day -> false, null);
     left.fall(1, PARAMETERS.get("fm"), 30, 0);
     left.decay(1, 0.5);
     double lost = 0.5 * (0.8 * -Math.expm1(-0.05) + 0.2 * -Math.expm1(-0.01));
@@ -55,7 +55,7 @@ class ClippingsLeftClosedFormTest {
 
   @Test
   void nothingCountsBeforeTheFirstFall() {
-    ClippingsLeft left = new ClippingsLeft(PARAMETERS, SINKING, day -> false);
+    ClippingsLeft left = new ClippingsLeft(PARAMETERS, SINKING, day -> false, null);
     left.decay(5, 1);
     left.fall(1, PARAMETERS.get("fm"), 30, 0);
     left.decay(100, 1);

@@ -87,6 +87,31 @@ class CutQualityCallTest {
   }
 
   @Test
+  void seedStalksThatSomeoneSawMakeClippingsLastLonger() {
+    List<LogEntry> log = mown(ON, 5, 10);
+    Outcome seen =
+        returnedNow(
+            call(
+                FESCUE,
+                log,
+                Circumstances.NONE.withSightings(
+                    List.of(Sighting.of(Sight.OWN_STALKS, ON.minusDays(1))))));
+    Outcome missed =
+        returnedNow(
+            call(
+                FESCUE,
+                log,
+                Circumstances.NONE.withSightings(
+                    List.of(Sighting.none(Sight.OWN_STALKS, ON.minusDays(1))))));
+
+    assertThat(middle(seen.kind().ligninFraction()))
+        .isGreaterThan(middle(missed.kind().ligninFraction()));
+    assertThat(middle(seen.kind().carbonPerNitrogen()))
+        .isGreaterThan(middle(missed.kind().carbonPerNitrogen()));
+    assertThat(middle(seen.daysToNineTenths())).isGreaterThan(middle(missed.daysToNineTenths()));
+  }
+
+  @Test
   void aYearOfReturningLeavesALittleMoreThatchThanAYearOfCollecting() {
     Call call = call(FESCUE, mown(ON, 5, 10), Circumstances.NONE);
     ThatchInAYear returned = requireNonNull(returnedNow(call).thatchInAYear());
