@@ -160,7 +160,9 @@ public final class CallText {
         line("Dry matter, g/m²", o -> number(o.dryGPerM2())),
         line("Dry matter, kg", o -> number(o.dryKg())),
         line("Clumps", o -> clumps(o.clumpIndex())),
-        line("Not seen any more, days", o -> broken(o, o.inSight() == null ? null : o.inSight().days())),
+        line(
+            "Not seen any more, days",
+            o -> broken(o, o.inSight() == null ? null : o.inSight().days())),
         line("Half broken down, days", o -> broken(o, o.daysToHalf())),
         line("Nine tenths, days", o -> broken(o, o.daysToNineTenths())),
         line("C:N of the clippings", o -> ratio(o.kind().carbonPerNitrogen())),

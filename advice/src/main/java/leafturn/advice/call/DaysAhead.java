@@ -76,7 +76,10 @@ final class DaysAhead {
             season,
             firstDay,
             new ClippingsLeft(
-                season.equations().parameters(), Sinking.of(CallRules.standard()), day -> false, null));
+                season.equations().parameters(),
+                Sinking.of(CallRules.standard()),
+                day -> false,
+                null));
     run.live(
         0,
         LAST_DAY + 1 - firstDay,

@@ -93,8 +93,7 @@ final class FallenCuts implements DayListener {
   /** Days after which a cut should be out of sight on a usual lawn. */
   private double reckonedDays(Fallen cut, CallRules rules) {
     InSight sight = new InSight(Sinking.of(rules));
-    sight.fall(
-        cut.dryGPerM2(), cut.lengthMm(), cut.waterMm() > rules.threshold(CallRule.WET));
+    sight.fall(cut.dryGPerM2(), cut.lengthMm(), cut.waterMm() > rules.threshold(CallRule.WET));
     double fast = cut.fastFraction();
     double slow = 1 - fast;
     int days = 0;

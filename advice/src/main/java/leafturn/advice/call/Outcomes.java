@@ -29,7 +29,12 @@ final class Outcomes {
   private final YearAhead yearAhead;
   private boolean beyondTheRun;
 
-  Outcomes(Lawn lawn, LawnToday today, List<PossibleSeason> seasons, Prospect prospect, YearAhead yearAhead) {
+  Outcomes(
+      Lawn lawn,
+      LawnToday today,
+      List<PossibleSeason> seasons,
+      Prospect prospect,
+      YearAhead yearAhead) {
     this.lawn = lawn;
     this.today = today;
     this.seasons = seasons;
@@ -98,12 +103,10 @@ final class Outcomes {
   }
 
   /** An element of the clippings over the year's feed of it, or null where none is fed. */
-  private @Nullable Spread share(
-      Spread gPerM2, ToDoubleFunction<Programme.Feeding> fedGPerM2) {
+  private @Nullable Spread share(Spread gPerM2, ToDoubleFunction<Programme.Feeding> fedGPerM2) {
     double feed = lawn.programme().feedings().stream().mapToDouble(fedGPerM2).sum();
     return feed > 0 ? gPerM2.times(1 / feed) : null;
   }
-
 
   private PlanRun run(Plan plan, int season) {
     DaysAhead.Season days = prospect.seasons().get(season);

@@ -39,12 +39,7 @@ record Sinking(
   /** The same where a second pass leaves a share of the pieces' length. */
   Sinking chopped(double lengthFraction) {
     return new Sinking(
-        seenGPerM2,
-        perDay,
-        shortMm / lengthFraction,
-        deckFactor,
-        dryLimitGPerM2,
-        wetLimitGPerM2);
+        seenGPerM2, perDay, shortMm / lengthFraction, deckFactor, dryLimitGPerM2, wetLimitGPerM2);
   }
 
   /** Rate at which pieces of a length sink, 1/d. */

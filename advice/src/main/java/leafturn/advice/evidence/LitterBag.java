@@ -77,8 +77,7 @@ final class LitterBag implements DayListener {
   private static Treatment mownEvery(int days) {
     Treatment.Mowing weekly = Treatment.Mowing.WEEKLY_PLOTS;
     return Treatment.collected(147)
-        .mown(
-            new Treatment.Mowing(days, weekly.from(), weekly.to(), weekly.leastGrowthMm()));
+        .mown(new Treatment.Mowing(days, weekly.from(), weekly.to(), weekly.leastGrowthMm()));
   }
 
   private static MeanCut mean(TrialGround ground, Treatment treatment) {

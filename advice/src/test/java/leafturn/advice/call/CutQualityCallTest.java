@@ -115,8 +115,7 @@ class CutQualityCallTest {
   void aYearOfReturningLeavesALittleMoreThatchThanAYearOfCollecting() {
     Call call = call(FESCUE, mown(ON, 5, 10), Circumstances.NONE);
     ThatchInAYear returned = requireNonNull(returnedNow(call).thatchInAYear());
-    ThatchInAYear collected =
-        requireNonNull(outcome(call, Choice.MOW_AND_COLLECT).thatchInAYear());
+    ThatchInAYear collected = requireNonNull(outcome(call, Choice.MOW_AND_COLLECT).thatchInAYear());
 
     assertThat(returned.years()).as("the record's other years").isEqualTo(3);
     assertThat(returned.mm().middle()).isGreaterThan(collected.mm().middle());

@@ -19,9 +19,7 @@ class InSightClosedFormTest {
 
   @Test
   void shortPiecesSinkAtTheirRate() {
-    assertThat(daysToUnseen(20, 25, false, 1))
-        .as("ln 4 / 0.2 = 6.9")
-        .isEqualTo(7);
+    assertThat(daysToUnseen(20, 25, false, 1)).as("ln 4 / 0.2 = 6.9").isEqualTo(7);
     assertThat(daysToUnseen(20, 25, false, Math.exp(-0.2))).as("decaying as fast").isEqualTo(4);
   }
 
