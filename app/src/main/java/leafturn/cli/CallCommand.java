@@ -96,7 +96,7 @@ final class CallCommand implements Callable<Integer> {
     List<String> notes = new ArrayList<>(lawn.notes());
     notes.addAll(record.notes());
     notes.addAll(log.notes());
-    Call call = made(lawn, record, log, rulesRead.orElseThrow()).noting(notes);
+    Call call = made(lawn, record, logRead.orElseThrow(), rulesRead.orElseThrow()).noting(notes);
     PrintWriter writer = spec.commandLine().getOut();
     if (json) {
       writer.println(JsonReport.of(call));

@@ -1,5 +1,6 @@
 package leafturn.records;
 
+import java.time.LocalDate;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.function.Function;
@@ -29,6 +30,18 @@ public final class JsonList {
             fault(item, Choice.fault(item, type));
           }
           return constant;
+        });
+  }
+
+  /** The items as days in ISO form; one given twice is a fault. */
+  public List<LocalDate> dates() {
+    return different(
+        item -> {
+          LocalDate day = item.content() instanceof String text ? Dates.parse(text) : null;
+          if (day == null) {
+            fault(item, "%s is no day; write it as 2015-05-28.".formatted(item.shown()));
+          }
+          return day;
         });
   }
 

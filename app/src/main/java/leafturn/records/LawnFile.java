@@ -6,6 +6,7 @@ import java.time.ZoneId;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
+import leafturn.advice.call.Circumstances;
 import leafturn.model.Parameters;
 import leafturn.model.grass.Species;
 import leafturn.model.lawn.Lawn;
@@ -56,6 +57,8 @@ public final class LawnFile {
     Parameters usual = Parameters.of(grass == null ? Species.TALL_FESCUE : grass);
     var soil = new SoilSection(root.object("soil"), usual, notes).read();
     var programme = new ProgrammeSection(root, usual.get("Href"), notes).read();
+    Circumstances known =
+        root.has("known") ? new KnownSection(root.object("known")).read() : Circumstances.NONE;
     Lawn.Mower mower = root.has("mower") ? mower(root.object("mower")) : null;
     Double areaM2 = LawnParts.areaM2(root);
     Double shadeFraction = LawnParts.shadeFraction(root);
@@ -76,7 +79,7 @@ public final class LawnFile {
     Lawn.Ground ground = new Lawn.Ground(grass, soil, shade, areaM2, mower);
     Lawn lawn = new Lawn(site, ground, programme, spinUpYears, parameters);
     checkTogether(lawn);
-    return new LawnReading(lawn, notes);
+    return new LawnReading(lawn, notes, known);
   }
 
   /** Parameters may be right one by one and yet not go together. */

@@ -93,9 +93,8 @@ public final class LogFile {
           "The entries are not in order of their dates (from line %d on); they were sorted."
               .formatted(firstLineOutOfOrder));
     }
-    notes.addAll(passedOver.notes(table.header()));
     lines.sort(Comparator.comparing(line -> line.entry().day()));
-    return new LogReading(lines, notes);
+    return new LogReading(lines, notes, passedOver.notes(table.header()));
   }
 
   private void checkHeader() {

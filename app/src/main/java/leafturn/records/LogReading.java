@@ -9,11 +9,13 @@ import org.jspecify.annotations.Nullable;
  *
  * @param lines by day, those of one day in the order of the file
  * @param notes what a reader of the results must know, one sentence each
+ * @param unused what it tells beyond what the model takes, one sentence each
  */
-public record LogReading(List<Line> lines, List<String> notes) {
+public record LogReading(List<Line> lines, List<String> notes, List<String> unused) {
   public LogReading {
     lines = List.copyOf(lines);
     notes = List.copyOf(notes);
+    unused = List.copyOf(unused);
   }
 
   /**
