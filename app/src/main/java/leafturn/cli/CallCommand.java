@@ -9,17 +9,25 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.concurrent.Callable;
+import leafturn.advice.call.Asked;
 import leafturn.advice.call.Call;
 import leafturn.advice.call.CallRules;
+import leafturn.advice.call.Circumstances;
 import leafturn.advice.call.MowingCall;
 import leafturn.advice.call.NoCallException;
+import leafturn.model.lawn.LogEntry;
 import leafturn.model.lawn.SiteClimate;
+import leafturn.quantity.Units;
 import leafturn.records.InputException;
 import leafturn.records.LawnFile;
 import leafturn.records.LawnReading;
 import leafturn.records.LogFile;
 import leafturn.records.LogReading;
+import leafturn.records.SourceText;
 import leafturn.records.WeatherReading;
+import leafturn.records.exchange.LoggedSheets;
+import leafturn.records.round.KnownOfFiles;
+import leafturn.records.sheet.LogSheet;
 import leafturn.reports.CallText;
 import leafturn.reports.JsonReport;
 import org.jspecify.annotations.Nullable;
@@ -87,16 +95,16 @@ final class CallCommand implements Callable<Integer> {
     Inputs inputs = new Inputs();
     Optional<LawnReading> lawnRead = inputs.read(() -> LawnFile.read(lawnFile));
     Optional<WeatherReading> weatherRead = inputs.read(weather::read);
-    Optional<LogReading> logRead = inputs.read(this::log);
+    Optional<Log> logRead = inputs.read(this::log);
     Optional<CallRules> rulesRead = inputs.read(this::rules);
     inputs.throwIfAny();
     LawnReading lawn = lawnRead.orElseThrow();
     WeatherReading record = weatherRead.orElseThrow();
-    LogReading log = logRead.orElseThrow();
+    Log log = logRead.orElseThrow();
     List<String> notes = new ArrayList<>(lawn.notes());
     notes.addAll(record.notes());
     notes.addAll(log.notes());
-    Call call = made(lawn, record, logRead.orElseThrow(), rulesRead.orElseThrow()).noting(notes);
+    Call call = made(lawn, record, log, rulesRead.orElseThrow()).noting(notes);
     PrintWriter writer = spec.commandLine().getOut();
     if (json) {
       writer.println(JsonReport.of(call));
@@ -106,17 +114,34 @@ final class CallCommand implements Callable<Integer> {
     return ExitCode.DONE;
   }
 
-  private Call made(LawnReading lawn, WeatherReading record, LogReading log, CallRules rules) {
+  private Call made(LawnReading lawn, WeatherReading record, Log log, CallRules rules) {
     try {
       SiteClimate climate = new SiteClimate(record.series(), lawn.lawn().site());
-      return MowingCall.of(lawn.lawn(), climate, log.entries(), on, rules);
+      Circumstances known = KnownOfFiles.of(lawn.known(), log.sheets(), on);
+      return MowingCall.of(
+          lawn.lawn(), climate, log.entries(), new Asked(on, rules, Units.METRIC, known));
     } catch (NoCallException impossible) {
       throw new InputException(weather.file() + ": " + impossible.getMessage() + ".");
     }
   }
 
-  private LogReading log() {
-    return logFile == null ? new LogReading(List.of(), List.of()) : LogFile.read(logFile);
+  /**
+   * @param sheets all that the file tells
+   * @param notes what a reader of the results must know
+   */
+  private record Log(List<LogSheet> sheets, List<String> notes) {
+    List<LogEntry> entries() {
+      return sheets.stream().flatMap(sheet -> sheet.forModel().stream()).toList();
+    }
+  }
+
+  private Log log() {
+    if (logFile == null) {
+      return new Log(List.of(), List.of());
+    }
+    SourceText text = SourceText.read(logFile, LogFile.LIMIT_BYTES);
+    LogReading read = LogFile.read(text);
+    return new Log(LoggedSheets.read(text), read.notes());
   }
 
   private CallRules rules() {

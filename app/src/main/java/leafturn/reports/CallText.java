@@ -35,6 +35,8 @@ public final class CallText {
     text.answer();
     text.reasons();
     text.choices();
+    text.list("Where rules of thumb disagree", call.particulars().conflicts());
+    text.list("Water", call.particulars().watering());
     text.list("What would change this answer", call.wouldChange());
     text.list("Take care", call.cautions());
     text.list("Assumed, corrected, not known", text.notes());
@@ -71,6 +73,7 @@ public final class CallText {
                 QuantityWords.percent(today.soilWaterFraction()),
                 QuantityWords.quantity(today.thatchMm(), "mm"),
                 today.lastMown() == null ? "not on record" : DayWords.day(today.lastMown())));
+    besideTheAnswer();
     DryHours hours = call.particulars().byTheHour();
     if (hours != null) {
       hours(hours);
@@ -92,6 +95,16 @@ public final class CallText {
       notes.add(hours.limits());
     }
     return notes;
+  }
+
+  /** The last safe day and where collected clippings may go, as far as there is anything to say. */
+  private void besideTheAnswer() {
+    if (call.particulars().lastSafeDay() != null && call.mowBy() != null) {
+      lines.add(LastSafeDay.words(call) + ".");
+    }
+    if (!call.particulars().placing().sentence().isEmpty()) {
+      lines.add(call.particulars().placing().sentence());
+    }
   }
 
   private void reasons() {

@@ -137,7 +137,7 @@ final class CallNotes {
   /** What no daily model of weather and grass can tell. */
   void unknown() {
     notes.add(
-        "Not known to the model: dew and the hour at which leaves are dry, seed heads, weeds, disease, treatments.");
+        "Not known unless somebody tells: seed heads and stalks, rest in drought, disease, weeds, treatments, fallen leaves. What was seen counts for more than what was reckoned.");
     notes.add(
         "The limits for clumps, wet leaves and soft ground are our judgement; no published figures were found. Set your own where you know better.");
   }

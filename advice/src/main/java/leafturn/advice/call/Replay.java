@@ -115,7 +115,7 @@ final class Replay implements DayListener {
     int today = weather.indexOf(on);
     if (today < 1 || today > weather.days()) {
       throw new NoCallException(
-          "the day of the call is %s, but must lie from %s to %s, the day after the weather record ends"
+          "the day asked for is %s, but must lie from %s to %s, the day after the weather record ends"
               .formatted(on, weather.firstDay().plusDays(1), weather.lastDay().plusDays(1)));
     }
     return today;

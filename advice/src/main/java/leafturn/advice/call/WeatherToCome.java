@@ -116,7 +116,7 @@ record WeatherToCome(
     WeatherSeries weather = start.climate().weather();
     if (days == null) {
       throw new NoCallException(
-          "the call for %s needs %d days of weather after %s from at least one year, but the record runs from %s to %s"
+          "advice for %s needs %d days of weather after %s from at least one year, but the record runs from %s to %s"
               .formatted(
                   start.on(),
                   DAYS,

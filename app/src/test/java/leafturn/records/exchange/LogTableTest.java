@@ -100,7 +100,7 @@ class LogTableTest {
     assertThat(csv).contains(",'=1+1,");
     var reading = LogFile.read(new SourceText("log.csv", csv));
     assertThat(reading.lines()).hasSize(1);
-    assertThat(reading.notes())
+    assertThat(reading.unused())
         .containsExactly(
             "1 line tells of what the model does not use (treated), passed over.",
             "Columns not used: product, product_kind, label_says_none, id.");
