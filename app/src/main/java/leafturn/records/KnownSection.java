@@ -32,8 +32,7 @@ final class KnownSection {
             .withWishes(
                 new Wishes(
                     Boolean.TRUE.equals(known.flag("noClippings")),
-                    orElse(
-                        Choice.read(known, "heapHeat", HeapHeat.class), HeapHeat.NOT_KNOWN)));
+                    orElse(Choice.read(known, "heapHeat", HeapHeat.class), HeapHeat.NOT_KNOWN)));
     known.refuseOthers();
     return circumstances;
   }
@@ -55,8 +54,7 @@ final class KnownSection {
 
   private Visits visits() {
     Set<LocalDate> dates = new HashSet<>(known.list("mowingDates").dates());
-    return new Visits(
-        new HashSet<>(known.list("mowingDays").choices(DayOfWeek.class)), dates);
+    return new Visits(new HashSet<>(known.list("mowingDays").choices(DayOfWeek.class)), dates);
   }
 
   private WateringLimits watering() {
@@ -66,8 +64,7 @@ final class KnownSection {
     LocalTime from = time(watering, "from");
     LocalTime to = time(watering, "to");
     if (watering.has("from") != watering.has("to")) {
-      watering.missing(
-          watering.has("from") ? "to" : "from", "the other end of the hours as 21:00");
+      watering.missing(watering.has("from") ? "to" : "from", "the other end of the hours as 21:00");
     }
     watering.refuseOthers();
     boolean whole = from != null && to != null;
