@@ -4,6 +4,7 @@ import com.microsoft.playwright.Browser;
 import com.microsoft.playwright.BrowserContext;
 import com.microsoft.playwright.BrowserType;
 import com.microsoft.playwright.Playwright;
+import com.microsoft.playwright.assertions.PlaywrightAssertions;
 import com.microsoft.playwright.options.ColorScheme;
 import java.io.File;
 import java.nio.file.Files;
@@ -23,10 +24,14 @@ final class Chromium implements AutoCloseable {
           "--disable-component-update",
           "--disable-sync");
 
+  /** What is to appear may be slow on a loaded machine; what is to stay away is asked at once. */
+  private static final double LONGEST_WAIT_MS = 60_000;
+
   private final Playwright playwright;
   private final Browser browser;
 
   Chromium() {
+    PlaywrightAssertions.setDefaultAssertionTimeout(LONGEST_WAIT_MS);
     playwright =
         Playwright.create(
             new Playwright.CreateOptions().setEnv(Map.of("PLAYWRIGHT_SKIP_BROWSER_DOWNLOAD", "1")));
@@ -40,6 +45,11 @@ final class Chromium implements AutoCloseable {
   /** A fresh window of a size, in a light or dark scheme. */
   BrowserContext window(Window window) {
     return browser.newContext(options(window));
+  }
+
+  /** A fresh window of a size, with further wishes. */
+  BrowserContext window(Window window, Browser.NewContextOptions wishes) {
+    return browser.newContext(options(window, wishes));
   }
 
   /** A fresh window that runs no script. */
@@ -67,7 +77,12 @@ final class Chromium implements AutoCloseable {
   }
 
   private static Browser.NewContextOptions options(Window window) {
-    return new Browser.NewContextOptions()
+    return options(window, new Browser.NewContextOptions());
+  }
+
+  private static Browser.NewContextOptions options(
+      Window window, Browser.NewContextOptions wishes) {
+    return wishes
         .setViewportSize(window.widthPx(), window.heightPx())
         .setColorScheme(window.dark() ? ColorScheme.DARK : ColorScheme.LIGHT);
   }

@@ -72,8 +72,9 @@ final class LogJourney {
     return this;
   }
 
-  String outcome() {
-    return page.locator("[data-outcome]").innerText();
+  /** Where the page tells what became of the entry saved last. */
+  Locator outcome() {
+    return page.locator("[data-outcome]");
   }
 
   /** The entries that are shown as not sent yet. */

@@ -16,6 +16,7 @@ import java.util.stream.Stream;
 /** The built distribution serving: the one place that says what is under test. */
 record RunningLeafturn(URI address, Process process) implements AutoCloseable {
   private static final Path BUILT = Path.of("..", "app", "target");
+  private static final int LONGEST_RUN_MIN = 5;
   private static final Pattern ADDRESS = Pattern.compile("https?://[^ ]+/");
 
   static RunningLeafturn start() throws IOException {
@@ -36,6 +37,17 @@ record RunningLeafturn(URI address, Process process) implements AutoCloseable {
       throw new IllegalStateException("it told no address, but: " + line);
     }
     return new RunningLeafturn(URI.create(address.group()), process);
+  }
+
+  /** Runs a command that ends by itself, and tells its exit code. */
+  static int run(String... arguments) throws IOException, InterruptedException {
+    List<String> words = new ArrayList<>(List.of(command().toString()));
+    words.addAll(List.of(arguments));
+    Process process = new ProcessBuilder(words).inheritIO().start();
+    if (!process.waitFor(LONGEST_RUN_MIN, TimeUnit.MINUTES)) {
+      process.destroyForcibly();
+    }
+    return process.waitFor();
   }
 
   private static Path command() throws IOException {

@@ -116,6 +116,7 @@ function closeOthers(opened) {
 
 async function save(details, form) {
   const button = form.querySelector("button.main");
+  const typed = typedIn(form);
   button.disabled = true;
   try {
     const entry = await entryOf(details, form);
@@ -123,7 +124,7 @@ async function save(details, form) {
     // A browser asked to persist does not clear this site when its disk runs full.
     navigator.storage?.persist?.();
     sendInTheBackground();
-    await told(entry, details, form);
+    await told(entry, details, form, typed);
   } catch (fault) {
     showFaults(form, [{ field: "", sentence: fault.message }]);
   } finally {
@@ -171,7 +172,7 @@ function detailsOf(form) {
 }
 
 /** Sends, and tells what became of the entry: in the book, to be corrected, or kept until later. */
-async function told(entry, details, form) {
+async function told(entry, details, form, typed) {
   const sentence = find("outcome");
   const what = `${entry.heading}, ${dayWords(entry.day)}`;
   sentence.textContent = `Kept on this phone: ${what}. Sending …`;
@@ -190,7 +191,7 @@ async function told(entry, details, form) {
   if (left && outcome === SIGN_IN) {
     sentence.append(" ", wayToSignIn());
   }
-  begin(details, form);
+  begin(details, form, typed);
 }
 
 function wayToSignIn() {
@@ -200,15 +201,25 @@ function wayToSignIn() {
   return link;
 }
 
+function typedIn(form) {
+  return JSON.stringify([...new FormData(form)].map(([name, value]) => [name, value.name ?? value]));
+}
+
 /** After saving the form is empty again, and the next lawn one tap away. */
-function begin(details, form) {
+function begin(details, form, typed) {
   delete form.dataset.correcting;
   showFaults(form, []);
+  if (typedIn(form) !== typed) {
+    // Sending took its time, and the next entry is being typed already.
+    return;
+  }
   form.reset();
   form.elements.day.value ||= page.dataset.fixedDay || today(page.dataset.timeZone);
   form.dispatchEvent(new Event("input"));
   details.open = false;
-  find("outcome").scrollIntoView({ block: "center" });
+  if (!page.querySelector("details[open]")) {
+    find("outcome").scrollIntoView({ block: "center" });
+  }
 }
 
 // ---- An entry that the book did not take opens as it was typed.
@@ -269,10 +280,24 @@ async function start() {
   offerSearch();
   await showUnsent(find("unsent"), () => person?.id);
   await correct();
+}
+
+// Until the forms hold what this phone keeps for them nothing can be typed that it would overwrite.
+async function startBeforeAnythingIsTyped() {
+  const choices = find("choices");
+  if (choices && location.hash.startsWith("#entry-")) {
+    choices.inert = true;
+  }
+  try {
+    await start();
+  } finally {
+    choices?.removeAttribute("inert");
+  }
+  addEventListener("hashchange", correct);
   await refreshLawns();
 }
 
 // Where a page may not keep anything the forms are sent as plain ones.
 if (globalThis.isSecureContext) {
-  start();
+  startBeforeAnythingIsTyped();
 }
