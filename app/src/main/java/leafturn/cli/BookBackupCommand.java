@@ -37,9 +37,6 @@ final class BookBackupCommand implements Callable<Integer> {
   @Override
   public Integer call() {
     Keeping.Backup backup = Keeping.backUp(book.place(), to, InstantSource.system());
-    spec.commandLine()
-        .getOut()
-        .println(backup.file() + ": " + BookCounts.of(backup.manifest()) + ".");
-    return ExitCode.DONE;
+    return BookCounts.tell(spec, backup.file().toString(), backup.manifest());
   }
 }

@@ -16,7 +16,8 @@ import picocli.CommandLine.Spec;
     name = "export",
     description = {
       "Writes the whole book, with all earlier versions, to a zip file of JSON, CSV and GeoJSON.",
-      "Passwords and other secrets stay behind.",
+      "Passwords and other secrets stay behind. Of a damaged book all that is whole is written,",
+      "with the raw text of what is not; then the exit code is 1.",
       ""
     },
     footer = {"", "Example: leafturn book export --book garden-book book.zip"})
@@ -36,7 +37,6 @@ final class BookExportCommand implements Callable<Integer> {
   @Override
   public Integer call() {
     Manifest manifest = Keeping.export(book.place(), file, InstantSource.system());
-    spec.commandLine().getOut().println(file + ": " + BookCounts.of(manifest) + ".");
-    return ExitCode.DONE;
+    return BookCounts.tell(spec, file.toString(), manifest);
   }
 }

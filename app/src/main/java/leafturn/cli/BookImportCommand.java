@@ -36,9 +36,6 @@ final class BookImportCommand implements Callable<Integer> {
   @Override
   public Integer call() {
     Manifest manifest = Keeping.restore(book.place(), file, InstantSource.system());
-    spec.commandLine()
-        .getOut()
-        .println(book.place().shown() + ": " + BookCounts.of(manifest) + ".");
-    return ExitCode.DONE;
+    return BookCounts.tell(spec, book.place().shown(), manifest);
   }
 }

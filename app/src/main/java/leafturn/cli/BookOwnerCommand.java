@@ -58,7 +58,7 @@ final class BookOwnerCommand implements Callable<Integer> {
     }
     String hash = Passwords.hash(password);
     PrintWriter out = spec.commandLine().getOut();
-    if (!place.begun()) {
+    if (!Book.begun(place)) {
       out.println("There was no book at " + place.shown() + "; an empty one is begun.");
     }
     try (Book opened = Book.open(place, InstantSource.system())) {

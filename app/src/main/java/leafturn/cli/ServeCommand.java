@@ -1,6 +1,8 @@
 package leafturn.cli;
 
+import java.io.IOException;
 import java.net.URI;
+import java.nio.file.Files;
 import java.nio.file.Path;
 import java.time.Clock;
 import java.util.List;
@@ -8,6 +10,7 @@ import java.util.Set;
 import java.util.concurrent.Callable;
 import leafturn.records.InputException;
 import leafturn.records.book.Book;
+import leafturn.records.book.BookPlace;
 import org.jspecify.annotations.Nullable;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Mixin;
@@ -69,6 +72,14 @@ public final class ServeCommand implements Callable<Integer> {
           "A name the site is asked for by, beside those of the certificate; may be repeated.")
   private Set<String> hosts = Set.of();
 
+  @Option(
+      names = "--archives",
+      paramLabel = "FOLDER",
+      description =
+          "Where an archive is kept every night; without it beside the book, and nowhere for a"
+              + " book on a database server.")
+  private @Nullable Path archives;
+
   @Mixin private final HelpOption help = new HelpOption();
 
   @Spec
@@ -93,7 +104,7 @@ public final class ServeCommand implements Callable<Integer> {
     Path key = tls.isEmpty() ? null : tls.get(1);
     Serving.Place site =
         serving.at(new Serving.Where(port, listen, certificate, key, proxy, hosts));
-    Book book = Book.open(place.place(), clock);
+    Book book = Book.open(bookPlace(), clock);
     boolean served = false;
     try {
       URI address = site.serve(book, () -> {});
@@ -105,5 +116,22 @@ public final class ServeCommand implements Callable<Integer> {
       }
     }
     return ExitCode.DONE;
+  }
+
+  private BookPlace bookPlace() {
+    if (archives == null) {
+      return place.place();
+    }
+    try {
+      Files.createDirectories(archives);
+    } catch (IOException e) {
+      throw new InputException(
+          "--archives %s: the folder cannot be made; choose another.".formatted(archives));
+    }
+    if (!Files.isWritable(archives)) {
+      throw new InputException(
+          "--archives %s: the folder cannot be written to; choose another.".formatted(archives));
+    }
+    return place.place().archivedIn(archives);
   }
 }

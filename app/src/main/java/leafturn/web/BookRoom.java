@@ -8,6 +8,7 @@ import java.nio.file.Files;
 import java.nio.file.Path;
 import java.nio.file.StandardOpenOption;
 import java.time.Instant;
+import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
 import java.util.Map;
@@ -74,15 +75,14 @@ final class BookRoom implements Room {
     return Moments.words(at, desk.clock().getZone());
   }
 
-  /** The shelf of a folder's book; a database server has none. */
   private Optional<ArchiveShelf> shelf() {
-    return Optional.ofNullable(desk.book().place().folder()).map(ArchiveShelf::of);
+    return desk.book().place().shelf();
   }
 
   private void write(Context context) {
     Optional<ArchiveShelf> shelf = shelf();
     if (shelf.isEmpty()) {
-      refuse(context, List.of("This book lies on a database server; take its archive away."));
+      refuse(context, List.of("There is no folder for archives of this book; take its archive away."));
       return;
     }
     try {
@@ -115,7 +115,9 @@ final class BookRoom implements Room {
           Files.newInputStream(file, StandardOpenOption.DELETE_ON_CLOSE));
       sent = true;
     } catch (InputException fault) {
-      refuse(context, fault.faults());
+      List<String> told = new ArrayList<>(fault.faults());
+      told.add("Whatever is whole can be taken away with 'leafturn book export'.");
+      refuse(context, told);
     } finally {
       if (!sent) {
         Files.deleteIfExists(file);

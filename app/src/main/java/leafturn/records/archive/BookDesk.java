@@ -75,7 +75,7 @@ public final class BookDesk implements AutoCloseable {
   private void answer(Question question) {
     try {
       if (question.wanted() == Wanted.ARCHIVE) {
-        BookExport.write(book, door.answer(question), clock);
+        BookExport.writeWhatIsWhole(book, door.answer(question), clock);
       } else {
         put(question, BookCheck.run(book).write());
       }

@@ -13,15 +13,14 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.TreeMap;
+import java.util.function.Function;
 import leafturn.records.Faults;
 import leafturn.records.InputException;
 import leafturn.records.MeasuredWeather;
 import leafturn.records.OutputFile;
 import leafturn.records.ProgramVersion;
-import leafturn.records.SourceText;
 import leafturn.records.book.Book;
 import leafturn.records.book.BookReading;
-import leafturn.records.book.SheetDigest;
 import leafturn.records.book.StationDay;
 import leafturn.records.book.StationDays;
 import leafturn.records.book.StoredSheet;
@@ -34,19 +33,21 @@ import org.jspecify.annotations.Nullable;
 
 /**
  * Writes the whole book to an open archive, as {@code docs/schemas/archive.md} describes it. What
- * is damaged is told and then nothing is written.
+ * is damaged is told and then nothing is written, or it is set aside and all else is written.
  */
 public final class BookExport {
   private final BookReading book;
   private final List<String> kinds;
   private final ZipWriting zip;
   private final Faults faults;
+  private final SetAside aside;
   private final Map<String, Long> counts = new LinkedHashMap<>();
   private final List<String> stations = new ArrayList<>();
   private final Map<String, PhotographSheet> photographs = new TreeMap<>();
 
-  private BookExport(BookReading book, ZipWriting zip, Faults faults) {
+  private BookExport(BookReading book, ZipWriting zip, Faults faults, SetAside aside) {
     this.book = book;
+    this.aside = aside;
     this.kinds = StoredSheets.kinds(book);
     this.zip = zip;
     this.faults = faults;
@@ -68,8 +69,35 @@ public final class BookExport {
     return written[0];
   }
 
+  /**
+   * As {@link #write(Book, Path, InstantSource)}, but of a damaged book what is whole, with the raw
+   * text of what is not; {@link Manifest#setAside} names that.
+   */
+  public static Manifest writeWhatIsWhole(Book book, Path file, InstantSource clock) {
+    try {
+      return write(book, file, clock);
+    } catch (InputException damaged) {
+      Manifest[] written = new Manifest[1];
+      OutputFile.write(
+          file,
+          out -> {
+            written[0] = write(book, out, clock, SetAside::of);
+            if (written[0].setAside().isEmpty()) {
+              throw damaged;
+            }
+          });
+      return written[0];
+    }
+  }
+
   /** As {@link #write(Book, Path, InstantSource)}, to bytes that go elsewhere. */
   public static Manifest write(Book book, OutputStream out, InstantSource clock)
+      throws IOException {
+    return write(book, out, clock, reading -> SetAside.nothing());
+  }
+
+  private static Manifest write(
+      Book book, OutputStream out, InstantSource clock, Function<BookReading, SetAside> aside)
       throws IOException {
     Instant now = clock.instant().truncatedTo(ChronoUnit.SECONDS);
     Faults faults = new Faults("The book " + book.place().shown());
@@ -77,7 +105,8 @@ public final class BookExport {
       return book.snapshot(
           reading -> {
             try {
-              return new BookExport(reading, new ZipWriting(out), faults).write(now);
+              return new BookExport(reading, new ZipWriting(out), faults, aside.apply(reading))
+                  .write(now);
             } catch (IOException e) {
               throw new UncheckedIOException(e);
             }
@@ -105,7 +134,11 @@ public final class BookExport {
       photograph(id);
     }
     faults.throwIfAny();
-    new DerivedFiles(book, zip).write();
+    if (aside.sheets().isEmpty()) {
+      new DerivedFiles(book, zip).write();
+    } else {
+      new DamagedFiles(book, zip, aside).write();
+    }
     Manifest manifest = new Manifest(now, ProgramVersion.name(), counts, zip.members());
     zip.finish(manifest);
     return manifest;
@@ -125,7 +158,7 @@ public final class BookExport {
   private long people(OutputStream out) throws IOException {
     List<PersonLine> people = PersonLine.all(book);
     for (PersonLine person : people) {
-      text(out, person.write() + "\n", 1);
+      text(out, person.without(aside::holds).write() + "\n", 1);
     }
     count("people", people.size());
     return people.size();
@@ -143,7 +176,7 @@ public final class BookExport {
               book,
               kind.name(),
               sheet -> {
-                SheetLine<C> line = line(kind, sheet);
+                SheetLine<C> line = aside.holds(sheet.id()) ? null : line(kind, sheet);
                 if (line != null) {
                   uncheckedText(out, line.write() + "\n");
                   written[0]++;
@@ -169,7 +202,7 @@ public final class BookExport {
     List<SheetLine.Version<C>> versions = new ArrayList<>();
     for (int i = 0; i < sheet.versions().size(); i++) {
       StoredVersion stored = sheet.versions().get(i);
-      C content = content(kind, stored, sheet.digests().get(i));
+      C content = SetAside.content(kind, stored, sheet.digests().get(i));
       if (content == null || stored.version() != i + 1) {
         faults.add(
             "%s %s, version %d, is damaged; 'leafturn book check' tells more."
@@ -180,19 +213,7 @@ public final class BookExport {
           new SheetLine.Version<>(
               stored.withdrawn(), stored.writtenAt(), stored.writtenBy(), content));
     }
-    return new SheetLine<>(sheet.entry(), sheet.id(), kind, versions);
-  }
-
-  private static <C extends Content> @Nullable C content(
-      Kind<C> kind, StoredVersion stored, String digest) {
-    if (!SheetDigest.of(stored).equals(digest)) {
-      return null;
-    }
-    try {
-      return kind.read(new SourceText(stored.id(), stored.document()));
-    } catch (InputException e) {
-      return null;
-    }
+    return new SheetLine<>(aside.entry(sheet.entry()), sheet.id(), kind, versions);
   }
 
   private void weather(String station) throws IOException {
@@ -215,21 +236,27 @@ public final class BookExport {
   private void photograph(String id) throws IOException {
     PhotographSheet sheet = photographs.get(id);
     byte[] bytes = StoredPhotographs.bytes(book, id);
+    if (sheet == null && !aside.sheets().isEmpty()) {
+      zip.derived(Members.damagedPicture(id), out -> written(out, bytes));
+      return;
+    }
     if (sheet == null || !Sha256.of(bytes).equals(sheet.sha256())) {
       faults.add("photograph %s is damaged; 'leafturn book check' tells more.".formatted(id));
       return;
     }
     zip.member(
         Members.photograph(id, sheet.mediaType()),
-        out -> {
-          out.write(bytes);
-          return 1;
-        });
+        out -> written(out, bytes));
     count("photographs", 1);
   }
 
   private void count(String word, long more) {
     counts.merge(word, more, Long::sum);
+  }
+
+  private static long written(OutputStream out, byte[] bytes) throws IOException {
+    out.write(bytes);
+    return 1;
   }
 
   private static long text(OutputStream out, String text, long count) throws IOException {

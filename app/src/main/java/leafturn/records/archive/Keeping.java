@@ -25,16 +25,16 @@ public final class Keeping {
   public record Backup(Path file, Manifest manifest) {}
 
   /**
-   * Writes a book's archive.
+   * Writes a book's archive; of a damaged book what is whole, with the raw text of what is not.
    *
-   * @throws InputException when there is no book, it is damaged, or the file cannot be written
+   * @throws InputException when there is no book, or the file cannot be written
    * @throws BookUnavailableException when the book cannot be opened
    */
   public static Manifest export(BookPlace place, Path file, InstantSource clock) {
     mustBeBegun(place);
     OutputFile.check(file);
     try (Book book = Book.open(place, clock)) {
-      return BookExport.write(book, file, clock);
+      return BookExport.writeWhatIsWhole(book, file, clock);
     } catch (BookUnavailableException e) {
       new HeldBook(folderOfHeld(place, e)).export(file);
       return BookImport.look(file);
@@ -45,7 +45,7 @@ public final class Keeping {
    * Writes a book's archive under a name with the time, and reads it back whole.
    *
    * @param to a folder, or the file itself
-   * @throws InputException when there is no book, it is damaged, or the file cannot be written
+   * @throws InputException when there is no book, or the file cannot be written
    * @throws BookUnavailableException when the book cannot be opened
    */
   public static Backup backUp(BookPlace place, Path to, InstantSource clock) {
@@ -68,7 +68,18 @@ public final class Keeping {
    * @throws BookUnavailableException when the book cannot be opened
    */
   public static Manifest restore(BookPlace place, Path file, InstantSource clock) {
-    return BookImport.read(() -> Book.open(place, clock), file);
+    try {
+      return BookImport.read(() -> Book.open(place, clock), file);
+    } catch (BookUnavailableException e) {
+      if (e.reason() != Reason.HELD) {
+        throw e;
+      }
+      throw new InputException(
+          ("The book %s is open in another process, perhaps served; an archive is imported into a"
+                  + " new book only, so give a new folder, or stop that process and move this one"
+                  + " away.")
+              .formatted(place.shown()));
+    }
   }
 
   /**
@@ -90,7 +101,7 @@ public final class Keeping {
   }
 
   private static void mustBeBegun(BookPlace place) {
-    if (!place.begun()) {
+    if (!Book.begun(place)) {
       throw new InputException(
           place.shown() + ": there is no book; give the folder or database of one.");
     }

@@ -49,6 +49,13 @@ public record Manifest(
     return counts.getOrDefault(word, 0L);
   }
 
+  /** The sheets of a damaged book that were set aside, by their kinds and ids. */
+  public List<String> setAside() {
+    return members.stream()
+        .flatMap(member -> Members.sheetSetAside(member.name()).stream())
+        .toList();
+  }
+
   /** The member of a name, or null. */
   @Nullable ArchiveMember member(String name) {
     return members.stream().filter(member -> member.name().equals(name)).findFirst().orElse(null);

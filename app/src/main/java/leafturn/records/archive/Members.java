@@ -1,5 +1,7 @@
 package leafturn.records.archive;
 
+import java.util.Optional;
+import java.util.regex.Matcher;
 import java.util.regex.Pattern;
 import leafturn.records.sheet.Kind;
 import leafturn.records.sheet.PhotographSheet;
@@ -21,7 +23,11 @@ final class Members {
               + ID
               + "\\.csv|photographs/"
               + ID
-              + "\\.(?:jpg|png|webp)|outlines/(?:lawns|beds)\\.geojson|logs/[a-z0-9-]{1,80}\\.csv");
+              + "\\.(?:jpg|png|webp)|outlines/(?:lawns|beds)\\.geojson|logs/[a-z0-9-]{1,80}\\.csv"
+              + "|damaged/[a-z][a-z_-]{0,19}-"
+              + ID
+              + "\\.(?:txt|csv|bin)");
+  private static final Pattern DAMAGED = Pattern.compile("damaged/(.+)-(" + ID + ")\\.txt");
 
   private Members() {}
 
@@ -50,6 +56,27 @@ final class Members {
 
   static String log(String lawnAddress) {
     return "logs/" + lawnAddress + ".csv";
+  }
+
+  /** The raw text of a sheet that was set aside. */
+  static String damaged(Kind<?> kind, String id) {
+    return "damaged/%s-%s.txt".formatted(kind.name(), id);
+  }
+
+  static String damagedPicture(String id) {
+    return "damaged/picture-" + id + ".bin";
+  }
+
+  static String damagedWeather(String station) {
+    return "damaged/weather-" + station + ".csv";
+  }
+
+  /** The kind and id of the sheet whose raw text a member is; empty for other members. */
+  static Optional<String> sheetSetAside(String name) {
+    Matcher matcher = DAMAGED.matcher(name);
+    return matcher.matches()
+        ? Optional.of(matcher.group(1) + " " + matcher.group(2))
+        : Optional.empty();
   }
 
   /** The id in the name of a member of one of the folders above. */

@@ -13,6 +13,7 @@ import java.util.List;
 import java.util.Locale;
 import java.util.TreeSet;
 import java.util.function.BiConsumer;
+import java.util.function.Predicate;
 import leafturn.quantity.Units;
 import leafturn.records.Choice;
 import leafturn.records.Faults;
@@ -65,6 +66,11 @@ record PersonLine(
         .stream()
         .map(person -> person.sharing(Shares.of(book, person.id())))
         .toList();
+  }
+
+  /** The same without some of the properties shared with them. */
+  PersonLine without(Predicate<String> property) {
+    return sharing(shares.stream().filter(property.negate()).toList());
   }
 
   private static PersonLine row(ResultSet row) throws SQLException {

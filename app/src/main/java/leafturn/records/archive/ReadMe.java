@@ -19,6 +19,8 @@ final class ReadMe {
       photographs/      pictures, named by the id of their sheet
       outlines/         outlines of lawns and beds as GeoJSON; repeats sheets/
       logs/             logs as CSV, one file for each lawn; repeats sheets/
+      damaged/          only of a damaged book: the raw text of each sheet that could not be kept as
+                        one, with the reason in its first line; an import passes over it
 
       All text is UTF-8, times are UTC, units are SI. To read it into Leafturn again:
 

@@ -8,8 +8,8 @@ import org.jspecify.annotations.Nullable;
 
 /**
  * What keeps a served book safe: a desk for other processes that want an archive, and an archive
- * every night and at a clean stop. A database server has its own backups and is open to all, so
- * there is nothing to do for one.
+ * every night and at a clean stop. A database server is open to all, so only the archives are of
+ * use for its book, where the user gave a folder for them.
  */
 public final class Safekeeping implements AutoCloseable {
   private final @Nullable BookDesk desk;
@@ -28,13 +28,15 @@ public final class Safekeeping implements AutoCloseable {
    */
   public static Safekeeping begin(Book book, Clock clock) {
     Path folder = book.place().folder();
-    if (folder == null) {
-      return new Safekeeping(null, null);
-    }
-    NightlyArchive nightly =
-        new NightlyArchive(book, ArchiveShelf.of(folder), clock, clock.getZone());
+    return new Safekeeping(
+        folder == null ? null : BookDesk.open(book, folder, clock),
+        book.place().shelf().map(shelf -> nightly(book, shelf, clock)).orElse(null));
+  }
+
+  private static NightlyArchive nightly(Book book, ArchiveShelf shelf, Clock clock) {
+    NightlyArchive nightly = new NightlyArchive(book, shelf, clock, clock.getZone());
     nightly.start();
-    return new Safekeeping(BookDesk.open(book, folder, clock), nightly);
+    return nightly;
   }
 
   /** Ends, within some seconds; the book must still be open. */

@@ -1,6 +1,5 @@
 package leafturn.records.archive;
 
-import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
 import leafturn.records.InputException;
@@ -17,11 +16,11 @@ final class ShelfCheck {
 
   /** What a check found, and what the shelf adds to it. */
   static CheckResult added(BookPlace place, CheckResult result) {
-    Path folder = place.folder();
     List<String> damages = new ArrayList<>(result.damages());
-    if (folder != null) {
-      ArchiveShelf.of(folder).newest().ifPresent(kept -> compare(kept, result, damages));
-    }
+    place
+        .shelf()
+        .flatMap(ArchiveShelf::newest)
+        .ifPresent(kept -> compare(kept, result, damages));
     return new CheckResult(
         result.sheets(),
         result.versions(),

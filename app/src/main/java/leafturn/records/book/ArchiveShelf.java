@@ -21,7 +21,6 @@ import java.util.stream.Stream;
  * @param folder the folder; it need not be there yet
  */
 public record ArchiveShelf(Path folder) {
-  private static final String FOLDER = "archives";
   private static final DateTimeFormatter NAME =
       DateTimeFormatter.ofPattern("'book-'uuuu-MM-dd'T'HH-mm-ss'Z.zip'");
 
@@ -33,11 +32,6 @@ public record ArchiveShelf(Path folder) {
    * @param bytes its size
    */
   public record Kept(Path file, Instant madeAt, long bytes) {}
-
-  /** The shelf that belongs to a folder's book. */
-  public static ArchiveShelf of(Path bookFolder) {
-    return new ArchiveShelf(bookFolder.resolve(FOLDER));
-  }
 
   /** The name of an archive that is made at a moment. */
   public static String name(Instant madeAt) {

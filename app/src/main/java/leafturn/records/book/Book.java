@@ -2,6 +2,10 @@ package leafturn.records.book;
 
 import com.zaxxer.hikari.HikariConfig;
 import com.zaxxer.hikari.HikariDataSource;
+import java.sql.Connection;
+import java.sql.DriverManager;
+import java.sql.ResultSet;
+import java.sql.SQLException;
 import java.time.InstantSource;
 import java.util.function.Function;
 import org.flywaydb.core.Flyway;
@@ -60,6 +64,24 @@ public final class Book implements AutoCloseable {
       if (source != null) {
         source.close();
       }
+      throw BookFaults.notOpened(place, e);
+    }
+  }
+
+  /**
+   * True when a book has been begun at a place; looking begins none.
+   *
+   * @throws BookUnavailableException when the database server does not answer
+   */
+  public static boolean begun(BookPlace place) {
+    if (place.folder() != null) {
+      return place.begun();
+    }
+    try (Connection connection = DriverManager.getConnection(place.url());
+        ResultSet table =
+            connection.getMetaData().getTables(null, connection.getSchema(), "sheet", null)) {
+      return table.next();
+    } catch (SQLException e) {
       throw BookFaults.notOpened(place, e);
     }
   }

@@ -45,7 +45,7 @@ final class BookFaults {
           "its file cannot be read or written (%s); check the disk, its free space and who may"
                   .formatted(said)
               + " read the file. If it is damaged, "
-              + remedy(folder),
+              + remedy(place),
           cause);
     }
     if (folder != null) {
@@ -53,7 +53,7 @@ final class BookFaults {
           Reason.DAMAGED,
           place,
           "its file is damaged or was made by another version of the database (%s); %s"
-              .formatted(said, remedy(folder)),
+              .formatted(said, remedy(place)),
           cause);
     }
     if (sql == null) {
@@ -70,9 +70,10 @@ final class BookFaults {
   }
 
   /** What to do when the file of a folder's book is lost. */
-  private static String remedy(Path folder) {
-    return ArchiveShelf.of(folder)
-        .newest()
+  private static String remedy(BookPlace place) {
+    return place
+        .shelf()
+        .flatMap(ArchiveShelf::newest)
         .map(
             kept ->
                 "import the newest archive into a new book: leafturn book import --book NEW-FOLDER "

@@ -4,6 +4,7 @@ import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.InvalidPathException;
 import java.nio.file.Path;
+import java.util.Optional;
 import leafturn.records.Faults;
 import leafturn.records.InputException;
 import org.jspecify.annotations.Nullable;
@@ -13,11 +14,13 @@ import org.jspecify.annotations.Nullable;
  *
  * @param given as the user gave it
  * @param folder the folder, or null for a database server
+ * @param archives where its archives are kept, or null for a database server's without such a place
  */
-public record BookPlace(String given, @Nullable Path folder) {
+public record BookPlace(String given, @Nullable Path folder, @Nullable Path archives) {
   private static final String JDBC = "jdbc:";
   private static final String POSTGRESQL = "jdbc:postgresql:";
   private static final String FILE = "book";
+  private static final String ARCHIVES = "archives";
 
   /**
    * The place of a folder or JDBC URL.
@@ -26,7 +29,7 @@ public record BookPlace(String given, @Nullable Path folder) {
    */
   public static BookPlace of(String given) {
     if (given.startsWith(POSTGRESQL)) {
-      return new BookPlace(given, null);
+      return new BookPlace(given, null, null);
     }
     if (given.startsWith(JDBC)) {
       throw new InputException(
@@ -42,7 +45,18 @@ public record BookPlace(String given, @Nullable Path folder) {
 
   /** The place of a folder. */
   public static BookPlace of(Path folder) {
-    return new BookPlace(folder.toString(), folder.toAbsolutePath().normalize());
+    Path absolute = folder.toAbsolutePath().normalize();
+    return new BookPlace(folder.toString(), absolute, absolute.resolve(ARCHIVES));
+  }
+
+  /** The same book, with its archives kept in a folder of the user's choice. */
+  public BookPlace archivedIn(Path kept) {
+    return new BookPlace(given, folder, kept.toAbsolutePath().normalize());
+  }
+
+  /** The shelf its archives stand on; empty where none are kept. */
+  public Optional<ArchiveShelf> shelf() {
+    return Optional.ofNullable(archives).map(ArchiveShelf::new);
   }
 
   /** What to call it in messages; never holds a password. */
@@ -50,9 +64,9 @@ public record BookPlace(String given, @Nullable Path folder) {
     return folder == null ? given.replaceAll("\\?.*|//[^@/]*@", "") : given;
   }
 
-  /** True when a book has been begun there; always true of a database server. */
-  public boolean begun() {
-    return folder == null || Files.exists(folder.resolve(FILE + ".mv.db"));
+  /** True when a folder's book has been begun there. */
+  boolean begun() {
+    return folder != null && Files.exists(folder.resolve(FILE + ".mv.db"));
   }
 
   /**

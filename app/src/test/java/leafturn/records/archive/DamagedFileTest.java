@@ -22,7 +22,7 @@ class DamagedFileTest {
   @Test
   void aFileThatCannotBeOpenedNamesTheNewestArchive() throws IOException {
     BookPlace place = BookPlace.of(folder.resolve("book"));
-    ArchiveShelf shelf = ArchiveShelf.of(folder.resolve("book"));
+    ArchiveShelf shelf = BookPlace.of(folder.resolve("book")).shelf().orElseThrow();
     Files.createDirectories(shelf.folder());
     Path newest = shelf.folder().resolve("book-2026-05-03T02-00-00Z.zip");
     try (Book book = RandomBook.open(place, 3, 10)) {

@@ -36,7 +36,7 @@ class NightlyArchiveTest {
   @BeforeEach
   void begin() {
     book = Book.open(BookPlace.of(folder), () -> now);
-    shelf = ArchiveShelf.of(folder);
+    shelf = new ArchiveShelf(folder.resolve("archives"));
     nightly = new NightlyArchive(book, shelf, () -> now, PARIS);
     enter();
   }

@@ -18,6 +18,7 @@ import java.util.concurrent.Executors;
 import java.util.concurrent.Future;
 import leafturn.model.weather.WeatherSeries.Quantity;
 import leafturn.records.InputException;
+import leafturn.records.archive.Keeping;
 import leafturn.records.sheet.Kind;
 import leafturn.records.sheet.Property;
 import org.junit.jupiter.api.io.TempDir;
@@ -26,6 +27,19 @@ import org.junit.jupiter.params.provider.EnumSource;
 
 class BookTest {
   @TempDir Path folder;
+
+  @ParameterizedTest
+  @EnumSource
+  void lookingForABookBeginsNone(Engine engine) {
+    BookPlace place = engine.newPlace(folder);
+    assertThat(Book.begun(place)).isFalse();
+    assertThatThrownBy(() -> Keeping.check(place, InstantSource.system()))
+        .isInstanceOf(InputException.class)
+        .hasMessageContaining("there is no book");
+    assertThat(Book.begun(place)).isFalse();
+    Book.open(place, InstantSource.system()).close();
+    assertThat(Book.begun(place)).isTrue();
+  }
 
   @ParameterizedTest
   @EnumSource
