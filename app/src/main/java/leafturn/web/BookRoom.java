@@ -82,7 +82,8 @@ final class BookRoom implements Room {
   private void write(Context context) {
     Optional<ArchiveShelf> shelf = shelf();
     if (shelf.isEmpty()) {
-      refuse(context, List.of("There is no folder for archives of this book; take its archive away."));
+      refuse(
+          context, List.of("There is no folder for archives of this book; take its archive away."));
       return;
     }
     try {

@@ -46,8 +46,7 @@ class RestoreTest {
       book.stop();
       delete(place);
       assertThat(
-              RunningLeafturn.run(
-                  "book", "import", "--book", place.toString(), archive.toString()))
+              RunningLeafturn.run("book", "import", "--book", place.toString(), archive.toString()))
           .isZero();
 
       book.start();

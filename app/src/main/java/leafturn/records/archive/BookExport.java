@@ -244,9 +244,7 @@ public final class BookExport {
       faults.add("photograph %s is damaged; 'leafturn book check' tells more.".formatted(id));
       return;
     }
-    zip.member(
-        Members.photograph(id, sheet.mediaType()),
-        out -> written(out, bytes));
+    zip.member(Members.photograph(id, sheet.mediaType()), out -> written(out, bytes));
     count("photographs", 1);
   }
 

@@ -17,10 +17,7 @@ final class ShelfCheck {
   /** What a check found, and what the shelf adds to it. */
   static CheckResult added(BookPlace place, CheckResult result) {
     List<String> damages = new ArrayList<>(result.damages());
-    place
-        .shelf()
-        .flatMap(ArchiveShelf::newest)
-        .ifPresent(kept -> compare(kept, result, damages));
+    place.shelf().flatMap(ArchiveShelf::newest).ifPresent(kept -> compare(kept, result, damages));
     return new CheckResult(
         result.sheets(),
         result.versions(),

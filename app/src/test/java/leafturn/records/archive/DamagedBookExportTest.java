@@ -42,8 +42,7 @@ class DamagedBookExportTest {
     assertThat(member(archive, "damaged/log-" + LOG + ".txt"))
         .startsWith("log " + LOG + ": version 2 is damaged.")
         .contains("version 1, written", "by Ada", "version 2, written", "by Eve", "\"lawn\"");
-    Manifest imported =
-        BookImport.read(() -> engine.newBook(folder.resolve("restored")), archive);
+    Manifest imported = BookImport.read(() -> engine.newBook(folder.resolve("restored")), archive);
     assertThat(imported.count("sheets")).isEqualTo(5);
   }
 
@@ -69,8 +68,7 @@ class DamagedBookExportTest {
   @EnumSource
   void theArchiveOfASoundBookIsTheSame(Engine engine) {
     try (Book book = sound(engine)) {
-      Manifest one =
-          BookExport.write(book, folder.resolve("one.zip"), InstantSource.system());
+      Manifest one = BookExport.write(book, folder.resolve("one.zip"), InstantSource.system());
       Manifest other =
           BookExport.writeWhatIsWhole(book, folder.resolve("two.zip"), InstantSource.system());
       assertThat(other.sameBookAs(one)).isTrue();
