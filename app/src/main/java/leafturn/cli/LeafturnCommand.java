@@ -50,6 +50,7 @@ public final class LeafturnCommand {
     commands.addSubcommand(new WeatherCommand());
     commands.addSubcommand(new SourcesCommand());
     commands.addSubcommand(new ValidateCommand());
+    commands.addSubcommand(new TrialCommand());
     commands.addSubcommand(new BookCommand());
     for (Object command : more) {
       commands.addSubcommand(command);

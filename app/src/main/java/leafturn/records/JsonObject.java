@@ -6,6 +6,7 @@ import java.util.LinkedHashMap;
 import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Map;
+import java.util.Objects;
 import java.util.Set;
 import java.util.regex.Pattern;
 import org.jspecify.annotations.Nullable;
@@ -83,7 +84,7 @@ public final class JsonObject {
       fault(
           name,
           "%s is not a whole number; give one %s%s."
-              .formatted(Numbers.plain(number), Numbers.range(low, high), comma(unit)));
+              .formatted(Numbers.plain(number), Numbers.range(low, high), Numbers.comma(unit)));
       return null;
     }
     return number.intValue();
@@ -128,10 +129,14 @@ public final class JsonObject {
     return value;
   }
 
+  /** True when the field holds JSON's null, where that is a way to say "none". */
+  public boolean holdsNull(String name) {
+    return has(name) && Objects.requireNonNull(members.get(name)).content() == null;
+  }
+
   /** True when the field holds an object. */
   public boolean holdsObject(String name) {
-    JsonValue value = members.get(name);
-    return has(name) && value != null && value.members() != null;
+    return has(name) && Objects.requireNonNull(members.get(name)).members() != null;
   }
 
   /** The object in a field; an empty one when it is missing or wrong. */
@@ -247,7 +252,7 @@ public final class JsonObject {
   public double requiredNumber(String name, double low, double high, String unit) {
     Double number = number(name, low, high, unit);
     if (number == null && !has(name)) {
-      missing(name, "a number %s%s".formatted(Numbers.range(low, high), comma(unit)));
+      missing(name, "a number %s%s".formatted(Numbers.range(low, high), Numbers.comma(unit)));
     }
     return number == null ? Double.NaN : number;
   }
@@ -289,9 +294,5 @@ public final class JsonObject {
 
   static boolean isId(String text) {
     return ID.matcher(text).matches();
-  }
-
-  static String comma(String unit) {
-    return unit.isEmpty() ? "" : ", " + unit;
   }
 }

@@ -47,7 +47,7 @@ public record JsonValue(JsonPath place, int line, @Nullable Object content) {
   }
 
   private static String right(double low, double high, String unit) {
-    return "give a number %s%s.".formatted(Numbers.range(low, high), JsonObject.comma(unit));
+    return "give a number %s%s.".formatted(Numbers.range(low, high), Numbers.comma(unit));
   }
 
   /** What stands there, for a message. */

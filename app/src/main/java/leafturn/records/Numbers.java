@@ -17,4 +17,9 @@ public final class Numbers {
   public static String range(double low, double high) {
     return "from " + plain(low) + " to " + plain(high);
   }
+
+  /** A unit after a comma, or nothing where there is none. */
+  static String comma(String unit) {
+    return unit.isEmpty() ? "" : ", " + unit;
+  }
 }

@@ -1,7 +1,9 @@
 package leafturn.trials.analysis.data;
 
 import java.util.ArrayList;
+import java.util.HashMap;
 import java.util.List;
+import java.util.Map;
 
 /**
  * The data of a trial as text, one row for each observation; an empty cell is missing.
@@ -11,6 +13,7 @@ import java.util.List;
  * @param lines where each row stands in its file, for messages
  */
 public record TrialTable(List<String> columns, List<List<String>> rows, List<Integer> lines) {
+  private static final int MOST_SENTENCES = 5;
   private static final int MOST_CELLS = 100_000_000;
 
   public TrialTable {
@@ -52,5 +55,20 @@ public record TrialTable(List<String> columns, List<List<String>> rows, List<Int
   public String[] cells(String column) {
     int index = columns.indexOf(column);
     return rows.stream().map(row -> row.get(index).strip()).toArray(String[]::new);
+  }
+
+  /** Rows that repeat an earlier one in every cell, in sentences. */
+  public List<String> repeatedRows() {
+    Map<List<String>, Integer> seen = new HashMap<>();
+    List<String> sentences = new ArrayList<>();
+    for (int i = 0; i < rows.size(); i++) {
+      Integer earlier = seen.putIfAbsent(rows.get(i), lines.get(i));
+      if (earlier != null && sentences.size() < MOST_SENTENCES) {
+        sentences.add(
+            "Lines %d and %d are the same in every cell; a row entered twice would count as a replicate."
+                .formatted(earlier, lines.get(i)));
+      }
+    }
+    return sentences;
   }
 }

@@ -31,6 +31,7 @@ final class FitChecks {
     }
     for (RandomEffects set : effects) {
       checkGroups(set, model, frame, faults);
+      checkConfounded(set, basis, faults);
     }
     checkRepeats(effects, faults);
     if (model.overTime() != null) {
@@ -80,6 +81,26 @@ final class FitChecks {
           "The random term within %s has one observation in each group, so it cannot be told from the residual; leave it out."
               .formatted(set.label()));
     }
+  }
+
+  /** A random term whose groups each have coefficients of their own leaves nothing to vary. */
+  private static void checkConfounded(
+      RandomEffects set, ColumnBasis basis, List<String> faults) {
+    if (set.groupCount() > basis.rank() || set.groupCount() < 2) {
+      return;
+    }
+    for (int group = 0; group < set.groupCount(); group++) {
+      double[] indicator = new double[set.groups().length];
+      for (int i = 0; i < indicator.length; i++) {
+        indicator[i] = set.groups()[i] == group ? set.columns()[0][i] : 0;
+      }
+      if (!basis.spans(indicator)) {
+        return;
+      }
+    }
+    faults.add(
+        "The random term within %s is confounded with the fixed part: each of its %d groups has only one treatment of its own, so units and treatments cannot be told apart; more units per treatment are needed."
+            .formatted(set.label(), set.groupCount()));
   }
 
   private static void checkRepeats(List<RandomEffects> effects, List<String> faults) {

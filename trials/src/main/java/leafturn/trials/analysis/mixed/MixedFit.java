@@ -182,6 +182,20 @@ public final class MixedFit {
     return all;
   }
 
+  /**
+   * What each observation says beside all others: V⁻¹r and the diagonal of V⁻¹ - V⁻¹QΦQ'V⁻¹, both
+   * at a residual variance of 1.
+   *
+   * @return {@code [row][2]}, in the unit of the response
+   */
+  public double[][] residualParts() {
+    double[][] parts = likelihood.residualParts(state);
+    for (double[] part : parts) {
+      part[0] *= estimates.scale;
+    }
+    return parts;
+  }
+
   /** The correlation over time; null for independent errors. */
   public @Nullable Double rho() {
     return likelihood.structure().time().rho(timeParameters());

@@ -151,6 +151,24 @@ final class RestrictedLikelihood implements NewtonMinimum.Function {
         theta, blocks, covariance, coefficients, squares, logDeterminants, traces, falls);
   }
 
+  /** V⁻¹r and the diagonal of the projection, for each observation. */
+  double[][] residualParts(State state) {
+    double[][] parts = new double[observed.length][2];
+    for (int b = 0; b < patterns.size(); b++) {
+      Pattern pattern = patterns.get(b);
+      double[] projected = projected(pattern, state.blocks.get(b), state.covariance);
+      for (int[] member : pattern.members()) {
+        double[] rest = rest(member, pattern, state.coefficients);
+        double[] solved = product(state.blocks.get(b).inverse, rest);
+        for (int i = 0; i < member.length; i++) {
+          parts[member[i]][0] = solved[i];
+          parts[member[i]][1] = projected[i * member.length + i];
+        }
+      }
+    }
+    return parts;
+  }
+
   /** V⁻¹Q of a block, row by row. */
   private double[] weighted(double[] inverse, Pattern pattern) {
     int size = pattern.size();

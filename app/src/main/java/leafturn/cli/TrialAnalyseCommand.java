@@ -1,0 +1,86 @@
+package leafturn.cli;
+
+import java.io.PrintWriter;
+import java.nio.file.Path;
+import java.util.List;
+import java.util.Optional;
+import java.util.concurrent.Callable;
+import leafturn.records.InputException;
+import leafturn.records.trial.TrialDataFile;
+import leafturn.records.trial.TrialModelFile;
+import leafturn.reports.JsonReport;
+import leafturn.reports.OrdinalReport;
+import leafturn.reports.TrialReport;
+import leafturn.trials.analysis.TrialAnalysis;
+import leafturn.trials.analysis.data.TrialFaultException;
+import leafturn.trials.analysis.data.TrialTable;
+import leafturn.trials.analysis.model.TrialModel;
+import leafturn.trials.analysis.ordinal.OrdinalAnalysis;
+import picocli.CommandLine.Command;
+import picocli.CommandLine.Mixin;
+import picocli.CommandLine.Model.CommandSpec;
+import picocli.CommandLine.Option;
+import picocli.CommandLine.Parameters;
+import picocli.CommandLine.Spec;
+
+/** Analyses the results of a trial by a linear mixed model. */
+@Command(
+    name = "analyse",
+    description = {"Analyses the results of a trial by a linear mixed model.", ""},
+    footer = {"", "Example: leafturn trial analyse split-yard.csv split-yard.model.json"})
+final class TrialAnalyseCommand implements Callable<Integer> {
+  @Parameters(
+      index = "0",
+      paramLabel = "DATA",
+      description = "Observations, a CSV file with a header.")
+  @SuppressWarnings("NullAway.Init") // picocli sets it before the command runs
+  private Path dataFile;
+
+  @Parameters(index = "1", paramLabel = "MODEL", description = "The model, a JSON file.")
+  @SuppressWarnings("NullAway.Init") // picocli sets it before the command runs
+  private Path modelFile;
+
+  @Option(names = "--json", description = "Prints one JSON document.")
+  private boolean json;
+
+  @Mixin private final HelpOption help = new HelpOption();
+
+  @Spec
+  @SuppressWarnings("NullAway.Init") // picocli sets it before the command runs
+  private CommandSpec spec;
+
+  @Override
+  public Integer call() {
+    Inputs inputs = new Inputs();
+    Optional<TrialTable> table = inputs.read(() -> TrialDataFile.read(dataFile));
+    Optional<TrialModel> model = inputs.read(() -> TrialModelFile.read(modelFile));
+    inputs.throwIfAny();
+    analyse(table.orElseThrow(), model.orElseThrow());
+    return ExitCode.DONE;
+  }
+
+  private void analyse(TrialTable table, TrialModel model) {
+    try {
+      if (model.scale() == TrialModel.Scale.ORDINAL) {
+        OrdinalReport report = OrdinalReport.of(OrdinalAnalysis.of(table, model), model);
+        print(report, report.lines());
+      } else {
+        TrialReport report = TrialReport.of(TrialAnalysis.of(table, model));
+        print(report, report.lines());
+      }
+    } catch (TrialFaultException wrong) {
+      String files = "%s with %s".formatted(dataFile, modelFile);
+      throw new InputException(
+          wrong.faults().stream().map(fault -> files + ": " + fault).toList());
+    }
+  }
+
+  private void print(Object report, List<String> lines) {
+    PrintWriter writer = spec.commandLine().getOut();
+    if (json) {
+      writer.println(JsonReport.of(report));
+    } else {
+      lines.forEach(writer::println);
+    }
+  }
+}

@@ -1,0 +1,101 @@
+package leafturn.reports;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Locale;
+import leafturn.trials.analysis.model.TrialModel;
+import leafturn.trials.analysis.ordinal.OrdinalAnalysis;
+import org.jspecify.annotations.Nullable;
+
+/**
+ * Ratings analysed on the ordinal scale, with the fields of {@link TrialReport}; those that this
+ * scale does not have are null or empty, and tests carry a chi squared instead of an F.
+ */
+public record OrdinalReport(
+    int observations,
+    @Nullable Double logLikelihoodReml,
+    double logLikelihood,
+    List<Test> tests,
+    List<TrialReport.Coefficient> coefficients,
+    List<TrialReport.Variance> variances,
+    @Nullable Double correlation,
+    @Nullable Double residualVariance,
+    List<String> boundary,
+    List<TrialReport.Mean> means,
+    List<TrialReport.Contrast> contrasts,
+    List<String> warnings) {
+
+  /** A likelihood ratio test of a term. */
+  public record Test(
+      String term,
+      double numDf,
+      @Nullable Double denDf,
+      @Nullable Double f,
+      double chiSquared,
+      double p) {}
+
+  /** The report of an analysis. */
+  public static OrdinalReport of(OrdinalAnalysis analysis, TrialModel model) {
+    List<TrialReport.Variance> variances = new ArrayList<>();
+    List<String> boundary = new ArrayList<>();
+    List<String> warnings = new ArrayList<>(analysis.warnings());
+    if (!model.random().isEmpty()) {
+      List<String> within = model.random().get(0).within();
+      double variance = analysis.randomSd() * analysis.randomSd();
+      variances.add(new TrialReport.Variance(within, "(intercept)", null, variance));
+      if (variance == 0) {
+        boundary.add(String.join("*", within));
+      }
+    }
+    if (model.compare() != null) {
+      warnings.add("On the ordinal scale no means are compared; see the coefficients.");
+    }
+    return new OrdinalReport(
+        analysis.observations(),
+        null,
+        analysis.logLikelihood(),
+        analysis.tests().stream()
+            .map(test -> new Test(test.term(), test.df(), null, null, test.chiSquared(), test.p()))
+            .toList(),
+        analysis.coefficients().stream()
+            .map(own -> new TrialReport.Coefficient(own.name(), own.estimate(), own.se()))
+            .toList(),
+        variances,
+        null,
+        null,
+        boundary,
+        List.of(),
+        List.of(),
+        warnings);
+  }
+
+  /** The report in words, line by line. */
+  public List<String> lines() {
+    List<String> lines = new ArrayList<>();
+    lines.add(
+        String.format(Locale.ROOT, "%d ratings; log likelihood %.6g", observations, logLikelihood));
+    lines.add("");
+    lines.add("Tests (likelihood ratio, without each term)");
+    for (Test test : tests) {
+      lines.add(
+          String.format(
+              Locale.ROOT,
+              "  %-28s chi squared %.5g on %.0f df, p %.3g",
+              test.term,
+              test.chiSquared,
+              test.numDf,
+              test.p));
+    }
+    lines.add("");
+    lines.add("Coefficients (logits; thresholds first)");
+    for (TrialReport.Coefficient own : coefficients) {
+      lines.add(
+          String.format(Locale.ROOT, "  %-28s %.5g (se %.3g)", own.name(), own.estimate(), own.se()));
+    }
+    if (!warnings.isEmpty()) {
+      lines.add("");
+      warnings.forEach(warning -> lines.add("Note: " + warning));
+    }
+    return lines;
+  }
+}

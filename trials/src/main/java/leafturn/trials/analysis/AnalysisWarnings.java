@@ -1,0 +1,65 @@
+package leafturn.trials.analysis;
+
+import java.util.ArrayList;
+import java.util.List;
+import leafturn.trials.analysis.diagnostics.DeletionResiduals;
+import leafturn.trials.analysis.inference.MarginalTests;
+import leafturn.trials.analysis.inference.MeansAndContrasts.Contrast;
+import leafturn.trials.analysis.mixed.MixedFit;
+import leafturn.trials.analysis.model.DegreesOfFreedom;
+
+/** What a reader of an analysis should know, in sentences. */
+final class AnalysisWarnings {
+  private static final double FEW_DF = 5;
+
+  private AnalysisWarnings() {}
+
+  static List<String> of(
+      MixedFit fit,
+      List<MarginalTests.Test> tests,
+      List<MixedFit.Coefficient> coefficients,
+      List<Contrast> contrasts) {
+    List<String> warnings = new ArrayList<>(fit.warnings());
+    fit.boundary().forEach(term -> warnings.add(boundary(term, fit.model().degreesOfFreedom())));
+    coefficients.stream()
+        .filter(coefficient -> !coefficient.isEstimable())
+        .forEach(
+            coefficient ->
+                warnings.add(
+                    "%s is not estimable: the data cannot tell it from the terms before it."
+                        .formatted(coefficient.name())));
+    tests.forEach(test -> addTest(warnings, test));
+    long lost = contrasts.stream().filter(contrast -> !contrast.estimate().isEstimable()).count();
+    if (lost > 0) {
+      warnings.add(
+          "%d of %d comparisons are not estimable, because a combination of levels was never observed."
+              .formatted(lost, contrasts.size()));
+    }
+    warnings.addAll(DeletionResiduals.of(fit).sentences());
+    return warnings;
+  }
+
+  private static void addTest(List<String> warnings, MarginalTests.Test test) {
+    if (!test.isEstimable()) {
+      warnings.add(
+          "%s is not estimable: it is confounded with other terms, or a combination of levels was never observed."
+              .formatted(test.term()));
+    } else if (!(test.denominatorDf() > 0)) {
+      warnings.add(
+          "%s has no replicates to be judged by (0 degrees of freedom), so there is no p value; only the difference between these units can be stated."
+              .formatted(test.term()));
+    } else if (test.denominatorDf() < FEW_DF) {
+      warnings.add(
+          "%s is judged on %.3g degrees of freedom; below 5, only very large effects can be seen."
+              .formatted(test.term(), test.denominatorDf()));
+    }
+  }
+
+  private static String boundary(String term, DegreesOfFreedom df) {
+    String consequence =
+        df == DegreesOfFreedom.SATTERTHWAITE
+            ? "Satterthwaite's degrees of freedom leave that stratum out and may be far too many; kenward-roger or design keep it."
+            : "its stratum is kept in the degrees of freedom.";
+    return "Held at the boundary: %s; %s".formatted(term, consequence);
+  }
+}

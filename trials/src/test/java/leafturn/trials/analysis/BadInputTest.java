@@ -1,0 +1,152 @@
+package leafturn.trials.analysis;
+
+import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.api.Assertions.assertThatThrownBy;
+
+import leafturn.trials.analysis.data.TrialFaultException;
+import leafturn.trials.analysis.data.TrialTable;
+import leafturn.trials.analysis.model.Comparison.Multiplicity;
+import leafturn.trials.analysis.model.OverTime.Correlation;
+import org.junit.jupiter.api.Test;
+
+/** What cannot be analysed is said in a sentence; nothing silently becomes NaN or 0. */
+class BadInputTest {
+
+
+  private static void refused(String csv, Models models, String words) {
+    TrialTable table = ReferenceCase.table(csv);
+    assertThatThrownBy(() -> TrialAnalysis.of(table, models.model()))
+        .isInstanceOf(TrialFaultException.class)
+        .hasMessageContaining(words);
+  }
+
+  @Test
+  void oneLevel() {
+    refused("arm,y\na,1\na,2\na,3\n", oneWay(), "arm has one level");
+  }
+
+  @Test
+  void oneUnit() {
+    refused(
+        "yard,arm,y\n1,a,1\n1,b,2\n1,a,3\n1,b,5\n", oneWay().random("yard"), "a single group");
+  }
+
+  @Test
+  void allEqual() {
+    refused("arm,y\na,4\nb,4\na,4\nb,4\n", oneWay(), "All 4 values of y are 4.0");
+  }
+
+  @Test
+  void allMissing() {
+    refused("arm,y\na,\nb,\n", oneWay(), "missing throughout");
+  }
+
+  @Test
+  void unitsConfoundedWithTreatments() {
+    refused(
+        "yard,arm,y\n1,a,1\n1,a,2\n2,b,3\n2,b,5\n", oneWay().random("yard"), "is confounded");
+  }
+
+  @Test
+  void tenTreatmentsOnEightPlots() {
+    StringBuilder csv = new StringBuilder("arm,y\n");
+    for (int plot = 0; plot < 8; plot++) {
+      csv.append("t").append(plot).append(',').append(plot * plot).append('\n');
+    }
+    refused(csv.toString(), oneWay(), "nothing is left to judge the error by");
+  }
+
+  @Test
+  void datesOutOfOrder() {
+    refused(
+        "plot,day,y\n1,1,1\n1,2,2\n2,1,4\n2,2,3\n",
+        Models.of("y").levels("day", "2", "1").overTime(Correlation.AR1, "day", "plot"),
+        "from the first to the last");
+  }
+
+  @Test
+  void twoRowsForOnePlotAndDate() {
+    refused(
+        "plot,day,y\n1,1,1\n1,1,2\n2,1,4\n2,2,3\n",
+        Models.of("y").overTime(Correlation.AR1, "day", "plot"),
+        "Lines 2 and 3 are both of plot 1 at day 1");
+  }
+
+  @Test
+  void wordsForTimesWhereDistanceCounts() {
+    refused(
+        "plot,day,y\n1,spring,1\n1,summer,2\n2,spring,4\n2,summer,3\n",
+        Models.of("y").overTime(Correlation.CAR1, "day", "plot"),
+        "neither a number nor a date");
+  }
+
+  @Test
+  void textInNumbers() {
+    refused("arm,y\na,1\nb,2 ppm\na,3\n", oneWay(), "Line 3: y is '2 ppm', which is no number");
+  }
+
+  @Test
+  void aResponseBeyondMeasure() {
+    refused("arm,y\na,1\nb,1e300\na,3\n", oneWay(), "Line 3: y is 1e300");
+  }
+
+  @Test
+  void zeroOnTheLogScale() {
+    refused("arm,y\na,1\nb,0\na,3\n", oneWay().log(), "no logarithm");
+  }
+
+  @Test
+  void anUnknownColumnAndAnUnknownControl() {
+    refused("arm,y\na,1\nb,2\na,3\n", Models.of("z").factors("arm"), "response names 'z'");
+    refused(
+        "arm,y\na,1\nb,2\na,3\nb,7\n",
+        oneWay().compare("arm", "c", Multiplicity.DUNNETT),
+        "no level of arm; its levels are a, b");
+  }
+
+  @Test
+  void tooManyBelowDetection() {
+    refused("arm,y\na,<1\nb,<1\na,3\nb,7\n", oneWay(), "above 15 %");
+  }
+
+  @Test
+  void aFewBelowDetectionAreShownWithTheirSensitivity() {
+    TrialTable table =
+        ReferenceCase.table("arm,y\na,<1\nb,4\na,3\nb,7\na,2\nb,5\na,4\nb,6\na,1.5\nb,5\n");
+    assertThat(TrialAnalysis.of(table, oneWay().model()).warnings())
+        .anySatisfy(warning -> assertThat(warning).contains("stand at half of it"))
+        .anySatisfy(warning -> assertThat(warning).contains("p of arm is"));
+  }
+
+  @Test
+  void aConfoundedContrastIsNotEstimableRatherThanZero() {
+    Models fixedBlocks =
+        Models.of("yield")
+            .factors("N", "P", "K", "block")
+            .fixed("block", "N", "P", "K", "N*P", "N*K", "P*K", "N*P*K");
+    TrialAnalysis analysis = TrialAnalysis.of(Cases.table("npk"), fixedBlocks.model());
+    assertThat(analysis.coefficients())
+        .filteredOn(coefficient -> coefficient.name().equals("N[1]*P[1]*K[1]"))
+        .allSatisfy(coefficient -> assertThat(coefficient.isEstimable()).isFalse());
+    assertThat(analysis.warnings()).anySatisfy(w -> assertThat(w).contains("not estimable"));
+    assertThat(analysis.tests().get(7).isEstimable()).isFalse();
+  }
+
+  @Test
+  void anEmptyCellMakesMarginalMeansNotEstimable() {
+    String csv = "a,b,y\n1,1,1\n1,1,2\n1,2,3\n1,2,5\n2,1,4\n2,1,4.5\n";
+    Models models =
+        Models.of("y")
+            .factors("a", "b")
+            .fixed("a", "b", "a*b")
+            .compare("a", null, Multiplicity.TUKEY);
+    TrialAnalysis analysis = TrialAnalysis.of(ReferenceCase.table(csv), models.model());
+    assertThat(analysis.means().get(1).estimate().isEstimable()).isFalse();
+    assertThat(analysis.contrasts().get(0).estimate().isEstimable()).isFalse();
+    assertThat(analysis.tests()).noneMatch(test -> test.f() == 0);
+  }
+
+  private static Models oneWay() {
+    return Models.of("y").factors("arm").fixed("arm");
+  }
+}

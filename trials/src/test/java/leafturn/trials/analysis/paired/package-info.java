@@ -1,0 +1,4 @@
+@NullMarked
+package leafturn.trials.analysis.paired;
+
+import org.jspecify.annotations.NullMarked;
