@@ -70,8 +70,7 @@ final class TrialAnalyseCommand implements Callable<Integer> {
       }
     } catch (TrialFaultException wrong) {
       String files = "%s with %s".formatted(dataFile, modelFile);
-      throw new InputException(
-          wrong.faults().stream().map(fault -> files + ": " + fault).toList());
+      throw new InputException(wrong.faults().stream().map(fault -> files + ": " + fault).toList());
     }
   }
 

@@ -90,7 +90,8 @@ public record OrdinalReport(
     lines.add("Coefficients (logits; thresholds first)");
     for (TrialReport.Coefficient own : coefficients) {
       lines.add(
-          String.format(Locale.ROOT, "  %-28s %.5g (se %.3g)", own.name(), own.estimate(), own.se()));
+          String.format(
+              Locale.ROOT, "  %-28s %.5g (se %.3g)", own.name(), own.estimate(), own.se()));
     }
     if (!warnings.isEmpty()) {
       lines.add("");

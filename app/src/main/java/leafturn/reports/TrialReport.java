@@ -30,8 +30,7 @@ public record TrialReport(
   /** A marginal test of a term. */
   public record Test(String term, double numDf, double denDf, double f, double p) {
     static Test of(MarginalTests.Test test) {
-      return new Test(
-          test.term(), test.numeratorDf(), test.denominatorDf(), test.f(), test.p());
+      return new Test(test.term(), test.numeratorDf(), test.denominatorDf(), test.f(), test.p());
     }
   }
 
@@ -139,7 +138,9 @@ public record TrialReport(
   /** The report in words, line by line. */
   public List<String> lines() {
     List<String> lines = new ArrayList<>();
-    lines.add("%d observations; restricted log likelihood %s".formatted(observations, number(logLikelihoodReml)));
+    lines.add(
+        "%d observations; restricted log likelihood %s"
+            .formatted(observations, number(logLikelihoodReml)));
     lines.add("");
     lines.add("Tests (each term beside all others)");
     for (Test test : tests) {
@@ -148,7 +149,11 @@ public record TrialReport(
               ? "  %-28s not estimable".formatted(test.term)
               : "  %-28s F %s on %s and %s df, p %s"
                   .formatted(
-                      test.term, number(test.f), number(test.numDf), number(test.denDf), p(test.p)));
+                      test.term,
+                      number(test.f),
+                      number(test.numDf),
+                      number(test.denDf),
+                      p(test.p)));
     }
     lines.add("");
     lines.add("Variances");
@@ -159,7 +164,9 @@ public record TrialReport(
     }
     lines.add("  %-28s %s".formatted("residual", number(residualVariance)));
     if (correlation != null && correlation.rho != null) {
-      lines.add("  correlation over time (%s): %s".formatted(correlation.structure, number(correlation.rho)));
+      lines.add(
+          "  correlation over time (%s): %s"
+              .formatted(correlation.structure, number(correlation.rho)));
     }
     addMeans(lines);
     if (!warnings.isEmpty()) {
@@ -211,6 +218,8 @@ public record TrialReport(
   }
 
   private static String p(double value) {
-    return Double.isNaN(value) ? "-" : String.format(Locale.ROOT, value < 1e-4 ? "%.1e" : "%.4f", value);
+    return Double.isNaN(value)
+        ? "-"
+        : String.format(Locale.ROOT, value < 1e-4 ? "%.1e" : "%.4f", value);
   }
 }

@@ -129,7 +129,9 @@ class TrialCommandsTest {
             """);
     Ran model = analyse(DATA, wrong);
     assertThat(model.exitCode()).isEqualTo(2);
-    assertThat(model.err()).contains("kenward-roger", "there is no such field").doesNotContain("\tat ");
+    assertThat(model.err())
+        .contains("kenward-roger", "there is no such field")
+        .doesNotContain("\tat ");
     Path names = file("names.json", "{\"response\": \"height\", \"fixed\": [\"practise\"]}");
     Ran data = analyse(DATA, names);
     assertThat(data.exitCode()).isEqualTo(2);

@@ -65,8 +65,7 @@ public final class TrialModelFile {
     Boolean intercept = root.flag("intercept");
     List<RandomTerm> random = root.objects("random").stream().map(this::random).toList();
     OverTime overTime = none("overTime") ? null : overTime(root.object("overTime"));
-    DegreesOfFreedom df =
-        choice(root, "df", DegreesOfFreedom.values(), DegreesOfFreedom::word);
+    DegreesOfFreedom df = choice(root, "df", DegreesOfFreedom.values(), DegreesOfFreedom::word);
     Comparison compare = none("compare") ? null : compare(root.object("compare"));
     Map<String, List<String>> levels = levels();
     root.end();
@@ -106,12 +105,10 @@ public final class TrialModelFile {
     OverTime.Correlation correlation =
         choice(json, "correlation", OverTime.Correlation.values(), OverTime.Correlation::word);
     if (!json.has("correlation")) {
-      json.missing(
-          "correlation", words(OverTime.Correlation.values(), OverTime.Correlation::word));
+      json.missing("correlation", words(OverTime.Correlation.values(), OverTime.Correlation::word));
     }
     json.refuseOthers();
-    return new OverTime(
-        unit, time, correlation == null ? OverTime.Correlation.AR1 : correlation);
+    return new OverTime(unit, time, correlation == null ? OverTime.Correlation.AR1 : correlation);
   }
 
   private Comparison compare(JsonObject json) {
@@ -187,7 +184,8 @@ public final class TrialModelFile {
       }
     }
     json.fault(
-        name, "%s is unknown; it is one of %s.".formatted(Faults.quoted(text), words(values, word)));
+        name,
+        "%s is unknown; it is one of %s.".formatted(Faults.quoted(text), words(values, word)));
     return null;
   }
 

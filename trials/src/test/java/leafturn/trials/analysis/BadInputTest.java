@@ -12,7 +12,6 @@ import org.junit.jupiter.api.Test;
 /** What cannot be analysed is said in a sentence; nothing silently becomes NaN or 0. */
 class BadInputTest {
 
-
   private static void refused(String csv, Models models, String words) {
     TrialTable table = ReferenceCase.table(csv);
     assertThatThrownBy(() -> TrialAnalysis.of(table, models.model()))
@@ -27,8 +26,7 @@ class BadInputTest {
 
   @Test
   void oneUnit() {
-    refused(
-        "yard,arm,y\n1,a,1\n1,b,2\n1,a,3\n1,b,5\n", oneWay().random("yard"), "a single group");
+    refused("yard,arm,y\n1,a,1\n1,b,2\n1,a,3\n1,b,5\n", oneWay().random("yard"), "a single group");
   }
 
   @Test
@@ -43,8 +41,7 @@ class BadInputTest {
 
   @Test
   void unitsConfoundedWithTreatments() {
-    refused(
-        "yard,arm,y\n1,a,1\n1,a,2\n2,b,3\n2,b,5\n", oneWay().random("yard"), "is confounded");
+    refused("yard,arm,y\n1,a,1\n1,a,2\n2,b,3\n2,b,5\n", oneWay().random("yard"), "is confounded");
   }
 
   @Test

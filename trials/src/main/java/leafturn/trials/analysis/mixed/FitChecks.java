@@ -84,8 +84,7 @@ final class FitChecks {
   }
 
   /** A random term whose groups each have coefficients of their own leaves nothing to vary. */
-  private static void checkConfounded(
-      RandomEffects set, ColumnBasis basis, List<String> faults) {
+  private static void checkConfounded(RandomEffects set, ColumnBasis basis, List<String> faults) {
     if (set.groupCount() > basis.rank() || set.groupCount() < 2) {
       return;
     }

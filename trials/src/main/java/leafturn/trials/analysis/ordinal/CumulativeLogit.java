@@ -7,9 +7,9 @@ import org.hipparchus.analysis.integration.gauss.GaussIntegrator;
 import org.hipparchus.analysis.integration.gauss.GaussIntegratorFactory;
 
 /**
- * Minus the log likelihood of a cumulative logit, logit P(y &lt;= j) = threshold j - x b - s u with u
- * a standard normal for each group, integrated by ten points about its mode. The parameters are the
- * thresholds, b and, with groups, s.
+ * Minus the log likelihood of a cumulative logit, logit P(y &lt;= j) = threshold j - x b - s u with
+ * u a standard normal for each group, integrated by ten points about its mode. The parameters are
+ * the thresholds, b and, with groups, s.
  *
  * @source mccullagh1980, eq. 2.1; liu1994, eq. 2
  */
@@ -188,8 +188,6 @@ final class CumulativeLogit implements NewtonMinimum.Function {
       }
       lists.get(groupOf[i]).add(i);
     }
-    return lists.stream()
-        .map(list -> list.stream().mapToInt(Integer::intValue).toArray())
-        .toList();
+    return lists.stream().map(list -> list.stream().mapToInt(Integer::intValue).toArray()).toList();
   }
 }

@@ -157,8 +157,7 @@ public record OrdinalAnalysis(
       return chosen;
     }
 
-    private List<Coefficient> coefficients(
-        Lowest lowest, FixedColumns columns, int[] used) {
+    private List<Coefficient> coefficients(Lowest lowest, FixedColumns columns, int[] used) {
       NewtonMinimum.Point best = lowest.best;
       double step = lowest.sd == 0 ? 1e-5 : 1e-3;
       double[][] covariance =

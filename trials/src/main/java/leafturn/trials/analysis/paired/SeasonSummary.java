@@ -53,7 +53,11 @@ public enum SeasonSummary {
     if (days.length != values.length || days.length < (this == LAST ? 1 : 2)) {
       throw new TrialFaultException(
           "A season's %s needs a value on each of at least %d dates; there are %d dates and %d values."
-              .formatted(name().toLowerCase(Locale.ROOT), this == LAST ? 1 : 2, days.length, values.length));
+              .formatted(
+                  name().toLowerCase(Locale.ROOT),
+                  this == LAST ? 1 : 2,
+                  days.length,
+                  values.length));
     }
     for (int i = 1; i < days.length; i++) {
       if (!(days[i] > days[i - 1])) {

@@ -23,8 +23,7 @@ class SplitYardPublishedTest {
     String[] one = shoes.table().cells("A");
     String[] other = shoes.table().cells("B");
     double[] differences = new double[one.length];
-    Arrays.setAll(
-        differences, i -> Double.parseDouble(other[i]) - Double.parseDouble(one[i]));
+    Arrays.setAll(differences, i -> Double.parseDouble(other[i]) - Double.parseDouble(one[i]));
     return differences;
   }
 
@@ -63,8 +62,7 @@ class SplitYardPublishedTest {
   void verdictsFollowIntervalAndMargin() {
     PairedDifference own = PairedDifference.of(differences());
     assertThat(own.verdict(0.05, 0.5)).isEqualTo(PairedDifference.Verdict.DIFFERS);
-    assertThat(own.verdict(0.05, 0.75))
-        .isEqualTo(PairedDifference.Verdict.DIFFERS_BUT_EQUIVALENT);
+    assertThat(own.verdict(0.05, 0.75)).isEqualTo(PairedDifference.Verdict.DIFFERS_BUT_EQUIVALENT);
     PairedDifference none = PairedDifference.of(new double[] {-1, 1, -0.5, 0.6});
     assertThat(none.verdict(0.05, 0.1)).isEqualTo(PairedDifference.Verdict.UNDECIDED);
     assertThat(none.verdict(0.05, 5)).isEqualTo(PairedDifference.Verdict.EQUIVALENT);
