@@ -37,6 +37,11 @@ public final class CallText {
     text.choices();
     text.list("Where rules of thumb disagree", call.particulars().conflicts());
     text.list("Water", call.particulars().watering());
+    text.list(
+        "Cuts that still lie on the turf",
+        call.particulars().lying().stream()
+            .map(cut -> OutcomeWords.lying(cut, new UnitWords(call.units())))
+            .toList());
     text.list("What would change this answer", call.wouldChange());
     text.list("Take care", call.cautions());
     text.list("Assumed, corrected, not known", text.notes());

@@ -3,6 +3,7 @@ package leafturn.reports;
 import leafturn.advice.call.Call;
 import leafturn.advice.call.Choice;
 import leafturn.advice.call.CutKind.NitrogenAtFirst;
+import leafturn.advice.call.LyingCut;
 import leafturn.advice.call.Option;
 import leafturn.advice.call.Option.Outcome;
 import leafturn.advice.call.OwnSight;
@@ -90,6 +91,23 @@ public final class OutcomeWords {
     if (!outcome.nutrientsStay()) {
       return "taken away";
     }
+    return atFirst(verdict);
+  }
+
+  /** A past cut whose clippings still lie on the turf, in a line. */
+  public static String lying(LyingCut cut, UnitWords units) {
+    return "%s: %s returned, %s of it left; C:N %s, soil nitrogen at first: %s; %s"
+        .formatted(
+            DayWords.day(cut.day()),
+            units.onArea(Spread.exactly(cut.dryGPerM2())).middle(),
+            QuantityWords.percent(cut.leftFraction()),
+            QuantityWords.whole(cut.carbonPerNitrogen(), ": 1"),
+            atFirst(cut.nitrogenAtFirst()),
+            cut.stillSeen() ? "probably still seen" : "probably no longer seen");
+  }
+
+  /** What fresh clippings do to the soil's nitrogen at first. */
+  public static String atFirst(NitrogenAtFirst verdict) {
     return switch (verdict) {
       case FREED -> "some freed";
       case EITHER_WAY -> "either way";

@@ -13,6 +13,7 @@ import leafturn.advice.call.Reason;
 import leafturn.quantity.DisplayNumber;
 import leafturn.reports.ClippingsFate;
 import leafturn.reports.DayWords;
+import leafturn.reports.OutcomeWords;
 import leafturn.reports.UnitWords;
 import leafturn.reports.figure.SeasonFigure;
 import leafturn.reports.figure.SeasonFormat;
@@ -80,6 +81,11 @@ public final class LawnPage {
   public @Nullable HoursTable hours() {
     DryHours hours = call().particulars().byTheHour();
     return hours == null ? null : new HoursTable(hours, call().units());
+  }
+
+  /** Past cuts that have not broken down, a line each. */
+  public List<String> lying() {
+    return call().particulars().lying().stream().map(cut -> OutcomeWords.lying(cut, units())).toList();
   }
 
   public boolean hasSeason() {

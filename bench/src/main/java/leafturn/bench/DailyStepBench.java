@@ -48,6 +48,10 @@ public class DailyStepBench {
   private final Keeper keeper = new ProgrammeKeeper(lawn.programme(), equations);
   private final LawnRun run = new LawnRun(equations, LawnModel.startState(lawn, equations), terms);
 
+  private final LawnEquations own = new LawnEquations(LawnParameters.withCutQuality(lawn));
+  private final Keeper ownKeeper = new ProgrammeKeeper(lawn.programme(), own);
+  private final LawnRun ownRun = new LawnRun(own, LawnModel.startState(lawn, own), terms);
+
   /** Fills the seeds and checks that both rivals answer rightly. */
   @Setup
   public void prepare() {
@@ -67,6 +71,14 @@ public class DailyStepBench {
   public double lawnDay() {
     run.live(0, DAYS, keeper, DayListener.NONE);
     return run.heightMm();
+  }
+
+  /** One lawn-day of a lawn whose cuts each have their own quality, as advice runs it. */
+  @Benchmark
+  @OperationsPerInvocation(DAYS)
+  public double lawnDayEachCutItsOwn() {
+    ownRun.live(0, DAYS, ownKeeper, DayListener.NONE);
+    return ownRun.heightMm();
   }
 
   /** 22 exponentials, each of the last one's result. */

@@ -33,7 +33,18 @@ record Beside(Prospect prospect) {
         conflicts,
         new WateringAdvice(prospect).sentences(),
         new PlacingRules(prospect.known(), prospect.known().inSeed())
-            .placing(prospect.today().on()));
+            .placing(prospect.today().on()),
+        lying());
+  }
+
+  private List<LyingCut> lying() {
+    LawnToday today = prospect.today();
+    return today
+        .fallen()
+        .lying(
+            today.equations().parameters().get("cC"),
+            prospect.known().ownSight(),
+            prospect.rules());
   }
 
   private @Nullable LocalDate lastSafeDay() {

@@ -4,6 +4,7 @@ import java.time.LocalDate;
 import java.time.temporal.ChronoUnit;
 import java.util.ArrayList;
 import java.util.List;
+import leafturn.advice.call.CutKind.NitrogenAtFirst;
 import leafturn.model.Flows;
 import leafturn.model.lawn.DayListener;
 import leafturn.model.lawn.LawnRun;
@@ -13,6 +14,8 @@ import org.jspecify.annotations.Nullable;
 final class FallenCuts implements DayListener {
   private static final int KEPT_DAYS = 400;
   private static final double SOONEST_DAYS = 0.5;
+  private static final double BROKEN_DOWN = 0.1;
+  private static final int MOST_SHOWN = 8;
 
   /**
    * A returned cut.
@@ -20,7 +23,15 @@ final class FallenCuts implements DayListener {
    * @param waterMm rain and irrigation of its day
    */
   private record Fallen(
-      LocalDate day, double dryGPerM2, double lengthMm, double fastFraction, double waterMm) {}
+      LocalDate day,
+      double dryGPerM2,
+      double nitrogenFraction,
+      double lengthMm,
+      double fastFraction,
+      double waterMm) {}
+
+  /** A cut followed to the last known day. */
+  private record Followed(double leftFraction, InSight sight, int days) {}
 
   /** Share of the fast and of the slow clippings that decayed on a day. */
   private record Decay(LocalDate day, double fast, double slow) {}
@@ -53,6 +64,7 @@ final class FallenCuts implements DayListener {
           new Fallen(
               day,
               run.flow(Flows.RETURNED_G),
+              run.flow(Flows.CUT_N_FRACTION),
               run.flow(Flows.CUT_LENGTH_MM),
               run.flow(Flows.CUT_FAST_FRACTION),
               run.flow(Flows.RAIN_MM) + run.flow(Flows.IRRIGATION_MM)));
@@ -92,13 +104,19 @@ final class FallenCuts implements DayListener {
 
   /** Days after which a cut should be out of sight on a usual lawn. */
   private double reckonedDays(Fallen cut, CallRules rules) {
-    InSight sight = new InSight(Sinking.of(rules));
-    sight.fall(cut.dryGPerM2(), cut.lengthMm(), cut.waterMm() > rules.threshold(CallRule.WET));
+    Followed usual = follow(cut, Sinking.of(rules), rules.threshold(CallRule.WET));
+    int days = usual.sight().daysToUnseen();
+    return Math.max(SOONEST_DAYS, days < 0 ? usual.days() + usual.sight().daysToGo() : days);
+  }
+
+  private Followed follow(Fallen cut, Sinking sinking, double wetMm) {
+    InSight sight = new InSight(sinking);
+    sight.fall(cut.dryGPerM2(), cut.lengthMm(), cut.waterMm() > wetMm);
     double fast = cut.fastFraction();
     double slow = 1 - fast;
     int days = 0;
     for (Decay decay : decays) {
-      if (decay.day().isAfter(cut.day()) && sight.daysToUnseen() < 0) {
+      if (decay.day().isAfter(cut.day())) {
         double before = fast + slow;
         fast *= 1 - decay.fast();
         slow *= 1 - decay.slow();
@@ -106,6 +124,33 @@ final class FallenCuts implements DayListener {
         days++;
       }
     }
-    return Math.max(SOONEST_DAYS, days + sight.daysToGo());
+    return new Followed(fast + slow, sight, days);
+  }
+
+  /**
+   * Cuts of which more than a tenth has not broken down, the latest first.
+   *
+   * @param carbonFraction C in dry matter, g/g
+   * @param own how long this lawn's clippings stay in sight
+   */
+  List<LyingCut> lying(double carbonFraction, OwnSight own, CallRules rules) {
+    List<LyingCut> lying = new ArrayList<>();
+    for (int last = cuts.size() - 1; last >= 0 && lying.size() < MOST_SHOWN; last--) {
+      Fallen cut = cuts.get(last);
+      Followed now =
+          follow(cut, Sinking.of(rules).slower(own.times()), rules.threshold(CallRule.WET));
+      if (now.leftFraction() > BROKEN_DOWN && cut.nitrogenFraction() > 0) {
+        double carbonPerNitrogen = carbonFraction / cut.nitrogenFraction();
+        lying.add(
+            new LyingCut(
+                cut.day(),
+                cut.dryGPerM2(),
+                carbonPerNitrogen,
+                NitrogenAtFirst.of(carbonPerNitrogen, rules),
+                now.leftFraction(),
+                now.sight().daysToUnseen() < 0));
+      }
+    }
+    return lying;
   }
 }

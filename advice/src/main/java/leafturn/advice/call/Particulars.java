@@ -17,6 +17,7 @@ import org.jspecify.annotations.Nullable;
  * @param conflicts where rules of thumb disagree, and which of them decides, one sentence each
  * @param watering when and how much to water, one sentence each; empty when there is no need
  * @param placing where collected clippings may go
+ * @param lying past cuts whose clippings have not all broken down, the latest first
  */
 public record Particulars(
     List<Cut> cuts,
@@ -25,13 +26,15 @@ public record Particulars(
     @Nullable DryHours byTheHour,
     List<String> conflicts,
     List<String> watering,
-    Placing placing) {
+    Placing placing,
+    List<LyingCut> lying) {
   /** Nothing beside the answer. */
   public static final Particulars NONE =
-      new Particulars(List.of(), null, List.of(), null, List.of(), List.of(), Placing.ANYWHERE);
+      new Particulars(List.of(), null, List.of(), null, List.of(), List.of(), Placing.ANYWHERE, List.of());
 
   public Particulars {
     cuts = List.copyOf(cuts);
+    lying = List.copyOf(lying);
     hours = List.copyOf(hours);
     conflicts = List.copyOf(conflicts);
     watering = List.copyOf(watering);

@@ -112,6 +112,26 @@ class CutQualityCallTest {
   }
 
   @Test
+  void cutsThatStillLieOnTheTurfAreToldApart() {
+    List<LyingCut> lying =
+        call(FESCUE, mown(ON, 6, 13, 20, 27, 34, 41, 48, 55, 400), Circumstances.NONE)
+            .particulars()
+            .lying();
+    LyingCut last = lying.get(0);
+    LyingCut monthOld = lying.get(4);
+
+    assertThat(last.day()).isEqualTo(ON.minusDays(6));
+    assertThat(monthOld.day()).isEqualTo(ON.minusDays(34));
+    assertThat(last.leftFraction()).isBetween(0.7, 0.95);
+    assertThat(monthOld.leftFraction()).isLessThan(last.leftFraction() - 0.2);
+    assertThat(monthOld.stillSeen()).isFalse();
+    assertThat(last.carbonPerNitrogen()).isBetween(8.0, 20.0);
+    assertThat(last.nitrogenAtFirst())
+        .isEqualTo(NitrogenAtFirst.of(last.carbonPerNitrogen(), CallRules.standard()));
+    assertThat(lying).noneMatch(cut -> cut.day().equals(ON.minusDays(400)));
+  }
+
+  @Test
   void aYearOfReturningLeavesALittleMoreThatchThanAYearOfCollecting() {
     Call call = call(FESCUE, mown(ON, 5, 10), Circumstances.NONE);
     ThatchInAYear returned = requireNonNull(returnedNow(call).thatchInAYear());
