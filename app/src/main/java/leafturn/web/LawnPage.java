@@ -85,7 +85,9 @@ public final class LawnPage {
 
   /** Past cuts that have not broken down, a line each. */
   public List<String> lying() {
-    return call().particulars().lying().stream().map(cut -> OutcomeWords.lying(cut, units())).toList();
+    return call().particulars().lying().stream()
+        .map(cut -> OutcomeWords.lying(cut, units()))
+        .toList();
   }
 
   public boolean hasSeason() {

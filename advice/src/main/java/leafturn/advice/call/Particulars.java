@@ -30,7 +30,8 @@ public record Particulars(
     List<LyingCut> lying) {
   /** Nothing beside the answer. */
   public static final Particulars NONE =
-      new Particulars(List.of(), null, List.of(), null, List.of(), List.of(), Placing.ANYWHERE, List.of());
+      new Particulars(
+          List.of(), null, List.of(), null, List.of(), List.of(), Placing.ANYWHERE, List.of());
 
   public Particulars {
     cuts = List.copyOf(cuts);
