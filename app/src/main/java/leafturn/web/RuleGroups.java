@@ -44,7 +44,14 @@ final class RuleGroups {
     RULES.put("Work and waiting", List.of("carry", "second-cut", "second-pass", "delay"));
     FIGURES.put(
         "Wet leaves, frost and dry hours",
-        List.of("wet-yesterday", "dry-hours", "dry-hours-share", "thaw-hours", "thaw"));
+        List.of(
+            "wet-yesterday",
+            "dry-hours",
+            "dry-hours-share",
+            "dry-leaves",
+            "wet-humidity",
+            "thaw-hours",
+            "thaw"));
     FIGURES.put(
         "Heights and growth",
         List.of(
@@ -66,12 +73,17 @@ final class RuleGroups {
             "short-pieces",
             "nitrogen-freed",
             "nitrogen-tied-up",
+            "seen-load",
+            "sinking",
             "breakdown",
             "nitrogen"));
     FIGURES.put(
         "What was seen, and what was applied",
         List.of(
             "seen-days",
+            "seed-heads-start",
+            "seed-heads-none",
+            "autumn-flush",
             "animals-days",
             "disease",
             "herbicide-mowings",

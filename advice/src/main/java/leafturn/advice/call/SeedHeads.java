@@ -49,7 +49,7 @@ record SeedHeads(double likelihood, Basis basis, @Nullable LocalDate lookedOn, d
     static Figures of(CallRules rules) {
       return new Figures(
           (int) Math.round(rules.threshold(CallRule.SEED_HEADS_START)),
-          (int) Math.round(rules.threshold(CallRule.SEED_HEADS_SEEN)),
+          (int) Math.round(rules.threshold(CallRule.SEEN_DAYS)),
           (int) Math.round(rules.threshold(CallRule.SEED_HEADS_NONE)),
           rules.threshold(CallRule.AUTUMN_FLUSH));
     }
