@@ -15,9 +15,12 @@ import leafturn.advice.call.CallRules;
 import leafturn.advice.call.Circumstances;
 import leafturn.advice.call.MowingCall;
 import leafturn.advice.call.NoCallException;
+import leafturn.advice.call.SeasonsAsked;
 import leafturn.model.lawn.LogEntry;
 import leafturn.model.lawn.SiteClimate;
+import leafturn.model.weather.generator.WeatherForecast;
 import leafturn.quantity.Units;
+import leafturn.records.ForecastFile;
 import leafturn.records.InputException;
 import leafturn.records.LawnFile;
 import leafturn.records.LawnReading;
@@ -81,6 +84,30 @@ final class CallCommand implements Callable<Integer> {
               + " several times.")
   private final Map<String, Double> rules = new LinkedHashMap<>();
 
+  @Option(
+      names = "--forecast",
+      paramLabel = "FILE",
+      description =
+          "A forecast for the first days that the record does not hold, a CSV file; the possible"
+              + " seasons follow it and trust it less by the day.")
+  private @Nullable Path forecastFile;
+
+  @Option(
+      names = "--members",
+      paramLabel = "N",
+      defaultValue = "200",
+      description = "Number of possible seasons, 1 to 2000 (default: ${DEFAULT-VALUE}).")
+  private int members;
+
+  @Option(
+      names = "--seed",
+      paramLabel = "S",
+      defaultValue = "1",
+      description =
+          "Seed of the possible seasons; the same one gives the same answer (default:"
+              + " ${DEFAULT-VALUE}).")
+  private long seed;
+
   @Option(names = "--json", description = "Prints one JSON document.")
   private boolean json;
 
@@ -97,6 +124,7 @@ final class CallCommand implements Callable<Integer> {
     Optional<WeatherReading> weatherRead = inputs.read(weather::read);
     Optional<Log> logRead = inputs.read(this::log);
     Optional<CallRules> rulesRead = inputs.read(this::rules);
+    Optional<SeasonsAsked> seasonsRead = inputs.read(this::seasons);
     inputs.throwIfAny();
     LawnReading lawn = lawnRead.orElseThrow();
     WeatherReading record = weatherRead.orElseThrow();
@@ -104,7 +132,9 @@ final class CallCommand implements Callable<Integer> {
     List<String> notes = new ArrayList<>(lawn.notes());
     notes.addAll(record.notes());
     notes.addAll(log.notes());
-    Call call = made(lawn, record, log, rulesRead.orElseThrow()).noting(notes);
+    SeasonsAsked seasons = seasonsRead.orElseThrow();
+    checkForecast(record, seasons);
+    Call call = made(lawn, record, log, rulesRead.orElseThrow(), seasons).noting(notes);
     PrintWriter writer = spec.commandLine().getOut();
     if (json) {
       writer.println(JsonReport.of(call));
@@ -114,14 +144,37 @@ final class CallCommand implements Callable<Integer> {
     return ExitCode.DONE;
   }
 
-  private Call made(LawnReading lawn, WeatherReading record, Log log, CallRules rules) {
+  private Call made(
+      LawnReading lawn, WeatherReading record, Log log, CallRules rules, SeasonsAsked seasons) {
     try {
       SiteClimate climate = new SiteClimate(record.series(), lawn.lawn().site());
       Circumstances known = KnownOfFiles.of(lawn.known(), log.sheets(), on);
-      return MowingCall.of(
-          lawn.lawn(), climate, log.entries(), new Asked(on, rules, Units.METRIC, known));
+      Asked asked = new Asked(on, rules, Units.METRIC, known).over(seasons);
+      return MowingCall.of(lawn.lawn(), climate, log.entries(), asked);
     } catch (NoCallException impossible) {
       throw new InputException(weather.file() + ": " + impossible.getMessage() + ".");
+    }
+  }
+
+  private SeasonsAsked seasons() {
+    WeatherForecast forecast = forecastFile == null ? null : ForecastFile.read(forecastFile);
+    try {
+      return new SeasonsAsked(members, seed, forecast);
+    } catch (IllegalArgumentException wrong) {
+      throw new InputException("--members: " + wrong.getMessage() + ".");
+    }
+  }
+
+  private void checkForecast(WeatherReading record, SeasonsAsked seasons) {
+    WeatherForecast forecast = seasons.forecast();
+    boolean known = !on.isAfter(record.series().lastDay());
+    if (forecast != null) {
+      forecast
+          .faultFrom(known ? on.plusDays(1) : on)
+          .ifPresent(
+              fault -> {
+                throw new InputException(forecastFile + ": " + fault + ".");
+              });
     }
   }
 

@@ -62,6 +62,32 @@ class CallCommandsTest {
   }
 
   @Test
+  void aForecastIsFollowedAndMembersAndSeedAreTaken() throws JsonProcessingException {
+    String forecast = example("forecast.csv");
+    JsonNode free = call("--log", LOG, "--members", "60", "--json").json();
+    JsonNode told =
+        call("--log", LOG, "--members", "60", "--forecast", forecast, "--json").json();
+    JsonNode other = call("--log", LOG, "--members", "60", "--seed", "2", "--json").json();
+    assertThat(told.at("/possibleSeasons/count").intValue()).isEqualTo(60);
+    assertThat(told.at("/possibleSeasons/madeFrom").textValue())
+        .contains("following a forecast until 4 June");
+    assertThat(told.at("/outlook/toCome/3/wetDayFraction").doubleValue())
+        .isGreaterThan(free.at("/outlook/toCome/3/wetDayFraction").doubleValue() + 0.2);
+    assertThat(other.get("mowBy")).isNotEqualTo(free.get("mowBy"));
+  }
+
+  @Test
+  void aForecastThatCannotBeFollowedIsAFault() throws IOException {
+    Path late = Files.createTempFile("late", ".csv");
+    Files.writeString(late, "date,temp_max,temp_min,rain_mm\n2015-06-03,20,10,0\n");
+    Ran run = call("--forecast", late.toString());
+    assertThat(run.exitCode()).isEqualTo(2);
+    assertThat(run.err())
+        .contains("the forecast begins on 2015-06-03", "2015-05-29; nothing is guessed");
+    assertThat(call("--members", "0").err()).contains("--members", "from 1 to 2000, but is 0");
+  }
+
+  @Test
   void theCallStandsFirstThenItsReasonsChoicesAndNotes() {
     Ran ran = call("--log", LOG);
     assertThat(ran.exitCode()).isZero();

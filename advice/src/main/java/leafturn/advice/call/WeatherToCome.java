@@ -7,10 +7,9 @@ import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
 import java.util.stream.IntStream;
-import leafturn.model.RandomStream;
 import leafturn.model.lawn.SiteClimate;
 import leafturn.model.weather.WeatherSeries;
-import leafturn.model.weather.generator.WeatherEve;
+import leafturn.model.weather.generator.WeatherForecast;
 import leafturn.model.weather.generator.WeatherGenerator;
 import org.jspecify.annotations.Nullable;
 
@@ -53,28 +52,35 @@ record WeatherToCome(
     SiteClimate climate = start.climate();
     ResampledSeasons record = new ResampledSeasons(climate, start.on(), start.first());
     Optional<WeatherGenerator> generator = generator(climate, start.on());
+    WeatherForecast forecast = asked.forecast();
+    if (forecast != null) {
+      checkForecast(forecast, start, generator.isPresent());
+    }
     int most = generator.isPresent() ? asked.count() / 2 : asked.count();
     List<int[]> stretches = record.stretches(most);
     if (stretches.isEmpty() && generator.isEmpty()) {
       return ownYear(start, record.ownYear());
     }
     List<SeasonWeather> seasons = new ArrayList<>();
-    for (int[] days : stretches) {
-      seasons.add(SeasonWeather.of(climate, start.first(), days, start.soilC()));
-    }
     List<String> notes = new ArrayList<>();
     int generated = generator.isPresent() ? asked.count() - stretches.size() : 0;
     if (generator.isPresent()) {
       notes.addAll(generator.get().notes());
-      WeatherEve eve = eve(generator.get(), start);
-      IntStream.range(0, generated)
-          .mapToObj(i -> generated(start, generator.get(), eve, new RandomStream(asked.seed(), i)))
-          .forEach(seasons::add);
+      GeneratedSeasons following = new GeneratedSeasons(start, generator.get(), asked);
+      for (int season = 0; season < stretches.size(); season++) {
+        seasons.add(
+            forecast == null
+                ? recorded(start, stretches.get(season))
+                : following.spliced(generated + season, stretches.get(season)));
+      }
+      IntStream.range(0, generated).mapToObj(following::season).forEach(seasons::add);
     } else {
+      stretches.forEach(days -> seasons.add(recorded(start, days)));
       notes.add(
           "The record is too short to generate weather like it: the possible seasons are its own years.");
     }
-    String madeFrom = madeFrom(record, stretches.size(), generated, climate);
+    String madeFrom =
+        madeFrom(record, stretches.size(), generated, climate) + followed(forecast);
     return new WeatherToCome(
         List.copyOf(seasons),
         new PossibleSeasons(seasons.size(), DAYS, madeFrom),
@@ -96,20 +102,28 @@ record WeatherToCome(
     }
   }
 
-  private static WeatherEve eve(WeatherGenerator generator, Start start) {
-    SiteClimate climate = start.climate();
-    int day = climate.weather().indexOf(start.first()) - 1;
-    return day < climate.measuredDays()
-        ? generator.eve(climate.weather(), day)
-        : WeatherEve.unknown();
+  private static SeasonWeather recorded(Start start, int[] days) {
+    return SeasonWeather.of(start.climate(), start.first(), days, start.soilC());
   }
 
-  private static SeasonWeather generated(
-      Start start, WeatherGenerator generator, WeatherEve eve, RandomStream random) {
-    WeatherSeries days = generator.generate(random, eve, start.first(), LONGEST_DAYS);
-    SiteClimate climate = new SiteClimate(days, start.climate().site());
-    int[] inOrder = IntStream.range(0, LONGEST_DAYS).toArray();
-    return SeasonWeather.of(climate, start.first(), inOrder, start.soilC());
+  private static void checkForecast(
+      WeatherForecast forecast, Start start, boolean weatherCanBeGenerated) {
+    Optional<String> fault = forecast.faultFrom(start.first());
+    if (fault.isPresent()) {
+      throw new NoCallException(fault.get());
+    }
+    if (!weatherCanBeGenerated) {
+      throw new NoCallException(
+          "a forecast can be followed only where weather can be generated from the record, which needs 15 days or more of each month besides those that follow the day itself");
+    }
+  }
+
+  private static String followed(@Nullable WeatherForecast forecast) {
+    return forecast == null
+        ? ""
+        : ", all following a forecast until "
+            + DATE.format(forecast.last())
+            + " and trusting it less by the day";
   }
 
   private static WeatherToCome ownYear(Start start, int @Nullable [] days) {

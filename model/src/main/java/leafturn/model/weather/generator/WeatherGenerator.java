@@ -8,6 +8,7 @@ import java.util.function.IntPredicate;
 import leafturn.model.RandomStream;
 import leafturn.model.weather.WeatherSeries;
 import leafturn.model.weather.WeatherSeries.Quantity;
+import org.jspecify.annotations.Nullable;
 
 /**
  * Generates daily weather like that of a record. Holds no state of a series: one object may serve
@@ -21,6 +22,9 @@ public final class WeatherGenerator {
 
   /** Least distance of maximum and minimum temperature, °C. */
   private static final double LEAST_RANGE_C = 0.1;
+
+  /** Most rain of a day, mm, as the checks of a series have it. */
+  private static final double MOST_RAIN_MM = 2000;
 
   private static final long PLACE_OF_EVE = Long.MIN_VALUE;
   private static final int MAXIMUM = 0;
@@ -101,38 +105,141 @@ public final class WeatherGenerator {
    * @source richardson1981
    */
   public WeatherSeries generate(RandomStream random, WeatherEve eve, LocalDate first, int days) {
+    return generate(random, eve, first, days, null);
+  }
+
+  /**
+   * Days that follow an eve, and a forecast as far as that reaches: with errors that grow with its
+   * lead time, and carrying on from it afterwards, back to what the season has.
+   *
+   * @param forecast that holds the first day, or null for none; how far it is trusted is assumed
+   * @throws IllegalArgumentException when the forecast does not hold the first day
+   * @source richardson1981
+   */
+  public WeatherSeries generate(
+      RandomStream random,
+      WeatherEve eve,
+      LocalDate first,
+      int days,
+      @Nullable WeatherForecast forecast) {
     if (days < 1) {
       throw new IllegalArgumentException("days to generate must be 1 or more, but are " + days);
     }
+    if (forecast != null) {
+      forecast
+          .faultFrom(first)
+          .ifPresent(
+              fault -> {
+                throw new IllegalArgumentException(fault);
+              });
+    }
+    Chain chain = new Chain(random, eve, first, forecast);
     double[] rainMm = new double[days];
     double[][] values = new double[courses.size()][days];
-    double[] yesterday = eve.residuals() == null ? drawnStart(random) : eve.residuals();
-    boolean wet =
-        eve.residuals() == null
-            ? random.uniform() < rain.occurrence(YearDay.month(first)).wetFraction()
-            : eve.wet();
-    double[] today = new double[courses.size()];
-    double[] normal = new double[courses.size()];
-    LocalDate date = first;
     for (int day = 0; day < days; day++) {
+      chain.live(first.plusDays(day), day + 1);
+      rainMm[day] = chain.rainMm;
+      for (int row = 0; row < values.length; row++) {
+        values[row][day] = chain.values[row];
+      }
+    }
+    return series(first, rainMm, values);
+  }
+
+  /** One series as it goes from day to day. */
+  private final class Chain {
+    private final RandomStream random;
+    private final @Nullable WeatherForecast forecast;
+    private final double[] normal = new double[courses.size()];
+    private final double[] values = new double[courses.size()];
+    private double[] yesterday;
+    private double[] today = new double[courses.size()];
+    private boolean wet;
+    private double rainMm;
+
+    private Chain(
+        RandomStream random,
+        WeatherEve eve,
+        LocalDate first,
+        @Nullable WeatherForecast forecast) {
+      this.random = random;
+      this.forecast = forecast;
+      double[] known = eve.residuals();
+      // the errors of a forecast have nothing to do with the day before it
+      this.yesterday =
+          forecast != null || known == null ? drawnStart(random) : known.clone();
+      this.wet =
+          known == null
+              ? random.uniform() < rain.occurrence(YearDay.month(first)).wetFraction()
+              : eve.wet();
+    }
+
+    /** Lives through a day that lies so many days after the last known one. */
+    private void live(LocalDate date, int leadDays) {
       random.at(date.toEpochDay());
       int yearDay = YearDay.of(date);
       int month = YearDay.month(date);
-      wet = random.uniform() < rain.occurrence(month).chance(wet);
+      WeatherForecast.Day told = forecast == null ? null : forecast.on(date);
+      double chance = rain.occurrence(month).chance(wet);
+      wet = random.uniform() < (told == null ? chance : chance(told, chance, leadDays));
       for (int row = 0; row < normal.length; row++) {
         normal[row] = random.normal();
       }
       residuals.step(yesterday, normal, today);
+      boolean lastTold = forecast != null && date.equals(forecast.last());
       for (int row = 0; row < today.length; row++) {
-        values[row][day] = courses.get(row).value(today[row], yearDay, wet);
+        QuantityCourse course = courses.get(row);
+        double deviation = today[row];
+        if (told != null) {
+          double value = told(told, course.quantity());
+          double toldDeviation =
+              Double.isNaN(value) ? Double.NaN : course.residual(value, yearDay, wet);
+          deviation = followed(toldDeviation, today[row], leadDays);
+        }
+        values[row] = course.value(deviation, yearDay, wet);
+        today[row] = lastTold ? deviation : today[row];
       }
-      rainMm[day] = wet ? Math.max(LEAST_WET_DAY_MM, rain.amount(month).drawnMm(random)) : 0;
+      rainMm = wet ? amountMm(random, month, told, leadDays) : 0;
       double[] spare = yesterday;
       yesterday = today;
-      today = spare == eve.residuals() ? new double[courses.size()] : spare;
-      date = date.plusDays(1);
+      today = spare;
     }
-    return series(first, rainMm, values);
+  }
+
+  private static double chance(WeatherForecast.Day told, double season, int leadDays) {
+    double chance =
+        Double.isNaN(told.rainChanceFraction())
+            ? ForecastError.chance(RainClimate.wet(told.rainMm()), leadDays)
+            : told.rainChanceFraction();
+    double weight = ForecastError.weight(leadDays);
+    return weight * chance + (1 - weight) * season;
+  }
+
+  /** What a forecast day tells of a quantity, or NaN. */
+  private static double told(WeatherForecast.Day day, Quantity quantity) {
+    return switch (quantity) {
+      case MAXIMUM_C -> day.maximumC();
+      case MINIMUM_C -> day.minimumC();
+      case WIND_M_PER_S -> day.windMPerS();
+      default -> Double.NaN;
+    };
+  }
+
+  /** A told deviation from the season, off by a share of what the season varies. */
+  private static double followed(double told, double error, int leadDays) {
+    return Double.isNaN(told)
+        ? error
+        : ForecastError.weight(leadDays) * told + ForecastError.share(leadDays) * error;
+  }
+
+  private double amountMm(
+      RandomStream random, int month, WeatherForecast.@Nullable Day told, int leadDays) {
+    boolean amountTold = told != null && RainClimate.wet(told.rainMm());
+    double amountMm =
+        amountTold
+            ? told.rainMm() * ForecastError.amountFactor(random.normal(), leadDays)
+            : rain.everWet() ? rain.amount(month).drawnMm(random) : LEAST_WET_DAY_MM;
+    return Math.min(MOST_RAIN_MM, Math.max(LEAST_WET_DAY_MM, amountMm));
   }
 
   private double[] drawnStart(RandomStream random) {
