@@ -38,13 +38,18 @@ final class LoggedGrowth {
   }
 
   private boolean tells(Correction correction) {
-    double from = grownFromMm.getOrDefault(correction.day(), Double.NaN);
+    double from = fromMm(correction);
     return correction.modelMm() - from >= GrowthFactor.LEAST_GROWTH_MM
         && correction.measuredMm() > from;
   }
 
+  /** Height that the last cut before left, mm, NaN where there was none. */
+  private double fromMm(Correction correction) {
+    return grownFromMm.getOrDefault(correction.day(), Double.NaN);
+  }
+
   private double ratio(Correction correction) {
-    double from = grownFromMm.get(correction.day());
+    double from = fromMm(correction);
     return (correction.measuredMm() - from) / (correction.modelMm() - from);
   }
 
@@ -68,7 +73,7 @@ final class LoggedGrowth {
   }
 
   private OwnGrowth.PastHeight expected(Correction correction, GrowthFactor before) {
-    double from = grownFromMm.get(correction.day());
+    double from = fromMm(correction);
     double growth = correction.modelMm() - from;
     double logSd = Math.hypot(before.logSd(), GrowthFactor.RATIO_LOG_SD);
     GrowthFactor reading = new GrowthFactor(before.logMean(), logSd);

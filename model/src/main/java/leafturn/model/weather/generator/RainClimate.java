@@ -37,7 +37,9 @@ final class RainClimate {
     }
     for (int month = 0; month < YearDay.MONTHS; month++) {
       climate.occurrence.add(climate.occurrenceOf(month));
-      climate.amount.add(climate.wetDays == 0 ? null : climate.amountOf(month, amounts));
+      if (climate.everWet()) {
+        climate.amount.add(climate.amountOf(month, amounts));
+      }
     }
     return climate;
   }

@@ -234,11 +234,12 @@ public final class WeatherGenerator {
 
   private double amountMm(
       RandomStream random, int month, WeatherForecast.@Nullable Day told, int leadDays) {
-    boolean amountTold = told != null && RainClimate.wet(told.rainMm());
-    double amountMm =
-        amountTold
-            ? told.rainMm() * ForecastError.amountFactor(random.normal(), leadDays)
-            : rain.everWet() ? rain.amount(month).drawnMm(random) : LEAST_WET_DAY_MM;
+    double amountMm = LEAST_WET_DAY_MM;
+    if (told != null && RainClimate.wet(told.rainMm())) {
+      amountMm = told.rainMm() * ForecastError.amountFactor(random.normal(), leadDays);
+    } else if (rain.everWet()) {
+      amountMm = rain.amount(month).drawnMm(random);
+    }
     return Math.min(MOST_RAIN_MM, Math.max(LEAST_WET_DAY_MM, amountMm));
   }
 

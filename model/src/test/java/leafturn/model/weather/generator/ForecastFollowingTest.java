@@ -11,6 +11,7 @@ import java.util.stream.IntStream;
 import leafturn.model.RandomStream;
 import leafturn.model.weather.WeatherSeries;
 import leafturn.model.weather.WeatherSeries.Quantity;
+import org.jspecify.annotations.Nullable;
 import org.junit.jupiter.api.Test;
 
 /** Generated seasons along a forecast. */
@@ -24,7 +25,7 @@ class ForecastFollowingTest {
       new WeatherForecast(
           FIRST, Collections.nCopies(7, new WeatherForecast.Day(19, 31, 0, Double.NaN, 3)));
 
-  private static List<WeatherSeries> seasons(WeatherForecast forecast) {
+  private static List<WeatherSeries> seasons(@Nullable WeatherForecast forecast) {
     WeatherEve eve = GENERATOR.eve(RECORD, RECORD.days() - 1);
     return IntStream.range(0, SEASONS)
         .mapToObj(i -> GENERATOR.generate(new RandomStream(1, i), eve, FIRST, DAYS, forecast))
