@@ -154,12 +154,11 @@ public final class ForecastFile {
       return;
     }
     if (day.equals(before)) {
-      row.fault(table.column(DATE), "%s stands here and on the line before; keep one."
-          .formatted(day));
+      row.fault(
+          table.column(DATE), "%s stands here and on the line before; keep one.".formatted(day));
     } else if (day.isBefore(before)) {
       row.fault(
-          table.column(DATE),
-          "%s comes after %s; put the days in order.".formatted(day, before));
+          table.column(DATE), "%s comes after %s; put the days in order.".formatted(day, before));
     } else {
       row.fault(
           table.column(DATE),

@@ -65,8 +65,7 @@ class CallCommandsTest {
   void aForecastIsFollowedAndMembersAndSeedAreTaken() throws JsonProcessingException {
     String forecast = example("forecast.csv");
     JsonNode free = call("--log", LOG, "--members", "60", "--json").json();
-    JsonNode told =
-        call("--log", LOG, "--members", "60", "--forecast", forecast, "--json").json();
+    JsonNode told = call("--log", LOG, "--members", "60", "--forecast", forecast, "--json").json();
     JsonNode other = call("--log", LOG, "--members", "60", "--seed", "2", "--json").json();
     assertThat(told.at("/possibleSeasons/count").intValue()).isEqualTo(60);
     assertThat(told.at("/possibleSeasons/madeFrom").textValue())

@@ -14,8 +14,7 @@ class ForecastFileTest {
 
   @Test
   void theExampleIsRead() {
-    WeatherForecast forecast =
-        ForecastFile.read(Path.of("..", "docs", "examples", "forecast.csv"));
+    WeatherForecast forecast = ForecastFile.read(Path.of("..", "docs", "examples", "forecast.csv"));
     assertThat(forecast.first()).isEqualTo(LocalDate.of(2015, 5, 29));
     assertThat(forecast.days()).hasSize(7);
     assertThat(forecast.days().get(2)).isEqualTo(new WeatherForecast.Day(18, 28, 14, 0.75, 5));
@@ -34,12 +33,14 @@ class ForecastFileTest {
                     + "2015-06-01,20,10,,,5\n"))
         .satisfiesExactly(
             fault -> assertThat(fault).contains("line 2", "75 is out of range", "-90"),
-            fault -> assertThat(fault).contains("line 3", "from 2015-05-30 to 2015-05-30 are missing"),
+            fault ->
+                assertThat(fault).contains("line 3", "from 2015-05-30 to 2015-05-30 are missing"),
             fault -> assertThat(fault).contains("line 3", "750 is out of range", "chance of rain"),
             fault -> assertThat(fault).contains("line 4", "2015-05-30 comes after 2015-05-31"),
             fault -> assertThat(fault).contains("line 4", "18 °C lies below the minimum of 28 °C"),
             fault -> assertThat(fault).contains("line 5", "it is empty"),
-            fault -> assertThat(fault).contains("line 6", "neither rain_mm nor rain_chance_percent"));
+            fault ->
+                assertThat(fault).contains("line 6", "neither rain_mm nor rain_chance_percent"));
   }
 
   @Test

@@ -55,9 +55,7 @@ final class GeneratedSeasons {
         double[] column = new double[stretch.length];
         for (int day = 0; day < column.length; day++) {
           column[day] =
-              day < told
-                  ? following.value(quantity, day)
-                  : record.value(quantity, stretch[day]);
+              day < told ? following.value(quantity, day) : record.value(quantity, stretch[day]);
         }
         values.put(quantity, column);
       }

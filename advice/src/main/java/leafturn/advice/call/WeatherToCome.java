@@ -79,8 +79,7 @@ record WeatherToCome(
       notes.add(
           "The record is too short to generate weather like it: the possible seasons are its own years.");
     }
-    String madeFrom =
-        madeFrom(record, stretches.size(), generated, climate) + followed(forecast);
+    String madeFrom = madeFrom(record, stretches.size(), generated, climate) + followed(forecast);
     return new WeatherToCome(
         List.copyOf(seasons),
         new PossibleSeasons(seasons.size(), DAYS, madeFrom),

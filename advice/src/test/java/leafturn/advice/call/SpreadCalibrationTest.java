@@ -12,15 +12,15 @@ import org.junit.jupiter.api.Test;
 
 /**
  * Are the ranges of mow-by times as wide as they say? On twenty days of three years a lawn stands
- * some weeks or days before a third is due; ten seasons that come of the same generator, with parameters drawn alike but from another
- * seed, are taken for what really followed. Eight of ten should reach a third within the range of
- * the possible seasons. A test of the possible seasons against their own generator, and no proof
- * against nature: it cannot see what generator and model have wrong in common.
+ * some weeks or days before a third is due; ten seasons that come of the same generator, with
+ * parameters drawn alike but from another seed, are taken for what really followed. Eight of ten
+ * should reach a third within the range of the possible seasons. A test of the possible seasons
+ * against their own generator, and no proof against nature: it cannot see what generator and model
+ * have wrong in common.
  */
 class SpreadCalibrationTest {
   private static final Lawn LAWN = CallExamples.fescue();
-  private static final SiteClimate CLIMATE =
-      new SiteClimate(CallExamples.newYork(), LAWN.site());
+  private static final SiteClimate CLIMATE = new SiteClimate(CallExamples.newYork(), LAWN.site());
   private static final SeasonsAsked TRUE_SEASONS = new SeasonsAsked(40, 20_261_125);
   private static final int STARTS = 20;
   private static final int TRUE_PER_START = 10;
@@ -61,8 +61,7 @@ class SpreadCalibrationTest {
                 asked)
             .seasons();
     List<LawnEquations> drawn =
-        DrawnLawns.of(
-            LAWN, today.equations().parameters(), today.growth(), asked, weather.size());
+        DrawnLawns.of(LAWN, today.equations().parameters(), today.growth(), asked, weather.size());
     return IntStream.range(0, weather.size())
         .mapToObj(season -> new PossibleSeason(weather.get(season), drawn.get(season)))
         .toList();

@@ -71,7 +71,8 @@ public record WeatherForecast(LocalDate first, List<Day> days) {
   }
 
   /** A day of it, or null for a date outside. */
-  @org.jspecify.annotations.Nullable Day on(LocalDate date) {
+  @org.jspecify.annotations.Nullable
+  Day on(LocalDate date) {
     return date.isBefore(first) || date.isAfter(last())
         ? null
         : days.get((int) (date.toEpochDay() - first.toEpochDay()));

@@ -158,16 +158,12 @@ public final class WeatherGenerator {
     private double rainMm;
 
     private Chain(
-        RandomStream random,
-        WeatherEve eve,
-        LocalDate first,
-        @Nullable WeatherForecast forecast) {
+        RandomStream random, WeatherEve eve, LocalDate first, @Nullable WeatherForecast forecast) {
       this.random = random;
       this.forecast = forecast;
       double[] known = eve.residuals();
       // the errors of a forecast have nothing to do with the day before it
-      this.yesterday =
-          forecast != null || known == null ? drawnStart(random) : known.clone();
+      this.yesterday = forecast != null || known == null ? drawnStart(random) : known.clone();
       this.wet =
           known == null
               ? random.uniform() < rain.occurrence(YearDay.month(first)).wetFraction()
