@@ -182,7 +182,7 @@ public final class SeasonPage {
 
     public String figureWords() {
       AimWords words = new AimWords(units);
-      return "Across: %s. Up: %s. Each dot is a programme; filled dots are unbeaten, numbers are those of the tables."
+      return "Across: %s. Up: %s. Each dot is a programme: full dots are unbeaten, hollow ones beaten, the square is now, and numbers are those of the tables."
           .formatted(words.measure(look.across()), words.measure(look.up()));
     }
 

@@ -1,5 +1,7 @@
 package leafturn.advice.season;
 
+import java.util.Arrays;
+import java.util.concurrent.atomic.LongAdder;
 import leafturn.advice.call.Spread;
 import leafturn.model.lawn.Lawn;
 import leafturn.model.lawn.LawnState;
@@ -15,6 +17,7 @@ final class ProgrammeComparison {
   private final LawnState present;
   private final YearlyWork work;
   private final double[] presentGrowth;
+  private final LongAdder livedDays = new LongAdder();
 
   ProgrammeComparison(PlanRequest request, PlanWeather weather, LawnState present) {
     this.request = request;
@@ -27,7 +30,12 @@ final class ProgrammeComparison {
   private ProgrammeRuns runs(Programme programme) {
     Lawn own = request.lawn();
     Lawn lawn = new Lawn(own.site(), own.ground(), programme, own.spinUpYears(), own.parameters());
-    return new ProgrammeRuns(lawn, weather, present, request.rules());
+    return new ProgrammeRuns(lawn, weather, present, request.rules(), livedDays);
+  }
+
+  /** Days that lawns have lived so far, all together. */
+  long livedDays() {
+    return livedDays.sum();
   }
 
   ProgrammeOutcome outcome(Programme programme) {
@@ -54,7 +62,7 @@ final class ProgrammeComparison {
 
   private ProgrammeOutcome.Feed feed(Programme programme, double[] growth) {
     double given = YearlyNitrogen.gPerM2(programme.feedings());
-    double[] first = java.util.Arrays.copyOf(growth, FEED_SEASONS);
+    double[] first = Arrays.copyOf(growth, FEED_SEASONS);
     EqualGrowthFeed search =
         new EqualGrowthFeed(
             nGPerM2 -> runs(fed(programme, nGPerM2)).leafGrowth(FEED_SEASONS), presentGrowth);

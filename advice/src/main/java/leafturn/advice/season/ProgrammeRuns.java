@@ -1,6 +1,7 @@
 package leafturn.advice.season;
 
 import java.util.List;
+import java.util.concurrent.atomic.LongAdder;
 import leafturn.advice.call.CallRules;
 import leafturn.model.Flows;
 import leafturn.model.lawn.DailyTerms;
@@ -23,12 +24,16 @@ final class ProgrammeRuns {
   private final LawnState present;
   private final LawnState settled;
   private final Site site;
+  private final LongAdder lived;
 
   /**
    * @param lawn the lawn with this programme in place of its own
    * @param present the lawn as it is now
+   * @param lived counts the days that are lived
    */
-  ProgrammeRuns(Lawn lawn, PlanWeather weather, LawnState present, CallRules rules) {
+  ProgrammeRuns(
+      Lawn lawn, PlanWeather weather, LawnState present, CallRules rules, LongAdder lived) {
+    this.lived = lived;
     Programme programme = lawn.programme();
     this.equations = new LawnEquations(LawnParameters.of(lawn));
     this.tally = new MowingTally(programme, equations, rules);
@@ -37,7 +42,7 @@ final class ProgrammeRuns {
     this.present = present;
     this.site = lawn.site();
     LawnRun run = new LawnRun(equations, present, weather.before());
-    run.live(weather.presentDays(), weather.before().days(), keeper, DayListener.NONE);
+    live(run, weather.presentDays(), weather.before().days());
     this.settled = run.state();
   }
 
@@ -48,12 +53,17 @@ final class ProgrammeRuns {
     for (int season = 0; season < seasons; season++) {
       LawnRun run = new LawnRun(equations, settled, years.get(season));
       tally.clear();
-      run.live(0, PlanWeather.DAYS, keeper, DayListener.NONE);
+      live(run, 0, PlanWeather.DAYS);
       for (Yearly quantity : Yearly.values()) {
         values[quantity.ordinal()][season] = value(quantity, run);
       }
     }
     return values;
+  }
+
+  private void live(LawnRun run, int fromDay, int toDay) {
+    run.live(fromDay, toDay, keeper, DayListener.NONE);
+    lived.add(toDay - fromDay);
   }
 
   /** Leaf growth of the first possible seasons, g/m2. */
@@ -85,11 +95,11 @@ final class ProgrammeRuns {
     double[][] values = new double[afterYears.length][weather.longRuns().size()];
     for (int season = 0; season < weather.longRuns().size(); season++) {
       LawnRun run = new LawnRun(equations, present, weather.longRuns().get(season));
-      int lived = 0;
+      int before = 0;
       for (int row = 0; row < afterYears.length; row++) {
         int days = PlanWeather.daysOf(afterYears[row], site);
-        run.live(lived, days, keeper, DayListener.NONE);
-        lived = days;
+        live(run, before, days);
+        before = days;
         values[row][season] = run.thatchMm();
       }
     }

@@ -24,6 +24,7 @@ public record SeasonPlan(List<Result> programmes, Basis basis) {
    * @param settlingYears years a programme was kept before the year that is reported
    * @param longRuns possible seasons of several years, for thatch
    * @param feedSeasons possible seasons in which the feed for equal growth was searched
+   * @param livedDays days of all lawns that were lived for the plan
    */
   public record Basis(
       PlanRequest.Draws draws,
@@ -32,7 +33,8 @@ public record SeasonPlan(List<Result> programmes, Basis basis) {
       int presentYears,
       int settlingYears,
       int longRuns,
-      int feedSeasons) {
+      int feedSeasons,
+      long livedDays) {
     public Basis {
       recordYears = List.copyOf(recordYears);
       notes = List.copyOf(notes);

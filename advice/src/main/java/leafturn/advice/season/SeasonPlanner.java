@@ -85,7 +85,8 @@ public final class SeasonPlanner {
             request.lawn().spinUpYears(),
             PlanWeather.SETTLING_YEARS,
             PlanWeather.LONG_RUNS,
-            ProgrammeComparison.FEED_SEASONS);
+            ProgrammeComparison.FEED_SEASONS,
+            weather.presentDays() + comparison.livedDays());
     return new SeasonPlan(results, basis);
   }
 

@@ -26,7 +26,7 @@ public record AimWords(UnitWords units) {
               ? "more nitrogen in clippings that are left"
               : "more nitrogen in clippings that are returned";
       case NITRATE -> "less nitrate lost";
-      case THATCH -> "less thatch";
+      case THATCH -> "less thatch after five years";
       case CLUMPS -> "fewer mowings with clumps likely";
       case THIRD_RULE -> "fewer mowings over a third";
       case GROWTH -> "growth like that of now";
@@ -44,7 +44,7 @@ public record AimWords(UnitWords units) {
               ? "less nitrogen in clippings that are left"
               : "less nitrogen in clippings that are returned";
       case NITRATE -> "more nitrate lost";
-      case THATCH -> "more thatch";
+      case THATCH -> "more thatch after five years";
       case CLUMPS -> "more mowings with clumps likely";
       case THIRD_RULE -> "more mowings over a third";
       case GROWTH -> "less growth";
@@ -100,7 +100,7 @@ public record AimWords(UnitWords units) {
       case FEED -> feed(outcome) + " N";
       case KEEPING -> units.onArea(outcome.kept().nGPerM2()).middle() + " N";
       case NITRATE -> units.onArea(outcome.leachedNGPerM2()).middle() + " N";
-      case THATCH -> units.depth(outcome.thatch().after5YearsMm()).middle() + " after five years";
+      case THATCH -> units.depth(outcome.thatch().after5YearsMm()).middle();
       case CLUMPS -> QuantityWords.whole(outcome.risks().clumpMowings().middle(), "a year");
       case THIRD_RULE -> QuantityWords.percent(outcome.risks().thirdRuleBrokenFraction().middle());
       case GROWTH -> units.onArea(outcome.growthGPerM2()).middle();
