@@ -26,6 +26,11 @@ public record PlanRequest(
     given = List.copyOf(given);
   }
 
+  /** The same asked of another lawn. */
+  PlanRequest with(Lawn other) {
+    return new PlanRequest(other, climate, given, search, draws, rules);
+  }
+
   /**
    * @param seasons number of possible seasons, 10 to 2000
    * @param seed they are drawn by

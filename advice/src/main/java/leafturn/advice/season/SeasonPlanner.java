@@ -1,7 +1,9 @@
 package leafturn.advice.season;
 
 import java.util.ArrayList;
+import java.util.HashMap;
 import java.util.List;
+import java.util.Map;
 import java.util.concurrent.Callable;
 import java.util.concurrent.ExecutionException;
 import java.util.concurrent.ExecutorService;
@@ -30,8 +32,8 @@ public final class SeasonPlanner {
   private final List<PlannedProgramme> programmes = new ArrayList<>();
   private final AtomicInteger done = new AtomicInteger();
 
-  private SeasonPlanner(PlanRequest request, PlanProgress progress) {
-    this.request = request;
+  private SeasonPlanner(PlanRequest asked, PlanProgress progress) {
+    this.request = asked.with(eachCutItsOwn(asked.lawn()));
     this.progress = progress;
     Lawn lawn = request.lawn();
     this.weather = PlanWeather.like(request.climate(), lawn.spinUpYears(), request.draws());
@@ -52,6 +54,16 @@ public final class SeasonPlanner {
    */
   public static SeasonPlan plan(PlanRequest request, int threads, PlanProgress progress) {
     return new SeasonPlanner(request, progress).run(threads);
+  }
+
+  /**
+   * The lawn with a quality of its own for each cut, unless its description says otherwise: how
+   * often one mows tells in thatch only so.
+   */
+  private static Lawn eachCutItsOwn(Lawn lawn) {
+    Map<String, Double> parameters = new HashMap<>(lawn.parameters());
+    parameters.putIfAbsent("qual", 1.0);
+    return new Lawn(lawn.site(), lawn.ground(), lawn.programme(), lawn.spinUpYears(), parameters);
   }
 
   /** The lawn after years of being kept as now. */

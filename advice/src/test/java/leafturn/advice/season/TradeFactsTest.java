@@ -4,8 +4,12 @@ import static org.assertj.core.api.Assertions.assertThat;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Map;
 import leafturn.advice.season.SeasonPlan.Result;
+import leafturn.model.Stores;
 import leafturn.model.lawn.Lawn;
+import leafturn.model.lawn.LawnModel;
+import leafturn.model.lawn.Programme;
 import leafturn.model.lawn.ReturnPractice;
 import org.junit.jupiter.api.Test;
 
@@ -36,6 +40,49 @@ final class TradeFactsTest {
 
   private static double grownBetweenMowings(Result result) {
     return result.outcome().growthGPerM2().middle() / result.outcome().mowings().middle();
+  }
+
+  @Test
+  void clippingsOfFrequentMowingsBreakDownFastest() {
+    assertThat(daysClippingsLast(3)).isLessThan(0.95 * daysClippingsLast(7));
+    assertThat(daysClippingsLast(7)).isLessThan(0.95 * daysClippingsLast(14));
+  }
+
+  /** Carbon of clippings that lies on the turf over what falls on it a day, d. */
+  private double daysClippingsLast(int everyDays) {
+    Programme programme =
+        PlanExamples.other(lawn, "returned", everyDays, RETURNED, 14.7).programme();
+    Lawn own =
+        new Lawn(lawn.site(), lawn.ground(), programme, 4, Map.of("qual", 1.0));
+    double[] lying = new double[1];
+    double returnedKgPerHa =
+        LawnModel.run(
+                own,
+                PlanExamples.newYork().weather(),
+                run -> lying[0] += run.store(Stores.METABOLIC_C) + run.store(Stores.STRUCTURAL_C))
+            .years()
+            .stream()
+            .mapToDouble(year -> year.clippings().returnedDryKgPerHa())
+            .sum();
+    return lying[0] / returnedKgPerHa;
+  }
+
+  @Test
+  void seldomMowingWithReturnMakesThatchLikelier() {
+    List<PlannedProgramme> given = new ArrayList<>();
+    for (int everyDays : new int[] {4, 7, 14, 28}) {
+      given.add(PlanExamples.other(lawn, "every " + everyDays, everyDays, RETURNED, 14.7));
+    }
+    List<Result> results = PlanExamples.plan(lawn, 10, given).programmes();
+
+    for (int number = 2; number < results.size(); number++) {
+      assertThat(thatchMm(results.get(number)))
+          .isGreaterThan(1.04 * thatchMm(results.get(number - 1)));
+    }
+  }
+
+  private static double thatchMm(Result result) {
+    return result.outcome().thatch().after5YearsMm().middle();
   }
 
   @Test

@@ -25,6 +25,8 @@ public final class BasisWords {
             .formatted(basis.longRuns(), basis.feedSeasons()));
     sentences.add(
         "The model says more of the nitrogen in returned clippings comes back than long studies do, so the feed it finds for a returned lawn is a lower limit; lower a feed in steps and watch the lawn.");
+    sentences.add(
+        "Each cut has a quality of its own: the older its leaf and the longer its pieces, the slower it breaks down (assumed sizes).");
     if (basis.recordYears().size() < GOOD_RECORD_YEARS) {
       sentences.add(
           "The record holds %s; 20 or more give a better picture of what may come."
