@@ -8,6 +8,7 @@ import java.time.Clock;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
+import leafturn.records.ProgrammeFields;
 import leafturn.records.book.Book;
 import leafturn.records.book.BookPlace;
 import leafturn.records.book.Sheet;
@@ -89,7 +90,7 @@ class SeasonRoomTest {
     assertThat(programmes).hasSize(2);
     assertThat(last.from()).hasToString("2015-06-01");
     assertThat(last.mowing().clippings().byRules()).isTrue();
-    assertThat(last.mowing().trigger().everyDays()).isEqualTo(4);
+    assertThat(last.mowing().trigger()).isEqualTo(new ProgrammeFields.Trigger(4, null));
     assertThat(last.feeding()).isEqualTo(programmes.get(0).content().feeding());
   }
 

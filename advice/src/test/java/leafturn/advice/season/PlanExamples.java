@@ -10,7 +10,9 @@ import java.time.MonthDay;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
+import java.util.Objects;
 import leafturn.advice.call.CallRules;
+import leafturn.advice.call.Spread;
 import leafturn.advice.season.PlannedProgramme.Origin;
 import leafturn.model.grass.Species;
 import leafturn.model.lawn.CalendarDay;
@@ -100,6 +102,11 @@ final class PlanExamples {
     Programme mown = new Programme(mowing(76, everyDays, practice), own.feedings(), 0);
     return new PlannedProgramme(
         name, Origin.GIVEN, YearlyNitrogen.set(mown, own.feedings(), nGPerM2, false));
+  }
+
+  /** N that a programme needs for the growth of now. */
+  static Spread needed(SeasonPlan.Result result) {
+    return Objects.requireNonNull(result.outcome().feed().equalGrowthNGPerM2());
   }
 
   /** A plan of given programmes alone. */

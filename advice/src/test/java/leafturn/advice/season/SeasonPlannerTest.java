@@ -56,10 +56,9 @@ final class SeasonPlannerTest {
     Feed own = plan.present().outcome().feed();
 
     assertThat(own.givenNGPerM2()).isEqualTo(14.7);
-    assertThat(own.equalGrowthNGPerM2()).isNotNull();
-    assertThat(own.equalGrowthNGPerM2().middle()).isEqualTo(14.7);
+    assertThat(PlanExamples.needed(plan.present()).middle()).isEqualTo(14.7);
     // The one-parameter rule of science: a return effect of a third saves a third and more of N.
-    assertThat(plan.programmes().get(1).outcome().feed().equalGrowthNGPerM2().high())
+    assertThat(PlanExamples.needed(plan.programmes().get(1)).high())
         .isBetween(3.0, 0.75 * 14.7);
   }
 

@@ -104,14 +104,12 @@ final class TradeFactsTest {
   }
 
   private double neededWhenReturned() {
-    return PlanExamples.plan(
-            lawn, 20, List.of(PlanExamples.other(lawn, "returned", 7, RETURNED, 14.7)))
-        .programmes()
-        .get(1)
-        .outcome()
-        .feed()
-        .equalGrowthNGPerM2()
-        .middle();
+    Result returned =
+        PlanExamples.plan(
+                lawn, 20, List.of(PlanExamples.other(lawn, "returned", 7, RETURNED, 14.7)))
+            .programmes()
+            .get(1);
+    return PlanExamples.needed(returned).middle();
   }
 
   @Test
