@@ -78,7 +78,8 @@ class PagesTest {
       }
     }
     List<String> further = new ArrayList<>(lawns.subList(1, lawns.size()));
-    further.addAll(List.of("/sources", "/weather", "/weather/new", "/import", lawns.get(0) + "/season"));
+    further.addAll(
+        List.of("/sources", "/weather", "/weather/new", "/import", lawns.get(0) + "/season"));
     for (String path : further) {
       pairs.add(Arguments.of(path, Window.PHONE));
       pairs.add(Arguments.of(path, Window.DESK_DARK));

@@ -65,7 +65,8 @@ final class RankingClosedFormTest {
     }
     return new SeasonPlan(
         results,
-        new SeasonPlan.Basis(new PlanRequest.Draws(10, 1), List.of(2012), List.of(), 4, 2, 10, 10, 1));
+        new SeasonPlan.Basis(
+            new PlanRequest.Draws(10, 1), List.of(2012), List.of(), 4, 2, 10, 10, 1));
   }
 
   private static ProgrammeOutcome outcome(double litresPerM2, double thatchMm) {

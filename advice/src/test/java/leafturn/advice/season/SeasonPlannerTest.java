@@ -58,8 +58,7 @@ final class SeasonPlannerTest {
     assertThat(own.givenNGPerM2()).isEqualTo(14.7);
     assertThat(PlanExamples.needed(plan.present()).middle()).isEqualTo(14.7);
     // The one-parameter rule of science: a return effect of a third saves a third and more of N.
-    assertThat(PlanExamples.needed(plan.programmes().get(1)).high())
-        .isBetween(3.0, 0.75 * 14.7);
+    assertThat(PlanExamples.needed(plan.programmes().get(1)).high()).isBetween(3.0, 0.75 * 14.7);
   }
 
   @Test

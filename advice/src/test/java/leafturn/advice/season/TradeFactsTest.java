@@ -52,8 +52,7 @@ final class TradeFactsTest {
   private double daysClippingsLast(int everyDays) {
     Programme programme =
         PlanExamples.other(lawn, "returned", everyDays, RETURNED, 14.7).programme();
-    Lawn own =
-        new Lawn(lawn.site(), lawn.ground(), programme, 4, Map.of("qual", 1.0));
+    Lawn own = new Lawn(lawn.site(), lawn.ground(), programme, 4, Map.of("qual", 1.0));
     double[] lying = new double[1];
     double returnedKgPerHa =
         LawnModel.run(
