@@ -70,6 +70,15 @@ final class LawnRoom implements Room {
 
   private void uncalled(Context context, RoundOfLawns round, LawnWithoutCall lawn) {
     String title = lawn.lawnName() + ", " + lawn.propertyName();
-    desk.show(context, "uncalled.jte", title, round, Map.of("lawn", lawn));
+    String property =
+        desk.rounds()
+            .register()
+            .lawn(lawn.slug())
+            .orElseThrow(Refusal::notFound)
+            .property()
+            .content()
+            .address();
+    desk.show(
+        context, "uncalled.jte", title, round, Map.of("lawn", lawn, "property", property));
   }
 }

@@ -9,11 +9,11 @@ import java.util.Locale;
 /** Points in time in the words a person uses. */
 final class Moments {
   private static final DateTimeFormatter FORM =
-      DateTimeFormatter.ofPattern("d MMMM uuuu, HH:mm", Locale.ENGLISH);
+      DateTimeFormatter.ofPattern("d MMMM uuuu, HH:mm z", Locale.ENGLISH);
 
   private Moments() {}
 
-  /** For instance "3 May 2026, 10:15". */
+  /** For instance "3 May 2026, 10:15 UTC". */
   static String words(Instant moment, ZoneId zone) {
     return FORM.format(moment.atZone(zone));
   }

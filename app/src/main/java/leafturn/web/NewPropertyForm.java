@@ -36,7 +36,6 @@ final class NewPropertyForm {
 
   /** The form with its defaults filled in. */
   static Form begun(List<Sheet<WeatherStation>> stations, ZoneId zone, Units units) {
-    double heightMm = usualHeightMm(Species.TALL_FESCUE);
     return Form.blank(shape(stations, units), units)
         .with("property.timeZone", zone.getId())
         .with(STATION, stations.isEmpty() ? EXAMPLE : stations.get(0).id())
@@ -46,7 +45,6 @@ final class NewPropertyForm {
         .with("lawn.mower.deckWidthMm", Measure.HEIGHT.typed(USUAL_DECK_MM, units))
         .with("lawn.mower.bagLitres", Measure.VOLUME.typed(USUAL_BAG_LITRES, units))
         .with("lawn.mower.speedKmPerH", Measure.GROUND_SPEED.typed(WALKING_KM_PER_H, units))
-        .with("programme.mowing.heightMm", Measure.HEIGHT.typed(heightMm, units))
         .with("programme.mowing.clippings.returnedShare", "1");
   }
 
@@ -126,8 +124,7 @@ final class NewPropertyForm {
         "",
         List.of(
             Field.number("programme.mowing.heightMm", "Cut height", Measure.HEIGHT)
-                .hint(usualHeights(units))
-                .needed(),
+                .hint(usualHeights(units)),
             Field.number("programme.mowing.trigger.everyDays", "Mown every so many days", "days")
                 .hint("Left empty: when a third of the height would come off, the usual rule."),
             Field.oneOf(
@@ -149,7 +146,9 @@ final class NewPropertyForm {
             Measure.HEIGHT.typed(usualHeightMm(grass), units) + " for " + grass.commonName());
       }
     }
-    return "Usual: " + String.join(", ", heights) + " (the model's own heights, see Sources).";
+    return "Left empty: the usual one of the grass, "
+        + String.join(", ", heights)
+        + " (the model's own heights, see Sources).";
   }
 
   private static double usualHeightMm(Species grass) {

@@ -4,9 +4,11 @@ import java.util.List;
 import leafturn.records.Faults.Fault;
 import leafturn.records.InputException;
 import leafturn.records.LawnFile;
+import leafturn.records.SourceText;
 import leafturn.records.book.BookReading;
 import leafturn.records.book.Sheet;
 import leafturn.records.sheet.Content;
+import leafturn.records.sheet.IntakeSheet;
 import leafturn.records.sheet.Kind;
 import leafturn.records.sheet.LawnDocument;
 import leafturn.records.sheet.LawnSheet;
@@ -34,12 +36,21 @@ final class SheetCheck {
       reading
           .find(Kind.LAWN, programme.lawn())
           .ifPresent(lawn -> together(reading, lawn.content(), programme));
+    } else if (content instanceof IntakeSheet intake && saysNothing(intake)) {
+      String sentence = "nothing but the day is filled in; answer at least one question.";
+      throw InputException.of(List.of(new Fault("usedBy", sentence, "usedBy: " + sentence)));
     } else if (content instanceof Property property
         && property.station() != null
         && station(reading, property) == null) {
       String sentence = "there is no such station in this book; choose one of those listed.";
       throw InputException.of(List.of(new Fault("station", sentence, "station: " + sentence)));
     }
+  }
+
+  private static boolean saysNothing(IntakeSheet intake) {
+    String bare =
+        "{\"property\": \"%s\", \"day\": \"%s\"}".formatted(intake.property(), intake.day());
+    return Kind.INTAKE.read(new SourceText("intake", bare)).equals(intake);
   }
 
   private static void together(

@@ -77,7 +77,7 @@ class LawnFileTest {
   @Test
   void everyTextureMakesASoil() {
     assertThat(SoilTexture.all())
-        .hasSize(9)
+        .hasSize(12)
         .allSatisfy(
             texture ->
                 assertThat(

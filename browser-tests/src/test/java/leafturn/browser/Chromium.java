@@ -30,7 +30,12 @@ final class Chromium implements AutoCloseable {
   private final Playwright playwright;
   private final Browser browser;
 
-  Chromium() {
+  /**
+   * @param further arguments beside the usual ones
+   */
+  Chromium(String... further) {
+    List<String> arguments = new ArrayList<>(ARGUMENTS);
+    arguments.addAll(List.of(further));
     PlaywrightAssertions.setDefaultAssertionTimeout(LONGEST_WAIT_MS);
     playwright =
         Playwright.create(
@@ -39,7 +44,7 @@ final class Chromium implements AutoCloseable {
         playwright
             .chromium()
             .launch(
-                new BrowserType.LaunchOptions().setExecutablePath(onThePath()).setArgs(ARGUMENTS));
+                new BrowserType.LaunchOptions().setExecutablePath(onThePath()).setArgs(arguments));
   }
 
   /** A fresh window of a size, in a light or dark scheme. */

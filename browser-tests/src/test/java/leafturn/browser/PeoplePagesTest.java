@@ -36,7 +36,8 @@ class PeoplePagesTest {
   void start(@TempDir Path folder) throws Exception {
     TestCertificate certificate = TestCertificate.in(folder);
     book = ServedBook.startOverTls(folder.resolve("book"), certificate, NAME, PASSWORD);
-    chromium = new Chromium();
+    chromium =
+        new Chromium("--ignore-certificate-errors-spki-list=" + certificate.publicKeyHash());
     try (BrowserContext window = window(Window.DESK, null)) {
       Page page = window.newPage();
       page.navigate(book.url("/sign-in?to=/people"));
@@ -83,7 +84,7 @@ class PeoplePagesTest {
   }
 
   private BrowserContext window(Window window, String cookies) {
-    NewContextOptions options = new NewContextOptions().setIgnoreHTTPSErrors(true);
+    NewContextOptions options = new NewContextOptions();
     return chromium.window(window, cookies == null ? options : options.setStorageState(cookies));
   }
 }

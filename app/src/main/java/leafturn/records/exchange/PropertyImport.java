@@ -88,6 +88,7 @@ public final class PropertyImport {
     if (known.isPresent()) {
       return inBook(row, known.get(), document);
     }
+    onlyStation(row, document);
     Property property = document.read(Kind.PROPERTY::read);
     if (property == null) {
       return null;
@@ -146,6 +147,13 @@ public final class PropertyImport {
                 PropertyColumns.STATION,
                 "%s is no weather station of this book; %s"
                     .formatted(Faults.quoted(name), stationAdvice(name))));
+  }
+
+  /** A property that names no station takes the only one there is. */
+  private void onlyStation(Table.Row row, RowDocument document) {
+    if (look.faults.text(row, PropertyColumns.STATION).isEmpty() && stations.size() == 1) {
+      document.put("station", stations.get(0).id());
+    }
   }
 
   private String stationAdvice(String name) {

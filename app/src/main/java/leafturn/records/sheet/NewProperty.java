@@ -10,6 +10,8 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.UUID;
 import java.util.function.Predicate;
+import leafturn.model.Parameters;
+import leafturn.model.grass.Species;
 import leafturn.records.Faults.Fault;
 import leafturn.records.InputException;
 import leafturn.records.LawnFile;
@@ -60,6 +62,7 @@ public record NewProperty(
     lawn.put("address", lawnAddress);
     ObjectNode programme = part(root, "programme");
     programme.put("lawn", lawnId).put("from", from.toString());
+    usualHeight(programme.withObject("/mowing"), lawn.path("grass").asText());
 
     List<Fault> faults = new ArrayList<>();
     Property readProperty = read(Kind.PROPERTY, property, faults);
@@ -71,6 +74,15 @@ public record NewProperty(
     checkTogether(readProperty, readLawn, readProgramme);
     String programmeId = UUID.randomUUID().toString();
     return new NewProperty(propertyId, readProperty, lawnId, readLawn, programmeId, readProgramme);
+  }
+
+  /** The cut height follows the grass where none was chosen. */
+  private static void usualHeight(ObjectNode mowing, String grass) {
+    for (Species species : Species.values()) {
+      if (!mowing.has("heightMm") && species.commonName().equals(grass)) {
+        mowing.put("heightMm", Parameters.of(species).get("Href"));
+      }
+    }
   }
 
   /** What is right one by one may yet not go together, for instance the soil's water contents. */

@@ -12,6 +12,7 @@ import java.util.Set;
 import java.util.TreeSet;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
+import leafturn.reports.ClippingsFate;
 import leafturn.reports.DayWords;
 import leafturn.reports.QuantityWords;
 import leafturn.web.form.Field;
@@ -110,7 +111,7 @@ public final class SheetLines {
     }
     String first = values.get(0);
     return switch (field.type()) {
-      case NUMBER -> withUnit(first, field);
+      case NUMBER -> field.path().endsWith("returnedShare") ? fate(first) : withUnit(first, field);
       case NUMBERS -> withUnit(first.replace(" ", ", "), field);
       case FLAG -> first.equals("true") ? "yes" : NO;
       case ONE_OF, SOME_OF ->
@@ -120,6 +121,14 @@ public final class SheetLines {
       case PASSWORD, FILE, HIDDEN -> "";
       default -> first;
     };
+  }
+
+  private static String fate(String share) {
+    try {
+      return ClippingsFate.words(Double.parseDouble(share));
+    } catch (NumberFormatException e) {
+      return share;
+    }
   }
 
   private String withUnit(String number, Field field) {
