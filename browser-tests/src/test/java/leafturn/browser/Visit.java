@@ -43,7 +43,7 @@ final class Visit implements AutoCloseable {
 
   /** Hosts and ports the page asked something of. */
   List<String> hosts() {
-    return requests.stream()
+    return List.copyOf(requests).stream()
         .map(request -> URI.create(request.url()).getAuthority())
         .distinct()
         .toList();
@@ -51,7 +51,8 @@ final class Visit implements AutoCloseable {
 
   /** Bytes of all answers as they came over the wire. */
   int weightBytes() {
-    return requests.stream()
+    // A copy, for asking for a size lets further requests in.
+    return List.copyOf(requests).stream()
         .map(Request::sizes)
         .mapToInt(sizes -> sizes.responseBodySize + sizes.responseHeadersSize)
         .sum();
