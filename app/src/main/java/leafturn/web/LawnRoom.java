@@ -78,7 +78,6 @@ final class LawnRoom implements Room {
             .property()
             .content()
             .address();
-    desk.show(
-        context, "uncalled.jte", title, round, Map.of("lawn", lawn, "property", property));
+    desk.show(context, "uncalled.jte", title, round, Map.of("lawn", lawn, "property", property));
   }
 }

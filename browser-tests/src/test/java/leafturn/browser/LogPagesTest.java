@@ -123,7 +123,8 @@ class LogPagesTest {
       journey.choose("treated").type("treated", "note", "calm and dry").type("treated", "day", "");
       journey.choice("treated").locator("button.main").click();
       Locator faults = journey.page().locator("#treated-faults");
-      for (String told : List.of("3 things", "Day", "Product", "Days before they may be used elsewhere")) {
+      for (String told :
+          List.of("3 things", "Day", "Product", "Days before they may be used elsewhere")) {
         assertThat(faults).containsText(told);
       }
       assertThat(journey.choice("treated").locator("[name='note']")).hasValue("calm and dry");

@@ -36,8 +36,7 @@ class PeoplePagesTest {
   void start(@TempDir Path folder) throws Exception {
     TestCertificate certificate = TestCertificate.in(folder);
     book = ServedBook.startOverTls(folder.resolve("book"), certificate, NAME, PASSWORD);
-    chromium =
-        new Chromium("--ignore-certificate-errors-spki-list=" + certificate.publicKeyHash());
+    chromium = new Chromium("--ignore-certificate-errors-spki-list=" + certificate.publicKeyHash());
     try (BrowserContext window = window(Window.DESK, null)) {
       Page page = window.newPage();
       page.navigate(book.url("/sign-in?to=/people"));
