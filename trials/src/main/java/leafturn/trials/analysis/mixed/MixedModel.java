@@ -19,6 +19,9 @@ import leafturn.trials.analysis.numeric.NewtonMinimum;
 public final class MixedModel {
   private static final double FLAT = 1e-8;
 
+  /** Observations whose covariance is kept as one dense matrix. */
+  private static final int LARGEST_BLOCK = 4000;
+
   private MixedModel() {}
 
   /** The fixed part and what least squares makes of it. */
@@ -88,8 +91,18 @@ public final class MixedModel {
     int[] positions = overTime == null ? new int[frame.rows()] : frame.times().positions();
     List<Pattern> patterns =
         new Patterns(design.rows(), design.onBasis(), effects, units, positions).find();
+    checkBlocks(patterns);
     CovarianceStructure structure = new CovarianceStructure(effects, time);
     return new RestrictedLikelihood(structure, patterns, rest, design.basis().rank());
+  }
+
+  private static void checkBlocks(List<Pattern> patterns) {
+    int largest = patterns.stream().mapToInt(Pattern::size).max().orElse(0);
+    if (largest > LARGEST_BLOCK) {
+      throw new TrialFaultException(
+          "%,d observations hang together through their random terms; up to %,d can be worked on at once. Average subsamples of a plot and date first, or leave out the term that joins the yards."
+              .formatted(largest, LARGEST_BLOCK));
+    }
   }
 
   private static NewtonMinimum.Point lowest(RestrictedLikelihood likelihood) {

@@ -1,5 +1,6 @@
 package leafturn.trials.analysis.mixed;
 
+import java.nio.LongBuffer;
 import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.Comparator;
@@ -36,7 +37,7 @@ final class Patterns {
   }
 
   List<Pattern> find() {
-    Map<String, List<int[]>> alike = new LinkedHashMap<>();
+    Map<Key, List<int[]>> alike = new LinkedHashMap<>();
     for (int[] block : blocks()) {
       int[] ordered = ordered(block);
       alike.computeIfAbsent(key(ordered), key -> new ArrayList<>()).add(ordered);
@@ -89,20 +90,37 @@ final class Patterns {
         .toArray();
   }
 
-  private String key(int[] rows) {
-    StringBuilder key = new StringBuilder();
-    for (int row : rows) {
-      key.append(Arrays.toString(design[row])).append(positions[row]).append(';');
-    }
-    key.append(Arrays.toString(numbered(units, rows)));
+  /** Everything that the covariance of a block depends on, as bits to be compared. */
+  private Key key(int[] rows) {
+    int width = design[0].length + 2;
     for (RandomEffects set : effects) {
-      key.append(Arrays.toString(numbered(set.groups(), rows)));
+      width += 1 + set.size();
+    }
+    LongBuffer bits = LongBuffer.allocate(width * rows.length);
+    for (int row : rows) {
+      for (double value : design[row]) {
+        bits.put(Double.doubleToLongBits(value));
+      }
+      bits.put(positions[row]);
+    }
+    for (int unit : numbered(units, rows)) {
+      bits.put(unit);
+    }
+    for (RandomEffects set : effects) {
+      for (int group : numbered(set.groups(), rows)) {
+        bits.put(group);
+      }
       for (double[] column : set.columns()) {
-        key.append(Arrays.toString(Arrays.stream(rows).mapToDouble(row -> column[row]).toArray()));
+        for (int row : rows) {
+          bits.put(Double.doubleToLongBits(column[row]));
+        }
       }
     }
-    return key.toString();
+    return new Key(bits.flip());
   }
+
+  /** Compared by what the buffer holds. */
+  private record Key(LongBuffer bits) {}
 
   private static int[] numbered(int[] groups, int[] rows) {
     Map<Integer, Integer> numbers = new HashMap<>();

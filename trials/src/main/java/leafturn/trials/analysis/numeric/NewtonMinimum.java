@@ -2,10 +2,11 @@ package leafturn.trials.analysis.numeric;
 
 import java.util.Arrays;
 import org.hipparchus.linear.EigenDecompositionSymmetric;
+import org.jspecify.annotations.Nullable;
 
 /**
  * Newton's method for a smooth function whose gradient is known. The Hessian is the difference of
- * gradients; where it is not positive its curvatures are taken by size, so that every step goes
+ * gradients, brought up to date by each step as long as steps gain well; where it is not positive its curvatures are taken by size, so that every step goes
  * downhill, and steps are shortened until the function falls enough.
  *
  * @source nocedal2006, algorithm 3.2 and section 3.4
@@ -14,6 +15,9 @@ public final class NewtonMinimum {
   private static final int MOST_STEPS = 200;
   private static final double LONGEST_STEP = 3;
   private static final double ENOUGH_DECREASE = 1e-4;
+
+  /** A step that leaves more than this share of the slope asks for a fresh Hessian. */
+  private static final double SLOW_GAIN = 0.4;
 
   /** A function of several variables with its gradient. */
   public interface Function {
@@ -44,9 +48,13 @@ public final class NewtonMinimum {
   public static Point from(double[] start, Function function, double gradientTolerance) {
     Point best = function.at(start);
     int stalled = 0;
+    double[][] hessian = null;
     for (int step = 0; step < MOST_STEPS && best.gradientSize() > gradientTolerance; step++) {
-      double[] direction = direction(best, hessian(best, function, 1e-5));
-      Point next = downhill(best, direction, function);
+      if (hessian == null) {
+        hessian = hessian(best, function, 1e-5);
+      }
+      Point next = downhill(best, direction(best, hessian), function);
+      hessian = updated(hessian, best, next);
       boolean gains = next.value() < best.value() - 1e-13 * (1 + Math.abs(best.value()));
       boolean flatter = next.gradientSize() < 0.5 * best.gradientSize();
       stalled = gains || flatter ? 0 : stalled + 1;
@@ -81,6 +89,37 @@ public final class NewtonMinimum {
       }
     }
     return hessian;
+  }
+
+  /**
+   * The Hessian after a step, from what the step has shown of it; null where that is too little, so
+   * that it has to be taken anew.
+   *
+   * @source nocedal2006, eq. 6.19
+   */
+  private static double @Nullable [][] updated(double[][] hessian, Point from, Point to) {
+    int size = hessian.length;
+    double[] step = new double[size];
+    double[] change = new double[size];
+    for (int i = 0; i < size; i++) {
+      step[i] = to.position()[i] - from.position()[i];
+      change[i] = to.gradient()[i] - from.gradient()[i];
+    }
+    double[] expected = Matrices.product(hessian, step);
+    double along = Matrices.dot(step, change);
+    double before = Matrices.dot(step, expected);
+    boolean gains = to.gradientSize() < SLOW_GAIN * from.gradientSize();
+    if (!gains || !(along > 0) || !(before > 0)) {
+      return null;
+    }
+    double[][] updated = new double[size][size];
+    for (int i = 0; i < size; i++) {
+      for (int j = 0; j < size; j++) {
+        updated[i][j] =
+            hessian[i][j] - expected[i] * expected[j] / before + change[i] * change[j] / along;
+      }
+    }
+    return updated;
   }
 
   private static double[] moved(double[] position, int coordinate, double step) {
