@@ -64,8 +64,7 @@ class CensoringAndDiagnosticsPublishedTest {
     for (JsonNode expected : coefficients) {
       assertThat(own.coefficients()[next++]).isCloseTo(expected.asDouble(), within(1e-6));
     }
-    assertThat(own.scale())
-        .isCloseTo(numbers.number("results/" + path + "/scale"), within(1e-6));
+    assertThat(own.scale()).isCloseTo(numbers.number("results/" + path + "/scale"), within(1e-6));
     double[] errors = numbers.numbers("results/" + path + "/se");
     assertThat(own.standardErrors()).containsExactly(errors, within(1e-5));
   }

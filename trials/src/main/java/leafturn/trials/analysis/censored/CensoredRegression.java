@@ -75,8 +75,7 @@ public record CensoredRegression(
   }
 
   /** Minus the log likelihood; the last parameter is the logarithm of the scale. */
-  private static NewtonMinimum.Point point(
-      Response response, double[][] rows, double[] position) {
+  private static NewtonMinimum.Point point(Response response, double[][] rows, double[] position) {
     int columns = rows[0].length;
     double logScale = position[columns];
     double scale = Math.exp(logScale);
@@ -100,7 +99,6 @@ public record CensoredRegression(
       }
     }
     boolean known = Double.isFinite(value);
-    return new NewtonMinimum.Point(
-        position, known ? value : Double.POSITIVE_INFINITY, gradient);
+    return new NewtonMinimum.Point(position, known ? value : Double.POSITIVE_INFINITY, gradient);
   }
 }

@@ -6,8 +6,9 @@ import org.jspecify.annotations.Nullable;
 
 /**
  * Newton's method for a smooth function whose gradient is known. The Hessian is the difference of
- * gradients, brought up to date by each step as long as steps gain well; where it is not positive its curvatures are taken by size, so that every step goes
- * downhill, and steps are shortened until the function falls enough.
+ * gradients, brought up to date by each step as long as steps gain well; where it is not positive
+ * its curvatures are taken by size, so that every step goes downhill, and steps are shortened until
+ * the function falls enough.
  *
  * @source nocedal2006, algorithm 3.2 and section 3.4
  */
