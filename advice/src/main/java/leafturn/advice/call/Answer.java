@@ -39,8 +39,8 @@ final class Answer {
       case WATER_IN_FIRST -> waterIn(plan);
       case LOWER_ONCE_AND_COLLECT ->
           say(
-              "%s once down to %s and %s the straw; then keep to %s.",
-              mow(plan).replace("Mow", "Lower").replace("mow", "lower"),
+              "%s to %s and %s the straw; then keep to %s.",
+              mow(plan).replace("Mow", "Lower it once").replace("then mow", "then lower it once"),
               reader.height(plan.last().toMm()),
               reader.take(),
               reader.height(prospect.cutHeightMm()));

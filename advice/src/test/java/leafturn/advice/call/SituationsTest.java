@@ -1,5 +1,6 @@
 package leafturn.advice.call;
 
+import static java.util.Objects.requireNonNull;
 import static leafturn.advice.call.Situation.all;
 import static leafturn.advice.call.Situation.best;
 import static org.assertj.core.api.Assertions.assertThat;
@@ -210,8 +211,7 @@ class SituationsTest {
     Call call = friday.facts(NOTHING.withVisits(Visits.every(DayOfWeek.FRIDAY))).call();
     assertThat(call.choice()).isEqualTo(Choice.MOW_AND_RETURN);
     assertThat(call.mowOn()).isEqualTo(friday.on());
-    assertThat(call.particulars().lastSafeDay()).isNotNull();
-    assertThat(call.particulars().lastSafeDay().getDayOfWeek()).isEqualTo(DayOfWeek.FRIDAY);
+    assertThat(requireNonNull(call.particulars().lastSafeDay()).getDayOfWeek()).isEqualTo(DayOfWeek.FRIDAY);
   }
 
   @Test
