@@ -211,7 +211,8 @@ class SituationsTest {
     Call call = friday.facts(NOTHING.withVisits(Visits.every(DayOfWeek.FRIDAY))).call();
     assertThat(call.choice()).isEqualTo(Choice.MOW_AND_RETURN);
     assertThat(call.mowOn()).isEqualTo(friday.on());
-    assertThat(requireNonNull(call.particulars().lastSafeDay()).getDayOfWeek()).isEqualTo(DayOfWeek.FRIDAY);
+    assertThat(requireNonNull(call.particulars().lastSafeDay()).getDayOfWeek())
+        .isEqualTo(DayOfWeek.FRIDAY);
   }
 
   @Test
