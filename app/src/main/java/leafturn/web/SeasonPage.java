@@ -89,8 +89,9 @@ public final class SeasonPage {
 
   /** The plan with all that is shown of it, or null as long as there is none. */
   public @Nullable Answer answer() {
-    SeasonPlan plan = job == null ? null : job.plan();
-    return plan == null ? null : new Answer(plan, job.subject().notes());
+    PlanJob asked = job;
+    SeasonPlan plan = asked == null ? null : asked.plan();
+    return asked == null || plan == null ? null : new Answer(plan, asked.subject().notes());
   }
 
   /** A choice of a list. */
