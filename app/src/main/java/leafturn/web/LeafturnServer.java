@@ -162,6 +162,7 @@ public final class LeafturnServer implements AutoCloseable {
         new ImportRoom(desk),
         new WeatherRoom(desk),
         new StationDayRoom(desk),
+        new ForecastRoom(desk),
         new SourcesRoom(desk),
         new AssetRoom(desk.assets()));
   }

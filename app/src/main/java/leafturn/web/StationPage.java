@@ -12,6 +12,7 @@ import leafturn.quantity.Measure;
 import leafturn.quantity.Units;
 import leafturn.records.book.Sheet;
 import leafturn.records.book.StationDay;
+import leafturn.records.sheet.ForecastSheet;
 import leafturn.records.sheet.WeatherStation;
 import leafturn.web.form.Form;
 import org.jspecify.annotations.Nullable;
@@ -26,6 +27,7 @@ import org.jspecify.annotations.Nullable;
  * @param units the reader's units
  * @param mayChange whether the reader may add days and change them
  * @param day the form for a day
+ * @param latestForecast the latest forecast for its place, or null
  */
 public record StationPage(
     Sheet<WeatherStation> station,
@@ -34,7 +36,8 @@ public record StationPage(
     LocalDate today,
     Units units,
     boolean mayChange,
-    Form day) {
+    Form day,
+    @Nullable Sheet<ForecastSheet> latestForecast) {
   private static final DateTimeFormatter DATE =
       DateTimeFormatter.ofPattern("d\u00a0MMMM uuuu", Locale.ENGLISH);
   private static final DateTimeFormatter SHORT_DATE =
@@ -50,7 +53,19 @@ public record StationPage(
 
   /** This page with another form for a day. */
   StationPage withDay(Form form) {
-    return new StationPage(station, record, properties, today, units, mayChange, form);
+    return new StationPage(station, record, properties, today, units, mayChange, form, latestForecast);
+  }
+
+  /** The latest forecast in words, or null. */
+  public @Nullable ForecastWords forecast() {
+    return latestForecast == null
+        ? null
+        : new ForecastWords(latestForecast.content(), units, today);
+  }
+
+  /** Id of its sheet, or null. */
+  public @Nullable String forecastSheet() {
+    return latestForecast == null ? null : latestForecast.id();
   }
 
   public String name() {

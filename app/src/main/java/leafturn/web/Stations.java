@@ -10,6 +10,7 @@ import leafturn.records.book.Sheet;
 import leafturn.records.book.StationDay;
 import leafturn.records.book.StationDays;
 import leafturn.records.people.Visitor;
+import leafturn.records.round.Forecasts;
 import leafturn.records.sheet.Kind;
 import leafturn.records.sheet.Property;
 import leafturn.records.sheet.WeatherStation;
@@ -94,7 +95,8 @@ final class Stations {
         today,
         units,
         visitor.mayChangeAll(),
-        Form.blank(WeatherForms.DAY, units));
+        Form.blank(WeatherForms.DAY, units),
+        Forecasts.latest(reading, station.id(), today).orElse(null));
   }
 
   private static List<Sheet<Property>> restingOn(

@@ -134,7 +134,7 @@ class CallCommandsTest {
         call("--log", LOG, "--rule", "deck-factor=2", "--rule", "clumps=0.5", "--json").json();
     assertThat(call.get("choice").textValue()).isEqualTo("RAISE_AND_CUT_TWICE");
     assertThat(call.at("/reasons/0/ruleId").textValue()).isEqualTo("clumps");
-    assertThat(call.at("/reasons/0/source").textValue()).contains("set for this call; usual 1");
+    assertThat(call.at("/reasons/0/source").textValue()).contains("set by hand; usual 1");
     assertThat(call.at("/limits/clumpIndex").doubleValue()).isEqualTo(0.5);
   }
 

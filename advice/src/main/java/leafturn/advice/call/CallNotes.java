@@ -87,7 +87,7 @@ final class CallNotes {
     int count = toCome.seasons().size();
     if (toCome.ownYear()) {
       notes.add(
-          "The record holds no other year: the days that really followed had to stand in for possible seasons, so this call knows what it should not.");
+          "The record holds no other year: the days that really followed had to stand in for possible seasons, so this advice knows what it should not.");
     } else if (count < FEW_SEASONS) {
       notes.add(
           say(

@@ -106,7 +106,7 @@ public final class CallRules {
 
   private static String set(CallRule rule) {
     RuleEntry usual = STANDARD.entry(rule);
-    return "set for this call; usual %s (%s)"
+    return "set by hand; usual %s (%s)"
         .formatted(DisplayNumber.plain(usual.threshold()), usual.source());
   }
 

@@ -51,7 +51,7 @@ class CallRulesTest {
   void aSetThresholdIsUsedAndShownAsSet() {
     CallRules rules = CallRules.standard().with(Map.of("clump-limit-dry", 30.0));
     assertThat(rules.threshold(CallRule.CLUMP_LIMIT_DRY)).isEqualTo(30);
-    assertThat(rules.entry(CallRule.CLUMP_LIMIT_DRY).source()).contains("set for this call", "40");
+    assertThat(rules.entry(CallRule.CLUMP_LIMIT_DRY).source()).contains("set by hand", "40");
     assertThat(CallRules.standard().threshold(CallRule.CLUMP_LIMIT_DRY)).isEqualTo(40);
   }
 

@@ -3,6 +3,7 @@ package leafturn.records.archive;
 import java.util.ArrayList;
 import java.util.List;
 import leafturn.records.sheet.Content;
+import leafturn.records.sheet.ForecastSheet;
 import leafturn.records.sheet.Kind;
 import leafturn.records.sheet.LogSheet;
 import leafturn.records.sheet.Property;
@@ -36,6 +37,8 @@ final class References {
     List<Named> named = belonging(content);
     if (content instanceof Property property) {
       add(named, "station", Kind.STATION, property.station());
+    } else if (content instanceof ForecastSheet forecast) {
+      add(named, "station", Kind.STATION, forecast.station());
     } else if (content instanceof LogSheet log) {
       log.photographs().forEach(id -> add(named, "photographs", Kind.PHOTOGRAPH, id));
     } else if (content instanceof VisitSheet visit) {

@@ -63,6 +63,14 @@ public class BookReading {
     return list(kind, "where kind = :kind and not withdrawn" + IN_ORDER, Map.of());
   }
 
+  /** The sheets of a kind that tell of a day or one after it, and count. */
+  public final <C extends Content> List<Sheet<C>> allSince(Kind<C> kind, LocalDate from) {
+    return list(
+        kind,
+        "where kind = :kind and on_day >= cast(:from as date) and not withdrawn" + IN_ORDER,
+        Map.of("from", from.toString()));
+  }
+
   /** The sheets of a kind that belong to a property and were not withdrawn. */
   public final <C extends Content> List<Sheet<C>> ofProperty(Kind<C> kind, String property) {
     return list(

@@ -11,6 +11,7 @@ import java.util.Set;
 import leafturn.records.Faults;
 import leafturn.records.InputException;
 import leafturn.records.sheet.Content;
+import leafturn.records.sheet.ForecastSheet;
 import leafturn.records.sheet.Kind;
 import org.jdbi.v3.core.Handle;
 import org.jspecify.annotations.Nullable;
@@ -213,6 +214,15 @@ public final class BookWriting extends BookReading {
         .execute();
   }
 
+  private static String placeOf(Content content) {
+    if (content instanceof ForecastSheet forecast) {
+      return forecast.station();
+    }
+    String lawn = content.lawn();
+    String property = content.property();
+    return lawn != null ? lawn : property != null ? property : "register";
+  }
+
   /** Marks what the sheet belongs to as changed, and what it belonged to before. */
   private void raise(Sheet<?> sheet, Content before) {
     if (sheet.kind() == Kind.ADVICE) {
@@ -220,10 +230,7 @@ public final class BookWriting extends BookReading {
     }
     Set<String> places = new LinkedHashSet<>();
     for (Content content : List.of(before, sheet.content())) {
-      places.add(
-          content.lawn() != null
-              ? content.lawn()
-              : content.property() != null ? content.property() : "register");
+      places.add(placeOf(content));
     }
     if (PLACES.contains(sheet.kind().name())) {
       places.add(sheet.id());

@@ -1,9 +1,11 @@
 package leafturn.records.round;
 
 import java.time.LocalDate;
+import java.time.format.DateTimeFormatter;
 import java.util.ArrayList;
 import java.util.HashMap;
 import java.util.List;
+import java.util.Locale;
 import java.util.Map;
 import java.util.function.Function;
 import leafturn.advice.call.Asked;
@@ -13,9 +15,11 @@ import leafturn.advice.call.Circumstances;
 import leafturn.advice.call.LawnOnRound;
 import leafturn.advice.call.MowingCall;
 import leafturn.advice.call.NoCallException;
+import leafturn.advice.call.SeasonsAsked;
 import leafturn.advice.call.SharedSeasons;
 import leafturn.model.lawn.Lawn;
 import leafturn.model.lawn.LogEntry;
+import leafturn.model.lawn.SiteClimate;
 import leafturn.quantity.Units;
 import leafturn.records.InputException;
 import leafturn.records.LawnFile;
@@ -23,6 +27,7 @@ import leafturn.records.LawnReading;
 import leafturn.records.book.Book;
 import leafturn.records.book.BookReading;
 import leafturn.records.book.Sheet;
+import leafturn.records.sheet.ForecastSheet;
 import leafturn.records.sheet.Kind;
 import leafturn.records.sheet.LawnDocument;
 import leafturn.records.sheet.LawnSheet;
@@ -35,6 +40,9 @@ import org.jspecify.annotations.Nullable;
 final class LawnCalls {
   /** Sites whose possible seasons are kept at a time, a few megabytes each. */
   private static final int SITES_AT_WORK = 6;
+
+  private static final DateTimeFormatter DATE =
+      DateTimeFormatter.ofPattern("d MMMM", Locale.ENGLISH);
 
   private final Book book;
   private final Climates climates;
@@ -51,7 +59,8 @@ final class LawnCalls {
       List<LogSheet> log,
       Circumstances circumstances,
       Map<String, Double> thresholds,
-      StationWeather weather) {}
+      StationWeather weather,
+      @Nullable ForecastSheet forecast) {}
 
   /**
    * The call for a lawn by the book's rules, or why there is none.
@@ -92,7 +101,8 @@ final class LawnCalls {
                     log,
                     KnownOfLawn.of(reading, placed, programme, log, on),
                     thresholds.apply(reading),
-                    climates.of(reading, station, revision, on.minusDays(1)));
+                    climates.of(reading, station, revision, on.minusDays(1)),
+                    Forecasts.latest(reading, station.id(), on).map(Sheet::content).orElse(null));
               });
       return new LawnOutcome.Called(called(placed, station, read, on, units));
     } catch (InputException wrong) {
@@ -136,13 +146,9 @@ final class LawnCalls {
     List<String> notes = new ArrayList<>(described.notes());
     notes.addAll(read.weather().notes());
     List<LogEntry> log = read.log().stream().flatMap(entry -> entry.forModel().stream()).toList();
-    Call call =
-        MowingCall.of(
-            lawn,
-            read.weather().at(lawn.site()),
-            log,
-            new Asked(on, rules(read.thresholds()), units, read.circumstances()),
-            seasons);
+    Asked asked = new Asked(on, rules(read.thresholds()), units, read.circumstances());
+    ToCall toCall = new ToCall(lawn, read.weather().at(lawn.site()), log, asked);
+    Call call = following(read.forecast(), toCall, notes);
     return new LawnOnRound(
         placed.address(),
         placed.property().content().name(),
@@ -150,6 +156,44 @@ final class LawnCalls {
         LawnWords.description(lawn, sheet.habit(), units),
         LawnWords.lastEntry(log, on),
         call.noting(notes));
+  }
+
+  /** All that a call is made from but its possible seasons. */
+  private record ToCall(Lawn lawn, SiteClimate climate, List<LogEntry> log, Asked asked) {}
+
+  /** The call over possible seasons that follow a forecast, where there is one of use. */
+  private Call following(@Nullable ForecastSheet forecast, ToCall toCall, List<String> notes) {
+    LocalDate on = toCall.asked().on();
+    if (forecast == null || forecast.first().isAfter(on)) {
+      return made(toCall, toCall.asked());
+    }
+    if (forecast.last().isBefore(on)) {
+      notes.add(
+          "The last forecast (%s) ended on %s: the possible seasons follow none."
+              .formatted(forecast.origin(), DATE.format(forecast.last())));
+      return made(toCall, toCall.asked());
+    }
+    SeasonsAsked usual = toCall.asked().seasons();
+    SeasonsAsked following =
+        new SeasonsAsked(usual.count(), usual.seed(), Forecasts.forModel(forecast));
+    try {
+      Call call = made(toCall, toCall.asked().over(following));
+      notes.add(
+          "Until %s the possible seasons follow the forecast of %s (%s), less by the day."
+              .formatted(
+                  DATE.format(forecast.last()),
+                  DATE.format(forecast.issued()),
+                  forecast.origin()));
+      return call;
+    } catch (NoCallException notOfUse) {
+      Call call = made(toCall, toCall.asked());
+      notes.add("The forecast is not followed: " + notOfUse.getMessage() + ".");
+      return call;
+    }
+  }
+
+  private Call made(ToCall toCall, Asked asked) {
+    return MowingCall.of(toCall.lawn(), toCall.climate(), toCall.log(), asked, seasons);
   }
 
   private static CallRules rules(Map<String, Double> thresholds) {

@@ -10,6 +10,7 @@ import org.jspecify.annotations.Nullable;
 public sealed interface Content
     permits AdviceSheet,
         BedSheet,
+        ForecastSheet,
         HeapSheet,
         IntakeSheet,
         LawnSheet,

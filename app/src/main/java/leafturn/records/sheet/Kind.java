@@ -65,6 +65,10 @@ public final class Kind<C extends Content> {
   /** A threshold of the call's rules that a person has set. */
   public static final Kind<RuleSheet> RULE = new Kind<>("rule", RuleSheet.class, RuleSheet::read);
 
+  /** A forecast for the place of a station. */
+  public static final Kind<ForecastSheet> FORECAST =
+      new Kind<>("forecast", ForecastSheet.class, ForecastSheet::read);
+
   /** Advice as it was given; written by the program and never changed. */
   public static final Kind<AdviceSheet> ADVICE =
       new Kind<>("advice", AdviceSheet.class, AdviceSheet::read);

@@ -15,6 +15,7 @@ public final class SheetForms {
           new BedForm(),
           new HeapForm(),
           new StationForm(),
+          new ForecastForm(),
           new IntakeForm(),
           new VisitForm(),
           new SoilTestForm(),

@@ -48,6 +48,7 @@ final class RandomBook {
           Kind.VISIT,
           Kind.SOIL_TEST,
           Kind.THATCH,
+          Kind.FORECAST,
           Kind.ADVICE,
           Kind.RULE);
 
@@ -122,6 +123,7 @@ final class RandomBook {
       ObjectNode document = (ObjectNode) new ObjectMapper().readTree(kind.write(content));
       put(document, "property", one(properties));
       put(document, "lawn", one(lawns));
+      put(document, "station", one(stations));
       put(document, "bed", one(beds));
       for (JsonNode point : document.path("photographs")) {
         put((ObjectNode) point, "photograph", one(pictures));

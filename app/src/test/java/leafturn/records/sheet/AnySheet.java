@@ -68,6 +68,9 @@ public final class AnySheet {
     if (kind == Kind.RULE) {
       return rule();
     }
+    if (kind == Kind.FORECAST) {
+      return forecast(any.id());
+    }
     if (kind == Kind.ADVICE) {
       return new AnyAdvice(any).of(any.id());
     }
@@ -262,6 +265,27 @@ public final class AnySheet {
         any.maybe(() -> any.one(ProductKind.class)),
         any.maybe(any::day),
         any.maybe(any::note));
+  }
+
+  /** A forecast for the place of a station. */
+  public ForecastSheet forecast(String station) {
+    return new ForecastSheet(
+        station,
+        any.day(),
+        any.text(),
+        any.day(),
+        any.list(1, ForecastSheet.MOST_DAYS, this::forecastDay));
+  }
+
+  private ForecastSheet.Day forecastDay() {
+    double minimumC = any.number(-90, 20);
+    boolean told = any.yes();
+    return new ForecastSheet.Day(
+        minimumC,
+        minimumC + any.number(0, 40),
+        told ? any.number(0, 2000) : null,
+        told ? any.maybe(() -> any.number(0, 1)) : Double.valueOf(any.number(0, 1)),
+        any.maybe(() -> any.number(0, 115)));
   }
 
   /** A rule with a threshold of a person's own. */

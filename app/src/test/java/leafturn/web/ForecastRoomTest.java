@@ -1,0 +1,118 @@
+package leafturn.web;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import java.net.http.HttpResponse;
+import java.nio.file.Path;
+import java.time.Clock;
+import java.util.List;
+import java.util.Map;
+import leafturn.records.book.Book;
+import leafturn.records.book.BookPlace;
+import leafturn.records.book.Sheet;
+import leafturn.records.round.DemoBook;
+import leafturn.records.sheet.ForecastSheet;
+import leafturn.records.sheet.Kind;
+import org.junit.jupiter.api.AfterEach;
+import org.junit.jupiter.api.BeforeEach;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.io.TempDir;
+
+/** A forecast from a file: looked at, used by the advice, and let go when it ends. */
+class ForecastRoomTest {
+  private static final String LAWN = "/lawns/linden-house-back";
+  private static final String HEADER = "date,temp_max,temp_min,rain_mm\n";
+  private static final String DAYS =
+      HEADER + "2015-05-28,29,19,0\n2015-05-29,30,20,0\n2015-05-30,28,18,14\n";
+
+  @TempDir Path folder;
+  private Book book;
+  private LeafturnServer server;
+  private SiteVisitor visitor;
+  private String station = "";
+
+  @BeforeEach
+  void start() {
+    book = Book.open(BookPlace.of(folder), Clock.systemUTC());
+    DemoBook.write(book);
+    server = LeafturnServer.start(book, Clock.systemUTC(), 0);
+    visitor = new SiteVisitor(server.address());
+    station = "/weather/" + book.<String>read(reading -> reading.all(Kind.STATION).get(0).id());
+  }
+
+  @AfterEach
+  void stop() {
+    server.close();
+    book.close();
+  }
+
+  private HttpResponse<String> look(String origin, String csv) throws Exception {
+    return visitor.sendWithFile(
+        station + "/forecast",
+        Map.of("origin", origin, "issued", "2015-05-28"),
+        "file",
+        "forecast.csv",
+        csv);
+  }
+
+  private HttpResponse<String> use(String csv) throws Exception {
+    return visitor.send(
+        station + "/forecast",
+        station + "/forecast/use",
+        Map.of("origin", "The county’s service", "issued", "2015-05-28", "text", csv));
+  }
+
+  private List<Sheet<ForecastSheet>> kept() {
+    return book.read(reading -> reading.all(Kind.FORECAST));
+  }
+
+  @Test
+  void aForecastIsLookedAtBeforeItIsUsed() throws Exception {
+    HttpResponse<String> looked = look("The county’s service", DAYS);
+    assertThat(looked.statusCode()).isEqualTo(200);
+    assertThat(looked.body())
+        .contains("This is what the file says", "Fri 29 May", "Use this forecast")
+        .doesNotContain("style=");
+    assertThat(kept()).isEmpty();
+  }
+
+  @Test
+  void everyFaultOfTheFileIsToldAndNothingIsKept() throws Exception {
+    HttpResponse<String> looked =
+        look("", HEADER + "2015-05-28,29,39,0\n2015-05-30,200,18,14\n");
+    assertThat(looked.statusCode()).isEqualTo(422);
+    assertThat(looked.body())
+        .contains("lies below the minimum", "2015-05-29 are missing", "is out of range");
+    assertThat(look("", DAYS).body()).contains("give whose forecast it is");
+    assertThat(kept()).isEmpty();
+  }
+
+  @Test
+  void adviceFollowsItAndSaysUntilWhen() throws Exception {
+    assertThat(visitor.read(LAWN)).doesNotContain("follow the forecast");
+    assertThat(use(DAYS).statusCode()).isEqualTo(303);
+    assertThat(visitor.read(LAWN))
+        .contains("Until 30 May the possible seasons follow the forecast of 28 May")
+        .contains("The county’s service");
+    assertThat(visitor.read(station))
+        .contains("Advice follows it until then", "Sat 30 May", "Correct or withdraw this one");
+  }
+
+  @Test
+  void aForecastThatHasEndedIsNotFollowedAndThatIsSaid() throws Exception {
+    use(HEADER + "2015-05-24,29,19,0\n2015-05-25,30,20,0\n");
+    assertThat(visitor.read(LAWN)).contains("ended on 25 May: the possible seasons follow none");
+    assertThat(visitor.read(station)).contains("It has expired");
+  }
+
+  @Test
+  void aForecastThatIsWithdrawnNoLongerCounts() throws Exception {
+    use(DAYS);
+    Sheet<ForecastSheet> sheet = kept().get(0);
+    visitor.send(
+        "/sheets/" + sheet.id() + "/withdraw",
+        "/sheets/" + sheet.id() + "/withdraw",
+        Map.of("version", "1"));
+    assertThat(visitor.read(LAWN)).doesNotContain("follow the forecast");
+  }
+}
