@@ -42,8 +42,12 @@ final class GivenAdvice {
    * @param thresholds those of the book that differ from the standard rules, by rule
    */
   static AdviceSheet of(String lawn, Call call, Way way, Map<String, Double> thresholds) {
-    Option best = call.options().stream().filter(Option::best).findFirst().orElse(null);
-    boolean mows = call.mowOn() != null && best != null;
+    Option.Outcome cut =
+        call.options().stream()
+            .filter(option -> option.best() && call.mowOn() != null)
+            .map(Option::outcome)
+            .findFirst()
+            .orElse(null);
     return new AdviceSheet(
         lawn,
         call.on(),
@@ -51,12 +55,12 @@ final class GivenAdvice {
         call.units(),
         Choice.word(call.choice()),
         call.mowOn(),
-        mows ? best.outcome().nutrientsStay() : null,
+        cut == null ? null : cut.nutrientsStay(),
         call.sentence(),
         call.reasons().stream().map(GivenAdvice::ground).toList(),
         range(call.mowBy()),
         forecast(call),
-        mows ? expected(best.outcome()) : null,
+        cut == null ? null : expected(cut),
         rules(thresholds),
         thresholds,
         ProgramVersion.name());
