@@ -68,8 +68,7 @@ final class ForecastRoom implements Room {
   }
 
   private void show(Context context, Form form, @Nullable ForecastSheet found, String text) {
-    Sheet<WeatherStation> station =
-        desk.book().read(reading -> stations.of(context, reading));
+    Sheet<WeatherStation> station = desk.book().read(reading -> stations.of(context, reading));
     Map<String, Object> content = new HashMap<>();
     content.put("station", station);
     content.put("form", form);
@@ -101,8 +100,7 @@ final class ForecastRoom implements Room {
       desk.book()
           .write(
               visitor.person().name(),
-              writing ->
-                  writing.add(Kind.FORECAST, UUID.randomUUID().toString(), forecast));
+              writing -> writing.add(Kind.FORECAST, UUID.randomUUID().toString(), forecast));
       Answers.goTo(context, Stations.HERE + "/" + forecast.station());
     } catch (InputException faults) {
       context.status(UNUSABLE);
@@ -119,14 +117,15 @@ final class ForecastRoom implements Room {
     Form told = form;
     for (var fault : faults.faultsByField()) {
       boolean ofTheForm = fault.field().equals(ORIGIN) || fault.field().equals(ISSUED);
-      told = told.faulted(ofTheForm ? fault.field() : FILE, ofTheForm ? fault.sentence() : fault.placed());
+      told =
+          told.faulted(
+              ofTheForm ? fault.field() : FILE, ofTheForm ? fault.sentence() : fault.placed());
     }
     return told;
   }
 
   private ForecastSheet sheet(Context context, Form form, String text) {
-    String station =
-        desk.book().<String>read(reading -> stations.of(context, reading).id());
+    String station = desk.book().<String>read(reading -> stations.of(context, reading).id());
     WeatherForecast forecast = ForecastFile.read(new SourceText("forecast", text));
     List<ForecastSheet.Day> days =
         forecast.days().stream()
@@ -151,8 +150,7 @@ final class ForecastRoom implements Room {
   }
 
   private static InputException fault(String field, String sentence) {
-    return InputException.of(
-        List.of(new leafturn.records.Faults.Fault(field, sentence, sentence)));
+    return InputException.of(List.of(new leafturn.records.Faults.Fault(field, sentence, sentence)));
   }
 
   private static @Nullable Double told(double value) {

@@ -90,8 +90,6 @@ public final class ForecastWords {
   }
 
   private String shown(@Nullable Double kept, Measure measure) {
-    return kept == null
-        ? "–"
-        : QuantityWords.plain(measure.shown(kept, units)).replace('-', '−');
+    return kept == null ? "–" : QuantityWords.plain(measure.shown(kept, units)).replace('-', '−');
   }
 }

@@ -53,7 +53,8 @@ public record StationPage(
 
   /** This page with another form for a day. */
   StationPage withDay(Form form) {
-    return new StationPage(station, record, properties, today, units, mayChange, form, latestForecast);
+    return new StationPage(
+        station, record, properties, today, units, mayChange, form, latestForecast);
   }
 
   /** The latest forecast in words, or null. */

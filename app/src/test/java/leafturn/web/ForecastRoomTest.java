@@ -78,8 +78,7 @@ class ForecastRoomTest {
 
   @Test
   void everyFaultOfTheFileIsToldAndNothingIsKept() throws Exception {
-    HttpResponse<String> looked =
-        look("", HEADER + "2015-05-28,29,39,0\n2015-05-30,200,18,14\n");
+    HttpResponse<String> looked = look("", HEADER + "2015-05-28,29,39,0\n2015-05-30,200,18,14\n");
     assertThat(looked.statusCode()).isEqualTo(422);
     assertThat(looked.body())
         .contains("lies below the minimum", "2015-05-29 are missing", "is out of range");

@@ -181,9 +181,7 @@ final class LawnCalls {
       notes.add(
           "Until %s the possible seasons follow the forecast of %s (%s), less by the day."
               .formatted(
-                  DATE.format(forecast.last()),
-                  DATE.format(forecast.issued()),
-                  forecast.origin()));
+                  DATE.format(forecast.last()), DATE.format(forecast.issued()), forecast.origin()));
       return call;
     } catch (NoCallException notOfUse) {
       Call call = made(toCall, toCall.asked());
