@@ -58,7 +58,9 @@ public final class LogImport {
     if (lawn == null ? look.hasColumns("date", "what", "lawn") : look.hasColumns("date", "what")) {
       table.rows().forEach(logs::row);
     }
-    return look.preview(Arrivals.of(logs.sheets), List.of());
+    List<LogSheet> added =
+        logs.sheets.stream().map(NewSheet::content).map(LogSheet.class::cast).toList();
+    return look.preview(Arrivals.of(logs.sheets), UnmownYears.of(book, added));
   }
 
   private void row(Table.Row row) {
