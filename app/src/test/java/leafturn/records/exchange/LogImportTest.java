@@ -65,7 +65,8 @@ class LogImportTest {
     assertThatList(book.log(old, ImportBook.FRONT).notes())
         .singleElement()
         .asString()
-        .contains("Between 2013-06-03 and 2015-05-28", "tells no mowing", "leave out what is older");
+        .contains(
+            "Between 2013-06-03 and 2015-05-28", "tells no mowing", "leave out what is older");
     String one = "date,what,clippings\n2012-06-03,mown,returned\n2013-06-03,mown,returned\n";
     assertThatList(book.log(one, ImportBook.FRONT).notes()).isEmpty();
   }
