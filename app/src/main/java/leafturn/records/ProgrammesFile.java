@@ -12,7 +12,6 @@ import leafturn.advice.season.AimWeights;
 import leafturn.advice.season.PlanAim;
 import leafturn.advice.season.PlannedProgramme;
 import leafturn.advice.season.PlannedProgramme.Origin;
-import leafturn.advice.season.ThresholdOrder;
 import leafturn.model.lawn.Programme;
 
 /**
@@ -123,9 +122,7 @@ public final class ProgrammesFile {
 
   private CallRules rules() {
     try {
-      CallRules rules = CallRules.standard().with(root.object("rules").numbers());
-      ThresholdOrder.faults(rules).forEach(fault -> root.fault("rules", fault));
-      return rules;
+      return CallRules.standard().with(root.object("rules").numbers());
     } catch (IllegalArgumentException wrong) {
       String.valueOf(wrong.getMessage()).lines().forEach(fault -> root.fault("rules", fault + "."));
       return CallRules.standard();

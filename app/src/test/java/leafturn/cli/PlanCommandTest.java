@@ -147,8 +147,8 @@ class PlanCommandTest {
         "{\"aims\": {\"work\": 11}} | from 0 to 10",
         "{\"aims\": {\"work\": 0}} | no aim has a weight above 0",
         "{\"aims\": {\"wrok\": 1}} | did you mean work",
-        "{\"rules\": {\"clump-limit-wet\": 60}} | give clump-limit-wet no more than clump-limit-dry",
-        "{\"rules\": {\"half\": 0.45, \"one-third\": 0.5}} | give one-third no more than half",
+        "{\"rules\": {\"clump-limit-wet\": 60}} | clump-limit-dry (40) are out of order",
+        "{\"rules\": {\"half\": 0.45, \"one-third\": 0.5}} | half (0.45) are out of order",
         "{\"search\": \"yes\"} | give true or false",
       })
   void wrongProgrammesAreSentencesAndExitTwo(String text, String fault) throws IOException {
