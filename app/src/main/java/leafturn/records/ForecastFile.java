@@ -6,6 +6,7 @@ import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.Objects;
 import leafturn.model.weather.WeatherSeries.Quantity;
 import leafturn.model.weather.generator.WeatherForecast;
 import leafturn.quantity.Range;
@@ -90,7 +91,7 @@ public final class ForecastFile {
               .formatted(days.size(), WeatherForecast.MOST_DAYS));
     }
     faults.throwIfAny();
-    return new WeatherForecast(java.util.Objects.requireNonNull(first), days);
+    return new WeatherForecast(Objects.requireNonNull(first), days);
   }
 
   private void findColumns() {

@@ -31,6 +31,7 @@ import org.jspecify.annotations.Nullable;
 final class Replay implements DayListener {
   private static final int SHOWN_DAYS = 90;
 
+  private final LocalDate on;
   private final LocalDate showFrom;
   private final List<LogEntry> log;
   private final FallenCuts fallen;
@@ -71,16 +72,7 @@ final class Replay implements DayListener {
     GrowthFactor unmeasured = GrowthFactor.unmeasured(lawn.ground().grass());
     GrowthFactor growth = replay.growth.factor(keeper.corrections(), unmeasured);
     LawnRun onward = new LawnRun(growth.applied(parameters), run.state(), terms);
-    int untilToday = known ? terms.days() - 1 : terms.days();
-    onward.live(measured, Math.max(measured, untilToday), keeper, replay);
-    onward.live(
-        Math.max(measured, untilToday),
-        terms.days(),
-        log.isEmpty() ? unmownToday(keeper) : keeper,
-        replay);
-    if (!known && keeper.beforeItsWeather(onward, on)) {
-      replay.mown(on, onward);
-    }
+    replay.onward(onward, measured, known, keeper);
     return new LawnToday(
         on,
         known,
@@ -104,6 +96,17 @@ final class Replay implements DayListener {
         .mapToInt(entry -> Math.max(0, weather.indexOf(entry.day()) + 1))
         .max()
         .orElse(0);
+  }
+
+  /** Lives from the last logged height to the day of the call. */
+  private void onward(LawnRun run, int from, boolean todayKnown, LogKeeper keeper) {
+    int days = run.terms().days();
+    int today = Math.max(from, todayKnown ? days - 1 : days);
+    run.live(from, today, keeper, this);
+    run.live(today, days, log.isEmpty() ? unmownToday(keeper) : keeper, this);
+    if (!todayKnown && keeper.beforeItsWeather(run, on)) {
+      mown(on, run);
+    }
   }
 
   private void mown(LocalDate day, LawnRun run) {

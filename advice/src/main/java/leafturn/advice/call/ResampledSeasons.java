@@ -9,6 +9,7 @@ import java.util.Locale;
 import java.util.stream.Collectors;
 import leafturn.model.lawn.SiteClimate;
 import leafturn.model.weather.WeatherSeries;
+import org.jspecify.annotations.Nullable;
 
 /**
  * Stretches of the record as possible seasons: what followed the call's date, and dates near it, in
@@ -76,7 +77,7 @@ final class ResampledSeasons {
   }
 
   /** The days that really followed, for want of anything else; null where they end too soon. */
-  int @org.jspecify.annotations.Nullable [] ownYear() {
+  int @Nullable [] ownYear() {
     int start = weather.indexOf(first);
     return reaches(start) ? days(start, true) : null;
   }

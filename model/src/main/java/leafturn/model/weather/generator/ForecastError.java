@@ -30,6 +30,30 @@ final class ForecastError {
     return Math.max(0, 1 - Math.max(0, leadDays - DAYS_IN_FULL) / DAYS_OF_FADING);
   }
 
+  /**
+   * Chance of a wet day along a forecast, 0-1.
+   *
+   * @param season chance by the season and the day before
+   */
+  static double chance(WeatherForecast.Day told, double season, int leadDays) {
+    double chance =
+        Double.isNaN(told.rainChanceFraction())
+            ? chance(RainClimate.wet(told.rainMm()), leadDays)
+            : told.rainChanceFraction();
+    double weight = weight(leadDays);
+    return weight * chance + (1 - weight) * season;
+  }
+
+  /**
+   * A season's deviation along a forecast.
+   *
+   * @param told what the forecast tells of it, NaN for nothing
+   * @param error a deviation as the season has them
+   */
+  static double followed(double told, double error, int leadDays) {
+    return Double.isNaN(told) ? error : weight(leadDays) * told + share(leadDays) * error;
+  }
+
   /** Chance of a wet day where the forecast tells the amount alone, 0-1. */
   static double chance(boolean wet, int leadDays) {
     double lost = CHANCE_PER_DAY * (leadDays - 1);

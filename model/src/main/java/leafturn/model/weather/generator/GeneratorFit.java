@@ -8,6 +8,7 @@ import java.util.List;
 import java.util.Locale;
 import java.util.function.IntPredicate;
 import java.util.stream.Collectors;
+import java.util.stream.IntStream;
 import leafturn.model.weather.WeatherSeries;
 import leafturn.model.weather.WeatherSeries.Quantity;
 
@@ -46,7 +47,7 @@ final class GeneratorFit {
 
   GeneratorFit(WeatherSeries weather, IntPredicate usable) {
     this.weather = weather;
-    this.days = java.util.stream.IntStream.range(0, weather.days()).filter(usable).toArray();
+    this.days = IntStream.range(0, weather.days()).filter(usable).toArray();
     this.yearDays = new int[days.length];
     this.wet = new boolean[days.length];
     for (int place = 0; place < days.length; place++) {

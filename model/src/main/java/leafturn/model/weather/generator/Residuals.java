@@ -1,5 +1,7 @@
 package leafturn.model.weather.generator;
 
+import java.util.Arrays;
+
 /**
  * Day-to-day deviations of several quantities from what their season and a wet or dry day would
  * have, each in its own standard deviations: today's are A times yesterday's plus B times
@@ -60,7 +62,7 @@ public final class Residuals {
   private static double[][] corner(double[][] matrix, int size) {
     double[][] corner = new double[size][];
     for (int row = 0; row < size; row++) {
-      corner[row] = java.util.Arrays.copyOf(matrix[row], size);
+      corner[row] = Arrays.copyOf(matrix[row], size);
     }
     return corner;
   }

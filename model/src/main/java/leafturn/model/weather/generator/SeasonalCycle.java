@@ -1,5 +1,7 @@
 package leafturn.model.weather.generator;
 
+import java.util.Arrays;
+
 /** A quantity's course through the year: a mean and waves of one year, half a year and so on. */
 final class SeasonalCycle {
   private final double[] byYearDay;
@@ -11,7 +13,7 @@ final class SeasonalCycle {
   /** The same on every day. */
   static SeasonalCycle flat(double value) {
     double[] byYearDay = new double[YearDay.COUNT];
-    java.util.Arrays.fill(byYearDay, value);
+    Arrays.fill(byYearDay, value);
     return new SeasonalCycle(byYearDay);
   }
 

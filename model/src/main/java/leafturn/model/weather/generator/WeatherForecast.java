@@ -3,7 +3,9 @@ package leafturn.model.weather.generator;
 import java.time.LocalDate;
 import java.util.List;
 import java.util.Optional;
+import leafturn.model.weather.WeatherSeries.Quantity;
 import leafturn.quantity.Range;
+import org.jspecify.annotations.Nullable;
 
 /**
  * A forecast of some days without a gap.
@@ -56,6 +58,16 @@ public record WeatherForecast(LocalDate first, List<Day> days) {
       checkedIfTold(RAIN, rainMm);
       checkedIfTold(CHANCE, rainChanceFraction);
       checkedIfTold(WIND, windMPerS);
+    }
+
+    /** What the day tells of a quantity besides rain, or NaN. */
+    double value(Quantity quantity) {
+      return switch (quantity) {
+        case MAXIMUM_C -> maximumC;
+        case MINIMUM_C -> minimumC;
+        case WIND_M_PER_S -> windMPerS;
+        default -> Double.NaN;
+      };
     }
 
     private static void checkedIfTold(Range range, double value) {

@@ -177,7 +177,7 @@ public final class WeatherGenerator {
       int month = YearDay.month(date);
       WeatherForecast.Day told = forecast == null ? null : forecast.on(date);
       double chance = rain.occurrence(month).chance(wet);
-      wet = random.uniform() < (told == null ? chance : chance(told, chance, leadDays));
+      wet = random.uniform() < (told == null ? chance : ForecastError.chance(told, chance, leadDays));
       for (int row = 0; row < normal.length; row++) {
         normal[row] = random.normal();
       }
@@ -185,13 +185,10 @@ public final class WeatherGenerator {
       boolean lastTold = forecast != null && date.equals(forecast.last());
       for (int row = 0; row < today.length; row++) {
         QuantityCourse course = courses.get(row);
-        double deviation = today[row];
-        if (told != null) {
-          double value = told(told, course.quantity());
-          double toldDeviation =
-              Double.isNaN(value) ? Double.NaN : course.residual(value, yearDay, wet);
-          deviation = followed(toldDeviation, today[row], leadDays);
-        }
+        double deviation =
+            told == null
+                ? today[row]
+                : ForecastError.followed(residual(told, course, yearDay, wet), today[row], leadDays);
         values[row] = course.value(deviation, yearDay, wet);
         today[row] = lastTold ? deviation : today[row];
       }
@@ -202,30 +199,11 @@ public final class WeatherGenerator {
     }
   }
 
-  private static double chance(WeatherForecast.Day told, double season, int leadDays) {
-    double chance =
-        Double.isNaN(told.rainChanceFraction())
-            ? ForecastError.chance(RainClimate.wet(told.rainMm()), leadDays)
-            : told.rainChanceFraction();
-    double weight = ForecastError.weight(leadDays);
-    return weight * chance + (1 - weight) * season;
-  }
-
-  /** What a forecast day tells of a quantity, or NaN. */
-  private static double told(WeatherForecast.Day day, Quantity quantity) {
-    return switch (quantity) {
-      case MAXIMUM_C -> day.maximumC();
-      case MINIMUM_C -> day.minimumC();
-      case WIND_M_PER_S -> day.windMPerS();
-      default -> Double.NaN;
-    };
-  }
-
-  /** A told deviation from the season, off by a share of what the season varies. */
-  private static double followed(double told, double error, int leadDays) {
-    return Double.isNaN(told)
-        ? error
-        : ForecastError.weight(leadDays) * told + ForecastError.share(leadDays) * error;
+  /** What a forecast day tells of a quantity as a deviation from the season, or NaN. */
+  private static double residual(
+      WeatherForecast.Day told, QuantityCourse course, int yearDay, boolean wet) {
+    double value = told.value(course.quantity());
+    return Double.isNaN(value) ? Double.NaN : course.residual(value, yearDay, wet);
   }
 
   private double amountMm(
