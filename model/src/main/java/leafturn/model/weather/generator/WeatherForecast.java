@@ -5,7 +5,6 @@ import java.util.List;
 import java.util.Optional;
 import leafturn.model.weather.WeatherSeries.Quantity;
 import leafturn.quantity.Range;
-import org.jspecify.annotations.Nullable;
 
 /**
  * A forecast of some days without a gap.

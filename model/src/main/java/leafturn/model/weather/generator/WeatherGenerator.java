@@ -177,7 +177,8 @@ public final class WeatherGenerator {
       int month = YearDay.month(date);
       WeatherForecast.Day told = forecast == null ? null : forecast.on(date);
       double chance = rain.occurrence(month).chance(wet);
-      wet = random.uniform() < (told == null ? chance : ForecastError.chance(told, chance, leadDays));
+      wet =
+          random.uniform() < (told == null ? chance : ForecastError.chance(told, chance, leadDays));
       for (int row = 0; row < normal.length; row++) {
         normal[row] = random.normal();
       }
@@ -188,7 +189,8 @@ public final class WeatherGenerator {
         double deviation =
             told == null
                 ? today[row]
-                : ForecastError.followed(residual(told, course, yearDay, wet), today[row], leadDays);
+                : ForecastError.followed(
+                    residual(told, course, yearDay, wet), today[row], leadDays);
         values[row] = course.value(deviation, yearDay, wet);
         today[row] = lastTold ? deviation : today[row];
       }
