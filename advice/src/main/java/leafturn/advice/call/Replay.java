@@ -40,7 +40,8 @@ final class Replay implements DayListener {
   private final LoggedGrowth growth = new LoggedGrowth();
   private @Nullable LocalDate lastMown;
 
-  private Replay(LocalDate showFrom, List<LogEntry> log, FallenCuts fallen) {
+  private Replay(LocalDate on, LocalDate showFrom, List<LogEntry> log, FallenCuts fallen) {
+    this.on = on;
     this.showFrom = showFrom;
     this.fallen = fallen;
     this.log = log;
@@ -65,7 +66,7 @@ final class Replay implements DayListener {
     LawnRun run = new LawnRun(described, LawnModel.startState(lawn, described), terms);
     run.live(0, spinUp, new ProgrammeKeeper(lawn.programme(), described), DayListener.NONE);
 
-    Replay replay = new Replay(shownFrom(lawn, on), log, new FallenCuts(on));
+    Replay replay = new Replay(on, shownFrom(lawn, on), log, new FallenCuts(on));
     LogKeeper keeper = new LogKeeper(lawn, described, log);
     int measured = Math.min(terms.days(), spinUp + daysToLastHeight(log, weather));
     run.live(spinUp, measured, keeper, replay);
