@@ -17,6 +17,7 @@ import leafturn.trials.analysis.inference.Satterthwaite;
 import leafturn.trials.analysis.mixed.MixedFit;
 import leafturn.trials.analysis.model.Comparison;
 import leafturn.trials.analysis.model.Comparison.Multiplicity;
+import org.jspecify.annotations.Nullable;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.MethodSource;
 
@@ -36,7 +37,7 @@ class MeansPublishedTest {
       return new ReferenceCase(name).at("results/" + path + "/" + field);
     }
 
-    MeansAndContrasts means(Multiplicity multiplicity, String control) {
+    MeansAndContrasts means(Multiplicity multiplicity, @Nullable String control) {
       MixedFit fit = Cases.fit(table, models);
       Approximation by =
           path.contains("satterthwaite") ? new Satterthwaite(fit) : new KenwardRoger(fit);
