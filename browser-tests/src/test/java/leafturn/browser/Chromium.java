@@ -115,4 +115,14 @@ final class Chromium implements AutoCloseable {
     static final Window DESK = new Window(1280, 800, false);
     static final Window DESK_DARK = new Window(1280, 800, true);
   }
+
+  /** Kills the browser that keeps its things in a folder, as a phone out of power would. */
+  static void kill(Path folder) {
+    List<ProcessHandle> processes =
+        ProcessHandle.allProcesses()
+            .filter(process -> process.info().commandLine().orElse("").contains(folder.toString()))
+            .toList();
+    processes.forEach(ProcessHandle::destroyForcibly);
+    processes.forEach(process -> process.onExit().join());
+  }
 }

@@ -9,7 +9,6 @@ import com.microsoft.playwright.Locator;
 import com.microsoft.playwright.options.BoundingBox;
 import java.nio.file.Path;
 import java.time.LocalDate;
-import java.util.List;
 import java.util.UUID;
 import java.util.regex.Pattern;
 import leafturn.browser.BadLine.Way;
@@ -184,8 +183,7 @@ class PhoneLogTest {
     book.stop();
     journey.openLawn(LAWN).choose("returned").save("returned");
     journey.choose("watered").type("watered", "waterMm", "8").save("watered");
-    ownedBy(browser).forEach(ProcessHandle::destroyForcibly);
-    ownedBy(browser).forEach(process -> process.onExit().join());
+    Chromium.kill(browser);
     try (BrowserContext after = chromium.returning(browser)) {
       LogJourney again = new LogJourney(after.pages().get(0), book.url(""));
       again.openLog().awaitUnsent(2);
@@ -296,12 +294,5 @@ class PhoneLogTest {
     } catch (InterruptedException e) {
       Thread.currentThread().interrupt();
     }
-  }
-
-  /** The processes of the browser that keeps its things in a folder. */
-  private static List<ProcessHandle> ownedBy(Path browser) {
-    return ProcessHandle.allProcesses()
-        .filter(process -> process.info().commandLine().orElse("").contains(browser.toString()))
-        .toList();
   }
 }
