@@ -9,7 +9,9 @@ import leafturn.advice.call.DryHours;
 import leafturn.advice.call.LawnOnRound;
 import leafturn.advice.call.Option;
 import leafturn.advice.call.Outlook.PastDay;
+import leafturn.advice.call.OwnGrowth;
 import leafturn.advice.call.Reason;
+import leafturn.advice.call.Spread;
 import leafturn.quantity.DisplayNumber;
 import leafturn.reports.ClippingsFate;
 import leafturn.reports.DayWords;
@@ -88,6 +90,22 @@ public final class LawnPage {
     return call().particulars().lying().stream()
         .map(cut -> OutcomeWords.lying(cut, units()))
         .toList();
+  }
+
+  /** How the lawn grew against what was expected of it. */
+  public OwnGrowth growth() {
+    return call().outlook().growth();
+  }
+
+  /** The height that was expected of a reading, with its range. */
+  public String expected(OwnGrowth.PastHeight height) {
+    Spread range = height.expectedMm();
+    return units().height(range.middle())
+        + " ("
+        + units().heightNumber(range.low())
+        + "–"
+        + units().heightNumber(range.high())
+        + ")";
   }
 
   public boolean hasSeason() {
