@@ -44,6 +44,9 @@ public record LawnOnRound(
    * @param areaM2 area, m2, or null when nobody has measured it
    * @param soil the soil in a few words
    * @param habit how it is mown and what becomes of the clippings
+   * @param soilStart where soil phosphorus and potassium start in the model, for instance "from an
+   *     assumed start"
    */
-  public record Description(String grass, @Nullable Double areaM2, String soil, String habit) {}
+  public record Description(
+      String grass, @Nullable Double areaM2, String soil, String habit, String soilStart) {}
 }

@@ -60,6 +60,7 @@ final class LawnCalls {
       Circumstances circumstances,
       Map<String, Double> thresholds,
       StationWeather weather,
+      SoilStart soil,
       @Nullable ForecastSheet forecast) {}
 
   /**
@@ -96,12 +97,14 @@ final class LawnCalls {
                 ProgrammeSheet programme =
                     inForce(reading.ofLawn(Kind.PROGRAMME, placed.lawn().id()), on);
                 List<LogSheet> log = log(reading, placed.lawn().id());
+                StationWeather weather = climates.of(reading, station, revision, on.minusDays(1));
                 return new Read(
                     programme,
                     log,
                     KnownOfLawn.of(reading, placed, programme, log, on),
                     thresholds.apply(reading),
-                    climates.of(reading, station, revision, on.minusDays(1)),
+                    weather,
+                    SoilStart.of(reading, placed.lawn(), weather.firstDay(), on),
                     Forecasts.latest(reading, station.id(), on).map(Sheet::content).orElse(null));
               });
       return new LawnOutcome.Called(called(placed, station, read, on, units));
@@ -141,9 +144,10 @@ final class LawnCalls {
     LawnReading described =
         LawnFile.read(
             LawnDocument.compose(
-                placed.property().content(), station.content(), sheet, read.programme()));
+                placed.property().content(), station.content(), sheet, read.programme(), read.soil().soil()));
     Lawn lawn = described.lawn();
     List<String> notes = new ArrayList<>(described.notes());
+    notes.addAll(read.soil().notes());
     notes.addAll(read.weather().notes());
     List<LogEntry> log = read.log().stream().flatMap(entry -> entry.forModel().stream()).toList();
     Asked asked = new Asked(on, rules(read.thresholds()), units, read.circumstances());
@@ -153,7 +157,7 @@ final class LawnCalls {
         placed.address(),
         placed.property().content().name(),
         sheet.name(),
-        LawnWords.description(lawn, sheet.habit(), units),
+        LawnWords.description(lawn, sheet.habit(), read.soil().words(), units),
         LawnWords.lastEntry(log, on),
         call.noting(notes));
   }

@@ -50,15 +50,18 @@ public record LawnToPlan(Lawn lawn, SiteClimate climate, CallRules rules, List<S
       throw new InputException(
           "There is no weather for this property yet: choose a weather station, or add one.");
     }
+    StationWeather weather = StationWeather.upTo(reading, station, MEASURED_ONLY);
+    SoilStart soil = SoilStart.of(reading, placed.lawn(), weather.firstDay(), on);
     LawnReading described =
         LawnFile.read(
             LawnDocument.compose(
                 placed.property().content(),
                 station.content(),
                 placed.lawn().content(),
-                programme(reading, placed.lawn().id(), on)));
-    StationWeather weather = StationWeather.upTo(reading, station, MEASURED_ONLY);
+                programme(reading, placed.lawn().id(), on),
+                soil.soil()));
     List<String> notes = new ArrayList<>(described.notes());
+    notes.addAll(soil.notes());
     notes.addAll(weather.notes());
     Lawn lawn = described.lawn();
     CallRules rules = CallRules.standard().with(LawnCalls.thresholds(reading));

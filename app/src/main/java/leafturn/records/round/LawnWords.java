@@ -22,12 +22,14 @@ final class LawnWords {
 
   private LawnWords() {}
 
-  static LawnOnRound.Description description(Lawn lawn, @Nullable String habit, Units units) {
+  static LawnOnRound.Description description(
+      Lawn lawn, @Nullable String habit, String soilStart, Units units) {
     return new LawnOnRound.Description(
         lawn.ground().grass().commonName(),
         lawn.ground().areaM2(),
         soil(lawn.ground().soil(), units),
-        habit == null ? "" : habit);
+        habit == null ? "" : habit,
+        soilStart);
   }
 
   private static String soil(Soil soil, Units units) {

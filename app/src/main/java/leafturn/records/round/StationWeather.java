@@ -62,6 +62,11 @@ final class StationWeather {
     return new StationWeather(series, record.series().days(), notes);
   }
 
+  /** First day of its record. */
+  LocalDate firstDay() {
+    return series.firstDay();
+  }
+
   /** The climate of a site under this weather, made once. */
   SiteClimate at(Site site) {
     return climates.computeIfAbsent(site, place -> new SiteClimate(series, place, measuredDays));

@@ -47,6 +47,19 @@ public final class LawnDocument {
       @Nullable WeatherStation station,
       LawnSheet lawn,
       @Nullable ProgrammeSheet programme) {
+    return compose(property, station, lawn, programme, lawn.soil());
+  }
+
+  /**
+   * Composes the description of a lawn on another soil than its sheet tells, for instance with
+   * figures of a soil test.
+   */
+  public static SourceText compose(
+      Property property,
+      @Nullable WeatherStation station,
+      LawnSheet lawn,
+      @Nullable ProgrammeSheet programme,
+      SoilFields soil) {
     Site site =
         new Site(
             property.latitudeDeg(),
@@ -59,7 +72,7 @@ public final class LawnDocument {
         new Fields(
             site,
             lawn.grass(),
-            lawn.soil(),
+            soil,
             programme == null ? null : programme.mowing(),
             programme == null ? List.of() : programme.feeding(),
             programme == null ? null : programme.irrigation(),

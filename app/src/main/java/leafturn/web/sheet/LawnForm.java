@@ -93,8 +93,9 @@ public final class LawnForm extends SheetForm<LawnSheet> {
     List<Choice> textures = SoilTextures.names().stream().map(Choice::of).toList();
     return new Group(
         "Its soil",
-        "Enter what a soil test found here, too: the model starts from these figures. Left empty:"
-            + " the value of the texture, or the model's own; the lawn's page says which.",
+        "The model starts from these figures. Organic matter, phosphorus and potassium left empty:"
+            + " those of the lawn's soil test, where one is kept. All else left empty: the value"
+            + " of the texture, or the model's own; the lawn's page says which.",
         List.of(
             Field.oneOf("soil.texture", "Texture", textures)
                 .hint("Sand falls apart in the hand, clay rolls into a ribbon. Left empty: loam."),
