@@ -56,7 +56,8 @@ public final class SampleRound {
             "tall fescue",
             640.0,
             "sandy loam, 5 % organic matter",
-            "mown at a third, returned when dry", "from an assumed start"),
+            "mown at a third, returned when dry",
+            "from an assumed start"),
         "Mown on 22 May, returned",
         call);
   }
@@ -77,7 +78,8 @@ public final class SampleRound {
             "kentucky bluegrass",
             210.0,
             "silt loam, 4 % organic matter",
-            "mown weekly, always returned", "from an assumed start"),
+            "mown weekly, always returned",
+            "from an assumed start"),
         "Mown on 22 May, returned",
         call);
   }
@@ -98,7 +100,8 @@ public final class SampleRound {
             "perennial ryegrass",
             1450.0,
             "clay loam, 6 % organic matter",
-            "mown every other week, collected", "from an assumed start"),
+            "mown every other week, collected",
+            "from an assumed start"),
         "Mown on 15 May, collected",
         call);
   }
@@ -119,7 +122,8 @@ public final class SampleRound {
             "perennial ryegrass",
             88.0,
             "loamy sand, 2 % organic matter",
-            "mown short, mostly returned", "from an assumed start"),
+            "mown short, mostly returned",
+            "from an assumed start"),
         "Mown on 19 May, collected",
         call);
   }
@@ -137,7 +141,11 @@ public final class SampleRound {
         "Tern Cottage",
         "Back lawn",
         new LawnOnRound.Description(
-            "bermudagrass", null, "sand, 1 % organic matter", "mown when it needs it", "from an assumed start"),
+            "bermudagrass",
+            null,
+            "sand, 1 % organic matter",
+            "mown when it needs it",
+            "from an assumed start"),
         "",
         call);
   }

@@ -92,7 +92,8 @@ class RoundOfLawnsTest {
             Call.Limits.of(CallRules.standard()),
             Units.METRIC,
             Particulars.NONE);
-    var description = new LawnOnRound.Description("tall fescue", null, "loam", "weekly", "from an assumed start");
+    var description =
+        new LawnOnRound.Description("tall fescue", null, "loam", "weekly", "from an assumed start");
     return new LawnOnRound(slug, "Property", "Lawn", description, "", call);
   }
 }

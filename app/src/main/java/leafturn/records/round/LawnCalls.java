@@ -144,7 +144,11 @@ final class LawnCalls {
     LawnReading described =
         LawnFile.read(
             LawnDocument.compose(
-                placed.property().content(), station.content(), sheet, read.programme(), read.soil().soil()));
+                placed.property().content(),
+                station.content(),
+                sheet,
+                read.programme(),
+                read.soil().soil()));
     Lawn lawn = described.lawn();
     List<String> notes = new ArrayList<>(described.notes());
     notes.addAll(read.soil().notes());

@@ -115,8 +115,7 @@ record SoilStart(SoilFields soil, List<String> notes, String words) {
         : sentence + ".";
   }
 
-  private static String words(
-      LawnSheet lawn, List<Analyte> taken, @Nullable SoilTestSheet test) {
+  private static String words(LawnSheet lawn, List<Analyte> taken, @Nullable SoilTestSheet test) {
     String phosphorus = origin(lawn, Analyte.PHOSPHORUS, taken, test);
     String potassium = origin(lawn, Analyte.POTASSIUM, taken, test);
     return phosphorus.equals(potassium) ? phosphorus : "P " + phosphorus + ", K " + potassium;

@@ -89,8 +89,7 @@ final class SoilTestFigures {
       case PHOSPHORUS ->
           lawn.soil().phosphorusPpm() != null || lawn.parameters().containsKey("stp0");
       case POTASSIUM -> lawn.soil().potassiumPpm() != null || lawn.parameters().containsKey("stk0");
-      default ->
-          lawn.soil().organicMatterPercent() != null || lawn.parameters().containsKey("om");
+      default -> lawn.soil().organicMatterPercent() != null || lawn.parameters().containsKey("om");
     };
   }
 

@@ -58,7 +58,8 @@ class SoilStartTest {
     assertThat(start.soil().phosphorusPpm()).isEqualTo(33);
     assertThat(start.words())
         .isEqualTo("P from the lawn's description, K from the soil test of 3 April 2011");
-    assertThat(start.notes()).containsExactly("Potassium starts from the soil test of 3 April 2011.");
+    assertThat(start.notes())
+        .containsExactly("Potassium starts from the soil test of 3 April 2011.");
   }
 
   @Test
@@ -131,8 +132,7 @@ class SoilStartTest {
 
   @Test
   void otherDepthsAndFiguresBelowTheLimitAreNotUsed() {
-    String below =
-        "{\"analyte\": \"phosphorus\", \"detectionLimit\": 5, \"unit\": \"ppm\"}";
+    String below = "{\"analyte\": \"phosphorus\", \"detectionLimit\": 5, \"unit\": \"ppm\"}";
     assertThat(start(lawn(""), test("2011-04-03", 10, null, below)).notes().get(0))
         .endsWith("it lay below the detection limit, and how far below nobody knows.");
     assertThat(start(lawn("\"testDepthCm\": 15"), test("2011-04-03", 10, null, P)).notes().get(0))
@@ -157,12 +157,13 @@ class SoilStartTest {
           });
       LawnOnRound before = back(rounds);
       assertThat(before.description().soilStart()).isEqualTo("from an assumed start");
-      String lawn = rounds.register().lawns().stream()
-          .filter(placed -> placed.address().equals("linden-house-back"))
-          .findFirst()
-          .orElseThrow()
-          .lawn()
-          .id();
+      String lawn =
+          rounds.register().lawns().stream()
+              .filter(placed -> placed.address().equals("linden-house-back"))
+              .findFirst()
+              .orElseThrow()
+              .lawn()
+              .id();
       book.write(
           "test",
           writing ->
@@ -190,9 +191,7 @@ class SoilStartTest {
   private static LawnOnRound back(BookRound rounds) {
     return rounds
         .today(
-            register -> register.onlyLawn("linden-house-back"),
-            Units.METRIC,
-            Duration.ofMinutes(1))
+            register -> register.onlyLawn("linden-house-back"), Units.METRIC, Duration.ofMinutes(1))
         .lawns()
         .get(0);
   }
