@@ -17,10 +17,14 @@ public enum Measure {
   AREA(Unit.SQUARE_METRE, Unit.SQUARE_FOOT),
   /** Nutrients, lime and seed on an area, kept in g/m2. */
   MASS_PER_AREA(Unit.GRAM_PER_M2, Unit.POUND_PER_1000_FT2),
+  /** Nitrogen that a bed may take in a year, kept in kg/ha. */
+  NUTRIENT_LIMIT(Unit.KILOGRAM_PER_HECTARE, Unit.POUND_PER_1000_FT2),
   /** Bags and heaps, kept in litres. */
   VOLUME(Unit.LITRE, Unit.US_GALLON),
   /** Weights, kept in kg. */
   WEIGHT(Unit.KILOGRAM, Unit.POUND),
+  /** Resistance of the ground, kept in kPa. */
+  PRESSURE(Unit.KILOPASCAL, Unit.POUND_PER_INCH2),
   /** Air temperatures, kept in °C. */
   TEMPERATURE(Unit.CELSIUS, Unit.FAHRENHEIT),
   /** Speeds of a mower, kept in km/h. */

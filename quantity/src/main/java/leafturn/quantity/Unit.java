@@ -52,6 +52,9 @@ public enum Unit {
   CELSIUS_DIFFERENCE(Dimension.TEMPERATURE_DIFFERENCE, "°C difference", 1),
   FAHRENHEIT_DIFFERENCE(Dimension.TEMPERATURE_DIFFERENCE, "°F difference", 1 / 1.8),
 
+  KILOPASCAL(Dimension.PRESSURE, "kPa", 1),
+  POUND_PER_INCH2(Dimension.PRESSURE, "psi", Exact.PSI_KPA),
+
   METRE_PER_SECOND(Dimension.SPEED, "m/s", 1),
   KILOMETRE_PER_HOUR(Dimension.SPEED, "km/h", 1 / 3.6),
   MILE_PER_HOUR(Dimension.SPEED, "mph", Exact.FOOT_M * 5280 / 3600),
@@ -79,6 +82,7 @@ public enum Unit {
     DENSITY,
     TEMPERATURE,
     TEMPERATURE_DIFFERENCE,
+    PRESSURE,
     SPEED,
     DAILY_RADIATION,
     FRACTION;
@@ -96,6 +100,9 @@ public enum Unit {
     static final double FT2_M2 = 0.09290304;
     static final double ACRE_M2 = 4046.8564224;
     static final double IN3_L = 0.016387064;
+
+    /** A pound weighs 453.59237 g times 9.80665 m/s2; on 1 in2, which is 0.00064516 m2. */
+    static final double PSI_KPA = POUND_G / 1e3 * 9.80665 / (INCH_MM * INCH_MM / 1e6) / 1e3;
   }
 
   private final Dimension dimension;

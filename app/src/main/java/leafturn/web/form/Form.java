@@ -24,7 +24,6 @@ import leafturn.records.SourceText;
  */
 public record Form(
     FormShape shape, Units units, Map<String, List<String>> values, List<Fault> faults) {
-  private static final Pattern CAPITAL_WITHIN = Pattern.compile("[a-z][A-Z]");
   private static final Pattern ROW = Pattern.compile("(.+)\\[(\\d{1,3})]\\.(.+)");
 
   public Form {
@@ -106,22 +105,9 @@ public record Form(
   /** This form with the faults a reader found. */
   public Form faulted(InputException found) {
     List<Fault> all = new ArrayList<>(faults);
-    found.faultsByField().forEach(fault -> all.add(inWordsOfTheForm(fault)));
+    FaultWords words = new FaultWords(shape, units);
+    found.faultsByField().forEach(fault -> all.add(words.of(fault)));
     return new Form(shape, units, values, all);
-  }
-
-  /** A reader names another field by its path; whoever fills in a form knows it by its label. */
-  private Fault inWordsOfTheForm(Fault fault) {
-    String sentence = fault.sentence();
-    for (Field field : shape.fields()) {
-      if (CAPITAL_WITHIN.matcher(field.path()).find()) {
-        sentence =
-            Pattern.compile("\\b" + Pattern.quote(field.path()) + "\\b")
-                .matcher(sentence)
-                .replaceAll(Matcher.quoteReplacement("“" + field.label() + "”"));
-      }
-    }
-    return new Fault(fault.field(), sentence, fault.placed());
   }
 
   /** This form with a fault of its own. */

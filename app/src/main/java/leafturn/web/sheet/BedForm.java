@@ -22,7 +22,7 @@ final class BedForm extends SheetForm<BedSheet> {
             .hint("Left empty: that of the outline."),
         Field.number("mulchDepthMm", "Depth of mulch it may carry", Measure.HEIGHT)
             .hint("Left empty: not told, so nothing is counted against a depth."),
-        Field.number("mostNKgPerHa", "Most nitrogen a year", "kg/ha")
+        Field.number("mostNKgPerHa", "Most nitrogen a year", Measure.NUTRIENT_LIMIT)
             .hint("Left empty: no cap of its own. Local codes come first."),
         note());
   }

@@ -84,7 +84,7 @@ public final class LawnForm extends SheetForm<LawnSheet> {
             Field.number("areaM2", "Area, as measured", Measure.AREA)
                 .hint("Left empty: that of the outline. Without either no bags and minutes."),
             Field.number("slopePercent", "Fall of the ground", "%")
-                .hint("Left empty: not told. 10 % is 1 m down in 10 m."),
+                .hint("Left empty: not told. 10 % falls by 1 in every 10."),
             Field.number("shadeFraction", "Share of the light taken by shade", "")
                 .hint("From 0 to 0.9; half shade is about 0.5. Left empty: none, full sun.")));
   }

@@ -28,6 +28,7 @@ final class SoilTestForm extends SheetForm<SoilTestSheet> {
           Analyte.MAGNESIUM,
           Analyte.CALCIUM);
   private static final int SPARE = 2;
+  private static final double USUAL_DEPTH_CM = 10;
 
   SoilTestForm() {
     super(Kind.SOIL_TEST, "soil test");
@@ -50,7 +51,10 @@ final class SoilTestForm extends SheetForm<SoilTestSheet> {
 
   @Override
   public Form begun(Setting setting) {
-    Form form = super.begun(setting).with("day", setting.today().toString()).with("depthCm", "10");
+    Form form =
+        super.begun(setting)
+            .with("day", setting.today().toString())
+            .with("depthCm", Measure.DEPTH.typed(USUAL_DEPTH_CM, setting.units()));
     for (int i = 0; i < USUAL.size(); i++) {
       Analyte analyte = USUAL.get(i);
       form =

@@ -1,0 +1,70 @@
+package leafturn.web.form;
+
+import java.util.Optional;
+import java.util.regex.MatchResult;
+import java.util.regex.Matcher;
+import java.util.regex.Pattern;
+import leafturn.quantity.Measure;
+import leafturn.quantity.Units;
+import leafturn.records.Faults.Fault;
+
+/**
+ * Faults in the words of a form. A reader of documents names fields by their paths and tells limits
+ * in the units that are kept; whoever fills in the form knows labels, and units of their own.
+ */
+final class FaultWords {
+  private static final Pattern CAPITAL_WITHIN = Pattern.compile("[a-z][A-Z]");
+  private static final String NUMBER = "(-?[\\d.]+(?:E-?\\d+)?)";
+  private static final Pattern WRONG = Pattern.compile("^" + NUMBER + "(?= is out of range)");
+  private static final Pattern LIMITS =
+      Pattern.compile("\\bfrom " + NUMBER + " to " + NUMBER + ", [^ ;.]+");
+
+  private final FormShape shape;
+  private final Units units;
+
+  FaultWords(FormShape shape, Units units) {
+    this.shape = shape;
+    this.units = units;
+  }
+
+  Fault of(Fault fault) {
+    String sentence = fault.sentence();
+    for (Field field : shape.fields()) {
+      if (CAPITAL_WITHIN.matcher(field.path()).find()) {
+        sentence =
+            Pattern.compile("\\b" + Pattern.quote(field.path()) + "\\b")
+                .matcher(sentence)
+                .replaceAll(Matcher.quoteReplacement("“" + field.label() + "”"));
+      }
+    }
+    return new Fault(fault.field(), inUnits(sentence, fault.field()), fault.placed());
+  }
+
+  private String inUnits(String sentence, String path) {
+    Optional<Measure> measure =
+        shape
+            .field(path.replaceAll("\\[\\d+]$", ""))
+            .or(() -> shape.field(path))
+            .flatMap(field -> Optional.ofNullable(field.measure()));
+    return units == Units.METRIC || measure.isEmpty()
+        ? sentence
+        : inUnits(sentence, measure.get());
+  }
+
+  private String inUnits(String sentence, Measure measure) {
+    String wrong = WRONG.matcher(sentence).replaceAll(number -> shown(number, 1, measure));
+    return LIMITS
+        .matcher(wrong)
+        .replaceAll(
+            limits ->
+                "from %s to %s, %s"
+                    .formatted(
+                        shown(limits, 1, measure),
+                        shown(limits, 2, measure),
+                        measure.unit(units).symbol()));
+  }
+
+  private String shown(MatchResult found, int group, Measure measure) {
+    return measure.typed(Double.parseDouble(found.group(group)), units);
+  }
+}

@@ -1,0 +1,107 @@
+package leafturn.web;
+
+import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.api.Assertions.within;
+
+import java.net.http.HttpResponse;
+import java.nio.file.Path;
+import java.time.Clock;
+import java.util.HashMap;
+import java.util.Map;
+import leafturn.quantity.Units;
+import leafturn.records.book.Book;
+import leafturn.records.book.BookPlace;
+import leafturn.records.book.Sheet;
+import leafturn.records.people.People;
+import leafturn.records.people.Person;
+import leafturn.records.round.DemoBook;
+import leafturn.records.sheet.BedSheet;
+import leafturn.records.sheet.Kind;
+import org.junit.jupiter.api.AfterEach;
+import org.junit.jupiter.api.BeforeEach;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.io.TempDir;
+
+/** The site as somebody reads it who has chosen US units. */
+class UsReaderTest {
+  private static final String LAWN = "heron-bank-play";
+  private static final double KG_PER_HA_OF_2_LB_PER_1000_FT2 = 97.64855;
+
+  @TempDir Path folder;
+  private Book book;
+  private LeafturnServer server;
+  private SiteVisitor visitor;
+
+  @BeforeEach
+  void start() {
+    book = Book.open(BookPlace.of(folder), Clock.systemUTC());
+    DemoBook.write(book);
+    book.write(
+        "test",
+        writing -> {
+          People.setUnits(writing, Person.LOCAL_OWNER, Units.US);
+          return true;
+        });
+    server = LeafturnServer.start(book, Clock.systemUTC(), 0);
+    visitor = new SiteVisitor(server.address());
+  }
+
+  @AfterEach
+  void stop() {
+    server.close();
+    book.close();
+  }
+
+  @Test
+  void theNitrogenABedMayTakeIsTypedAsPoundsAndKeptAsKilograms() throws Exception {
+    String blank = newSheet(Kind.BED, "property", propertyId());
+    assertThat(visitor.read(blank)).contains("lb/1000 ft²").doesNotContain("kg/ha");
+    HttpResponse<String> saved =
+        visitor.send(blank, "/sheets/new", bed(Map.of("mostNKgPerHa", "2")));
+    assertThat(saved.statusCode()).isEqualTo(303);
+    Sheet<BedSheet> bed =
+        book.read(reading -> reading.all(Kind.BED)).stream()
+            .filter(sheet -> sheet.content().name().equals("Long border"))
+            .findFirst()
+            .orElseThrow();
+    assertThat(bed.content().mostNKgPerHa())
+        .isCloseTo(KG_PER_HA_OF_2_LB_PER_1000_FT2, within(1e-4));
+    assertThat(visitor.read("/sheets/" + bed.id())).contains("2\u202flb/1000 ft²");
+  }
+
+  @Test
+  void aFaultTellsItsLimitsInTheUnitsOfTheForm() throws Exception {
+    String blank = newSheet(Kind.BED, "property", propertyId());
+    HttpResponse<String> refused =
+        visitor.send(blank, "/sheets/new", bed(Map.of("mostNKgPerHa", "30")));
+    assertThat(refused.statusCode()).isEqualTo(422);
+    assertThat(refused.body())
+        .contains("30 is out of range; give a number from 0 to 20.48, lb/1000 ft²", "value=\"30\"")
+        .doesNotContain("kg/ha");
+  }
+
+  @Test
+  void aSoilTestBeginsWithTheUsualDepthInInchesAndAVisitAsksForPsi() throws Exception {
+    String lawn = book.read(reading -> reading.at(Kind.LAWN, LAWN)).orElseThrow().id();
+    assertThat(visitor.read(newSheet(Kind.SOIL_TEST, "lawn", lawn))).contains("value=\"3.937\"");
+    assertThat(visitor.read(newSheet(Kind.VISIT, "lawn", lawn)))
+        .contains("in psi</span>")
+        .doesNotContain("kPa");
+  }
+
+  private Map<String, String> bed(Map<String, String> more) {
+    Map<String, String> fields = new HashMap<>(more);
+    fields.put("kind", "bed");
+    fields.put("property", propertyId());
+    fields.put("name", "Long border");
+    return fields;
+  }
+
+  private String propertyId() {
+    return book.read(reading -> reading.all(Kind.PROPERTY)).get(0).id();
+  }
+
+  private static String newSheet(Kind<?> kind, String place, String id) {
+    return "/sheets/new?kind=" + kind.name() + "&" + place + "=" + id;
+  }
+}
