@@ -46,9 +46,7 @@ final class FaultWords {
             .field(path.replaceAll("\\[\\d+]$", ""))
             .or(() -> shape.field(path))
             .flatMap(field -> Optional.ofNullable(field.measure()));
-    return units == Units.METRIC || measure.isEmpty()
-        ? sentence
-        : inUnits(sentence, measure.get());
+    return units == Units.METRIC || measure.isEmpty() ? sentence : inUnits(sentence, measure.get());
   }
 
   private String inUnits(String sentence, Measure measure) {

@@ -71,8 +71,7 @@ final class VisitForm extends SheetForm<VisitSheet> {
         List.of(
             Field.oneOf("compaction.method", "Found with", Words.of(Compaction.Method.class))
                 .hint("One method, and the one field below that belongs to it."),
-            Field.number(
-                "compaction.resistanceKPa", "Penetrometer: resistance", Measure.PRESSURE),
+            Field.number("compaction.resistanceKPa", "Penetrometer: resistance", Measure.PRESSURE),
             Field.number("compaction.depthMm", "Screwdriver: goes in by hand", Measure.HEIGHT),
             Field.text("compaction.words", "In words: what it feels like underfoot"),
             Field.numbers("thatchPlugsMm", "Thatch of the plugs", Measure.HEIGHT)
