@@ -46,6 +46,16 @@ final class CallNotes {
     }
   }
 
+  /** Stretches without a logged mowing, of the entries that the replay uses. */
+  void gaps(Lawn lawn, List<LogEntry> log, WeatherSeries weather, LocalDate on) {
+    List<LogEntry> used =
+        log.stream()
+            .filter(entry -> !entry.day().isAfter(on))
+            .filter(entry -> !entry.day().isBefore(weather.firstDay()))
+            .toList();
+    notes.addAll(new LogGaps(new MowingSeason(lawn.programme().mowing()), used, on).notes());
+  }
+
   private static String entries(long count) {
     return count == 1 ? "1 log entry" : count + " log entries";
   }

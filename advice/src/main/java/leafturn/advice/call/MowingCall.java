@@ -129,6 +129,7 @@ public final class MowingCall {
     Outcomes outcomes = new Outcomes(lawn, today, seasons, prospect, yearAhead);
     MowingCall call = new MowingCall(lawn, today, toCome, prospect, outcomes);
     call.notes.log(log, climate.weather(), on);
+    call.notes.gaps(lawn, log, climate.weather(), on);
     call.notes.corrections(today.corrections());
     call.notes.growth(today.ownGrowth());
     call.notes.weather(lawn, today, climate, toCome);
