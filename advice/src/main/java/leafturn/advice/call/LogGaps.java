@@ -59,8 +59,7 @@ final class LogGaps {
         gaps.add(
             say(
                 "Between %s and %s the log tells no mowing: the model let the grass stand all that time, which still shows in its soil and thatch. Add what was mown then.",
-                DATE.format(before),
-                DATE.format(after)));
+                DATE.format(before), DATE.format(after)));
       }
     }
     return gaps.subList(Math.max(0, gaps.size() - GAPS_SHOWN), gaps.size());
@@ -86,8 +85,7 @@ final class LogGaps {
   private boolean measuredLately() {
     return log.stream()
         .anyMatch(
-            entry ->
-                entry instanceof LogEntry.Measured && seasonWeeks(entry.day()) < LONG_WEEKS);
+            entry -> entry instanceof LogEntry.Measured && seasonWeeks(entry.day()) < LONG_WEEKS);
   }
 
   /** Whole weeks of mowing season from a day up to the day of the call. */
