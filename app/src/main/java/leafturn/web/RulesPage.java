@@ -5,7 +5,6 @@ import java.util.Locale;
 import java.util.Map;
 import leafturn.advice.call.CallRules;
 import leafturn.advice.call.RuleEntry;
-import leafturn.quantity.Measure;
 import leafturn.quantity.Units;
 import leafturn.records.book.Sheet;
 import leafturn.records.sheet.RuleSheet;
@@ -20,12 +19,6 @@ import org.jspecify.annotations.Nullable;
  * @param units the reader's units
  */
 public record RulesPage(CallRules rules, Map<String, Sheet<RuleSheet>> set, Units units) {
-  private static final Map<String, Measure> MEASURES =
-      Map.of(
-          "mm", Measure.HEIGHT,
-          "°C", Measure.TEMPERATURE,
-          "g/m2", Measure.MASS_PER_AREA);
-
   public RulesPage {
     set = Map.copyOf(set);
   }
@@ -65,7 +58,7 @@ public record RulesPage(CallRules rules, Map<String, Sheet<RuleSheet>> set, Unit
 
   /** The threshold with its unit; empty where there is none. */
   public String threshold(RuleEntry entry) {
-    return number(entry, entry.threshold());
+    return unit(entry).quantity(entry.threshold(), units);
   }
 
   /** The range in which a threshold may be set; empty where it may not. */
@@ -73,9 +66,10 @@ public record RulesPage(CallRules rules, Map<String, Sheet<RuleSheet>> set, Unit
     if (!entry.editable()) {
       return "";
     }
-    String high = number(entry, entry.high());
-    String low = number(entry, entry.low()).replaceAll(QuantityWords.THIN + ".*", "");
-    return low + " to " + high;
+    TableUnit unit = unit(entry);
+    String symbol = unit.symbol(units);
+    String range = unit.range(entry.low(), entry.high(), units);
+    return symbol.isEmpty() ? range : range + QuantityWords.THIN + symbol;
   }
 
   /** The standard threshold of a rule. */
@@ -88,28 +82,8 @@ public record RulesPage(CallRules rules, Map<String, Sheet<RuleSheet>> set, Unit
     return set.get(entry.rule().id());
   }
 
-  /** What a threshold measures, or null for a pure number or a unit that is everyone's. */
-  static @Nullable Measure measure(RuleEntry entry) {
-    return MEASURES.get(entry.unit());
-  }
-
-  /** The unit of a threshold that is everyone's; empty for a pure number. */
-  static String unit(RuleEntry entry) {
-    return entry.unit().equals("-") ? "" : entry.unit().replace("m2", "m²");
-  }
-
-  private String number(RuleEntry entry, double value) {
-    return number(entry, value, units);
-  }
-
-  /** A number in the unit of a rule's threshold; empty where there is none. */
-  static String number(RuleEntry entry, double value, Units units) {
-    if (Double.isNaN(value)) {
-      return "";
-    }
-    Measure measure = measure(entry);
-    String words = QuantityWords.plain(measure == null ? value : measure.shown(value, units));
-    String unit = measure == null ? unit(entry) : measure.unit(units).symbol();
-    return unit.isEmpty() ? words : words + QuantityWords.THIN + unit;
+  /** The unit of a threshold. */
+  static TableUnit unit(RuleEntry entry) {
+    return new TableUnit(entry.unit());
   }
 }

@@ -82,17 +82,17 @@ final class RulesRoom implements Room {
   }
 
   private static String typed(RuleEntry entry, Units units) {
-    Measure measure = RulesPage.measure(entry);
+    Measure measure = RulesPage.unit(entry).measure();
     return measure == null
         ? Double.toString(entry.threshold()).replaceAll("\\.0$", "")
         : measure.typed(entry.threshold(), units);
   }
 
   private static FormShape shape(RuleEntry entry) {
-    Measure measure = RulesPage.measure(entry);
+    Measure measure = RulesPage.unit(entry).measure();
     Field threshold =
         measure == null
-            ? Field.number("threshold", "Threshold", RulesPage.unit(entry))
+            ? Field.number("threshold", "Threshold", RulesPage.unit(entry).symbol(Units.METRIC))
             : Field.number("threshold", "Threshold", measure);
     return FormShape.of(
         Field.hidden("rule"),
@@ -135,7 +135,7 @@ final class RulesRoom implements Room {
     String theirs =
         stale.current().content() instanceof RuleSheet set && !stale.current().withdrawn()
             ? "It was set to "
-                + RulesPage.number(standard(set), set.threshold(), units)
+                + RulesPage.unit(standard(set)).quantity(set.threshold(), units)
                 + ": "
                 + set.reason()
             : "The standard threshold counts again";

@@ -12,8 +12,7 @@ import leafturn.advice.call.RuleEntry;
 import leafturn.advice.evidence.Shortcoming;
 import leafturn.model.Parameter;
 import leafturn.model.ParameterTable;
-import leafturn.quantity.DisplayNumber;
-import leafturn.reports.QuantityWords;
+import leafturn.quantity.Units;
 
 /**
  * Every number the model and the call rest on, with its range, where it comes from and how far to
@@ -32,13 +31,16 @@ public final class SourcesPage {
   private final List<Parameter> parameters;
   private final List<RuleEntry> rules;
 
-  private SourcesPage(List<Parameter> parameters, List<RuleEntry> rules) {
+  private final Units units;
+
+  private SourcesPage(List<Parameter> parameters, List<RuleEntry> rules, Units units) {
     this.parameters = parameters;
     this.rules = rules;
+    this.units = units;
   }
 
-  static SourcesPage ofTheModel() {
-    return new SourcesPage(ParameterTable.rows(), CallRules.standard().entries());
+  static SourcesPage ofTheModel(Units units) {
+    return new SourcesPage(ParameterTable.rows(), CallRules.standard().entries(), units);
   }
 
   /**
@@ -52,18 +54,22 @@ public final class SourcesPage {
   /**
    * A value with what it holds for.
    *
+   * @param words the value as it is kept
    * @param grass the grass, or empty where the value holds for all
+   * @param readers value and range in the reader's own unit where that is another one, else empty
    */
-  public record Value(String words, String range, String grass) {}
+  public record Value(String words, String range, String grass, String readers) {}
 
   /**
    * One rule or figure of the call.
    *
    * @param limit its limit or value, empty where it has none
    * @param range what it may be set to, empty where it may not be set
+   * @param readers both in the reader's own unit where that is another one, else empty
    * @param place where it stands in the ranking
    */
-  public record RuleLine(RuleEntry entry, String limit, String range, String place) {}
+  public record RuleLine(
+      RuleEntry entry, String limit, String range, String readers, String place) {}
 
   /** How many values have which standing, in words. */
   public List<String> standings() {
@@ -92,14 +98,16 @@ public final class SourcesPage {
 
   /** The rules of the call, heaviest first, and the figures they reckon with. */
   public List<RuleLine> rules() {
-    return rules.stream().map(SourcesPage::rule).toList();
+    return rules.stream().map(this::rule).toList();
   }
 
-  private static RuleLine rule(RuleEntry entry) {
+  private RuleLine rule(RuleEntry entry) {
+    TableUnit unit = new TableUnit(entry.unit());
     return new RuleLine(
         entry,
-        Double.isNaN(entry.threshold()) ? "" : quantity(entry.threshold(), entry.unit()),
-        entry.editable() ? range(entry.low(), entry.high()) : "",
+        unit.quantity(entry.threshold(), Units.METRIC),
+        entry.editable() ? unit.range(entry.low(), entry.high(), Units.METRIC) : "",
+        readers(unit, entry.threshold(), entry.low(), entry.high()),
         entry.rank() > 0 ? "rule " + entry.rank() : "a figure the rules use");
   }
 
@@ -113,24 +121,20 @@ public final class SourcesPage {
     return meaning == null ? "" : ": " + meaning;
   }
 
-  private static Value value(Parameter row) {
+  private Value value(Parameter row) {
+    TableUnit unit = new TableUnit(row.unit());
     return new Value(
-        quantity(row.value(), row.unit()),
-        range(row.low(), row.high()),
-        row.species() == null ? "" : row.species().commonName());
+        unit.quantity(row.value(), Units.METRIC),
+        unit.range(row.low(), row.high(), Units.METRIC),
+        row.species() == null ? "" : row.species().commonName(),
+        readers(unit, row.value(), row.low(), row.high()));
   }
 
-  private static String quantity(double value, String rawUnit) {
-    String unit = unit(rawUnit);
-    String words = DisplayNumber.plain(value);
-    return unit.isEmpty() ? words : words + QuantityWords.THIN + unit;
-  }
-
-  private static String range(double low, double high) {
-    return DisplayNumber.plain(low) + " to " + DisplayNumber.plain(high);
-  }
-
-  private static String unit(String unit) {
-    return unit.equals("-") ? "" : unit.replace("degC", "°C").replace("m2", "m²");
+  private String readers(TableUnit unit, double value, double low, double high) {
+    if (units == Units.METRIC || unit.measure() == null || Double.isNaN(value)) {
+      return "";
+    }
+    String range = Double.isNaN(low) ? "" : " (" + unit.range(low, high, units) + ")";
+    return unit.quantity(value, units) + range;
   }
 }

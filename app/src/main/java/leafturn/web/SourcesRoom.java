@@ -16,6 +16,10 @@ final class SourcesRoom implements Room {
         "/sources",
         Right.READ,
         context ->
-            desk.show(context, "sources.jte", "Sources", Map.of("page", SourcesPage.ofTheModel())));
+            desk.show(
+                context,
+                "sources.jte",
+                "Sources",
+                Map.of("page", SourcesPage.ofTheModel(Guest.visitor(context).person().units()))));
   }
 }

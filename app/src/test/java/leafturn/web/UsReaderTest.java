@@ -89,6 +89,32 @@ class UsReaderTest {
         .doesNotContain("kPa");
   }
 
+  @Test
+  void sourcesTellEachValueInTheReadersUnitBesideTheOneThatIsKept() throws Exception {
+    assertThat(visitor.read("/sources"))
+        .contains("20\u202f°C", "68\u202f°F (64.4 to 71.6)")
+        .contains("5.5\u202f°C difference", "9.9\u202f°F difference (9 to 12.6)")
+        .contains("19\u202fg DM/m²/d", "3.89\u202flb DM/1000 ft²/d")
+        .contains("15\u202fcm", "5.91\u202fin");
+  }
+
+  @Test
+  void everyThresholdOfARuleIsReadAndSetInTheReadersUnit() throws Exception {
+    assertThat(visitor.read("/rules"))
+        .contains("2-4 °C (4-7 °F) colder", "lb/1000 ft²/d", "lb/yd³")
+        .doesNotContain("g/m²", "g/L");
+    String rule = "/rules/dry-g-per-litre";
+    assertThat(visitor.read(rule)).contains("in lb/yd³");
+    Map<String, String> set =
+        Map.of("_version", "0", "rule", "dry-g-per-litre", "threshold", "100", "reason", "Weighed");
+    Map<String, String> saved = new HashMap<>(set);
+    saved.put("step", "save");
+    assertThat(visitor.send(rule, saved).statusCode()).isEqualTo(303);
+    assertThat(book.read(reading -> reading.all(Kind.RULE)).get(0).content().threshold())
+        .isCloseTo(59.3276, within(1e-4));
+    assertThat(visitor.read("/rules")).contains("100\u202flb/yd³");
+  }
+
   private Map<String, String> bed(Map<String, String> more) {
     Map<String, String> fields = new HashMap<>(more);
     fields.put("kind", "bed");

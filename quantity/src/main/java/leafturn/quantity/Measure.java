@@ -17,6 +17,10 @@ public enum Measure {
   AREA(Unit.SQUARE_METRE, Unit.SQUARE_FOOT),
   /** Nutrients, lime and seed on an area, kept in g/m2. */
   MASS_PER_AREA(Unit.GRAM_PER_M2, Unit.POUND_PER_1000_FT2),
+  /** Growth on an area, kept in g/m2 a day. */
+  GROWTH(Unit.GRAM_PER_M2_A_DAY, Unit.POUND_PER_1000_FT2_A_DAY),
+  /** What a litre of loose clippings weighs, kept in g. */
+  LOOSE_DENSITY(Unit.GRAM_PER_LITRE, Unit.POUND_PER_YARD3),
   /** Nitrogen that a bed may take in a year, kept in kg/ha. */
   NUTRIENT_LIMIT(Unit.KILOGRAM_PER_HECTARE, Unit.POUND_PER_1000_FT2),
   /** Bags and heaps, kept in litres. */
@@ -27,6 +31,8 @@ public enum Measure {
   PRESSURE(Unit.KILOPASCAL, Unit.POUND_PER_INCH2),
   /** Air temperatures, kept in °C. */
   TEMPERATURE(Unit.CELSIUS, Unit.FAHRENHEIT),
+  /** Differences and spreads of temperatures, kept in °C. */
+  TEMPERATURE_DIFFERENCE(Unit.CELSIUS_DIFFERENCE, Unit.FAHRENHEIT_DIFFERENCE),
   /** Speeds of a mower, kept in km/h. */
   GROUND_SPEED(Unit.KILOMETRE_PER_HOUR, Unit.MILE_PER_HOUR),
   /** Wind, kept in m/s. */

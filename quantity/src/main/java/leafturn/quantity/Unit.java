@@ -17,6 +17,10 @@ public enum Unit {
   POUND_PER_1000_FT2(Dimension.MASS_PER_AREA, "lb/1000 ft²", Exact.POUND_G / Exact.FT2_M2 / 1e3),
   POUND_PER_ACRE(Dimension.MASS_PER_AREA, "lb/ac", Exact.POUND_G / Exact.ACRE_M2),
 
+  GRAM_PER_M2_A_DAY(Dimension.GROWTH, "g/m²/d", 1),
+  POUND_PER_1000_FT2_A_DAY(
+      Dimension.GROWTH, "lb/1000 ft²/d", Exact.POUND_G / Exact.FT2_M2 / 1e3),
+
   MILLIMETRE(Dimension.LENGTH, "mm", 1),
   CENTIMETRE(Dimension.LENGTH, "cm", 10),
   METRE(Dimension.LENGTH, "m", 1e3),
@@ -75,6 +79,7 @@ public enum Unit {
   /** What a unit measures; only units of one dimension convert into each other. */
   public enum Dimension {
     MASS_PER_AREA,
+    GROWTH,
     LENGTH,
     AREA,
     VOLUME,
