@@ -18,8 +18,7 @@ public enum Unit {
   POUND_PER_ACRE(Dimension.MASS_PER_AREA, "lb/ac", Exact.POUND_G / Exact.ACRE_M2),
 
   GRAM_PER_M2_A_DAY(Dimension.GROWTH, "g/m²/d", 1),
-  POUND_PER_1000_FT2_A_DAY(
-      Dimension.GROWTH, "lb/1000 ft²/d", Exact.POUND_G / Exact.FT2_M2 / 1e3),
+  POUND_PER_1000_FT2_A_DAY(Dimension.GROWTH, "lb/1000 ft²/d", Exact.POUND_G / Exact.FT2_M2 / 1e3),
 
   MILLIMETRE(Dimension.LENGTH, "mm", 1),
   CENTIMETRE(Dimension.LENGTH, "cm", 10),
