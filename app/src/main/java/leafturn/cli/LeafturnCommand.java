@@ -59,6 +59,7 @@ public final class LeafturnCommand {
     commands.registerConverter(double.class, LeafturnCommand::number);
     commands.registerConverter(Integer.class, LeafturnCommand::wholeNumber);
     commands.registerConverter(int.class, LeafturnCommand::wholeNumber);
+    commands.registerConverter(long.class, LeafturnCommand::longNumber);
     commands.registerConverter(LocalDate.class, LeafturnCommand::date);
     commands.registerConverter(ZoneId.class, LeafturnCommand::timeZone);
     commands.setOut(out).setErr(err);
@@ -79,6 +80,14 @@ public final class LeafturnCommand {
       throw new TypeConversionException(Faults.quoted(text) + " is not a whole number");
     }
     return Integer.parseInt(text);
+  }
+
+  private static long longNumber(String text) {
+    try {
+      return Long.parseLong(text);
+    } catch (NumberFormatException e) {
+      throw new TypeConversionException(Faults.quoted(text) + " is not a whole number");
+    }
   }
 
   private static LocalDate date(String text) {
@@ -152,7 +161,12 @@ public final class LeafturnCommand {
                   .findFirst()
                   .orElse("An argument"));
     }
-    String message = String.valueOf(wrong.getMessage()).lines().findFirst().orElse("");
+    String message =
+        String.valueOf(wrong.getMessage())
+            .lines()
+            .findFirst()
+            .orElse("")
+            .replace("option option", "option");
     return message.endsWith(".") ? message : message + ".";
   }
 

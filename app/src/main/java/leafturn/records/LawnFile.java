@@ -56,7 +56,8 @@ public final class LawnFile {
     Species grass = grass();
     Parameters usual = Parameters.of(grass == null ? Species.TALL_FESCUE : grass);
     var soil = new SoilSection(root.object("soil"), usual, notes).read();
-    var programme = new ProgrammeSection(root, usual.get("Href"), notes).read();
+    boolean southern = site != null && site.latitudeDeg() < 0;
+    var programme = new ProgrammeSection(root, usual.get("Href"), southern, notes).read();
     Circumstances known =
         root.has("known") ? new KnownSection(root.object("known")).read() : Circumstances.NONE;
     Lawn.Mower mower = root.has("mower") ? mower(root.object("mower")) : null;

@@ -16,13 +16,23 @@ import org.jspecify.annotations.Nullable;
 final class ProgrammeSection {
   private static final int FIRST_MOWING_DAY_OF_YEAR = 75;
   private static final int LAST_MOWING_DAY_OF_YEAR = 345;
+  private static final int HALF_A_YEAR_DAYS = 182;
   private static final int ONE_THIRD_RULE = 0;
 
   private final ProgrammeFields given;
   private final double usualHeightMm;
+  private final int firstDayOfYear;
+  private final int lastDayOfYear;
   private final List<String> notes;
 
-  ProgrammeSection(JsonObject root, double usualHeightMm, List<String> notes) {
+  /**
+   * @param southern true for a site south of the equator, where seasons lie half a year apart
+   */
+  ProgrammeSection(JsonObject root, double usualHeightMm, boolean southern, List<String> notes) {
+    this.firstDayOfYear =
+        southern ? FIRST_MOWING_DAY_OF_YEAR + HALF_A_YEAR_DAYS : FIRST_MOWING_DAY_OF_YEAR;
+    this.lastDayOfYear =
+        southern ? LAST_MOWING_DAY_OF_YEAR - HALF_A_YEAR_DAYS : LAST_MOWING_DAY_OF_YEAR;
     this.given = ProgrammeFields.read(root);
     this.usualHeightMm = usualHeightMm;
     this.notes = notes;
@@ -52,13 +62,13 @@ final class ProgrammeSection {
     CalendarDay from =
         defaults.value(
             mowing.from(),
-            CalendarDay.ofYear(FIRST_MOWING_DAY_OF_YEAR),
-            "from day " + FIRST_MOWING_DAY_OF_YEAR);
+            CalendarDay.ofYear(firstDayOfYear),
+            "from day " + firstDayOfYear);
     CalendarDay to =
         defaults.value(
             mowing.to(),
-            CalendarDay.ofYear(LAST_MOWING_DAY_OF_YEAR),
-            "to day " + LAST_MOWING_DAY_OF_YEAR);
+            CalendarDay.ofYear(lastDayOfYear),
+            "to day " + lastDayOfYear);
     ReturnPractice clippings = clippings(mowing.clippings(), defaults);
     notes.addAll(defaults.notes());
     return new Programme.Mowing(

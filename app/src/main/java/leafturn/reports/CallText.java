@@ -7,6 +7,7 @@ import java.util.function.Function;
 import java.util.stream.Collectors;
 import java.util.stream.Stream;
 import leafturn.advice.call.Call;
+import leafturn.advice.call.Choice;
 import leafturn.advice.call.DryHours;
 import leafturn.advice.call.Option;
 import leafturn.advice.call.Option.Outcome;
@@ -54,9 +55,13 @@ public final class CallText {
     if (mowBy == null) {
       return "No day in sight on which a third would come off";
     }
-    return mowBy.high() < 0.5
-        ? "A third would come off today already"
-        : "Mow by " + DayWords.spreadOfDays(call.on(), mowBy).inLine();
+    if (mowBy.high() < 0.5) {
+      return "A third would come off today already";
+    }
+    String days = DayWords.spreadOfDays(call.on(), mowBy).inLine();
+    return call.choice() == Choice.LEAVE_ALONE
+        ? "A third would come off by " + days
+        : "Mow by " + days;
   }
 
   private void answer() {

@@ -84,6 +84,10 @@ class CallCommandsTest {
     assertThat(run.err())
         .contains("the forecast begins on 2015-06-03", "2015-05-29; nothing is guessed");
     assertThat(call("--members", "0").err()).contains("--members", "from 1 to 2000, but is 0");
+    assertThat(call("--seed", "x").err()).contains("\"x\" is not a whole number");
+    assertThat(call("--rule", "wet").err())
+        .startsWith("Value for option '--rule'")
+        .contains("but was wet");
   }
 
   @Test

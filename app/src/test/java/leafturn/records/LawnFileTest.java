@@ -67,6 +67,15 @@ class LawnFileTest {
   }
 
   @Test
+  void southOfTheEquatorTheAssumedSeasonLiesHalfAYearLater() {
+    LawnReading reading =
+        read("{\"site\": {\"latitudeDeg\": -37}, \"grass\": \"perennial ryegrass\"}");
+    assertThat(reading.lawn().programme().mowing().from()).isEqualTo(CalendarDay.ofYear(257));
+    assertThat(reading.lawn().programme().mowing().to()).isEqualTo(CalendarDay.ofYear(163));
+    assertThat(String.join("\n", reading.notes())).contains("from day 257", "to day 163");
+  }
+
+  @Test
   void loamHasTheWaterContentsOfTheModelsDefaults() {
     Parameters defaults = Parameters.of(Species.TALL_FESCUE);
     assertThat(SoilTexture.named("loam"))

@@ -2,15 +2,22 @@ package leafturn.advice.call;
 
 import java.time.LocalDate;
 import java.util.ArrayList;
+import java.util.EnumSet;
 import java.util.List;
 import java.util.Optional;
+import java.util.Set;
 import leafturn.model.weather.hourly.GrassDay.Span;
 import org.jspecify.annotations.Nullable;
 
-/** Works out what goes with an answer. */
-record Beside(Prospect prospect) {
-  /** Share of the possible seasons in which a safe day must be safe. */
-  private static final double SAFE_FRACTION = 0.9;
+/**
+ * Works out what goes with an answer.
+ *
+ * @param left why the lawn is left alone, or null where it is mown
+ */
+record Beside(Prospect prospect, @Nullable CallRule left) {
+  /** Where the answer is not to mow, however tall the grass, there is no last day to do it. */
+  private static final Set<CallRule> NO_HURRY =
+      EnumSet.of(CallRule.SEASON, CallRule.DORMANT, CallRule.HARDLY_GROWING);
 
   /**
    * @param plan the best plan; without cuts where the lawn is left alone
@@ -48,25 +55,8 @@ record Beside(Prospect prospect) {
   }
 
   private @Nullable LocalDate lastSafeDay() {
-    LocalDate last = null;
-    for (int day = 0; day <= WeatherToCome.DAYS; day++) {
-      if (!safe(day)) {
-        return last;
-      }
-      last = prospect.visit(day) ? prospect.date(day) : last;
-    }
-    return null;
-  }
-
-  private boolean safe(int day) {
-    long safe =
-        prospect.seasons().stream()
-            .filter(
-                season ->
-                    Prospect.takenFraction(season.heightMm()[day], prospect.cutHeightMm())
-                        <= prospect.thirdAndTolerance())
-            .count();
-    return safe >= SAFE_FRACTION * prospect.seasons().size();
+    int day = left != null && NO_HURRY.contains(left) ? -1 : new Due(prospect).lastSafeDay();
+    return day < 0 ? null : prospect.date(day);
   }
 
   private List<Particulars.Hours> hours() {

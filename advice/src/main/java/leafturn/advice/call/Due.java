@@ -4,6 +4,9 @@ import leafturn.advice.call.DaysAhead.Season;
 
 /** Says on which days a cut is due. */
 final class Due {
+  /** Share of the possible seasons in which a safe day must be safe. */
+  private static final double SAFE_FRACTION = 0.9;
+
   /** A ruler does not tell less, mm. */
   private static final double READING_MM = 0.5;
 
@@ -21,6 +24,26 @@ final class Due {
    */
   boolean on(int day) {
     return prospect.inMost(season -> on(prospect.seasons().get(season), day));
+  }
+
+  /**
+   * The last day on which somebody can come and no more than a third would come off; -1 where there
+   * is none, or where no end of the safe days is in sight.
+   */
+  int lastSafeDay() {
+    int last = -1;
+    for (int day = 0; day <= WeatherToCome.DAYS; day++) {
+      if (!safe(day)) {
+        return last;
+      }
+      last = prospect.visit(day) ? day : last;
+    }
+    return -1;
+  }
+
+  private boolean safe(int day) {
+    long safe = prospect.seasons().stream().filter(season -> !over(season, day)).count();
+    return safe >= SAFE_FRACTION * prospect.seasons().size();
   }
 
   boolean on(Season season, int day) {

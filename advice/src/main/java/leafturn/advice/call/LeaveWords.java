@@ -68,6 +68,12 @@ final class LeaveWords {
     return say("look again after rain, and on %s at the latest", DayNames.date(look));
   }
 
+  /** A look after the last safe day would be too late. */
+  private static int lookBy(Due due, int likely) {
+    int lastSafe = due.lastSafeDay();
+    return Math.max(1, lastSafe < 0 ? likely : Math.min(likely, lastSafe));
+  }
+
   private String nextLook() {
     Due due = new Due(prospect);
     double[] first = new double[prospect.seasons().size()];
@@ -80,6 +86,6 @@ final class LeaveWords {
     if (middle > WeatherToCome.DAYS) {
       return say("not due within %d days", WeatherToCome.DAYS);
     }
-    return "next look about " + DayNames.date(prospect.date((int) Math.round(middle)));
+    return "next look about " + DayNames.date(prospect.date(lookBy(due, (int) Math.round(middle))));
   }
 }

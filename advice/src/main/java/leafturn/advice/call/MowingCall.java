@@ -116,9 +116,7 @@ public final class MowingCall {
         shared.after(
             new WeatherToCome.Start(climate, on, today.firstDayToCome(), today.state().soilC()),
             asked.seasons());
-    double leastGrowthMm = today.equations().parameters().get("mincut");
-    CallRules own =
-        asked.rules().unlessSet(CallRule.LEAST_GROWTH, leastGrowthMm, "the lawn's own mincut");
+    CallRules own = leastGrowth(lawn, today, asked);
     Asked known = asked.with(own).with(atAnHour(asked.circumstances()));
     SeedHeads seedHeads =
         SeedHeads.of(climate, known.circumstances(), on, SeedHeads.Figures.of(own));
@@ -134,6 +132,19 @@ public final class MowingCall {
     call.notes.growth(today.ownGrowth());
     call.notes.weather(lawn, today, climate, toCome);
     return call.made();
+  }
+
+  /**
+   * A fixed depth of cut is more than a third of greens and of other turf cut low: there, what comes
+   * off once a cut is due is worth a pass.
+   */
+  private static CallRules leastGrowth(Lawn lawn, LawnToday today, Asked asked) {
+    double ownMm = today.equations().parameters().get("mincut");
+    double due = asked.rules().threshold(CallRule.DUE);
+    double dueMm = lawn.programme().mowing().heights().on(asked.on()) * due / (1 - due);
+    return dueMm < ownMm
+        ? asked.rules().unlessSet(CallRule.LEAST_GROWTH, dueMm, "a cut that is due on low turf")
+        : asked.rules().unlessSet(CallRule.LEAST_GROWTH, ownMm, "the lawn's own mincut");
   }
 
   /** Frost seen without its hour was seen early. */
@@ -156,6 +167,7 @@ public final class MowingCall {
   private Call left(CallRule rule) {
     Decision decision =
         new Decision(
+            rule,
             Choice.LEAVE_ALONE,
             null,
             new LeaveWords(prospect).sentence(rule),
@@ -177,6 +189,7 @@ public final class MowingCall {
     Weighed returnToday = weighing.of(Choice.MOW_AND_RETURN, 0);
     Decision decision =
         new Decision(
+            null,
             best.plan().choice(),
             prospect.date(best.plan().day()),
             answer.sentence(best, returnToday),
@@ -188,6 +201,7 @@ public final class MowingCall {
   }
 
   private record Decision(
+      @Nullable CallRule left,
       Choice choice,
       @Nullable LocalDate mowOn,
       String sentence,
@@ -221,7 +235,7 @@ public final class MowingCall {
         waits,
         Call.Limits.of(prospect.rules()),
         prospect.reader().units(),
-        new Beside(prospect).of(plan, decision.conflicts()));
+        new Beside(prospect, decision.left()).of(plan, decision.conflicts()));
   }
 
   private List<Reason> reasons(Weighed best, List<Option> options) {

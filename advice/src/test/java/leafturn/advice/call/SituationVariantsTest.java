@@ -191,4 +191,51 @@ class SituationVariantsTest {
                 Treatment.Group.NOT_KNOWN,
                 Treatment.Label.UNREAD)));
   }
+
+  @Test
+  void theNextLookIsNotAfterTheLastSafeDay() {
+    for (int cutMm : new int[] {50, 64, 76}) {
+      Call early =
+          Situation.of(Species.KENTUCKY_BLUEGRASS, cutMm, 5, 23)
+              .mown(3, 1.12 * cutMm)
+              .dry(25, 3, 10, 24)
+              .call();
+      assertThat(early.choice()).isEqualTo(Choice.LEAVE_ALONE);
+      LocalDate safe = early.particulars().lastSafeDay();
+      assertThat(safe).isNotNull();
+      boolean inTime =
+          early
+              .on()
+              .plusDays(1)
+              .datesUntil(safe.plusDays(1))
+              .anyMatch(day -> early.sentence().contains(DayNames.date(day) + "."));
+      assertThat(inTime).as("%s; safe until %s", early.sentence(), safe).isTrue();
+    }
+  }
+
+  @Test
+  void whereTheAnswerIsToKeepOffNoLastDayToMowIsNamed() {
+    Situation dry = Situation.of(Species.KENTUCKY_BLUEGRASS, 64, 7, 20).mown(19, 66);
+    Call resting = dry.saw(Sighting.of(Sight.DORMANT, dry.on())).call();
+    assertThat(resting.sentence()).contains("keep off");
+    assertThat(resting.particulars().lastSafeDay()).isNull();
+    Call winter = Situation.of(Species.TALL_FESCUE, 76, 2, 10).mown(60, 104).call();
+    assertThat(winter.sentence()).contains("the mowing season begins");
+    assertThat(winter.particulars().lastSafeDay()).isNull();
+  }
+
+  @Test
+  void turfCutLowIsMownOnceACutIsDue() {
+    Call green =
+        Situation.of(Species.ANNUAL_BLUEGRASS, 5, 5, 20).mown(2, 6.8).dry(3, 8, 8, 19).call();
+    assertThat(green.choice()).isEqualTo(Choice.MOW_AND_RETURN);
+    assertThat(green.mowOn()).isEqualTo(green.on());
+    Call ownLimit =
+        Situation.of(Species.ANNUAL_BLUEGRASS, 5, 5, 20)
+            .mown(2, 6.8)
+            .dry(3, 8, 8, 19)
+            .rule("least-growth", 3)
+            .call();
+    assertThat(ownLimit.mowOn()).isNotEqualTo(green.on());
+  }
 }
