@@ -61,14 +61,9 @@ final class ProgrammeSection {
             everyDays(mowing.trigger()), ONE_THIRD_RULE, "trigger by the one-third rule");
     CalendarDay from =
         defaults.value(
-            mowing.from(),
-            CalendarDay.ofYear(firstDayOfYear),
-            "from day " + firstDayOfYear);
+            mowing.from(), CalendarDay.ofYear(firstDayOfYear), "from day " + firstDayOfYear);
     CalendarDay to =
-        defaults.value(
-            mowing.to(),
-            CalendarDay.ofYear(lastDayOfYear),
-            "to day " + lastDayOfYear);
+        defaults.value(mowing.to(), CalendarDay.ofYear(lastDayOfYear), "to day " + lastDayOfYear);
     ReturnPractice clippings = clippings(mowing.clippings(), defaults);
     notes.addAll(defaults.notes());
     return new Programme.Mowing(

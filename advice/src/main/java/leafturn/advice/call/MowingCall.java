@@ -135,8 +135,8 @@ public final class MowingCall {
   }
 
   /**
-   * A fixed depth of cut is more than a third of greens and of other turf cut low: there, what comes
-   * off once a cut is due is worth a pass.
+   * A fixed depth of cut is more than a third of greens and of other turf cut low: there, what
+   * comes off once a cut is due is worth a pass.
    */
   private static CallRules leastGrowth(Lawn lawn, LawnToday today, Asked asked) {
     double ownMm = today.equations().parameters().get("mincut");
