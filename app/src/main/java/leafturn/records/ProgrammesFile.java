@@ -88,6 +88,9 @@ public final class ProgrammesFile {
       programmes.add(programme(each, names));
     }
     Boolean search = root.flag("search");
+    if (given.isEmpty() && Boolean.FALSE.equals(search)) {
+      root.fault("programmes", "it holds none, and search is false; give one, or search.");
+    }
     AimWeights weights = root.has("aims") ? weights(root.object("aims")) : AimWeights.usual();
     CallRules rules = rules();
     root.end();

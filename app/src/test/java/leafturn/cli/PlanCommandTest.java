@@ -150,6 +150,8 @@ class PlanCommandTest {
         "{\"rules\": {\"clump-limit-wet\": 60}} | clump-limit-dry (40) are out of order",
         "{\"rules\": {\"half\": 0.45, \"one-third\": 0.5}} | half (0.45) are out of order",
         "{\"search\": \"yes\"} | give true or false",
+        "{\"search\": false} | it holds none, and search is false",
+        "{\"programmes\": [], \"search\": false} | it holds none, and search is false",
       })
   void wrongProgrammesAreSentencesAndExitTwo(String text, String fault) throws IOException {
     Ran ran = plan("--programmes", programmes(text));

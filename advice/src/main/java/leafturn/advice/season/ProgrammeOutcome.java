@@ -27,6 +27,18 @@ public record ProgrammeOutcome(
   /** Highest feed that is tried for equal growth, g N/m2 a year. */
   public static final double MOST_FEED_G_PER_M2 = EqualGrowthFeed.MOST_G_PER_M2;
 
+  /** Fewer mowings a year keep a meadow and no lawn (our judgement). */
+  static final int FEWEST_MOWINGS = 4;
+
+  /**
+   * True unless the grass is mown so seldom that it is a lawn no more.
+   *
+   * @param present what the lawn's programme of now does, which may be as seldom
+   */
+  boolean keepsALawn(ProgrammeOutcome present) {
+    return mowings.middle() >= Math.min(FEWEST_MOWINGS, present.mowings.middle());
+  }
+
   /**
    * @param hours behind the mower and emptying bags, or null when area or mower is not described
    * @param collectedLitresPerM2 loose fresh clippings carried away

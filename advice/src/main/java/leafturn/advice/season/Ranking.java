@@ -9,7 +9,8 @@ import java.util.stream.IntStream;
  * The programmes of a plan by a person's aims.
  *
  * @param places in the order of the plan
- * @param best number of the programme, from 0, that comes nearest to the aims as they are weighted
+ * @param best number of the programme, from 0, that comes nearest to the aims as they are weighted,
+ *     among those that keep a lawn
  */
 public record Ranking(List<Place> places, int best) {
   public Ranking {
@@ -45,11 +46,18 @@ public record Ranking(List<Place> places, int best) {
     }
     int best =
         places.stream()
-            .filter(Place::unbeaten)
-            .min(Comparator.comparingDouble(Place::distance).thenComparing(Place::number))
+            .min(
+                Comparator.comparing((Place place) -> !keepsALawn(plan, place.number()))
+                    .thenComparingDouble(Place::distance)
+                    .thenComparing(place -> !place.unbeaten())
+                    .thenComparing(Place::number))
             .orElseThrow()
             .number();
     return new Ranking(places, best);
+  }
+
+  private static boolean keepsALawn(SeasonPlan plan, int number) {
+    return plan.programmes().get(number).outcome().keepsALawn(plan.present().outcome());
   }
 
   private static boolean unbeaten(long[][] all, long[] one) {

@@ -93,13 +93,28 @@ public final class SeasonPlanner {
         new SeasonPlan.Basis(
             request.draws(),
             weather.source().recordYears(),
-            weather.source().notes(),
+            notes(results),
             request.lawn().spinUpYears(),
             PlanWeather.SETTLING_YEARS,
             PlanWeather.LONG_RUNS,
             ProgrammeComparison.FEED_SEASONS,
             weather.presentDays() + comparison.livedDays());
     return new SeasonPlan(results, basis);
+  }
+
+  /** What the weather wants said, and which programmes are not proposed. */
+  private List<String> notes(List<Result> results) {
+    List<String> notes = new ArrayList<>(weather.source().notes());
+    ProgrammeOutcome now = results.get(0).outcome();
+    for (Result result : results) {
+      boolean given = result.planned().origin() == Origin.GIVEN;
+      if (given && !result.outcome().keepsALawn(now)) {
+        notes.add(
+            "The programme \"%s\" mows fewer than %d times a year: that keeps a meadow and no lawn, so it is not proposed as nearest to the aims."
+                .formatted(result.planned().name(), ProgrammeOutcome.FEWEST_MOWINGS));
+      }
+    }
+    return notes;
   }
 
   /** What a programme does, or null for one of the search that is never mown. */

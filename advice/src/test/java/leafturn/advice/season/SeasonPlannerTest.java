@@ -7,6 +7,7 @@ import java.time.LocalDate;
 import java.util.ArrayList;
 import java.util.HashSet;
 import java.util.List;
+import java.util.Map;
 import java.util.concurrent.atomic.AtomicInteger;
 import leafturn.advice.call.CallRules;
 import leafturn.advice.season.PlannedProgramme.Origin;
@@ -59,6 +60,20 @@ final class SeasonPlannerTest {
     assertThat(PlanExamples.needed(plan.present()).middle()).isEqualTo(14.7);
     // The one-parameter rule of science: a return effect of a third saves a third and more of N.
     assertThat(PlanExamples.needed(plan.programmes().get(1)).high()).isBetween(3.0, 0.75 * 14.7);
+  }
+
+  @Test
+  void aMeadowIsNotProposedForALawn() {
+    PlannedProgramme meadow =
+        PlanExamples.other(lawn, "twice a year", 180, ReturnPractice.always(0), 14.7);
+    SeasonPlan plan = PlanExamples.plan(lawn, 10, List.of(meadow));
+    AimWeights workAlone = new AimWeights(Map.of(PlanAim.WORK, 1.0));
+
+    Ranking ranking = Ranking.of(plan, workAlone);
+    assertThat(plan.programmes().get(1).outcome().mowings().middle()).isBetween(1.0, 3.0);
+    assertThat(ranking.places().get(1).unbeaten()).isTrue();
+    assertThat(ranking.best()).isZero();
+    assertThat(plan.basis().notes()).anyMatch(note -> note.contains("\"twice a year\" mows fewer"));
   }
 
   @Test

@@ -108,7 +108,9 @@ public record AimWords(UnitWords units) {
   }
 
   private static String work(ProgrammeOutcome outcome) {
-    String mowings = QuantityWords.whole(outcome.mowings().middle(), "mowings");
+    boolean once = Math.round(outcome.mowings().middle()) == 1;
+    String mowings =
+        QuantityWords.whole(outcome.mowings().middle(), once ? "mowing" : "mowings");
     Spread hours = outcome.work().hours();
     return hours == null
         ? mowings
