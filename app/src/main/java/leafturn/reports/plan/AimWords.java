@@ -109,8 +109,7 @@ public record AimWords(UnitWords units) {
 
   private static String work(ProgrammeOutcome outcome) {
     boolean once = Math.round(outcome.mowings().middle()) == 1;
-    String mowings =
-        QuantityWords.whole(outcome.mowings().middle(), once ? "mowing" : "mowings");
+    String mowings = QuantityWords.whole(outcome.mowings().middle(), once ? "mowing" : "mowings");
     Spread hours = outcome.work().hours();
     return hours == null
         ? mowings
