@@ -1,5 +1,7 @@
 package leafturn.reports;
 
+import leafturn.quantity.Units;
+
 /** What became of the clippings of a mowing. */
 public enum ClippingsFate {
   RETURNED,
@@ -19,12 +21,13 @@ public enum ClippingsFate {
     return returnedFraction <= NONE ? COLLECTED : PARTLY_RETURNED;
   }
 
-  /** In words: "returned", "collected", or how much was returned. */
-  public static String words(double returnedFraction) {
+  /** In words: "returned", "collected", or how much was returned; "left" and "bagged" for some. */
+  public static String words(double returnedFraction, Units units) {
     return switch (of(returnedFraction)) {
-      case RETURNED -> "returned";
-      case COLLECTED -> "collected";
-      case PARTLY_RETURNED -> QuantityWords.percent(returnedFraction) + " returned";
+      case RETURNED -> units.told("returned");
+      case COLLECTED -> units.told("collected");
+      case PARTLY_RETURNED ->
+          QuantityWords.percent(returnedFraction) + units.told(" returned");
     };
   }
 }

@@ -23,11 +23,11 @@ public final class LogEntryWords {
   }
 
   /** What was done, in a few words: "Mown, returned". */
-  public static String headline(LogSheet entry) {
+  public static String headline(LogSheet entry, Units units) {
     String what = Choice.word(entry.what());
     String word = Character.toUpperCase(what.charAt(0)) + what.substring(1);
     if (entry.done() instanceof Done.Mown mown) {
-      return word + ", " + ClippingsFate.words(mown.returnedShare());
+      return word + ", " + ClippingsFate.words(mown.returnedShare(), units);
     }
     return entry.done() instanceof Done.Observed seen ? seen(word, seen) : word;
   }

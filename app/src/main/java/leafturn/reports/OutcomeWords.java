@@ -96,10 +96,11 @@ public final class OutcomeWords {
 
   /** A past cut whose clippings still lie on the turf, in a line. */
   public static String lying(LyingCut cut, UnitWords units) {
-    return "%s: %s returned, %s of it left; C:N %s, soil nitrogen at first: %s; %s"
+    return "%s: %s %s, %s of it still there; C:N %s, soil nitrogen at first: %s; %s"
         .formatted(
             DayWords.day(cut.day()),
             units.onArea(Spread.exactly(cut.dryGPerM2())).middle(),
+            units.units().told("returned"),
             QuantityWords.percent(cut.leftFraction()),
             QuantityWords.whole(cut.carbonPerNitrogen(), ": 1"),
             atFirst(cut.nitrogenAtFirst()),

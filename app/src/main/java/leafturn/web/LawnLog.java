@@ -92,7 +92,7 @@ public record LawnLog(
     return new Entry(
         sheet.id(),
         DayWords.dayAndYear(entry.day()),
-        LogEntryWords.headline(entry),
+        LogEntryWords.headline(entry, units),
         LogEntryWords.details(entry, units),
         entry.note() == null ? "" : entry.note(),
         entry.photographs(),

@@ -136,7 +136,7 @@ public final class LawnPage {
     return "mown from "
         + units().height(day.heightBeforeCutMm())
         + ", "
-        + ClippingsFate.words(day.returned());
+        + ClippingsFate.words(day.returned(), units().units());
   }
 
   /** The lawn in a line: grass, area. */

@@ -1,6 +1,7 @@
 package leafturn.web;
 
 import java.util.ArrayList;
+import java.util.EnumMap;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
@@ -35,26 +36,32 @@ record LogChoice(
 
   private static final double ALL = 1;
   private static final double NONE = 0;
-  private static final Map<String, LogChoice> CHOICES = new LinkedHashMap<>();
+  private static final Map<Units, Map<String, LogChoice>> CHOICES = new EnumMap<>(Units.class);
 
   static {
-    for (LogChoice choice : LogShapes.choices()) {
-      CHOICES.put(choice.key, choice);
+    for (Units units : Units.values()) {
+      Map<String, LogChoice> choices = new LinkedHashMap<>();
+      new LogShapes(units).choices().forEach(choice -> choices.put(choice.key, choice));
+      CHOICES.put(units, choices);
     }
   }
 
-  /** The choice with this name. */
-  static Optional<LogChoice> named(String key) {
-    return Optional.ofNullable(CHOICES.get(key));
+  /** The choice with this name, in the words of a reader. */
+  static Optional<LogChoice> named(String key, Units units) {
+    return Optional.ofNullable(of(units).get(key));
   }
 
-  /** Every choice, the usual mowing first. */
-  static List<LogChoice> usualFirst(double usualShare) {
-    List<LogChoice> choices = new ArrayList<>(CHOICES.values());
-    LogChoice usual = CHOICES.getOrDefault(usual(usualShare), choices.get(0));
+  /** Every choice in the words of a reader, the usual mowing first. */
+  static List<LogChoice> usualFirst(double usualShare, Units units) {
+    List<LogChoice> choices = new ArrayList<>(of(units).values());
+    LogChoice usual = of(units).getOrDefault(usual(usualShare), choices.get(0));
     choices.remove(usual);
     choices.add(0, usual);
     return choices;
+  }
+
+  private static Map<String, LogChoice> of(Units units) {
+    return CHOICES.getOrDefault(units, Map.of());
   }
 
   /** The name of the choice that returns a share. */
@@ -91,7 +98,7 @@ record LogChoice(
         height.isEmpty()
             ? "Cut as usual"
             : "Cut to " + height + "\u00a0" + Measure.HEIGHT.unit(units).symbol();
-    return cut + ", " + share(lawn.returnedShare()) + ".";
+    return cut + ", " + units.told(share(lawn.returnedShare())) + ".";
   }
 
   private String share(double usualShare) {

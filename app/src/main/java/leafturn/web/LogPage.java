@@ -38,14 +38,14 @@ public record LogPage(@Nullable LoggedLawn lawn, Units units, List<Row> rows) {
       String id) {
     /** True for the ways to mow, which come first. */
     public boolean isMowing() {
-      return LogChoice.named(key).map(LogChoice::isMowing).orElse(false);
+      return LogChoice.named(key, form.units()).map(LogChoice::isMowing).orElse(false);
     }
   }
 
   static LogPage blank(@Nullable LoggedLawn lawn, Units units) {
     List<Row> rows = new ArrayList<>();
     double usualShare = lawn == null ? 1 : lawn.returnedShare();
-    for (LogChoice choice : LogChoice.usualFirst(usualShare)) {
+    for (LogChoice choice : LogChoice.usualFirst(usualShare, units)) {
       Form form = choice.blank(units, lawn);
       rows.add(row(choice, lawn, form, UUID.randomUUID().toString()));
     }

@@ -3,6 +3,7 @@ package leafturn.web;
 import java.util.List;
 import java.util.stream.Stream;
 import leafturn.quantity.Measure;
+import leafturn.quantity.Units;
 import leafturn.records.sheet.What;
 import leafturn.web.form.Field;
 import leafturn.web.form.FormShape;
@@ -19,8 +20,6 @@ final class LogShapes {
   private static final Field MINUTES = Field.number("minutes", "Time it took", "minutes");
   private static final Field TWICE = Field.flag("twoPasses", "Went over it twice");
   private static final Field BAGS = Field.number("bags", "Bags filled", "");
-  private static final Field WEIGHT =
-      Field.number("weightKg", "Fresh weight collected", Measure.WEIGHT);
   private static final Field WENT_TO =
       Field.text("wentTo", "Where it went").hint("For instance the heap by the shed.");
   private static final Field PRODUCT = Field.text("product", "Product");
@@ -31,9 +30,19 @@ final class LogShapes {
   private static final String BEFORE_RAIN =
       "Keep fertiliser off paving and drains, and not before heavy rain; local codes come first.";
 
-  private LogShapes() {}
+  private final Units units;
+  private final Field weight;
 
-  static List<LogChoice> choices() {
+  /**
+   * @param units of the reader, who may say leave and bag for return and collect
+   */
+  LogShapes(Units units) {
+    this.units = units;
+    this.weight =
+        Field.number("weightKg", units.told("Fresh weight collected"), Measure.WEIGHT);
+  }
+
+  List<LogChoice> choices() {
     return List.of(
         mown(LogChoice.RETURNED, "Mown, returned", 1.0, DAY, CUT_TO, BEFORE, MINUTES, TWICE, NOTE),
         mown(
@@ -44,7 +53,7 @@ final class LogShapes {
             BAGS,
             WENT_TO,
             CUT_TO,
-            WEIGHT,
+            weight,
             BEFORE,
             MINUTES,
             TWICE,
@@ -61,19 +70,19 @@ final class LogShapes {
         other("observed", "Seen, or a note", What.OBSERVED, "", sights()));
   }
 
-  private static LogChoice mown(String key, String heading, double share, Field... fields) {
-    return new LogChoice(key, heading, What.MOWN, share, "", FormShape.of(fields));
+  private LogChoice mown(String key, String heading, double share, Field... fields) {
+    return new LogChoice(key, units.told(heading), What.MOWN, share, "", FormShape.of(fields));
   }
 
-  private static LogChoice partReturned() {
+  private LogChoice partReturned() {
     Field share =
-        Field.number("returnedShare", "Share returned", "")
+        Field.number("returnedShare", units.told("Share returned"), "")
             .needed()
-            .hint("From 0, all collected, to 1, all returned.");
+            .hint(units.told("From 0, all collected, to 1, all returned."));
     FormShape shape =
-        FormShape.of(DAY, share, CUT_TO, BAGS, WENT_TO, WEIGHT, BEFORE, MINUTES, TWICE, NOTE);
+        FormShape.of(DAY, share, CUT_TO, BAGS, WENT_TO, weight, BEFORE, MINUTES, TWICE, NOTE);
     return new LogChoice(
-        LogChoice.PART_RETURNED, "Mown, part returned", What.MOWN, null, "", shape);
+        LogChoice.PART_RETURNED, units.told("Mown, part returned"), What.MOWN, null, "", shape);
   }
 
   private static LogChoice other(

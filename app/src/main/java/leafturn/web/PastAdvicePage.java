@@ -182,11 +182,11 @@ public final class PastAdvicePage {
     Done.Mown cut = piece.cut();
     if (mown != null && cut != null) {
       words.add(
-          "Mown on " + DayWords.date(mown.day()) + ", " + ClippingsFate.words(cut.returnedShare()));
+          "Mown on " + DayWords.date(mown.day()) + ", " + ClippingsFate.words(cut.returnedShare(), units.units()));
     }
     for (LogSheet seen : piece.seenAfter()) {
       words.add(
-          LogEntryWords.headline(seen).replaceFirst("^Observed", "Seen")
+          LogEntryWords.headline(seen, units.units()).replaceFirst("^Observed", "Seen")
               + " on "
               + DayWords.date(seen.day()));
     }

@@ -83,7 +83,7 @@ final class QueueRoom implements Room {
   private void take(Context context) {
     LogWriter who = LogWriter.of(context);
     String id = param(context, "id");
-    Optional<LogChoice> choice = LogChoice.named(param(context, "as"));
+    Optional<LogChoice> choice = LogChoice.named(param(context, "as"), who.units());
     Optional<LoggedLawn> lawn = lawns.withId(who, param(context, "lawn"));
     if (!LogIntake.Sent.isId(id) || choice.isEmpty()) {
       refuse(context, "This is no entry that a log page makes; discard it, or enter it anew.");

@@ -52,7 +52,7 @@ public record RulesPage(CallRules rules, Map<String, Sheet<RuleSheet>> set, Unit
 
   /** What a rule says, as a sentence begins. */
   public String meaning(RuleEntry entry) {
-    String meaning = entry.meaning();
+    String meaning = units.told(entry.meaning());
     return Character.toUpperCase(meaning.charAt(0)) + meaning.substring(1);
   }
 

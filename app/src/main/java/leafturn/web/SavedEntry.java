@@ -1,5 +1,6 @@
 package leafturn.web;
 
+import leafturn.quantity.Units;
 import leafturn.records.sheet.LogSheet;
 import leafturn.reports.DayWords;
 import leafturn.reports.LogEntryWords;
@@ -12,7 +13,7 @@ import leafturn.reports.LogEntryWords;
  * @param lawn where
  */
 public record SavedEntry(String words, String day, LoggedLawn lawn) {
-  static SavedEntry of(LogSheet entry, LoggedLawn lawn) {
-    return new SavedEntry(LogEntryWords.headline(entry), DayWords.day(entry.day()), lawn);
+  static SavedEntry of(LogSheet entry, LoggedLawn lawn, Units units) {
+    return new SavedEntry(LogEntryWords.headline(entry, units), DayWords.day(entry.day()), lawn);
   }
 }

@@ -71,6 +71,11 @@ public final class SourcesPage {
   public record RuleLine(
       RuleEntry entry, String limit, String range, String readers, String place) {}
 
+  /** What a rule says, in the words of the reader. */
+  public String meaning(RuleLine line) {
+    return units.told(line.entry().meaning());
+  }
+
   /** How many values have which standing, in words. */
   public List<String> standings() {
     Map<String, Long> counts =

@@ -19,7 +19,7 @@ class LogEntryWordsTest {
   @Test
   void aMowingTellsHeightsAndWhereTheClippingsWent() {
     LogSheet mown = entry(new Done.Mown(112.0, 50.8, 0, 1.0, 22.5, "the heap", 35.0, true));
-    assertThat(LogEntryWords.headline(mown)).isEqualTo("Mown, collected");
+    assertThat(LogEntryWords.headline(mown, Units.METRIC)).isEqualTo("Mown, collected");
     assertThat(LogEntryWords.details(mown, Units.METRIC))
         .containsExactly(
             "from 112\u202fmm to 50.8\u202fmm",
@@ -35,7 +35,7 @@ class LogEntryWordsTest {
   @Test
   void whatIsNotKnownIsLeftOut() {
     LogSheet mown = entry(new Done.Mown(null, null, 0.5, null, null, null, null, false));
-    assertThat(LogEntryWords.headline(mown)).isEqualTo("Mown, 50\u202f% returned");
+    assertThat(LogEntryWords.headline(mown, Units.METRIC)).isEqualTo("Mown, 50\u202f% returned");
     assertThat(LogEntryWords.details(mown, Units.METRIC)).isEmpty();
   }
 
@@ -58,7 +58,7 @@ class LogEntryWordsTest {
         entry(
             new Done.Observed(
                 List.of(Sight.SEED_HEADS, Sight.WET), List.of(Sight.GROUND_FROST), 0.3, 84.0));
-    assertThat(LogEntryWords.headline(seen))
+    assertThat(LogEntryWords.headline(seen, Units.METRIC))
         .isEqualTo("Observed: annual bluegrass in seed, wet leaves, no ground frost");
     assertThat(LogEntryWords.details(seen, Units.METRIC))
         .containsExactly("leaves hide 30\u202f% of the turf", "stands at 84\u202fmm");

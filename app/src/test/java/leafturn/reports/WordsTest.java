@@ -7,6 +7,7 @@ import java.util.Map;
 import leafturn.advice.call.Call;
 import leafturn.advice.call.CallRules;
 import leafturn.advice.call.Spread;
+import leafturn.quantity.Units;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
@@ -102,9 +103,11 @@ class WordsTest {
 
   @Test
   void whatBecameOfTheClippingsIsNotRoundedToAllOrNothing() {
-    assertThat(ClippingsFate.words(1)).isEqualTo("returned");
-    assertThat(ClippingsFate.words(0)).isEqualTo("collected");
-    assertThat(plain(ClippingsFate.words(0.5))).isEqualTo("50 % returned");
+    assertThat(ClippingsFate.words(1, Units.METRIC)).isEqualTo("returned");
+    assertThat(ClippingsFate.words(0, Units.METRIC)).isEqualTo("collected");
+    assertThat(plain(ClippingsFate.words(0.5, Units.METRIC))).isEqualTo("50 % returned");
+    assertThat(plain(ClippingsFate.words(0.5, Units.US))).isEqualTo("50 % left");
+    assertThat(ClippingsFate.words(0, Units.US)).isEqualTo("bagged");
   }
 
   private static String plain(String words) {

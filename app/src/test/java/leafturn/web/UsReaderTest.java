@@ -7,6 +7,7 @@ import java.net.http.HttpResponse;
 import java.nio.file.Path;
 import java.time.Clock;
 import java.util.HashMap;
+import java.util.List;
 import java.util.Map;
 import leafturn.quantity.Units;
 import leafturn.records.book.Book;
@@ -113,6 +114,18 @@ class UsReaderTest {
     assertThat(book.read(reading -> reading.all(Kind.RULE)).get(0).content().threshold())
         .isCloseTo(59.3276, within(1e-4));
     assertThat(visitor.read("/rules")).contains("100\u202flb/yd³");
+  }
+
+  @Test
+  void clippingsAreLeftOrBaggedOnEveryPageOfALawn() throws Exception {
+    for (String page : List.of("", "/log", "/advice", "/season")) {
+      assertThat(visitor.read("/lawns/" + LAWN + page).replaceAll("(?s)<[^>]*>", "\n"))
+          .as(page)
+          .doesNotContainPattern("(?i)\\b(returned|collected|returning|collecting)\\b");
+    }
+    assertThat(visitor.read("/lawns/" + LAWN + "/log"))
+        .contains("Mown, left", "Mown, bagged", "Mown, part left", "of the clippings left");
+    assertThat(visitor.read("/lawns/" + LAWN)).contains("Last entry</dt><dd>Mown on", "% left");
   }
 
   private Map<String, String> bed(Map<String, String> more) {

@@ -79,11 +79,11 @@ record Reader(Units units) {
 
   /** "return" or "leave". */
   String giveBack() {
-    return units == Units.US ? "leave" : "return";
+    return units.told("return");
   }
 
   /** "collect" or "bag". */
   String take() {
-    return units == Units.US ? "bag" : "collect";
+    return units.told("collect");
   }
 }

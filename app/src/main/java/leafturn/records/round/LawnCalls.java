@@ -162,7 +162,7 @@ final class LawnCalls {
         placed.property().content().name(),
         sheet.name(),
         LawnWords.description(lawn, sheet.habit(), read.soil().words(), units),
-        LawnWords.lastEntry(log, on),
+        LawnWords.lastEntry(log, on, units),
         call.noting(notes));
   }
 

@@ -44,21 +44,21 @@ final class LawnWords {
   }
 
   /** The last entry up to a day in words; empty when there is none. */
-  static String lastEntry(List<LogEntry> log, LocalDate day) {
+  static String lastEntry(List<LogEntry> log, LocalDate day, Units units) {
     LogEntry last = null;
     for (LogEntry entry : log) {
       if (!entry.day().isAfter(day) && (last == null || !entry.day().isBefore(last.day()))) {
         last = entry;
       }
     }
-    return last == null ? "" : inWords(last, day);
+    return last == null ? "" : inWords(last, day, units);
   }
 
-  private static String inWords(LogEntry entry, LocalDate today) {
+  private static String inWords(LogEntry entry, LocalDate today, Units units) {
     boolean recent = entry.day().isAfter(today.minusDays(SAME_YEAR_DAYS));
     String date = (recent ? DATE : DATE_AND_YEAR).format(entry.day());
     if (entry instanceof LogEntry.Mown mown) {
-      return "Mown on " + date + ", " + fate(mown.returnedShare());
+      return "Mown on " + date + ", " + units.told(fate(mown.returnedShare()));
     }
     if (entry instanceof LogEntry.Measured) {
       return "Measured on " + date;

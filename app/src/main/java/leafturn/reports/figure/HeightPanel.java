@@ -155,7 +155,7 @@ final class HeightPanel {
 
   private boolean nameMowing(Svg svg, PastDay day) {
     Point circle = point(day, day.heightMm());
-    String words = ClippingsFate.words(day.returned());
+    String words = ClippingsFate.words(day.returned(), units.units());
     double below = circle.y() + CIRCLE_PX + frame.format().typePx;
     Label label = frame.label(circle, Label.Align.MIDDLE, "words", words);
     return places

@@ -24,7 +24,7 @@ public final class LogFields {
         amount("kGPerM2", "Potassium, as K"),
         Field.oneOf("feedForm", "Granular or liquid", Words.of(FeedForm.class)),
         Field.oneOf("wateredIn", "Watered in", Words.YES_OR_NO)
-            .hint("Granules still dry on the leaves would be collected with the clippings."),
+            .hint("Granules still dry on the leaves would be picked up with the clippings."),
         Field.number("waterInMm", "Water to wash it in, by its label", Measure.WATER));
   }
 

@@ -3,6 +3,7 @@ package leafturn.web.sheet;
 import java.util.ArrayList;
 import java.util.List;
 import leafturn.quantity.Measure;
+import leafturn.quantity.Units;
 import leafturn.records.Choice;
 import leafturn.records.sheet.Kind;
 import leafturn.records.sheet.LogSheet;
@@ -24,14 +25,14 @@ final class LogForm extends SheetForm<LogSheet> {
     List<Field> fields = new ArrayList<>();
     fields.add(Field.date("day", "Day").needed());
     fields.add(Field.time("time", "Time"));
-    fields.addAll(what == null ? List.of() : fieldsOf(what));
+    fields.addAll(what == null ? List.of() : fieldsOf(what, setting.units()));
     fields.add(note());
     return new FormShape(List.of(new Group("", "", fields)));
   }
 
-  private static List<Field> fieldsOf(What what) {
+  private static List<Field> fieldsOf(What what, Units units) {
     return switch (what) {
-      case MOWN -> mown();
+      case MOWN -> mown(units);
       case FED -> LogFields.fed();
       case WATERED -> List.of(Field.number("waterMm", "Water given", Measure.WATER).needed());
       case TREATED -> LogFields.treated();
@@ -49,17 +50,17 @@ final class LogForm extends SheetForm<LogSheet> {
     };
   }
 
-  private static List<Field> mown() {
+  private static List<Field> mown(Units units) {
     return List.of(
-        Field.number("returnedShare", "Share of the clippings returned", "")
-            .hint("From 0, all collected, to 1, all returned.")
+        Field.number("returnedShare", units.told("Share of the clippings returned"), "")
+            .hint(units.told("From 0, all collected, to 1, all returned."))
             .needed(),
         Field.number("heightAfterMm", "Cut to", Measure.HEIGHT)
             .hint("Left empty: the programme's cut height."),
         Field.number("heightBeforeMm", "Grass height before", Measure.HEIGHT)
             .hint("Only where it was measured; the model then goes on from it."),
         Field.number("bags", "Bags filled", ""),
-        Field.number("weightKg", "Fresh weight collected", Measure.WEIGHT),
+        Field.number("weightKg", units.told("Fresh weight collected"), Measure.WEIGHT),
         Field.text("wentTo", "Where it went"),
         Field.number("minutes", "Time it took", "minutes"),
         Field.flag("twoPasses", "Went over it twice"));

@@ -123,9 +123,9 @@ public final class SheetLines {
     };
   }
 
-  private static String fate(String share) {
+  private String fate(String share) {
     try {
-      return ClippingsFate.words(Double.parseDouble(share));
+      return ClippingsFate.words(Double.parseDouble(share), setting.units());
     } catch (NumberFormatException e) {
       return share;
     }

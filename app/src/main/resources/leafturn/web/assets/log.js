@@ -92,7 +92,7 @@ function prepare(details) {
   form.elements.day.value ||= page.dataset.fixedDay || today(page.dataset.timeZone);
   const tell = () => {
     const values = new FormData(form);
-    form.querySelector("[data-meaning]").textContent = meaning(details.dataset.as, values, page.dataset.heightUnit);
+    form.querySelector("[data-meaning]").textContent = meaning(details.dataset.as, values, page.dataset);
   };
   form.addEventListener("input", tell);
   tell();

@@ -26,10 +26,11 @@ export function today(timeZone) {
 }
 
 /** What saving a form means, for instance "Cut to 76 mm, all clippings returned. Friday 29 May." */
-export function meaning(as, values, heightUnit) {
+export function meaning(as, values, { units, heightUnit }) {
   const day = `${dayWords(values.get("day") ?? "")}.`;
-  const mowing = { returned: "all clippings returned", collected: "all clippings collected" };
-  const share = as === "part-returned" ? shareWords(values.get("returnedShare")) : mowing[as];
+  const [returned, collected] = units === "us" ? ["left", "bagged"] : ["returned", "collected"];
+  const mowing = { returned: `all clippings ${returned}`, collected: `all clippings ${collected}` };
+  const share = as === "part-returned" ? shareWords(values.get("returnedShare"), returned) : mowing[as];
   if (!share) {
     return day;
   }
@@ -37,9 +38,9 @@ export function meaning(as, values, heightUnit) {
   return `${height ? `Cut to ${height}\u00a0${heightUnit}` : "Cut as usual"}, ${share}. ${day}`;
 }
 
-function shareWords(typed) {
+function shareWords(typed, returned) {
   const share = Number((typed ?? "").replace(",", "."));
   return typed && share >= 0 && share <= 1
-    ? `${Math.round(share * 100)}\u00a0% of the clippings returned`
-    : "part of the clippings returned";
+    ? `${Math.round(share * 100)}\u00a0% of the clippings ${returned}`
+    : `part of the clippings ${returned}`;
 }
