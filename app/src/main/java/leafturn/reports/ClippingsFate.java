@@ -26,8 +26,7 @@ public enum ClippingsFate {
     return switch (of(returnedFraction)) {
       case RETURNED -> units.told("returned");
       case COLLECTED -> units.told("collected");
-      case PARTLY_RETURNED ->
-          QuantityWords.percent(returnedFraction) + units.told(" returned");
+      case PARTLY_RETURNED -> QuantityWords.percent(returnedFraction) + units.told(" returned");
     };
   }
 }

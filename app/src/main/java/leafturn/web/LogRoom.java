@@ -61,7 +61,11 @@ final class LogRoom implements Room {
     return desk.book()
         .read(reading -> reading.find(Kind.LOG, id))
         .map(sheet -> sheet.content())
-        .flatMap(entry -> lawns.withId(who, entry.lawn()).map(lawn -> SavedEntry.of(entry, lawn, who.units())))
+        .flatMap(
+            entry ->
+                lawns
+                    .withId(who, entry.lawn())
+                    .map(lawn -> SavedEntry.of(entry, lawn, who.units())))
         .orElse(null);
   }
 
@@ -77,7 +81,8 @@ final class LogRoom implements Room {
 
   private void save(Asked asked) {
     Context context = asked.context();
-    Optional<LogChoice> choice = LogChoice.named(String.valueOf(context.formParam("as")), asked.who().units());
+    Optional<LogChoice> choice =
+        LogChoice.named(String.valueOf(context.formParam("as")), asked.who().units());
     String id = String.valueOf(context.formParam("id"));
     if (choice.isEmpty() || !Sent.isId(id)) {
       context.status(FAULTY);

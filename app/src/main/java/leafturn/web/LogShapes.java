@@ -38,8 +38,7 @@ final class LogShapes {
    */
   LogShapes(Units units) {
     this.units = units;
-    this.weight =
-        Field.number("weightKg", units.told("Fresh weight collected"), Measure.WEIGHT);
+    this.weight = Field.number("weightKg", units.told("Fresh weight collected"), Measure.WEIGHT);
   }
 
   List<LogChoice> choices() {

@@ -182,7 +182,10 @@ public final class PastAdvicePage {
     Done.Mown cut = piece.cut();
     if (mown != null && cut != null) {
       words.add(
-          "Mown on " + DayWords.date(mown.day()) + ", " + ClippingsFate.words(cut.returnedShare(), units.units()));
+          "Mown on "
+              + DayWords.date(mown.day())
+              + ", "
+              + ClippingsFate.words(cut.returnedShare(), units.units()));
     }
     for (LogSheet seen : piece.seenAfter()) {
       words.add(
