@@ -10,6 +10,9 @@ import java.util.List;
  * machine's handbook, the product's label and local codes come first.
  */
 final class Cautions {
+  /** Walk-behind and ride-on decks end at 100-115 mm (common practice, from memory). */
+  private static final double HIGHEST_DECK_MM = 115;
+
   private final Prospect prospect;
   private final Known known;
   private final CallRules rules;
@@ -24,10 +27,7 @@ final class Cautions {
   List<String> of(Plan plan) {
     List<String> cautions = new ArrayList<>();
     treated(cautions);
-    if (longAbsence(plan)) {
-      cautions.add(
-          "Long grass hides animals: walk it before you mow, and leave nests, young hares and hedgehogs their corner until they have gone.");
-    }
+    longGrass(plan, cautions);
     if (slippery(0) || slippery(plan.day())) {
       cautions.add(
           "Wet grass is slippery: stay off wet slopes, and take no ride-on mower onto them; the machine's handbook gives its limits.");
@@ -80,6 +80,24 @@ final class Cautions {
             "No clippings of this lawn to compost, mulch, horses or other livestock while they are held.");
       }
     }
+  }
+
+  private void longGrass(Plan plan, List<String> cautions) {
+    if (longAbsence(plan)) {
+      cautions.add(
+          "Long grass hides animals: walk it before you mow, and leave nests, young hares and hedgehogs their corner until they have gone.");
+    }
+    if (aboveAnyDeck(plan)) {
+      cautions.add(
+          say(
+              "Few decks go above %s: where yours does not, take grass this tall down with a scythe, a trimmer or a mower made for it, rake it off, and see its handbook about thrown stones.",
+              prospect.reader().height(HIGHEST_DECK_MM)));
+    }
+  }
+
+  private boolean aboveAnyDeck(Plan plan) {
+    double usualMm = Math.max(HIGHEST_DECK_MM, prospect.cutHeightMm());
+    return plan.cuts().stream().anyMatch(cut -> cut.toMm() > usualMm);
   }
 
   private boolean longAbsence(Plan plan) {
