@@ -241,7 +241,8 @@ class SituationVariantsTest {
 
   @Test
   void grassAboveAnyDeckIsTakenDownByOtherMeans() {
-    Call meadow = Situation.of(Species.FINE_FESCUE, 70, 6, 20).mown(70, 400).dry(3, 8, 12, 24).call();
+    Call meadow =
+        Situation.of(Species.FINE_FESCUE, 70, 6, 20).mown(70, 400).dry(3, 8, 12, 24).call();
     assertThat(meadow.particulars().cuts().get(0).toMm()).isGreaterThan(115);
     assertThat(meadow.cautions()).anyMatch(c -> c.contains("115 mm") && c.contains("scythe"));
     Call tall = Situation.of(Species.FINE_FESCUE, 70, 6, 20).mown(14, 130).dry(3, 8, 12, 24).call();
