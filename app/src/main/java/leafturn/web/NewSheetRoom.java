@@ -18,9 +18,11 @@ import leafturn.records.sheet.Address;
 import leafturn.records.sheet.Content;
 import leafturn.records.sheet.Kind;
 import leafturn.records.sheet.LawnSheet;
+import leafturn.records.sheet.NewLawn;
 import leafturn.records.sheet.ProgrammeSheet;
 import leafturn.records.sheet.Property;
 import leafturn.web.form.Form;
+import leafturn.web.sheet.NewLawnForm;
 import leafturn.web.sheet.Setting;
 import leafturn.web.sheet.SheetForm;
 import leafturn.web.sheet.SheetForms;
@@ -106,7 +108,7 @@ final class NewSheetRoom implements Room {
       return;
     }
     try {
-      Sheet<C> added =
+      Sheet<?> added =
           desk.book()
               .write(Guest.visitor(context).person().name(), writing -> add(writing, asked, form));
       Answers.goTo(context, page(added));
@@ -120,15 +122,32 @@ final class NewSheetRoom implements Room {
     show(context, asked, form);
   }
 
-  private static <C extends Content> Sheet<C> add(BookWriting writing, Asked<C> asked, Form typed) {
+  private static <C extends Content> Sheet<?> add(BookWriting writing, Asked<C> asked, Form typed) {
     Form form = typed;
     Sheet<Property> property = asked.place().property();
     if (asked.form().kind() == Kind.LAWN && typed.value("address").isEmpty() && property != null) {
       form = typed.with("address", address(writing, asked.id(), property, typed.value("name")));
     }
+    if (asked.form() instanceof NewLawnForm lawnForm) {
+      return addLawn(writing, asked, lawnForm, form);
+    }
     C content = asked.form().kind().read(form.document(asked.form().noun(), asked.base()));
     SheetCheck.together(writing, asked.id(), content);
     return writing.add(asked.form().kind(), asked.id(), content);
+  }
+
+  private static Sheet<?> addLawn(
+      BookWriting writing, Asked<?> asked, NewLawnForm lawnForm, Form form) {
+    NewLawn begun =
+        NewLawn.read(
+            form.document(lawnForm.noun(), asked.base()),
+            asked.id(),
+            asked.setting().today(),
+            lawnForm.programme());
+    SheetCheck.together(writing, asked.id(), begun.lawn());
+    Sheet<LawnSheet> added = writing.add(Kind.LAWN, asked.id(), begun.lawn());
+    writing.add(Kind.PROGRAMME, begun.programmeId(), begun.programme());
+    return added;
   }
 
   private static String address(
@@ -156,8 +175,31 @@ final class NewSheetRoom implements Room {
             reading -> {
               SheetPlace place = place(reading, visitor, form.kind(), property, lawn);
               Setting setting = sheets.setting(reading, visitor, place);
-              return new Asked<>(id, form, place, setting, base(reading, form.kind(), place));
+              String base = base(reading, form.kind(), place);
+              return form.kind() == Kind.LAWN
+                  ? new Asked<>(id, lawnForm(reading, id, place), place, setting, base)
+                  : new Asked<>(id, form, place, setting, base);
             });
+  }
+
+  /** The form of a lawn beside those the property has. */
+  private static NewLawnForm lawnForm(BookReading reading, String id, SheetPlace place) {
+    Sheet<Property> property = place.property();
+    if (property == null) {
+      throw Refusal.notFound();
+    }
+    Sheet<LawnSheet> first =
+        reading.ofProperty(Kind.LAWN, property.id()).stream()
+            .filter(lawn -> !lawn.id().equals(id))
+            .findFirst()
+            .orElse(null);
+    if (first == null) {
+      return new NewLawnForm(null, null);
+    }
+    List<Sheet<ProgrammeSheet>> programmes = reading.ofLawn(Kind.PROGRAMME, first.id());
+    return new NewLawnForm(
+        first.content(),
+        programmes.isEmpty() ? null : programmes.get(programmes.size() - 1).content());
   }
 
   private static SheetPlace place(

@@ -162,6 +162,59 @@ class PlaceRoomTest {
   }
 
   @Test
+  void aSecondLawnIsAskedForItsKeepingWithWhatTheFirstHas() throws Exception {
+    String blank = visitor.read("/properties/heron-bank/lawns/new");
+    LawnSheet first = book.read(reading -> reading.at(Kind.LAWN, "heron-bank-play")).orElseThrow().content();
+    assertThat(blank)
+        .contains("How it is kept", "name=\"programme.mowing.heightMm\"", "value=\"51\"")
+        .contains("Filled in: as for Play lawn.", "as for Play lawn</span></label>");
+    Map<String, String> fields =
+        owned(
+            "lawn",
+            "property",
+            Map.of(
+                "name", "Croquet lawn",
+                "grass", "fine fescue",
+                "mower.bagLitres", "60",
+                "programme.mowing.heightMm", "30",
+                "programme.mowing.clippings.returnedShare", "0",
+                "programme.otherwiseAlike", "true"));
+    for (int sent = 0; sent < 2; sent++) {
+      assertThat(visitor.send("/properties/heron-bank/lawns/new", ADD, fields).statusCode())
+          .isEqualTo(303);
+    }
+    List<Sheet<ProgrammeSheet>> kept =
+        book.read(reading -> reading.ofLawn(Kind.PROGRAMME, String.valueOf(fields.get("id"))));
+    assertThat(kept).as("sent twice, kept once").hasSize(1);
+    ProgrammeSheet programme = kept.get(0).content();
+    ProgrammeSheet ofFirst = latest(Kind.PROGRAMME, "lawn").content();
+    assertThat(programme.mowing().heightMm()).isEqualTo(30);
+    assertThat(programme.mowing().clippings().returnedShare()).isZero();
+    assertThat(programme.feeding()).isEqualTo(ofFirst.feeding()).isNotEmpty();
+    assertThat(programme.mowingDays()).isEqualTo(ofFirst.mowingDays());
+    assertThat(first.grass()).isNotEqualTo("fine fescue");
+    assertThat(visitor.read("/lawns/heron-bank-croquet-lawn")).contains("30\u202fmm");
+  }
+
+  @Test
+  void faultsOfASecondLawnAndItsKeepingAreToldAtOnce() throws Exception {
+    Map<String, String> fields =
+        owned(
+            "lawn",
+            "property",
+            Map.of(
+                "name", "Croquet lawn",
+                "grass", "fine fescue",
+                "areaM2", "much",
+                "programme.mowing.heightMm", "9000"));
+    HttpResponse<String> answer = visitor.send("/properties/heron-bank/lawns/new", ADD, fields);
+    assertThat(answer.statusCode()).isEqualTo(422);
+    assertThat(answer.body())
+        .contains("id=\"f-areaM2-fault\"", "id=\"f-programme-mowing-heightMm-fault\"");
+    assertThat(book.<List<Sheet<LawnSheet>>>read(reading -> reading.ofProperty(Kind.LAWN, owner("property")))).hasSize(2);
+  }
+
+  @Test
   void anotherProgrammeHoldsFromItsDayAndTheOneBeforeIsKept() throws Exception {
     assertThat(visitor.read("/lawns/heron-bank-play/programme"))
         .contains("value=\"2015-05-28\"", "value=\"51\"");

@@ -77,7 +77,7 @@ public record NewProperty(
   }
 
   /** The cut height follows the grass where none was chosen. */
-  private static void usualHeight(ObjectNode mowing, String grass) {
+  static void usualHeight(ObjectNode mowing, String grass) {
     for (Species species : Species.values()) {
       if (!mowing.has("heightMm") && species.commonName().equals(grass)) {
         mowing.put("heightMm", Parameters.of(species).get("Href"));
@@ -95,7 +95,8 @@ public record NewProperty(
     }
   }
 
-  private static <C extends Content> @Nullable C read(
+  /** Reads a part; its faults are added, and it is null then. */
+  static <C extends Content> @Nullable C read(
       Kind<C> kind, ObjectNode part, List<Fault> faults) {
     try {
       return kind.read(new SourceText(kind.name(), part.toString()));
@@ -110,13 +111,17 @@ public record NewProperty(
     return new Fault(field, fault.sentence(), fault.placed());
   }
 
-  private static ObjectNode part(JsonNode root, String name) {
+  static ObjectNode part(JsonNode root, String name) {
     return root.path(name).isObject()
         ? ((ObjectNode) root.path(name)).deepCopy()
-        : JsonNodeFactory.instance.objectNode();
+        : emptyObject();
   }
 
-  private static JsonNode parsed(SourceText document) {
+  static ObjectNode emptyObject() {
+    return JsonNodeFactory.instance.objectNode();
+  }
+
+  static JsonNode parsed(SourceText document) {
     try {
       return JSON.readTree(document.text());
     } catch (JsonProcessingException e) {

@@ -17,7 +17,7 @@ import leafturn.web.form.FormShape;
 import leafturn.web.form.FormShape.Group;
 
 /** A lawn as it is entered. */
-public final class LawnForm extends SheetForm<LawnSheet> {
+public class LawnForm extends SheetForm<LawnSheet> {
   LawnForm() {
     super(Kind.LAWN, "lawn");
   }

@@ -99,7 +99,7 @@ final class ProgrammeForm extends SheetForm<ProgrammeSheet> {
         fields);
   }
 
-  private static String shareLabel(Units units) {
+  static String shareLabel(Units units) {
     return units == Units.US ? "Share of clippings left" : "Share of clippings returned";
   }
 
