@@ -164,7 +164,8 @@ class PlaceRoomTest {
   @Test
   void aSecondLawnIsAskedForItsKeepingWithWhatTheFirstHas() throws Exception {
     String blank = visitor.read("/properties/heron-bank/lawns/new");
-    LawnSheet first = book.read(reading -> reading.at(Kind.LAWN, "heron-bank-play")).orElseThrow().content();
+    LawnSheet first =
+        book.read(reading -> reading.at(Kind.LAWN, "heron-bank-play")).orElseThrow().content();
     assertThat(blank)
         .contains("How it is kept", "name=\"programme.mowing.heightMm\"", "value=\"51\"")
         .contains("Filled in: as for Play lawn.", "as for Play lawn</span></label>");
@@ -211,7 +212,10 @@ class PlaceRoomTest {
     assertThat(answer.statusCode()).isEqualTo(422);
     assertThat(answer.body())
         .contains("id=\"f-areaM2-fault\"", "id=\"f-programme-mowing-heightMm-fault\"");
-    assertThat(book.<List<Sheet<LawnSheet>>>read(reading -> reading.ofProperty(Kind.LAWN, owner("property")))).hasSize(2);
+    assertThat(
+            book.<List<Sheet<LawnSheet>>>read(
+                reading -> reading.ofProperty(Kind.LAWN, owner("property"))))
+        .hasSize(2);
   }
 
   @Test

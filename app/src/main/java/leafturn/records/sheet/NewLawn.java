@@ -15,8 +15,8 @@ import org.jspecify.annotations.Nullable;
 
 /**
  * A further lawn of a property with how it is kept. Its document is that of a lawn's sheet with its
- * mowing under {@code programme.mowing}, and {@code programme.otherwiseAlike} true where all else is
- * done as on another lawn.
+ * mowing under {@code programme.mowing}, and {@code programme.otherwiseAlike} true where all else
+ * is done as on another lawn.
  *
  * @param programmeId id of the programme's sheet, always the same for a lawn's id
  */

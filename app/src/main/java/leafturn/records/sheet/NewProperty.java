@@ -96,8 +96,7 @@ public record NewProperty(
   }
 
   /** Reads a part; its faults are added, and it is null then. */
-  static <C extends Content> @Nullable C read(
-      Kind<C> kind, ObjectNode part, List<Fault> faults) {
+  static <C extends Content> @Nullable C read(Kind<C> kind, ObjectNode part, List<Fault> faults) {
     try {
       return kind.read(new SourceText(kind.name(), part.toString()));
     } catch (InputException wrong) {
@@ -112,9 +111,7 @@ public record NewProperty(
   }
 
   static ObjectNode part(JsonNode root, String name) {
-    return root.path(name).isObject()
-        ? ((ObjectNode) root.path(name)).deepCopy()
-        : emptyObject();
+    return root.path(name).isObject() ? ((ObjectNode) root.path(name)).deepCopy() : emptyObject();
   }
 
   static ObjectNode emptyObject() {

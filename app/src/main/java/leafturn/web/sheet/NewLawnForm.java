@@ -73,8 +73,7 @@ public final class NewLawnForm extends LawnForm {
                     + " model starts from. Left empty: all, the model's default."));
     if (first != null && programme != null) {
       fields.add(
-          Field.flag(
-                  ALIKE, "Feeding, watering, who mows and on which days: as for " + first.name())
+          Field.flag(ALIKE, "Feeding, watering, who mows and on which days: as for " + first.name())
               .hint("Its months with a height of their own and its mowing season too."));
     }
     return new Group("How it is kept", "", fields);
