@@ -20,6 +20,7 @@ import leafturn.reports.UnitWords;
 import leafturn.reports.figure.SeasonFigure;
 import leafturn.reports.figure.SeasonFormat;
 import leafturn.reports.figure.TurfSketch;
+import leafturn.web.sheet.NoteWords;
 import org.jspecify.annotations.Nullable;
 
 /** One lawn's call and season, in words and figures. */
@@ -137,6 +138,12 @@ public final class LawnPage {
         + units().height(day.heightBeforeCutMm())
         + ", "
         + ClippingsFate.words(day.returned(), units().units());
+  }
+
+  /** What the model filled in or does not know, in the words of the forms. */
+  public List<String> notes() {
+    NoteWords words = new NoteWords(units().units());
+    return call().notes().stream().map(words::of).toList();
   }
 
   /** The lawn in a line: grass, area. */

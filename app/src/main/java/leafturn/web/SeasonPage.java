@@ -17,6 +17,7 @@ import leafturn.reports.plan.BasisWords;
 import leafturn.reports.plan.PlanFigure;
 import leafturn.reports.plan.ProgrammeWords;
 import leafturn.reports.plan.TradeWords;
+import leafturn.web.sheet.NoteWords;
 import org.jspecify.annotations.Nullable;
 
 /** A lawn's season plan as its page shows it. */
@@ -144,7 +145,8 @@ public final class SeasonPage {
     public List<String> basis() {
       List<String> sentences = new ArrayList<>(BasisWords.of(plan.basis()));
       sentences.addAll(plan.basis().notes());
-      sentences.addAll(notes);
+      NoteWords words = new NoteWords(units.units());
+      notes.forEach(note -> sentences.add(words.of(note)));
       return sentences;
     }
 

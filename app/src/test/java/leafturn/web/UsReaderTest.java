@@ -18,6 +18,7 @@ import leafturn.records.people.Person;
 import leafturn.records.round.DemoBook;
 import leafturn.records.sheet.BedSheet;
 import leafturn.records.sheet.Kind;
+import leafturn.web.sheet.NoteWords;
 import org.junit.jupiter.api.AfterEach;
 import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
@@ -126,6 +127,19 @@ class UsReaderTest {
     assertThat(visitor.read("/lawns/" + LAWN + "/log"))
         .contains("Mown, left", "Mown, bagged", "Mown, part left", "of the clippings left");
     assertThat(visitor.read("/lawns/" + LAWN)).contains("Last entry</dt><dd>Mown on", "% left");
+  }
+
+  @Test
+  void notesNameTheFieldsOfTheFormsInTheReadersUnits() throws Exception {
+    NoteWords us = new NoteWords(Units.US);
+    assertThat(us.of("Not given in mowing and assumed: heightMm 76 mm, from day 60."))
+        .isEqualTo("Not given in mowing and assumed: cut height 2.99\u202fin, from day 60.");
+    assertThat(us.of("Not given in soil and assumed: fieldCapacity 0.36 m3/m3 (clay)."))
+        .isEqualTo("Not given in soil and assumed: water held after draining 0.36 m3/m3 (clay).");
+    assertThat(new NoteWords(Units.METRIC).of("assumed: testDepthCm 10 cm, shadeFraction 0."))
+        .isEqualTo(
+            "assumed: depth of the test 10\u202fcm, share of the light taken by shade 0.");
+    assertThat(visitor.read("/lawns/" + LAWN)).doesNotContain("fieldCapacity", "shadeFraction");
   }
 
   private Map<String, String> bed(Map<String, String> more) {
