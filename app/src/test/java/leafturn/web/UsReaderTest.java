@@ -137,8 +137,7 @@ class UsReaderTest {
     assertThat(us.of("Not given in soil and assumed: fieldCapacity 0.36 m3/m3 (clay)."))
         .isEqualTo("Not given in soil and assumed: water held after draining 0.36 m3/m3 (clay).");
     assertThat(new NoteWords(Units.METRIC).of("assumed: testDepthCm 10 cm, shadeFraction 0."))
-        .isEqualTo(
-            "assumed: depth of the test 10\u202fcm, share of the light taken by shade 0.");
+        .isEqualTo("assumed: depth of the test 10\u202fcm, share of the light taken by shade 0.");
     assertThat(visitor.read("/lawns/" + LAWN)).doesNotContain("fieldCapacity", "shadeFraction");
   }
 

@@ -25,7 +25,8 @@ public final class NoteWords {
 
   /** The name of a field, perhaps of one within another, and the quantity that follows it. */
   private static final Pattern NAMED =
-      Pattern.compile("\\b(?:[a-z]+\\.)?([a-z]+[A-Z]\\w*)(?: (-?[\\d.]+\\d|\\d)(?: (mm|cm|m)\\b)?)?");
+      Pattern.compile(
+          "\\b(?:[a-z]+\\.)?([a-z]+[A-Z]\\w*)(?: (-?[\\d.]+\\d|\\d)(?: (mm|cm|m)\\b)?)?");
 
   private final Units units;
   private final Map<String, Field> fields = new LinkedHashMap<>();
@@ -54,7 +55,8 @@ public final class NoteWords {
     if (field == null) {
       return named.group();
     }
-    String label = field.label().substring(0, 1).toLowerCase(Locale.ROOT) + field.label().substring(1);
+    String label =
+        field.label().substring(0, 1).toLowerCase(Locale.ROOT) + field.label().substring(1);
     String number = named.group(2);
     return number == null ? label : label + " " + quantity(number, named.group(3), field.measure());
   }
