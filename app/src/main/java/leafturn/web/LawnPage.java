@@ -25,6 +25,8 @@ import org.jspecify.annotations.Nullable;
 
 /** One lawn's call and season, in words and figures. */
 public final class LawnPage {
+  private static final int LONG_ANSWER = 90;
+
   private final LawnOnRound lawn;
   private final ChoiceTables choices;
   private final ChoiceTables waits;
@@ -50,6 +52,11 @@ public final class LawnPage {
 
   public Call call() {
     return lawn.call();
+  }
+
+  /** True where the answer takes more than a line or two of large type. */
+  public boolean longAnswer() {
+    return call().sentence().length() > LONG_ANSWER;
   }
 
   /** Quantities in the units of this page's reader. */
