@@ -1,5 +1,6 @@
 package leafturn.advice.call;
 
+import static java.util.Objects.requireNonNull;
 import static org.assertj.core.api.Assertions.assertThat;
 
 import java.time.DayOfWeek;
@@ -201,8 +202,7 @@ class SituationVariantsTest {
               .dry(25, 3, 10, 24)
               .call();
       assertThat(early.choice()).isEqualTo(Choice.LEAVE_ALONE);
-      LocalDate safe = early.particulars().lastSafeDay();
-      assertThat(safe).isNotNull();
+      LocalDate safe = requireNonNull(early.particulars().lastSafeDay());
       boolean inTime =
           early
               .on()
