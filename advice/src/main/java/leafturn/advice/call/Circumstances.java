@@ -3,6 +3,7 @@ package leafturn.advice.call;
 import java.time.LocalDate;
 import java.util.List;
 import java.util.Optional;
+import org.jspecify.annotations.Nullable;
 
 /**
  * What people saw, own, did or know of a lawn that its model does not. What is left empty is not
@@ -119,11 +120,11 @@ public record Circumstances(
    * Leaves of trees lying on the turf.
    *
    * @param on the day it was looked at
-   * @param coverFraction share of the turf they hide, 0-1
+   * @param coverFraction share of the turf they hide, 0-1, or null where nobody said
    */
-  public record FallenLeaves(LocalDate on, double coverFraction) {
+  public record FallenLeaves(LocalDate on, @Nullable Double coverFraction) {
     public FallenLeaves {
-      if (!(coverFraction >= 0 && coverFraction <= 1)) {
+      if (coverFraction != null && !(coverFraction >= 0 && coverFraction <= 1)) {
         throw new IllegalArgumentException(
             "the turf that leaves hide must be a fraction from 0 to 1, but is " + coverFraction);
       }

@@ -197,14 +197,26 @@ final class Known {
     return rainMm + wateredMm;
   }
 
-  /** Share of the turf that fallen leaves hide, 0 when none lie or nobody said. */
+  /**
+   * Share of the turf that fallen leaves hide, 0 when none lie. Where nobody said how much, the turf
+   * counts as showing through: half of what is too much.
+   */
   double leafCoverFraction() {
+    return leaves()
+        .flatMap(leaves -> Optional.ofNullable(leaves.coverFraction()))
+        .orElseGet(() -> leaves().isPresent() ? rules.threshold(CallRule.LEAF_COVER) / 2 : 0.0);
+  }
+
+  /** True when leaves were seen and nobody said how much of the turf they hide. */
+  boolean leafCoverUntold() {
+    return leaves().filter(leaves -> leaves.coverFraction() == null).isPresent();
+  }
+
+  private Optional<Circumstances.FallenLeaves> leaves() {
     return facts
         .fallenLeaves()
         .filter(leaves -> !leaves.on().isAfter(on()))
-        .filter(leaves -> !leaves.on().isBefore(on().minusDays(seenDays())))
-        .map(Circumstances.FallenLeaves::coverFraction)
-        .orElse(0.0);
+        .filter(leaves -> !leaves.on().isBefore(on().minusDays(seenDays())));
   }
 
   /** Whether annual bluegrass stands in seed, by a look or by the year's warmth. */

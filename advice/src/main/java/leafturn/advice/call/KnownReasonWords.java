@@ -182,12 +182,20 @@ final class KnownReasonWords {
     boolean hidden = cover > rules.threshold(CallRule.LEAF_COVER);
     return written(
         CallRule.LEAF_COVER,
-        say("Fallen leaves on %s of the turf", percent(cover)),
+        known.leafCoverUntold()
+            ? "Fallen leaves on the turf"
+            : say("Fallen leaves on %s of the turf", percent(cover)),
         hidden
             ? "They hide too much of it to be chopped in; as brown stock for the heap they are welcome."
-            : "The turf still shows through: chopped small they fall between the leaves of grass.",
+ : leavesThatShowTurf(),
         "limit " + percent(rules.threshold(CallRule.LEAF_COVER)),
         against);
+  }
+
+  private String leavesThatShowTurf() {
+    return known.leafCoverUntold()
+        ? "Nobody said how much they hide. Where the turf still shows through they are chopped small and fall between the leaves of grass."
+        : "The turf still shows through: chopped small they fall between the leaves of grass.";
   }
 
   private Reason seedHeads(boolean against) {

@@ -150,7 +150,7 @@ final class LoggedSights {
         .sum();
   }
 
-  /** How much leaves of trees hide, by the latest entry that tells. */
+  /** Leaves of trees on the turf, and how much they hide, by the latest entry that tells. */
   Optional<FallenLeaves> fallenLeaves() {
     for (int i = log.size() - 1; i >= 0; i--) {
       LogSheet entry = log.get(i);
@@ -159,7 +159,7 @@ final class LoggedSights {
             seen.notThere().contains(Sight.LEAF_FALL)
                 ? Double.valueOf(0)
                 : seen.leafCoverFraction();
-        if (cover != null) {
+        if (cover != null || seen.things().contains(Sight.LEAF_FALL)) {
           return Optional.of(new FallenLeaves(entry.day(), cover));
         }
       }

@@ -100,6 +100,12 @@ class KnownOfLawnTest {
   }
 
   @Test
+  void leavesAreToldWhereNobodySaidHowMuchTheyHide() {
+    logged("observed", "\"day\": \"2015-05-27\", \"things\": [\"leaf fall\"]");
+    assertThat(known().fallenLeaves()).contains(new FallenLeaves(ON.minusDays(1), null));
+  }
+
+  @Test
   void aLabelIsToldAsItWasEntered() {
     logged(
         "treated",
