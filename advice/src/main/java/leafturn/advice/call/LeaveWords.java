@@ -34,8 +34,15 @@ final class LeaveWords {
       case WET_SLOPE -> "Do not mow: the slope stays wet; " + inAWeek() + ".";
       case SATURATED, SOFT_GROUND -> "Do not mow: the ground stays too wet; " + inAWeek() + ".";
       case HEAT -> "Do not mow in this heat; " + inAWeek() + ".";
-      default -> "Leave it: nothing to cut yet; " + nextLook() + ".";
+      default -> "Leave it: " + notYet() + "; " + nextLook() + ".";
     };
+  }
+
+  private String notYet() {
+    double lengthMm = prospect.lengthMm(0, prospect.cutHeightMm());
+    return lengthMm < prospect.rules().threshold(CallRule.LEAST_GROWTH)
+        ? "nothing to cut yet"
+        : "not due yet";
   }
 
   private String labelWait() {
