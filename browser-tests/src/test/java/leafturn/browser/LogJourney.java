@@ -10,14 +10,22 @@ final class LogJourney {
       "() => navigator.serviceWorker.ready.then(() => navigator.serviceWorker.controller !== null)";
   private static final String LAWNS_ARE_KNOWN =
       """
-      () => new Promise(resolve => {
-        const opening = indexedDB.open('leafturn-log');
-        opening.onsuccess = () => {
-          const reading = opening.result.transaction('known').objectStore('known').count();
-          reading.onsuccess = () => { opening.result.close(); resolve(reading.result > 0); };
-        };
-      })
+      async () => {
+        const all = await indexedDB.databases();
+        if (!all.some((one) => one.name === 'leafturn-log')) {
+          return false;
+        }
+        return new Promise((resolve) => {
+          const opening = indexedDB.open('leafturn-log');
+          opening.onsuccess = () => {
+            const reading = opening.result.transaction('known').objectStore('known').count();
+            reading.onsuccess = () => { opening.result.close(); resolve(reading.result > 0); };
+          };
+        });
+      }
       """;
+  private static final int TRIES = 600;
+  private static final int BETWEEN_TRIES_MS = 100;
 
   private final Page page;
   private final String root;
@@ -37,9 +45,19 @@ final class LogJourney {
   /** Visits the log once with a connection, so that the phone knows what it needs without one. */
   LogJourney prepare() {
     page.navigate(root + "/log");
-    page.waitForFunction(READY);
-    page.waitForFunction(LAWNS_ARE_KNOWN);
+    await(READY);
+    await(LAWNS_ARE_KNOWN);
     return this;
+  }
+
+  /** A promise counts as true where functions are waited for; evaluated, its answer counts. */
+  private void await(String promise) {
+    for (int tries = 0; !Boolean.TRUE.equals(page.evaluate(promise)); tries++) {
+      if (tries == TRIES) {
+        throw new IllegalStateException("the phone was not made ready by " + page.url());
+      }
+      page.waitForTimeout(BETWEEN_TRIES_MS);
+    }
   }
 
   LogJourney openLog() {
