@@ -198,8 +198,8 @@ final class Known {
   }
 
   /**
-   * Share of the turf that fallen leaves hide, 0 when none lie. Where nobody said how much, the turf
-   * counts as showing through: half of what is too much.
+   * Share of the turf that fallen leaves hide, 0 when none lie. Where nobody said how much, the
+   * turf counts as showing through: half of what is too much.
    */
   double leafCoverFraction() {
     return leaves()

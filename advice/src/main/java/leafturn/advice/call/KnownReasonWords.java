@@ -187,7 +187,7 @@ final class KnownReasonWords {
             : say("Fallen leaves on %s of the turf", percent(cover)),
         hidden
             ? "They hide too much of it to be chopped in; as brown stock for the heap they are welcome."
- : leavesThatShowTurf(),
+            : leavesThatShowTurf(),
         "limit " + percent(rules.threshold(CallRule.LEAF_COVER)),
         against);
   }

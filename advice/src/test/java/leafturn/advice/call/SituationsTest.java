@@ -178,7 +178,8 @@ class SituationsTest {
     Call many = autumn.facts(NOTHING.withFallenLeaves(new FallenLeaves(autumn.on(), 0.7))).call();
     assertThat(many.choice()).isEqualTo(Choice.MOW_AND_COLLECT);
     assertThat(many.sentence()).contains("brown stock for the heap");
-    Call untold = autumn.facts(NOTHING.withFallenLeaves(new FallenLeaves(autumn.on(), null))).call();
+    Call untold =
+        autumn.facts(NOTHING.withFallenLeaves(new FallenLeaves(autumn.on(), null))).call();
     assertThat(untold.choice()).isEqualTo(Choice.CHOP_LEAVES_AND_RETURN);
     assertThat(untold.wouldChange()).anyMatch(text -> text.contains("hide more than 50 %"));
     assertThat(untold.reasons())
