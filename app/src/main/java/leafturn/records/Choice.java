@@ -4,6 +4,7 @@ import java.util.Arrays;
 import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
+import java.util.function.Function;
 import org.jspecify.annotations.Nullable;
 
 /** Constants of an enumeration as documents write them: "side discharge" for SIDE_DISCHARGE. */
@@ -50,6 +51,29 @@ public final class Choice {
       json.fault(name, fault(value, type));
     }
     return constant;
+  }
+
+  /** The constant in a field by a word of its own, or null when it is missing or wrong. */
+  public static <E> @Nullable E read(
+      JsonObject json, String name, E[] values, Function<E, String> word) {
+    String text = json.text(name);
+    if (text == null) {
+      return null;
+    }
+    for (E value : values) {
+      if (word.apply(value).equals(text)) {
+        return value;
+      }
+    }
+    json.fault(
+        name,
+        "%s is unknown; it is one of %s.".formatted(Faults.quoted(text), words(values, word)));
+    return null;
+  }
+
+  /** All words of constants that name themselves, with commas. */
+  public static <E> String words(E[] values, Function<E, String> word) {
+    return String.join(", ", Arrays.stream(values).map(word).toList());
   }
 
   /** The constant in a field that must be there; the first one where a fault was reported. */

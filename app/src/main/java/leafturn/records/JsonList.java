@@ -21,6 +21,36 @@ public final class JsonList {
     return read(item -> item.number(low, high, unit, sentence -> fault(item, sentence)));
   }
 
+  /** The items as texts that are not blank and not longer than a limit. */
+  public List<String> texts(int mostCharacters) {
+    return read(
+        item -> {
+          if (item.content() instanceof String text && !text.isBlank()) {
+            if (text.strip().length() <= mostCharacters) {
+              return text.strip();
+            }
+            fault(
+                item,
+                "it has %d characters; shorten it to %d.".formatted(text.length(), mostCharacters));
+          } else {
+            fault(item, item.shown() + " is not usable; give a text in quotation marks.");
+          }
+          return null;
+        });
+  }
+
+  /** The items as lists of their own. */
+  public List<JsonList> lists() {
+    return read(
+        item -> {
+          List<JsonValue> inner = item.items();
+          if (inner == null) {
+            fault(item, item.shown() + " is not a list; give its items in square brackets.");
+          }
+          return inner == null ? null : new JsonList(inner, faults);
+        });
+  }
+
   /** The items as constants of an enumeration by their words; one given twice is a fault. */
   public <E extends Enum<E>> List<E> choices(Class<E> type) {
     return different(
@@ -49,7 +79,7 @@ public final class JsonList {
   public List<String> ids(String whose) {
     return different(
         item -> {
-          if (item.content() instanceof String text && JsonObject.isId(text)) {
+          if (item.content() instanceof String text && Ids.isId(text)) {
             return text;
           }
           fault(item, "%s is no id; give the id of %s.".formatted(item.shown(), whose));

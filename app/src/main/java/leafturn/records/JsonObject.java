@@ -8,7 +8,6 @@ import java.util.List;
 import java.util.Map;
 import java.util.Objects;
 import java.util.Set;
-import java.util.regex.Pattern;
 import org.jspecify.annotations.Nullable;
 
 /**
@@ -17,8 +16,6 @@ import org.jspecify.annotations.Nullable;
  * #refuseOthers()} reports all others.
  */
 public final class JsonObject {
-  private static final Pattern ID = Pattern.compile("[0-9a-f]{8}(-[0-9a-f]{4}){3}-[0-9a-f]{12}");
-
   private final String path;
   private final int line;
   private final Map<String, JsonValue> members;
@@ -58,6 +55,11 @@ public final class JsonObject {
   /** Reports a fault of a value inside one of the fields. */
   public void fault(JsonValue value, String sentence) {
     faults.add(value.line(), value.path(), sentence);
+  }
+
+  /** Number of faults found so far in the whole document. */
+  public long faultsSoFar() {
+    return faults.count();
   }
 
   /** Reports a missing field. */
@@ -281,7 +283,7 @@ public final class JsonObject {
     String id = text(name);
     if (id == null && !has(name)) {
       missing(name, "the id of " + whose);
-    } else if (id != null && !isId(id)) {
+    } else if (id != null && !Ids.isId(id)) {
       fault(name, Faults.quoted(id) + " is no id; give the id of " + whose + ".");
     }
     return id == null ? "" : id;
@@ -290,9 +292,5 @@ public final class JsonObject {
   /** The id of another sheet, or null when it is missing or wrong. */
   public @Nullable String id(String name, String whose) {
     return has(name) ? requiredId(name, whose) : null;
-  }
-
-  static boolean isId(String text) {
-    return ID.matcher(text).matches();
   }
 }

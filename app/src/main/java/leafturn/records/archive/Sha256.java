@@ -5,7 +5,7 @@ import java.security.NoSuchAlgorithmException;
 import java.util.HexFormat;
 
 /** SHA-256 (FIPS 180-4), in hexadecimal. */
-final class Sha256 {
+public final class Sha256 {
   private Sha256() {}
 
   static MessageDigest begin() {
@@ -16,7 +16,8 @@ final class Sha256 {
     }
   }
 
-  static String of(byte[] bytes) {
+  /** The digest of bytes. */
+  public static String of(byte[] bytes) {
     return HexFormat.of().formatHex(begin().digest(bytes));
   }
 }

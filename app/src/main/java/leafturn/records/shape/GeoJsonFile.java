@@ -23,9 +23,10 @@ public final class GeoJsonFile {
   public static final int LIMIT_BYTES = 2_000_000;
 
   private static final int MOST_FEATURES = 1000;
+  private static final String FEATURE = "Feature";
   private static final List<String> GEOMETRIES = List.of("Polygon", "MultiPolygon");
   private static final List<String> TYPES =
-      List.of("Polygon", "MultiPolygon", "Feature", "FeatureCollection");
+      List.of("Polygon", "MultiPolygon", FEATURE, "FeatureCollection");
 
   /** Names that older files give to WGS84 in the order longitude, latitude. */
   private static final Set<String> SAME_SYSTEM =
@@ -72,11 +73,30 @@ public final class GeoJsonFile {
     return all.get(0);
   }
 
+  /**
+   * Reads the Polygon, MultiPolygon or Feature that is an object of a larger document, or reports
+   * its faults and returns null.
+   *
+   * @param anchor of the grid on which it is laid when it lies near it, or null for its own
+   */
+  public static @Nullable Outline readPart(JsonObject json, @Nullable Anchor anchor) {
+    String type = type(json, List.of("Polygon", "MultiPolygon", FEATURE));
+    if (!type.equals(FEATURE)) {
+      return type.isEmpty() ? null : GeoJsonGeometry.read(json, anchor);
+    }
+    JsonObject geometry = geometry(json);
+    if (geometry == null) {
+      return null;
+    }
+    Anchor own = anchor(properties(json));
+    return GeoJsonGeometry.read(geometry, anchor == null ? own : anchor);
+  }
+
   private List<NamedOutline> outlines() {
     String type = type(root, TYPES);
     if (type.equals("FeatureCollection")) {
       collection();
-    } else if (type.equals("Feature")) {
+    } else if (type.equals(FEATURE)) {
       feature(root);
     } else if (!type.isEmpty()) {
       keep(null, GeoJsonGeometry.read(root, null));
@@ -131,23 +151,28 @@ public final class GeoJsonFile {
       root.fault("features", "there are none; give a feature for each outline.");
     }
     for (JsonObject feature : features) {
-      if (!type(feature, List.of("Feature")).isEmpty()) {
+      if (!type(feature, List.of(FEATURE)).isEmpty()) {
         feature(feature);
       }
     }
   }
 
   private void feature(JsonObject feature) {
+    JsonObject geometry = geometry(feature);
+    if (geometry != null) {
+      Map<String, JsonValue> properties = properties(feature);
+      keep(name(properties), GeoJsonGeometry.read(geometry, anchor(properties)));
+    }
+  }
+
+  /** The geometry of a feature when it may be an outline, else null after reporting it. */
+  private static @Nullable JsonObject geometry(JsonObject feature) {
     if (!feature.holdsObject("geometry")) {
       feature.fault("geometry", "there is no geometry; give a Polygon or a MultiPolygon.");
-      return;
+      return null;
     }
     JsonObject geometry = feature.object("geometry");
-    if (type(geometry, GEOMETRIES).isEmpty()) {
-      return;
-    }
-    Map<String, JsonValue> properties = properties(feature);
-    keep(name(properties), GeoJsonGeometry.read(geometry, anchor(properties)));
+    return type(geometry, GEOMETRIES).isEmpty() ? null : geometry;
   }
 
   /** Whatever a file says of a feature; it may say anything, or null. */

@@ -1,5 +1,6 @@
 package leafturn.records.shape;
 
+import java.util.ArrayList;
 import java.util.List;
 import java.util.stream.Collectors;
 import leafturn.records.InputException;
@@ -7,6 +8,7 @@ import leafturn.records.JsonObject;
 import leafturn.records.JsonValue;
 import org.jspecify.annotations.Nullable;
 import org.locationtech.jts.geom.Envelope;
+import org.locationtech.jts.geom.Geometry;
 import org.locationtech.jts.geom.GeometryFactory;
 import org.locationtech.jts.geom.MultiPolygon;
 import org.locationtech.jts.geom.Polygon;
@@ -63,6 +65,19 @@ public record Outline(List<Patch> patches, @Nullable Anchor anchor) {
   public static Outline rectangle(double lengthM, double widthM) {
     Ring edge = Ring.of(0, 0, lengthM, 0, lengthM, widthM, 0, widthM);
     return new Outline(List.of(new Patch(edge, List.of())), null);
+  }
+
+  /**
+   * The outline of a geometry on its grid, m.
+   *
+   * @throws IllegalArgumentException when it makes no outline
+   */
+  public static Outline of(Geometry geometry, @Nullable Anchor anchor) {
+    List<Patch> patches = new ArrayList<>();
+    for (int piece = 0; piece < geometry.getNumGeometries(); piece++) {
+      patches.add(Patch.of((Polygon) geometry.getGeometryN(piece)));
+    }
+    return new Outline(patches, anchor);
   }
 
   /**
@@ -149,7 +164,8 @@ public record Outline(List<Patch> patches, @Nullable Anchor anchor) {
     return new Outline(patches, other);
   }
 
-  private MultiPolygon geometry() {
+  /** The pieces as a geometry, m. */
+  public MultiPolygon geometry() {
     return new GeometryFactory()
         .createMultiPolygon(patches.stream().map(Patch::geometry).toArray(Polygon[]::new));
   }

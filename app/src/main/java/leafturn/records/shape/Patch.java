@@ -17,6 +17,14 @@ public record Patch(Ring edge, List<Ring> holes) {
     holes = holes.stream().map(hole -> hole.turned(false)).toList();
   }
 
+  static Patch of(Polygon polygon) {
+    List<Ring> holes = new ArrayList<>();
+    for (int hole = 0; hole < polygon.getNumInteriorRing(); hole++) {
+      holes.add(Ring.of(polygon.getInteriorRingN(hole)));
+    }
+    return new Patch(Ring.of(polygon.getExteriorRing()), holes);
+  }
+
   /** The edge and the holes after it. */
   public List<Ring> rings() {
     List<Ring> rings = new ArrayList<>();

@@ -2,6 +2,7 @@ package leafturn.records.shape;
 
 import com.fasterxml.jackson.annotation.JsonValue;
 import java.util.ArrayList;
+import java.util.Arrays;
 import java.util.Collections;
 import java.util.List;
 import org.locationtech.jts.geom.Coordinate;
@@ -31,6 +32,11 @@ public record Ring(@JsonValue List<Corner> corners) {
       corners.add(new Corner(coordinatesM[i], coordinatesM[i + 1]));
     }
     return new Ring(corners);
+  }
+
+  static Ring of(LinearRing line) {
+    return new Ring(
+        Arrays.stream(line.getCoordinates()).map(at -> new Corner(at.getX(), at.getY())).toList());
   }
 
   private static List<Corner> withoutRepeats(List<Corner> corners) {

@@ -2,11 +2,10 @@ package leafturn.records.trial;
 
 import java.nio.file.Path;
 import java.util.ArrayList;
-import java.util.Arrays;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
-import java.util.function.Function;
+import leafturn.records.Choice;
 import leafturn.records.Faults;
 import leafturn.records.JsonObject;
 import leafturn.records.JsonValue;
@@ -58,14 +57,14 @@ public final class TrialModelFile {
   private TrialModel model() {
     String response = root.requiredText("response", 200, "the name of the column to explain");
     TrialModel.Scale scale =
-        choice(root, "scale", TrialModel.Scale.values(), TrialModel.Scale::word);
+        Choice.read(root, "scale", TrialModel.Scale.values(), TrialModel.Scale::word);
     List<String> factors = texts(root, "factors");
     List<String> covariates = texts(root, "covariates");
     List<Term> fixed = texts(root, "fixed").stream().map(Term::of).toList();
     Boolean intercept = root.flag("intercept");
     List<RandomTerm> random = root.objects("random").stream().map(this::random).toList();
     OverTime overTime = none("overTime") ? null : overTime(root.object("overTime"));
-    DegreesOfFreedom df = choice(root, "df", DegreesOfFreedom.values(), DegreesOfFreedom::word);
+    DegreesOfFreedom df = Choice.read(root, "df", DegreesOfFreedom.values(), DegreesOfFreedom::word);
     Comparison compare = none("compare") ? null : compare(root.object("compare"));
     Map<String, List<String>> levels = levels();
     root.end();
@@ -103,9 +102,9 @@ public final class TrialModelFile {
     json.requireItems("unit", "the factors that tell the units apart, as [\"plot\"]");
     String time = json.requiredText("time", 200, "the column of dates");
     OverTime.Correlation correlation =
-        choice(json, "correlation", OverTime.Correlation.values(), OverTime.Correlation::word);
+        Choice.read(json, "correlation", OverTime.Correlation.values(), OverTime.Correlation::word);
     if (!json.has("correlation")) {
-      json.missing("correlation", words(OverTime.Correlation.values(), OverTime.Correlation::word));
+      json.missing("correlation", Choice.words(OverTime.Correlation.values(), OverTime.Correlation::word));
     }
     json.refuseOthers();
     return new OverTime(unit, time, correlation == null ? OverTime.Correlation.AR1 : correlation);
@@ -117,8 +116,7 @@ public final class TrialModelFile {
     String control = json.holdsNull("control") ? null : json.text("control");
     Double level = json.number("level", 0.5, 0.999999, "");
     Comparison.Multiplicity multiplicity =
-        choice(
-            json, "multiplicity", Comparison.Multiplicity.values(), Comparison.Multiplicity::word);
+        Choice.read(json, "multiplicity", Comparison.Multiplicity.values(), Comparison.Multiplicity::word);
     json.refuseOthers();
     return new Comparison(
         factor,
@@ -170,26 +168,5 @@ public final class TrialModelFile {
       }
     }
     return texts;
-  }
-
-  private static <E> @Nullable E choice(
-      JsonObject json, String name, E[] values, Function<E, String> word) {
-    String text = json.text(name);
-    if (text == null) {
-      return null;
-    }
-    for (E value : values) {
-      if (word.apply(value).equals(text)) {
-        return value;
-      }
-    }
-    json.fault(
-        name,
-        "%s is unknown; it is one of %s.".formatted(Faults.quoted(text), words(values, word)));
-    return null;
-  }
-
-  private static <E> String words(E[] values, Function<E, String> word) {
-    return String.join(", ", Arrays.stream(values).map(word).toList());
   }
 }

@@ -1,4 +1,4 @@
-/** Trial layouts drawn from a seed. The door is here; the room comes with the trials. */
+/** A trial as it is planned: question, treatments, places, dates and rules, fixed beforehand. */
 @NullMarked
 package leafturn.trials.design;
 
