@@ -85,7 +85,9 @@ final class TrialLawnReading {
       json.missing(OUTLINE, "its corners as \"12 x 8\", as patches, or as GeoJSON; or outlineFile");
       return null;
     }
-    return json.holdsObject(OUTLINE) ? part(json.object(OUTLINE), null) : Outline.read(json, OUTLINE);
+    return json.holdsObject(OUTLINE)
+        ? part(json.object(OUTLINE), null)
+        : Outline.read(json, OUTLINE);
   }
 
   /** Our own form or GeoJSON, told apart by GeoJSON's field {@code type}. */
@@ -136,23 +138,17 @@ final class TrialLawnReading {
     long before = json.faultsSoFar();
     double width =
         json.requiredNumber(
-            "deckWidthMm",
-            TrialMower.DECK_WIDTH_MM.low(),
-            TrialMower.DECK_WIDTH_MM.high(),
-            "mm");
+            "deckWidthMm", TrialMower.DECK_WIDTH_MM.low(), TrialMower.DECK_WIDTH_MM.high(), "mm");
     TrialMower.Discharge discharge =
-        Choice.read(
-            json, "discharge", TrialMower.Discharge.values(), TrialMower.Discharge::word);
+        Choice.read(json, "discharge", TrialMower.Discharge.values(), TrialMower.Discharge::word);
     if (!json.has("discharge")) {
       json.missing(
           "discharge",
-          "one of "
-              + Choice.words(TrialMower.Discharge.values(), TrialMower.Discharge::word));
+          "one of " + Choice.words(TrialMower.Discharge.values(), TrialMower.Discharge::word));
     }
     json.refuseOthers();
     return discharge == null
         ? null
-        : TrialPlanFile.made(
-            json, "deckWidthMm", before, () -> new TrialMower(width, discharge));
+        : TrialPlanFile.made(json, "deckWidthMm", before, () -> new TrialMower(width, discharge));
   }
 }

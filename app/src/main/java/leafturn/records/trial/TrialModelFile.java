@@ -16,7 +16,6 @@ import leafturn.trials.analysis.model.OverTime;
 import leafturn.trials.analysis.model.RandomTerm;
 import leafturn.trials.analysis.model.Term;
 import leafturn.trials.analysis.model.TrialModel;
-import org.jspecify.annotations.Nullable;
 
 /**
  * Reads the model of an analysis, a JSON document of the schema {@code
@@ -64,7 +63,8 @@ public final class TrialModelFile {
     Boolean intercept = root.flag("intercept");
     List<RandomTerm> random = root.objects("random").stream().map(this::random).toList();
     OverTime overTime = none("overTime") ? null : overTime(root.object("overTime"));
-    DegreesOfFreedom df = Choice.read(root, "df", DegreesOfFreedom.values(), DegreesOfFreedom::word);
+    DegreesOfFreedom df =
+        Choice.read(root, "df", DegreesOfFreedom.values(), DegreesOfFreedom::word);
     Comparison compare = none("compare") ? null : compare(root.object("compare"));
     Map<String, List<String>> levels = levels();
     root.end();
@@ -104,7 +104,8 @@ public final class TrialModelFile {
     OverTime.Correlation correlation =
         Choice.read(json, "correlation", OverTime.Correlation.values(), OverTime.Correlation::word);
     if (!json.has("correlation")) {
-      json.missing("correlation", Choice.words(OverTime.Correlation.values(), OverTime.Correlation::word));
+      json.missing(
+          "correlation", Choice.words(OverTime.Correlation.values(), OverTime.Correlation::word));
     }
     json.refuseOthers();
     return new OverTime(unit, time, correlation == null ? OverTime.Correlation.AR1 : correlation);
@@ -116,7 +117,8 @@ public final class TrialModelFile {
     String control = json.holdsNull("control") ? null : json.text("control");
     Double level = json.number("level", 0.5, 0.999999, "");
     Comparison.Multiplicity multiplicity =
-        Choice.read(json, "multiplicity", Comparison.Multiplicity.values(), Comparison.Multiplicity::word);
+        Choice.read(
+            json, "multiplicity", Comparison.Multiplicity.values(), Comparison.Multiplicity::word);
     json.refuseOthers();
     return new Comparison(
         factor,

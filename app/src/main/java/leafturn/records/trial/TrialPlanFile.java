@@ -138,8 +138,7 @@ public final class TrialPlanFile {
     if (secondFactor == null && !secondArms.isEmpty()) {
       root.missing("secondFactor", "what the levels of secondArms are levels of");
     }
-    List<Contrast> contrasts =
-        root.has("contrasts") ? contrasts() : usualContrasts(arms);
+    List<Contrast> contrasts = root.has("contrasts") ? contrasts() : usualContrasts(arms);
     return made(
         root,
         "arms",
@@ -240,8 +239,7 @@ public final class TrialPlanFile {
     PlotRule usual = PlotRule.USUAL;
     Integer passes = json.wholeNumber("passes", 1, (int) PlotRule.PASSES.high(), "");
     Integer guard = json.wholeNumber("guardPasses", 0, (int) PlotRule.GUARD_PASSES.high(), "");
-    Double length =
-        json.number("lengthM", PlotRule.LENGTH_M.low(), PlotRule.LENGTH_M.high(), "m");
+    Double length = json.number("lengthM", PlotRule.LENGTH_M.low(), PlotRule.LENGTH_M.high(), "m");
     Double edge = json.number("edgeM", 0, PlotRule.DISTANCE_M.high(), "m");
     Double bed = json.number("bedM", 0, PlotRule.DISTANCE_M.high(), "m");
     json.refuseOthers();

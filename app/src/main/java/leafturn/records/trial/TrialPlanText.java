@@ -46,7 +46,9 @@ public final class TrialPlanText {
 
   private TrialPlanText() {}
 
-  /** The document as maps, lists, texts, numbers and flags, its fields in the order of the schema. */
+  /**
+   * The document as maps, lists, texts, numbers and flags, its fields in the order of the schema.
+   */
   public static Map<String, Object> tree(TrialPlan plan) {
     Map<String, Object> tree = new LinkedHashMap<>();
     tree.put("name", plan.name());

@@ -119,10 +119,12 @@ class TrialPlanFileTest {
     lawn(within, 0)
         .set(
             "keepOut",
-            JSON.readTree("[%s]".formatted(polygon.replace("0003", "0001").replace("0002", "0001"))));
+            JSON.readTree(
+                "[%s]".formatted(polygon.replace("0003", "0001").replace("0002", "0001"))));
     TrialPlan plan = read(within);
     assertThat(plan.lawns().get(0).origin()).isNotNull();
-    assertThat(plan.lawns().get(0).keepOut().get(0).getArea() / plan.lawns().get(0).turf().getArea())
+    assertThat(
+            plan.lawns().get(0).keepOut().get(0).getArea() / plan.lawns().get(0).turf().getArea())
         .isCloseTo(1 / 6.0, within(1e-3));
     assertThat(plan.lawns().get(0).turf().covers(plan.lawns().get(0).keepOut().get(0))).isTrue();
     ObjectNode beside = within.deepCopy();
@@ -218,8 +220,7 @@ class TrialPlanFileTest {
             });
     assertThat(faults)
         .anySatisfy(fault -> assertThat(fault).contains("there are 10; give 2 to 8 treatments"))
-        .anySatisfy(
-            fault -> assertThat(fault).contains("10 treatments cannot stand on 8 plots"));
+        .anySatisfy(fault -> assertThat(fault).contains("10 treatments cannot stand on 8 plots"));
   }
 
   @Test
@@ -255,7 +256,8 @@ class TrialPlanFileTest {
             faultsAfter(
                 plan -> {
                   listed.accept(plan);
-                  ((ArrayNode) plan.get("allowedLayouts")).set(0, plan.get("allowedLayouts").get(1));
+                  ((ArrayNode) plan.get("allowedLayouts"))
+                      .set(0, plan.get("allowedLayouts").get(1));
                 }))
         .anySatisfy(fault -> assertThat(fault).contains("layout 2 stands in the list already"));
   }

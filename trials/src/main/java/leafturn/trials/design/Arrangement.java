@@ -6,19 +6,15 @@ import java.util.List;
  * How treatments come to plots.
  *
  * @param design the kind of layout
- * @param blocks number of blocks of the whole trial (paired strips: pairs on each lawn; split yards:
- *     the lawns; Latin square: the treatments; listed: the lawns unless given)
+ * @param blocks number of blocks of the whole trial (paired strips: pairs on each lawn; split
+ *     yards: the lawns; Latin square: the treatments; listed: the lawns unless given)
  * @param sides how the halves of split yards are given out
  * @param allowedLayouts of a restricted randomisation: for each layout a treatment for every plot,
  *     in the order of lawns and, on a lawn, of plots; else none
  * @param plots how large plots are and what is left around them
  */
 public record Arrangement(
-    Design design,
-    int blocks,
-    Sides sides,
-    List<List<String>> allowedLayouts,
-    PlotRule plots) {
+    Design design, int blocks, Sides sides, List<List<String>> allowedLayouts, PlotRule plots) {
   /** Most blocks, and most pairs of strips on a lawn. */
   public static final int MOST_BLOCKS = 100;
 

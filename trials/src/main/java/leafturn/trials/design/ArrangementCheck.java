@@ -54,8 +54,10 @@ final class ArrangementCheck {
     }
     if (arrangement.design() == Design.LATIN_SQUARE) {
       if (arms < FEWEST_IN_SQUARE) {
-        add("design", "a Latin square of two treatments leaves no degree of freedom for the error;"
-            + " take randomised-block.");
+        add(
+            "design",
+            "a Latin square of two treatments leaves no degree of freedom for the error;"
+                + " take randomised-block.");
       }
       if (lawns != 1) {
         add("lawns", "a Latin square lies on one lawn, and there are %d.", lawns);
@@ -78,7 +80,9 @@ final class ArrangementCheck {
   private void secondFactor() {
     boolean given = treatments.secondFactor() != null;
     if (arrangement.design().hasSecondFactor() && !given) {
-      add("secondFactor", "%s needs a second factor; name it, and its levels in secondArms.",
+      add(
+          "secondFactor",
+          "%s needs a second factor; name it, and its levels in secondArms.",
           word());
     } else if (!arrangement.design().hasSecondFactor() && given) {
       add("secondFactor", "%s has one factor; take split-plot or strip-plot for two.", word());
@@ -101,8 +105,12 @@ final class ArrangementCheck {
             FEWEST_BLOCKS,
             Arrangement.MOST_BLOCKS);
       } else if (blocks % lawns != 0) {
-        add("blocks", "%d blocks cannot be shared equally by %d lawns; give a multiple of %d.",
-            blocks, lawns, lawns);
+        add(
+            "blocks",
+            "%d blocks cannot be shared equally by %d lawns; give a multiple of %d.",
+            blocks,
+            lawns,
+            lawns);
       }
     }
   }
@@ -137,26 +145,43 @@ final class ArrangementCheck {
   private void plots(int plots) {
     int arms = treatments.arms().size();
     if (plots < arms) {
-      add("allowedLayouts", "%d treatments cannot stand on %d plots; give at least %d.", arms,
-          plots, arms);
+      add(
+          "allowedLayouts",
+          "%d treatments cannot stand on %d plots; give at least %d.",
+          arms,
+          plots,
+          arms);
     } else if (plots % lawns != 0) {
       add("allowedLayouts", "%d plots cannot be shared equally by %d lawns.", plots, lawns);
-    } else if (arrangement.blocks() < 1 || plots % arrangement.blocks() != 0
+    } else if (arrangement.blocks() < 1
+        || plots % arrangement.blocks() != 0
         || arrangement.blocks() % lawns != 0) {
-      add("blocks", "%d plots on %d lawns cannot be shared equally by %d blocks.", plots, lawns,
+      add(
+          "blocks",
+          "%d plots on %d lawns cannot be shared equally by %d blocks.",
+          plots,
+          lawns,
           arrangement.blocks());
     }
   }
 
   private void layout(int index, List<String> layout, int plots) {
     if (layout.size() != plots) {
-      add("allowedLayouts", "layout %d has %d plots and the first %d; give them the same.",
-          index + 1, layout.size(), plots);
+      add(
+          "allowedLayouts",
+          "layout %d has %d plots and the first %d; give them the same.",
+          index + 1,
+          layout.size(),
+          plots);
     }
     for (String arm : new HashSet<>(layout)) {
       if (!treatments.names().contains(arm)) {
-        add("allowedLayouts", "layout %d has \"%s\", which is none of the treatments %s.",
-            index + 1, arm, String.join(", ", treatments.names()));
+        add(
+            "allowedLayouts",
+            "layout %d has \"%s\", which is none of the treatments %s.",
+            index + 1,
+            arm,
+            String.join(", ", treatments.names()));
       }
     }
     for (String arm : treatments.names()) {

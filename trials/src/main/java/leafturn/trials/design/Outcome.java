@@ -98,7 +98,8 @@ public record Outcome(
   public Outcome {
     if (name.isBlank() || name.length() > LONGEST_NAME) {
       throw new IllegalArgumentException(
-          "the name of an outcome has 1 to %d characters, not \"%s\"".formatted(LONGEST_NAME, name));
+          "the name of an outcome has 1 to %d characters, not \"%s\""
+              .formatted(LONGEST_NAME, name));
     }
     if (low != null && high != null && !(low < high)) {
       throw fault(name, "its lowest value must lie below its highest");

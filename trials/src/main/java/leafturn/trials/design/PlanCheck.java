@@ -46,7 +46,9 @@ public final class PlanCheck {
       number("secondArms", "levels", treatments.secondArms().size());
       unique("secondArms", "levels", treatments.secondNames());
       if (treatments.secondFactor().equalsIgnoreCase(treatments.factor())) {
-        add("secondFactor", "both factors are called \"%s\"; name them differently.",
+        add(
+            "secondFactor",
+            "both factors are called \"%s\"; name them differently.",
             treatments.factor());
       }
     }
@@ -76,21 +78,29 @@ public final class PlanCheck {
 
   private void contrasts(Treatments treatments) {
     if (treatments.contrasts().isEmpty()) {
-      add("contrasts", "no comparison is planned; name the pairs of treatments, the first minus the"
-          + " second.");
+      add(
+          "contrasts",
+          "no comparison is planned; name the pairs of treatments, the first minus the"
+              + " second.");
     }
     Set<Set<String>> seen = new HashSet<>();
     for (Contrast contrast : treatments.contrasts()) {
       for (String name : List.of(contrast.first(), contrast.second())) {
         if (!treatments.names().contains(name)) {
-          add("contrasts", "\"%s\" is none of the treatments %s.", name,
+          add(
+              "contrasts",
+              "\"%s\" is none of the treatments %s.",
+              name,
               String.join(", ", treatments.names()));
         }
       }
       if (contrast.first().equals(contrast.second())) {
         add("contrasts", "\"%s\" is compared with itself; name two treatments.", contrast.first());
       } else if (!seen.add(Set.of(contrast.first(), contrast.second()))) {
-        add("contrasts", "%s and %s are compared twice; keep one.", contrast.first(),
+        add(
+            "contrasts",
+            "%s and %s are compared twice; keep one.",
+            contrast.first(),
             contrast.second());
       }
     }
@@ -105,8 +115,11 @@ public final class PlanCheck {
 
   private void dates(Observing observing) {
     if (!observing.from().isBefore(observing.to())) {
-      add("season", "it ends on %s, not after %s; give its first and last day.",
-          observing.to(), observing.from());
+      add(
+          "season",
+          "it ends on %s, not after %s; give its first and last day.",
+          observing.to(),
+          observing.from());
     }
     ordered("dates", observing.dates(), observing);
     ordered("cores", observing.cores().dates(), observing);
@@ -119,7 +132,10 @@ public final class PlanCheck {
     for (int i = 0; i < dates.size(); i++) {
       LocalDate date = dates.get(i);
       if (i > 0 && !dates.get(i - 1).isBefore(date)) {
-        add(field, "%s stands after %s; give the dates in order, each once.", date,
+        add(
+            field,
+            "%s stands after %s; give the dates in order, each once.",
+            date,
             dates.get(i - 1));
       }
       if (date.isBefore(observing.from()) || date.isAfter(observing.to())) {
@@ -133,26 +149,35 @@ public final class PlanCheck {
     unique("outcomes", "outcomes", outcomes.stream().map(Outcome::name).toList());
     List<Outcome> primary = outcomes.stream().filter(Outcome::primary).toList();
     if (primary.size() != 1) {
-      add("outcomes", "%d of %d are primary; exactly one is, and it alone gets a verdict.",
-          primary.size(), outcomes.size());
+      add(
+          "outcomes",
+          "%d of %d are primary; exactly one is, and it alone gets a verdict.",
+          primary.size(),
+          outcomes.size());
     }
     for (Outcome outcome : primary) {
       if (outcome.margin() == null) {
-        add("outcomes", "\"%s\" is primary and has no margin; give the smallest difference that"
-            + " matters, before anything is observed.", outcome.name());
+        add(
+            "outcomes",
+            "\"%s\" is primary and has no margin; give the smallest difference that"
+                + " matters, before anything is observed.",
+            outcome.name());
       }
     }
   }
 
   private void feed(Treatments treatments, Protocol protocol) {
-    boolean alike =
-        treatments.arms().stream().mapToDouble(Arm::feedShare).distinct().count() <= 1;
+    boolean alike = treatments.arms().stream().mapToDouble(Arm::feedShare).distinct().count() <= 1;
     if (protocol.feed() == Protocol.Feed.EQUAL && !alike) {
-      add("protocol", "feed is \"equal\", but the treatments' feedShare differ; make them the same,"
-          + " or write \"reduced\".");
+      add(
+          "protocol",
+          "feed is \"equal\", but the treatments' feedShare differ; make them the same,"
+              + " or write \"reduced\".");
     } else if (protocol.feed() == Protocol.Feed.REDUCED && alike) {
-      add("protocol", "feed is \"reduced\", but all treatments have the same feedShare; lower that"
-          + " of the returned ones, or write \"equal\".");
+      add(
+          "protocol",
+          "feed is \"reduced\", but all treatments have the same feedShare; lower that"
+              + " of the returned ones, or write \"equal\".");
     }
   }
 
