@@ -1,12 +1,9 @@
 package leafturn.cli;
 
-import java.io.PrintWriter;
 import java.nio.file.Path;
 import java.time.LocalDate;
 import java.util.ArrayList;
-import java.util.LinkedHashMap;
 import java.util.List;
-import java.util.Map;
 import java.util.Optional;
 import java.util.concurrent.Callable;
 import leafturn.advice.call.Asked;
@@ -22,7 +19,6 @@ import leafturn.model.weather.generator.WeatherForecast;
 import leafturn.quantity.Units;
 import leafturn.records.ForecastFile;
 import leafturn.records.InputException;
-import leafturn.records.LawnFile;
 import leafturn.records.LawnReading;
 import leafturn.records.LogFile;
 import leafturn.records.LogReading;
@@ -32,14 +28,10 @@ import leafturn.records.exchange.LoggedSheets;
 import leafturn.records.round.KnownOfFiles;
 import leafturn.records.sheet.LogSheet;
 import leafturn.reports.CallText;
-import leafturn.reports.JsonReport;
 import org.jspecify.annotations.Nullable;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Mixin;
-import picocli.CommandLine.Model.CommandSpec;
 import picocli.CommandLine.Option;
-import picocli.CommandLine.Parameters;
-import picocli.CommandLine.Spec;
 
 /** Makes the call for a lawn and a day. */
 @Command(
@@ -55,11 +47,7 @@ import picocli.CommandLine.Spec;
           + " --log linden-house-front.log.csv --on 2015-05-28"
     })
 final class CallCommand implements Callable<Integer> {
-  @Parameters(paramLabel = "LAWN", description = "Lawn description, a JSON file.")
-  @SuppressWarnings("NullAway.Init") // picocli sets it before the command runs
-  private Path lawnFile;
-
-  @Mixin private final WeatherOptions weather = new WeatherOptions();
+  @Mixin private final LawnOptions files = new LawnOptions();
 
   @Option(
       names = "--log",
@@ -79,10 +67,11 @@ final class CallCommand implements Callable<Integer> {
   @Option(
       names = "--rule",
       paramLabel = "NAME=VALUE",
+      converter = RuleSetting.Reader.class,
       description =
           "Sets the threshold of a rule or a figure, for instance clump-limit-dry=35; may be given"
-              + " several times.")
-  private final Map<String, Double> rules = new LinkedHashMap<>();
+              + " several times, once for each rule.")
+  private final List<RuleSetting> rules = new ArrayList<>();
 
   @Option(
       names = "--forecast",
@@ -108,20 +97,15 @@ final class CallCommand implements Callable<Integer> {
               + " ${DEFAULT-VALUE}).")
   private long seed;
 
-  @Option(names = "--json", description = "Prints one JSON document.")
-  private boolean json;
+  @Mixin private final Printing printing = new Printing();
 
   @Mixin private final HelpOption help = new HelpOption();
-
-  @Spec
-  @SuppressWarnings("NullAway.Init") // picocli sets it before the command runs
-  private CommandSpec spec;
 
   @Override
   public Integer call() {
     Inputs inputs = new Inputs();
-    Optional<LawnReading> lawnRead = inputs.read(() -> LawnFile.read(lawnFile));
-    Optional<WeatherReading> weatherRead = inputs.read(weather::read);
+    Optional<LawnReading> lawnRead = inputs.read(files::read);
+    Optional<WeatherReading> weatherRead = inputs.read(files::readWeather);
     Optional<Log> logRead = inputs.read(this::log);
     Optional<CallRules> rulesRead = inputs.read(this::rules);
     Optional<SeasonsAsked> seasonsRead = inputs.read(this::seasons);
@@ -135,12 +119,7 @@ final class CallCommand implements Callable<Integer> {
     SeasonsAsked seasons = seasonsRead.orElseThrow();
     checkForecast(record, seasons);
     Call call = made(lawn, record, log, rulesRead.orElseThrow(), seasons).noting(notes);
-    PrintWriter writer = spec.commandLine().getOut();
-    if (json) {
-      writer.println(JsonReport.of(call));
-    } else {
-      CallText.of(call).forEach(writer::println);
-    }
+    printing.print(() -> call, () -> CallText.of(call));
     return ExitCode.DONE;
   }
 
@@ -152,7 +131,7 @@ final class CallCommand implements Callable<Integer> {
       Asked asked = new Asked(on, rules, Units.METRIC, known).over(seasons);
       return MowingCall.of(lawn.lawn(), climate, log.entries(), asked);
     } catch (NoCallException impossible) {
-      throw new InputException(weather.file() + ": " + impossible.getMessage() + ".");
+      throw new InputException(files.weatherFile() + ": " + impossible.getMessage() + ".");
     }
   }
 
@@ -199,7 +178,7 @@ final class CallCommand implements Callable<Integer> {
 
   private CallRules rules() {
     try {
-      return CallRules.standard().with(rules);
+      return CallRules.standard().with(RuleSetting.thresholds(rules));
     } catch (IllegalArgumentException wrong) {
       throw new InputException(
           String.valueOf(wrong.getMessage())

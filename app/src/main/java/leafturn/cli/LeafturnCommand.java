@@ -68,7 +68,8 @@ public final class LeafturnCommand {
     commands.setExecutionExceptionHandler((failure, command, parsed) -> failed(failure));
   }
 
-  private static double number(String text) {
+  /** A number of an option; a thing that is none is a fault. */
+  static double number(String text) {
     if (!NUMBER.matcher(text).matches()) {
       throw new TypeConversionException(Faults.quoted(text) + " is not a number");
     }

@@ -13,12 +13,10 @@ import leafturn.advice.season.SeasonPlan;
 import leafturn.advice.season.SeasonPlanner;
 import leafturn.model.lawn.SiteClimate;
 import leafturn.records.InputException;
-import leafturn.records.LawnFile;
 import leafturn.records.LawnReading;
 import leafturn.records.ProgrammesFile;
 import leafturn.records.ProgrammesFile.Programmes;
 import leafturn.records.WeatherReading;
-import leafturn.reports.JsonReport;
 import leafturn.reports.plan.PlanReport;
 import leafturn.reports.plan.PlanText;
 import org.jspecify.annotations.Nullable;
@@ -26,7 +24,6 @@ import picocli.CommandLine.Command;
 import picocli.CommandLine.Mixin;
 import picocli.CommandLine.Model.CommandSpec;
 import picocli.CommandLine.Option;
-import picocli.CommandLine.Parameters;
 import picocli.CommandLine.Spec;
 
 /** Compares yearly programmes of a lawn. */
@@ -45,11 +42,7 @@ import picocli.CommandLine.Spec;
 final class PlanCommand implements Callable<Integer> {
   private static final int USUAL_MEMBERS = 100;
 
-  @Parameters(paramLabel = "LAWN", description = "Lawn description, a JSON file.")
-  @SuppressWarnings("NullAway.Init") // picocli sets it before the command runs
-  private Path lawnFile;
-
-  @Mixin private final WeatherOptions weather = new WeatherOptions();
+  @Mixin private final LawnOptions files = new LawnOptions();
 
   @Option(
       names = "--programmes",
@@ -77,8 +70,7 @@ final class PlanCommand implements Callable<Integer> {
       description = "Prints the fields of this programme instead of the one nearest your aims.")
   private @Nullable Integer adopt;
 
-  @Option(names = "--json", description = "Prints one JSON document.")
-  private boolean json;
+  @Mixin private final Printing printing = new Printing();
 
   @Mixin private final HelpOption help = new HelpOption();
 
@@ -90,8 +82,8 @@ final class PlanCommand implements Callable<Integer> {
   public Integer call() {
     Inputs inputs = new Inputs();
     Optional<PlanRequest.Draws> draws = inputs.read(this::draws);
-    Optional<LawnReading> lawnRead = inputs.read(() -> LawnFile.read(lawnFile));
-    Optional<WeatherReading> weatherRead = inputs.read(weather::read);
+    Optional<LawnReading> lawnRead = inputs.read(files::read);
+    Optional<WeatherReading> weatherRead = inputs.read(files::readWeather);
     Optional<Programmes> programmesRead = lawnRead.flatMap(lawn -> programmes(inputs, lawn));
     inputs.throwIfAny();
     LawnReading lawn = lawnRead.orElseThrow();
@@ -135,8 +127,8 @@ final class PlanCommand implements Callable<Integer> {
     } catch (NoPlanException impossible) {
       throw new InputException(
           impossible.about(
-              weather.file().toString(),
-              lawnFile.toString(),
+              files.weatherFile().toString(),
+              files.file().toString(),
               programmesFile == null ? "" : programmesFile.toString()));
     }
   }
@@ -154,11 +146,8 @@ final class PlanCommand implements Callable<Integer> {
           "--adopt: there is no programme %d; their numbers go from 0 to %d."
               .formatted(number, plan.programmes().size() - 1));
     }
-    PrintWriter writer = spec.commandLine().getOut();
-    if (json) {
-      writer.println(JsonReport.of(PlanReport.of(plan, ranking, programmes.weights(), notes)));
-    } else {
-      PlanText.of(plan, ranking, programmes.weights(), notes, number).forEach(writer::println);
-    }
+    printing.print(
+        () -> PlanReport.of(plan, ranking, programmes.weights(), notes),
+        () -> PlanText.of(plan, ranking, programmes.weights(), notes, number));
   }
 }

@@ -1,6 +1,5 @@
 package leafturn.cli;
 
-import java.io.PrintWriter;
 import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
@@ -12,20 +11,15 @@ import leafturn.model.lawn.LawnModel;
 import leafturn.model.lawn.SeasonAccount;
 import leafturn.model.weather.WeatherSeries;
 import leafturn.records.InputException;
-import leafturn.records.LawnFile;
 import leafturn.records.LawnReading;
 import leafturn.records.OutputFile;
 import leafturn.records.WeatherReading;
 import leafturn.reports.DailyCsv;
-import leafturn.reports.JsonReport;
 import leafturn.reports.SeasonReport;
 import org.jspecify.annotations.Nullable;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Mixin;
-import picocli.CommandLine.Model.CommandSpec;
 import picocli.CommandLine.Option;
-import picocli.CommandLine.Parameters;
-import picocli.CommandLine.Spec;
 
 /** Runs the daily model of a lawn over a weather record. */
 @Command(
@@ -39,11 +33,10 @@ import picocli.CommandLine.Spec;
       "Example: leafturn season linden-house-front.lawn.json --weather new-york-2012-2015.csv"
     })
 final class SeasonCommand implements Callable<Integer> {
-  @Parameters(paramLabel = "LAWN", description = "Lawn description, a JSON file.")
-  @SuppressWarnings("NullAway.Init") // picocli sets it before the command runs
-  private Path lawnFile;
+  private static final String BY_RULES =
+      "The clippings are decided by the rules at each mowing; this account returned all of them, 'leafturn plan' decides.";
 
-  @Mixin private final WeatherOptions weather = new WeatherOptions();
+  @Mixin private final LawnOptions files = new LawnOptions();
 
   @Option(
       names = "--daily",
@@ -51,14 +44,9 @@ final class SeasonCommand implements Callable<Integer> {
       description = "Writes every state and flow of every day to this CSV file.")
   private @Nullable Path daily;
 
-  @Option(names = "--json", description = "Prints one JSON document.")
-  private boolean json;
+  @Mixin private final Printing printing = new Printing();
 
   @Mixin private final HelpOption help = new HelpOption();
-
-  @Spec
-  @SuppressWarnings("NullAway.Init") // picocli sets it before the command runs
-  private CommandSpec spec;
 
   @Override
   public Integer call() {
@@ -67,21 +55,19 @@ final class SeasonCommand implements Callable<Integer> {
     if (out != null) {
       inputs.read(() -> checked(out));
     }
-    Optional<LawnReading> lawnRead = inputs.read(() -> LawnFile.read(lawnFile));
-    Optional<WeatherReading> weatherRead = inputs.read(weather::read);
+    Optional<LawnReading> lawnRead = inputs.read(files::read);
+    Optional<WeatherReading> weatherRead = inputs.read(files::readWeather);
     inputs.throwIfAny();
     LawnReading lawn = lawnRead.orElseThrow();
     WeatherReading record = weatherRead.orElseThrow();
     checkSpinUp(lawn.lawn(), record.series());
     List<String> notes = new ArrayList<>(lawn.notes());
     notes.addAll(record.notes());
-    SeasonReport report = SeasonReport.of(run(lawn.lawn(), record.series(), out), notes);
-    PrintWriter writer = spec.commandLine().getOut();
-    if (json) {
-      writer.println(JsonReport.of(report));
-    } else {
-      report.lines().forEach(writer::println);
+    if (lawn.lawn().programme().mowing().clippings().byRules()) {
+      notes.add(BY_RULES);
     }
+    SeasonReport report = SeasonReport.of(run(lawn.lawn(), record.series(), out), notes);
+    printing.print(() -> report, report::lines);
     return ExitCode.DONE;
   }
 
@@ -105,7 +91,7 @@ final class SeasonCommand implements Callable<Integer> {
     if (lawn.spinUpYears() > 0 && !wholeYear) {
       throw new InputException(
           "%s: the record runs from %s to %s, but spin-up needs a whole year; give a longer record or set spinUpYears to 0 in %s."
-              .formatted(weather.file(), series.firstDay(), series.lastDay(), lawnFile));
+              .formatted(files.weatherFile(), series.firstDay(), series.lastDay(), files.file()));
     }
   }
 }

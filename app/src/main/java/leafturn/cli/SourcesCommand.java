@@ -1,6 +1,5 @@
 package leafturn.cli;
 
-import java.io.PrintWriter;
 import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
@@ -14,15 +13,11 @@ import leafturn.model.ParameterTable;
 import leafturn.quantity.DisplayNumber;
 import leafturn.records.InputException;
 import leafturn.records.NearestName;
-import leafturn.reports.JsonReport;
 import leafturn.reports.Paragraph;
 import org.jspecify.annotations.Nullable;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Mixin;
-import picocli.CommandLine.Model.CommandSpec;
-import picocli.CommandLine.Option;
 import picocli.CommandLine.Parameters;
-import picocli.CommandLine.Spec;
 
 /** Tells where the numbers come from. */
 @Command(
@@ -40,18 +35,12 @@ final class SourcesCommand implements Callable<Integer> {
       description = "Short name of a parameter, rule or shortcoming; all of them when left out.")
   private @Nullable String name;
 
-  @Option(names = "--json", description = "Prints one JSON document.")
-  private boolean json;
+  @Mixin private final Printing printing = new Printing();
 
   @Mixin private final HelpOption help = new HelpOption();
 
-  @Spec
-  @SuppressWarnings("NullAway.Init") // picocli sets it before the command runs
-  private CommandSpec spec;
-
   @Override
   public Integer call() {
-    PrintWriter out = spec.commandLine().getOut();
     List<Parameter> parameters =
         ParameterTable.rows().stream().filter(row -> wanted(row.name())).toList();
     List<RuleEntry> rules =
@@ -61,21 +50,29 @@ final class SourcesCommand implements Callable<Integer> {
     if (parameters.isEmpty() && rules.isEmpty() && shortcomings.isEmpty()) {
       throw unknown(String.valueOf(name));
     }
-    if (json) {
-      Map<String, Object> document = new LinkedHashMap<>();
-      document.put("parameters", parameters.stream().map(this::document).toList());
-      document.put("rules", rules.stream().map(SourcesCommand::document).toList());
-      document.put("shortcomings", shortcomings);
-      out.println(JsonReport.of(document));
-      return ExitCode.DONE;
-    }
+    printing.print(
+        () -> document(parameters, rules, shortcomings),
+        () -> lines(parameters, rules, shortcomings));
+    return ExitCode.DONE;
+  }
+
+  private Map<String, Object> document(
+      List<Parameter> parameters, List<RuleEntry> rules, List<Shortcoming> shortcomings) {
+    Map<String, Object> document = new LinkedHashMap<>();
+    document.put("parameters", parameters.stream().map(this::document).toList());
+    document.put("rules", rules.stream().map(SourcesCommand::document).toList());
+    document.put("shortcomings", shortcomings);
+    return document;
+  }
+
+  private List<String> lines(
+      List<Parameter> parameters, List<RuleEntry> rules, List<Shortcoming> shortcomings) {
     List<String> lines = lines(parameters, rules);
     if (name == null) {
       lines.add("\nWhat the model gets wrong; 'leafturn validate' tells by how much");
     }
     shortcomings.forEach(shortcoming -> add(shortcoming, lines));
-    lines.forEach(out::println);
-    return ExitCode.DONE;
+    return lines;
   }
 
   private boolean wanted(String candidate) {

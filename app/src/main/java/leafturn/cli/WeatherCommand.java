@@ -1,6 +1,5 @@
 package leafturn.cli;
 
-import java.io.PrintWriter;
 import java.nio.file.Path;
 import java.time.ZoneId;
 import java.util.concurrent.Callable;
@@ -9,15 +8,12 @@ import leafturn.model.weather.Site;
 import leafturn.records.InputException;
 import leafturn.records.WeatherFile;
 import leafturn.records.WeatherReading;
-import leafturn.reports.JsonReport;
 import leafturn.reports.WeatherReport;
 import org.jspecify.annotations.Nullable;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Mixin;
-import picocli.CommandLine.Model.CommandSpec;
 import picocli.CommandLine.Option;
 import picocli.CommandLine.Parameters;
-import picocli.CommandLine.Spec;
 
 /** Reads daily weather and tells what it holds. */
 @Command(
@@ -86,26 +82,16 @@ final class WeatherCommand implements Callable<Integer> {
       description = "Height of the wind measurement (default: ${DEFAULT-VALUE} m).")
   private double windHeightM;
 
-  @Option(names = "--json", description = "Prints one JSON document.")
-  private boolean json;
+  @Mixin private final Printing printing = new Printing();
 
   @Mixin private final HelpOption help = new HelpOption();
-
-  @Spec
-  @SuppressWarnings("NullAway.Init") // picocli sets it before the command runs
-  private CommandSpec spec;
 
   @Override
   public Integer call() {
     Site place = place();
     WeatherReading reading = WeatherFile.read(file, new WeatherFile.Choice(site, fill));
     WeatherReport report = WeatherReport.of(reading, WeatherAccount.of(reading.series(), place));
-    PrintWriter out = spec.commandLine().getOut();
-    if (json) {
-      out.println(JsonReport.of(report));
-    } else {
-      report.lines().forEach(out::println);
-    }
+    printing.print(() -> report, report::lines);
     return ExitCode.DONE;
   }
 

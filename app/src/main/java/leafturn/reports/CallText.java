@@ -20,6 +20,7 @@ import org.jspecify.annotations.Nullable;
 /** A call for a terminal: the answer, its reasons, the choices side by side, and what remains. */
 public final class CallText {
   private static final double THATCH_STEP_MM = 0.01;
+  private static final int WIDEST = 120;
 
   private record Line(String title, Function<Option, String> words) {}
 
@@ -109,8 +110,8 @@ public final class CallText {
 
   /** The last safe day and where collected clippings may go, as far as there is anything to say. */
   private void besideTheAnswer() {
-    if (call.particulars().lastSafeDay() != null && call.mowBy() != null) {
-      lines.add(LastSafeDay.words(call) + ".");
+    if (!LastSafeDay.words(call).isEmpty()) {
+      wrapped("", LastSafeDay.words(call) + ".");
     }
     if (!call.particulars().placing().sentence().isEmpty()) {
       lines.add(call.particulars().placing().sentence());
@@ -147,7 +148,7 @@ public final class CallText {
       call.options().forEach(option -> cells.add(line.words().apply(option)));
       table.row(cells.toArray(String[]::new));
     }
-    lines.addAll(table.lines());
+    lines.addAll(table.lines(WIDEST));
     lines.add("");
     wrapped("", ranges(call.possibleSeasons()));
     lines.add("");

@@ -7,11 +7,14 @@ import leafturn.advice.call.Call;
 public final class LastSafeDay {
   private LastSafeDay() {}
 
-  /** For instance "Last safe day to mow: Fri 8 May"; empty where there is none or none in sight. */
+  /**
+   * For instance "Last safe day to mow: Fri 8 May", or why no day is safe; empty where no end of
+   * the safe days is in sight.
+   */
   public static String words(Call call) {
     LocalDate day = call.particulars().lastSafeDay();
     return day == null || call.mowBy() == null
-        ? ""
+        ? call.particulars().noSafeDay()
         : "Last safe day to mow: " + DayWords.shortDay(day);
   }
 }

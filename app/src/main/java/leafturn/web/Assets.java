@@ -10,6 +10,7 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.stream.Stream;
 import org.jspecify.annotations.Nullable;
 
 /**
@@ -17,7 +18,7 @@ import org.jspecify.annotations.Nullable;
  * may keep each for good: a changed file has another address.
  */
 final class Assets {
-  private static final List<String> NAMES =
+  private static final List<String> OTHERS =
       List.of(
           "atkinson-hyperlegible-next-OFL.txt",
           "atkinson-hyperlegible-next.woff2",
@@ -26,7 +27,6 @@ final class Assets {
           "leaf-512.png",
           "leaf-maskable-512.png",
           "leaf.svg",
-          "leafturn.css",
           "literata-OFL.txt",
           "literata.woff2",
           "log.js",
@@ -56,11 +56,13 @@ final class Assets {
 
   Assets() {
     MessageDigest all = sha256();
-    for (String name : NAMES) {
-      byte[] content = read(name);
-      all.update(content);
-      assets.put(name, new Asset(type(name), content));
-    }
+    Stream.concat(Styles.IN_ORDER.stream(), OTHERS.stream())
+        .forEach(
+            name -> {
+              byte[] content = read(name);
+              all.update(content);
+              assets.put(name, new Asset(type(name), content));
+            });
     version = HexFormat.of().formatHex(all.digest(), 0, 6);
   }
 

@@ -1,6 +1,7 @@
 package leafturn.web;
 
 import java.time.LocalDate;
+import java.util.List;
 import org.jspecify.annotations.Nullable;
 
 /**
@@ -23,6 +24,11 @@ public record Frame(
   /** What a form of this page sends back, as {@code _token}, so that it is known for ours. */
   public String token() {
     return guest.token();
+  }
+
+  /** The addresses of the style sheets of a room's pages, in order. */
+  public List<String> styles(String room) {
+    return Styles.of(room).stream().map(assets::address).toList();
   }
 
   /** The address of a file that pages need. */

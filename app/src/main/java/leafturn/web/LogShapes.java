@@ -17,12 +17,11 @@ final class LogShapes {
   private static final Field BEFORE =
       Field.number("heightBeforeMm", "Grass height before", Measure.HEIGHT)
           .hint("If you measured it.");
-  private static final Field MINUTES = Field.number("minutes", "Time it took", "minutes");
-  private static final Field TWICE = Field.flag("twoPasses", "Went over it twice");
-  private static final Field BAGS = Field.number("bags", "Bags filled", "");
+  private static final Field MINUTES = LogFields.minutes();
+  private static final Field TWICE = LogFields.twoPasses();
+  private static final Field BAGS = LogFields.bags();
   private static final Field WENT_TO =
       Field.text("wentTo", "Where it went").hint("For instance the heap by the shed.");
-  private static final Field PRODUCT = Field.text("product", "Product");
 
   private static final String LABEL_DECIDES =
       "The label decides how long clippings must stay off beds, heaps and feed. Some residues"
@@ -38,7 +37,7 @@ final class LogShapes {
    */
   LogShapes(Units units) {
     this.units = units;
-    this.weight = Field.number("weightKg", units.told("Fresh weight collected"), Measure.WEIGHT);
+    this.weight = LogFields.weight(units);
   }
 
   List<LogChoice> choices() {
@@ -58,14 +57,19 @@ final class LogShapes {
             TWICE,
             NOTE),
         partReturned(),
-        other("watered", "Watered", What.WATERED, "", water()),
+        other("watered", "Watered", What.WATERED, "", LogFields.watered()),
         other("fed", "Fed", What.FED, BEFORE_RAIN, LogFields.fed()),
         other("treated", "Treated", What.TREATED, LABEL_DECIDES, LogFields.treated()),
-        other("seeded", "Seeded", What.SEEDED, "", seed()),
-        other("aerated", "Aerated", What.AERATED, "", depth("Depth of the holes")),
-        other("scarified", "Scarified", What.SCARIFIED, "", depth("Depth of the blades")),
-        other("topdressed", "Topdressed", What.TOPDRESSED, "", depth("Depth of the dressing")),
-        other("limed", "Limed", What.LIMED, "", lime()),
+        other("seeded", "Seeded", What.SEEDED, "", LogFields.seeded()),
+        other("aerated", "Aerated", What.AERATED, "", LogFields.depth("Depth of the holes")),
+        other("scarified", "Scarified", What.SCARIFIED, "", LogFields.depth("Depth of the blades")),
+        other(
+            "topdressed",
+            "Topdressed",
+            What.TOPDRESSED,
+            "",
+            LogFields.depth("Depth of the dressing")),
+        other("limed", "Limed", What.LIMED, "", LogFields.limed()),
         other("observed", "Seen, or a note", What.OBSERVED, "", sights()));
   }
 
@@ -91,25 +95,6 @@ final class LogShapes {
             .flatMap(part -> part)
             .toArray(Field[]::new);
     return new LogChoice(key, heading, what, null, caution, FormShape.of(all));
-  }
-
-  private static List<Field> water() {
-    return List.of(Field.number("waterMm", "Water given", Measure.WATER).needed());
-  }
-
-  private static List<Field> seed() {
-    return List.of(
-        Field.text("seed", "Seed or mix"),
-        Field.number("gPerM2", "Seed rate", Measure.MASS_PER_AREA));
-  }
-
-  private static List<Field> depth(String label) {
-    return List.of(Field.number("depthMm", label, Measure.HEIGHT));
-  }
-
-  private static List<Field> lime() {
-    return List.of(
-        Field.number("gPerM2", "Product given", Measure.MASS_PER_AREA).needed(), PRODUCT);
   }
 
   private static List<Field> sights() {

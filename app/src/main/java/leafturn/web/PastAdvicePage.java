@@ -5,6 +5,7 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Objects;
 import java.util.stream.Collectors;
+import leafturn.quantity.ClockHour;
 import leafturn.quantity.DisplayNumber;
 import leafturn.records.round.PastAdvice;
 import leafturn.records.round.PastAdvice.Outcome;
@@ -213,8 +214,25 @@ public final class PastAdvicePage {
     if (expected != null && cut != null) {
       beside(words, "Bags", expected.bags(), cut.bags());
       beside(words, "Minutes", expected.minutes(), cut.minutes());
+      hours(words, expected.hours(), piece.mown());
+      if (expected.daysInSight() != null) {
+        words.add("Clippings seen for " + plain(expected.daysInSight()) + " days by forecast");
+      }
     }
     return words;
+  }
+
+  private void hours(
+      List<String> words, AdviceSheet.@Nullable Hours hours, @Nullable LogSheet mown) {
+    if (hours == null) {
+      return;
+    }
+    String told =
+        "Dry from about %s to %s by forecast"
+            .formatted(
+                ClockHour.shown(hours.from(), units.units()),
+                ClockHour.shown(hours.to(), units.units()));
+    words.add(mown == null || mown.time() == null ? told : told + ", mown at " + mown.time());
   }
 
   private String heights(Range forecast) {

@@ -4,16 +4,16 @@ import io.javalin.http.Context;
 import io.javalin.http.Header;
 import java.util.List;
 import java.util.Map;
+import java.util.stream.Stream;
 
 /**
  * What makes the site usable on a phone without a connection: the service worker, the page it shows
  * in place of those it cannot reach, and the manifest that lets the site stand on a home screen.
  */
 final class PhoneRoom implements Room {
-  /** What the log pages need, kept on the phone together with them. */
+  /** What the log pages need beside their styles, kept on the phone together with them. */
   private static final List<String> KEPT =
       List.of(
-          "leafturn.css",
           "literata.woff2",
           "atkinson-hyperlegible-next.woff2",
           "leaf.svg",
@@ -47,9 +47,8 @@ final class PhoneRoom implements Room {
     StringBuilder script = new StringBuilder();
     script.append("import { serve } from \"").append(asset("worker.js")).append("\";\n\n");
     script.append("serve([\n");
-    for (String name : KEPT) {
-      script.append("  \"").append(asset(name)).append("\",\n");
-    }
+    Stream.concat(Styles.IN_ORDER.stream(), KEPT.stream())
+        .forEach(name -> script.append("  \"").append(asset(name)).append("\",\n"));
     script.append("]);\n");
     context
         .header(Header.CACHE_CONTROL, "no-cache")

@@ -41,7 +41,8 @@ final class SentForm {
     }
     try {
       SourceText text = SourceText.of(file.filename(), bytes(file), GeoJsonFile.LIMIT_BYTES);
-      return form.with(field.path(), OutlineText.write(GeoJsonFile.readOne(text).outline()));
+      String list = OutlineText.write(GeoJsonFile.readOne(text).outline(), form.units());
+      return form.with(field.path(), list);
     } catch (InputException faults) {
       return form.faulted(field.path(), String.join(" ", faults.faults()));
     }

@@ -116,9 +116,18 @@ public final class SourcesPage {
         entry.rank() > 0 ? "rule " + entry.rank() : "a figure the rules use");
   }
 
-  /** What the model is known to get wrong. */
+  /** What the model is known to get wrong, its figures in the reader's units too. */
   public List<Shortcoming> shortcomings() {
-    return Shortcoming.all();
+    SourceFigures figures = new SourceFigures(units);
+    return Shortcoming.all().stream()
+        .map(
+            wrong ->
+                new Shortcoming(
+                    wrong.name(),
+                    figures.in(wrong.title()),
+                    figures.in(wrong.reason()),
+                    wrong.sources()))
+        .toList();
   }
 
   private static String meaning(String status) {

@@ -26,10 +26,11 @@ record TableUnit(String written) {
           "degC difference", Measure.TEMPERATURE_DIFFERENCE,
           "g/m2", Measure.MASS_PER_AREA,
           "g/m2/d", Measure.GROWTH,
+          "g/m2/mm", Measure.LAYER_DENSITY,
           "g/L", Measure.LOOSE_DENSITY);
 
   /** A mass on an area may say of what, and in which time: "g DM/m2/d", "g/m2/yr". */
-  private static final Pattern ON_AREA = Pattern.compile("g( DM| C)?(/m2(?:/d)?)(/yr)?");
+  private static final Pattern ON_AREA = Pattern.compile("g( DM| C)?(/m2(?:/d|/mm)?)(/yr)?");
 
   /** What it measures, or null for a pure number or a unit that is everyone's. */
   @Nullable Measure measure() {

@@ -6,28 +6,12 @@ import leafturn.quantity.Measure;
 import leafturn.records.book.StationDay;
 import leafturn.web.form.Field;
 import leafturn.web.form.FormShape;
+import leafturn.web.sheet.StationFields;
 
 /** The forms of the weather pages. */
 final class WeatherForms {
   /** A station. */
-  static final FormShape STATION =
-      FormShape.of(
-          Field.text("name", "Name").hint("What you call it, for instance the place.").needed(),
-          Field.text("origin", "Where its record comes from")
-              .hint(
-                  "Your own gauge, or who measured: it is named under every page that rests on it.")
-              .needed(),
-          Field.number(
-                  "windHeightM",
-                  "Height of the wind measurement above the ground",
-                  Measure.DISTANCE)
-              .hint("Two metres (6.6 ft) for most weather stations on a lawn, ten on airfields.")
-              .needed(),
-          Field.number("latitudeDeg", "Latitude", "degrees, south negative"),
-          Field.number("longitudeDeg", "Longitude", "degrees, west negative"),
-          Field.number("elevationM", "Elevation", Measure.DISTANCE),
-          Field.flag("standIn", "It stands in for a place whose weather was not measured")
-              .hint("Then each page that rests on it says so."));
+  static final FormShape STATION = StationFields.shape();
 
   /** What was measured on a day. */
   static final FormShape MEASURED =

@@ -86,8 +86,7 @@ class CallCommandsTest {
     assertThat(call("--members", "0").err()).contains("--members", "from 1 to 2000, but is 0");
     assertThat(call("--seed", "x").err()).contains("\"x\" is not a whole number");
     assertThat(call("--rule", "wet").err())
-        .startsWith("Value for option '--rule'")
-        .contains("but was wet");
+        .contains("option '--rule'", "\"wet\" is not NAME=VALUE");
   }
 
   @Test
@@ -110,7 +109,20 @@ class CallCommandsTest {
             "What would change this answer",
             "Take care",
             "Assumed, corrected, not known");
-    assertThat(lines).allMatch(line -> line.length() <= 140);
+    assertThat(lines).allMatch(line -> line.length() <= 120);
+  }
+
+  @Test
+  void anOptionThatIsGivenTwiceIsAFault() {
+    assertThat(call("--rule", "clumps=0.5", "--rule", "clumps=1.5").err())
+        .contains("--rule: clumps is set twice, to 0.5 and to 1.5; give it once.");
+    assertThat(call("--rule", "clumps=x").err()).contains("\"x\" is not a number");
+    for (String option : List.of("--seed=1", "--members=60", "--log=" + LOG, "--json")) {
+      Ran twice = call(option, option);
+      assertThat(twice.exitCode()).isEqualTo(2);
+      assertThat(twice.err()).contains("should be specified only once");
+      assertThat(twice.out()).isEmpty();
+    }
   }
 
   @Test
@@ -177,6 +189,18 @@ class CallCommandsTest {
     assertThat(ran.out().lines().filter(line -> line.startsWith("2014"))).hasSize(2);
     assertThat(ran.out().lines().filter(line -> line.startsWith("mean"))).hasSize(2);
     assertThat(ran.out()).contains("Largest error of a day's balance");
+  }
+
+  @Test
+  void aSeasonByTheRulesSaysThatAllWasReturned(@TempDir Path folder) throws IOException {
+    Path byRules = folder.resolve("by-rules.json");
+    String lawn = Files.readString(Path.of(LAWN));
+    Files.writeString(
+        byRules,
+        lawn.replaceFirst("\"clippings\": *\\{[^}]*}", "\"clippings\": {\"byRules\": true}"));
+    Ran ran = run("season", byRules.toString(), "--weather", WEATHER);
+    assertThat(ran.out()).contains("Note: The clippings are decided by the rules at each mowing");
+    assertThat(run("season", LAWN, "--weather", WEATHER).out()).doesNotContain("by the rules");
   }
 
   @Test

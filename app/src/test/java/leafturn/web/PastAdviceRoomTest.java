@@ -2,42 +2,15 @@ package leafturn.web;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
-import java.nio.file.Path;
-import java.time.Clock;
 import java.util.Map;
 import java.util.UUID;
-import leafturn.records.book.Book;
-import leafturn.records.book.BookPlace;
-import leafturn.records.round.DemoBook;
 import leafturn.records.sheet.Kind;
-import org.junit.jupiter.api.AfterEach;
-import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
-import org.junit.jupiter.api.io.TempDir;
 
 /** From the log at the lawn to its advice, and from advice to what became of it. */
-class PastAdviceRoomTest {
+class PastAdviceRoomTest extends DemoSite {
   private static final String LAWN = "/lawns/linden-house-back";
   private static final int MOST_TRIES = 100;
-
-  @TempDir Path folder;
-  private Book book;
-  private LeafturnServer server;
-  private SiteVisitor visitor;
-
-  @BeforeEach
-  void start() {
-    book = Book.open(BookPlace.of(folder), Clock.systemUTC());
-    DemoBook.write(book);
-    server = LeafturnServer.start(book, Clock.systemUTC(), 0);
-    visitor = new SiteVisitor(server.address());
-  }
-
-  @AfterEach
-  void stop() {
-    server.close();
-    book.close();
-  }
 
   private void log(String as, Map<String, String> fields) throws Exception {
     Map<String, String> sent = new java.util.HashMap<>(fields);

@@ -3,41 +3,14 @@ package leafturn.web;
 import static org.assertj.core.api.Assertions.assertThat;
 
 import java.net.http.HttpResponse;
-import java.nio.file.Path;
-import java.time.Clock;
 import java.util.Map;
-import leafturn.records.book.Book;
-import leafturn.records.book.BookPlace;
-import leafturn.records.round.DemoBook;
-import org.junit.jupiter.api.AfterEach;
-import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
-import org.junit.jupiter.api.io.TempDir;
 
-class RulesRoomTest {
+class RulesRoomTest extends DemoSite {
   private static final String LAWN = "/lawns/linden-house-back";
   private static final String RULE = "clump-limit-dry";
   private static final String WET = "clump-limit-wet";
   private static final String COLLECT = "Mow today and collect: too much for the turf";
-
-  @TempDir Path folder;
-  private Book book;
-  private LeafturnServer server;
-  private SiteVisitor visitor;
-
-  @BeforeEach
-  void start() {
-    book = Book.open(BookPlace.of(folder), Clock.systemUTC());
-    DemoBook.write(book);
-    server = LeafturnServer.start(book, Clock.systemUTC(), 0);
-    visitor = new SiteVisitor(server.address());
-  }
-
-  @AfterEach
-  void stop() {
-    server.close();
-    book.close();
-  }
 
   @Test
   void oneSeesWhatWouldChangeBeforeItDoes() throws Exception {

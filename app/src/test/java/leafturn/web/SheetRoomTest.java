@@ -3,50 +3,23 @@ package leafturn.web;
 import static org.assertj.core.api.Assertions.assertThat;
 
 import java.net.http.HttpResponse;
-import java.nio.file.Path;
-import java.time.Clock;
 import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
 import leafturn.quantity.Units;
-import leafturn.records.book.Book;
-import leafturn.records.book.BookPlace;
 import leafturn.records.book.Sheet;
 import leafturn.records.people.People;
 import leafturn.records.people.Person;
-import leafturn.records.round.DemoBook;
 import leafturn.records.sheet.Done;
 import leafturn.records.sheet.Kind;
 import leafturn.records.sheet.LogSheet;
-import org.junit.jupiter.api.AfterEach;
-import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
-import org.junit.jupiter.api.io.TempDir;
 
-class SheetRoomTest {
+class SheetRoomTest extends DemoSite {
   private static final String LAWN = "/lawns/heron-bank-play";
   private static final Pattern HEIGHT_NOW = Pattern.compile("The grass stands at (\\d+)");
-
-  @TempDir Path folder;
-  private Book book;
-  private LeafturnServer server;
-  private SiteVisitor visitor;
-
-  @BeforeEach
-  void start() {
-    book = Book.open(BookPlace.of(folder), Clock.systemUTC());
-    DemoBook.write(book);
-    server = LeafturnServer.start(book, Clock.systemUTC(), 0);
-    visitor = new SiteVisitor(server.address());
-  }
-
-  @AfterEach
-  void stop() {
-    server.close();
-    book.close();
-  }
 
   @Test
   void everySheetOfTheBookIsToldInWordsAndCanBeCorrected() throws Exception {

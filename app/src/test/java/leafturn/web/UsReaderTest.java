@@ -4,54 +4,31 @@ import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.within;
 
 import java.net.http.HttpResponse;
-import java.nio.file.Path;
-import java.time.Clock;
 import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
 import leafturn.quantity.Units;
-import leafturn.records.book.Book;
-import leafturn.records.book.BookPlace;
 import leafturn.records.book.Sheet;
 import leafturn.records.people.People;
 import leafturn.records.people.Person;
-import leafturn.records.round.DemoBook;
 import leafturn.records.sheet.BedSheet;
 import leafturn.records.sheet.Kind;
 import leafturn.web.sheet.NoteWords;
-import org.junit.jupiter.api.AfterEach;
-import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
-import org.junit.jupiter.api.io.TempDir;
 
 /** The site as somebody reads it who has chosen US units. */
-class UsReaderTest {
+class UsReaderTest extends DemoSite {
   private static final String LAWN = "heron-bank-play";
   private static final double KG_PER_HA_OF_2_LB_PER_1000_FT2 = 97.64855;
 
-  @TempDir Path folder;
-  private Book book;
-  private LeafturnServer server;
-  private SiteVisitor visitor;
-
-  @BeforeEach
-  void start() {
-    book = Book.open(BookPlace.of(folder), Clock.systemUTC());
-    DemoBook.write(book);
+  @Override
+  void prepare() {
     book.write(
         "test",
         writing -> {
           People.setUnits(writing, Person.LOCAL_OWNER, Units.US);
           return true;
         });
-    server = LeafturnServer.start(book, Clock.systemUTC(), 0);
-    visitor = new SiteVisitor(server.address());
-  }
-
-  @AfterEach
-  void stop() {
-    server.close();
-    book.close();
   }
 
   @Test
@@ -97,7 +74,10 @@ class UsReaderTest {
         .contains("20\u202f°C", "68\u202f°F (64.4 to 71.6)")
         .contains("5.5\u202f°C difference", "9.9\u202f°F difference (9 to 12.6)")
         .contains("19\u202fg DM/m²/d", "3.89\u202flb DM/1000 ft²/d")
-        .contains("15\u202fcm", "5.91\u202fin");
+        .contains("15\u202fcm", "5.91\u202fin")
+        .contains("0.6\u202fg/m²/mm", "3.12\u202flb/1000 ft²/in")
+        .contains("120\u202fg DM/m²/mm", "624\u202flb DM/1000 ft²/in")
+        .contains("392 kg N/ha (8.03\u202flb N/1000 ft²)", "313 mm (12.3\u202fin)");
   }
 
   @Test

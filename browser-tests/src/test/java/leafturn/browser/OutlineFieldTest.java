@@ -89,8 +89,14 @@ class OutlineFieldTest {
     try (OutlinePage us = new OutlinePage(LAWN, Units.US);
         Visit visit = new Visit(chromium.window(Window.DESK), us.url())) {
       rectangle(visit.page(), "100", "50");
-      assertThat(list(visit)).hasValue("0 0\n30.48 0\n30.48 15.24\n0 15.24\n");
-      assertThat(visit.page().locator(".outline-size")).containsText("5000 ft²");
+      assertThat(list(visit)).hasValue("0 0\n100 0\n100 50\n0 50\n");
+      assertThat(visit.page().locator(".outline-size")).hasText("5000 ft² · 300.0 ft of edge");
+      Locator ground = visit.page().locator(".outline-ground");
+      ground.focus();
+      ground.press("ArrowUp");
+      assertThat(list(visit)).hasValue("0 0\n100 0\n100 50\n0 51\n");
+      assertThat(visit.page().locator(".outline-status"))
+          .hasText("Corner 4 of 4 of the edge: 0 ft east, 51 ft north.");
     }
   }
 

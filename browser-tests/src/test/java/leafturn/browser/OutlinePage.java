@@ -10,7 +10,9 @@ import java.io.InputStream;
 import java.net.InetAddress;
 import java.net.InetSocketAddress;
 import java.nio.charset.StandardCharsets;
+import java.util.List;
 import java.util.Map;
+import java.util.stream.Collectors;
 import leafturn.quantity.Units;
 import leafturn.records.shape.Anchor;
 import leafturn.records.shape.Outline;
@@ -27,6 +29,9 @@ final class OutlinePage implements AutoCloseable {
 
   private static final Map<String, String> TYPES =
       Map.of("css", "text/css", "js", "text/javascript", "woff2", "font/woff2");
+
+  private static final List<String> STYLES =
+      List.of("page.css", "lawn.css", "figures.css", "narrow.css", "outline.css", "forms.css");
 
   private static final Field FIELD =
       Field.outline("outline", "Outline").hint("Its area stands in for the lawn's.");
@@ -76,7 +81,7 @@ final class OutlinePage implements AutoCloseable {
     <!doctype html><html lang="en"><head><title>Outline</title>
     <meta charset="utf-8"><meta name="viewport" content="width=device-width, initial-scale=1">
     <meta name="color-scheme" content="light dark">
-    <link rel="stylesheet" href="leafturn.css"></head>
+    %s</head>
     <body><main class="measure"><h1>A lawn</h1>
     <form class="entry" method="get" action="/">%s
     <p class="actions"><button class="main">Keep it</button></p></form>
@@ -84,6 +89,9 @@ final class OutlinePage implements AutoCloseable {
     <script type="module" src="outline.js"></script></main></body></html>
     """
         .formatted(
+            STYLES.stream()
+                .map("<link rel=\"stylesheet\" href=\"%s\">"::formatted)
+                .collect(Collectors.joining()),
             filled("outlinefield.jte", Map.of("form", form, "field", FIELD)),
             filled("outlinefigure.jte", Map.of("outline", outline, "units", units)));
   }

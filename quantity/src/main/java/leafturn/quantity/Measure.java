@@ -17,6 +17,8 @@ public enum Measure {
   AREA(Unit.SQUARE_METRE, Unit.SQUARE_FOOT),
   /** Nutrients, lime and seed on an area, kept in g/m2. */
   MASS_PER_AREA(Unit.GRAM_PER_M2, Unit.POUND_PER_1000_FT2),
+  /** Dry matter of each step of height or thatch on an area, kept in g/m2 and mm. */
+  LAYER_DENSITY(Unit.GRAM_PER_M2_A_MILLIMETRE, Unit.POUND_PER_1000_FT2_AN_INCH),
   /** Growth on an area, kept in g/m2 a day. */
   GROWTH(Unit.GRAM_PER_M2_A_DAY, Unit.POUND_PER_1000_FT2_A_DAY),
   /** What a litre of loose clippings weighs, kept in g. */

@@ -20,6 +20,12 @@ public enum Unit {
   GRAM_PER_M2_A_DAY(Dimension.GROWTH, "g/m²/d", 1),
   POUND_PER_1000_FT2_A_DAY(Dimension.GROWTH, "lb/1000 ft²/d", Exact.POUND_G / Exact.FT2_M2 / 1e3),
 
+  GRAM_PER_M2_A_MILLIMETRE(Dimension.LAYER_DENSITY, "g/m²/mm", 1),
+  POUND_PER_1000_FT2_AN_INCH(
+      Dimension.LAYER_DENSITY,
+      "lb/1000 ft²/in",
+      Exact.POUND_G / Exact.FT2_M2 / 1e3 / Exact.INCH_MM),
+
   MILLIMETRE(Dimension.LENGTH, "mm", 1),
   CENTIMETRE(Dimension.LENGTH, "cm", 10),
   METRE(Dimension.LENGTH, "m", 1e3),
@@ -79,6 +85,7 @@ public enum Unit {
   public enum Dimension {
     MASS_PER_AREA,
     GROWTH,
+    LAYER_DENSITY,
     LENGTH,
     AREA,
     VOLUME,

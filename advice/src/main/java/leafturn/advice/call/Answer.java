@@ -92,7 +92,9 @@ final class Answer {
       return say("Wait until %s, then mow", days.name(plan.day()));
     }
     if (!prospect.laterToday()) {
-      return "Mow today";
+      return known.frostAt().isPresent()
+          ? "Wait until the frost has gone, then mow today"
+          : "Mow today";
     }
     String hours =
         prospect

@@ -1,11 +1,10 @@
 package leafturn.advice.call;
 
-import java.time.LocalDate;
+import static leafturn.advice.call.Words.say;
+
 import java.util.ArrayList;
-import java.util.EnumSet;
 import java.util.List;
 import java.util.Optional;
-import java.util.Set;
 import leafturn.model.weather.hourly.GrassDay.Span;
 import org.jspecify.annotations.Nullable;
 
@@ -15,15 +14,15 @@ import org.jspecify.annotations.Nullable;
  * @param left why the lawn is left alone, or null where it is mown
  */
 record Beside(Prospect prospect, @Nullable CallRule left) {
-  /** Where the answer is not to mow, however tall the grass, there is no last day to do it. */
-  private static final Set<CallRule> NO_HURRY =
-      EnumSet.of(CallRule.SEASON, CallRule.DORMANT, CallRule.HARDLY_GROWING);
-
   /**
    * @param plan the best plan; without cuts where the lawn is left alone
    * @param conflicts where rules of thumb disagree
    */
   Particulars of(Plan plan, List<String> conflicts) {
+    Due due = new Due(prospect);
+    boolean mown = left == null && plan.choice() != Choice.LOWER_ONCE_AND_COLLECT;
+    int safe = mown || left == CallRule.DUE ? due.lastSafeDay() : -1;
+    int chosen = mown ? plan.day() : 0;
     return new Particulars(
         plan.cuts().stream()
             .map(
@@ -31,7 +30,8 @@ record Beside(Prospect prospect, @Nullable CallRule left) {
                     new Particulars.Cut(
                         prospect.date(cut.day()), cut.toMm(), cut.returnedShare() > 0))
             .toList(),
-        lastSafeDay(),
+        safe < 0 || safe < chosen ? null : prospect.date(safe),
+        mown ? noSafeDay(due, safe, chosen) : "",
         hours(),
         DryHours.of(
             prospect.hours(),
@@ -54,9 +54,22 @@ record Beside(Prospect prospect, @Nullable CallRule left) {
             prospect.rules());
   }
 
-  private @Nullable LocalDate lastSafeDay() {
-    int day = left != null && NO_HURRY.contains(left) ? -1 : new Due(prospect).lastSafeDay();
-    return day < 0 ? null : prospect.date(day);
+  /** Why no day is safe; empty where one is, or none is in sight. */
+  private String noSafeDay(Due due, int safe, int chosen) {
+    double over = due.overFraction(chosen);
+    if (safe >= chosen || 1 - over >= Due.SAFE_FRACTION) {
+      return "";
+    }
+    DayNames days = new DayNames(prospect.today().on());
+    String comesOff =
+        say(
+            "more than a third would come off in one cut %s in %s of the possible seasons",
+            days.when(chosen), Words.percent(over));
+    return safe < 0
+        ? "No safe day is left: " + comesOff
+        : say(
+            "No safe day is fit to mow: up to %s a third is not passed, but other rules speak against those days; %s",
+            days.name(safe), comesOff);
   }
 
   private List<Particulars.Hours> hours() {

@@ -5,6 +5,8 @@ import static leafturn.advice.call.Words.say;
 import java.time.LocalDate;
 import java.util.ArrayList;
 import java.util.List;
+import leafturn.model.ParameterTable;
+import leafturn.model.grass.Species;
 import leafturn.model.lawn.Lawn;
 import leafturn.model.lawn.LogEntry;
 import leafturn.model.lawn.LogKeeper.Correction;
@@ -15,6 +17,11 @@ import leafturn.model.weather.WeatherSeries;
 final class CallNotes {
   private static final int FEW_SEASONS = 10;
   private static final int CORRECTIONS_SHOWN = 3;
+
+  private static final String TOO_LOW =
+      "Unless it is fine turf kept for that, raise the cut by steps: so low, a lawn thins, dries out and lets weeds in (common practice, no source).";
+  private static final String TOO_HIGH =
+      "Lower it by steps, never more than a third at once: so high, a lawn lies over and shades itself (common practice, no source).";
 
   private final Reader reader;
   private final List<String> notes = new ArrayList<>();
@@ -126,6 +133,25 @@ final class CallNotes {
         say(
             "Where a range of days ends at %d or %d, it may be later: the run stops there.",
             WeatherToCome.DAYS, WeatherToCome.LONGEST_DAYS));
+  }
+
+  /** A cut height outside the usual range of its grass. */
+  void cutHeight(Lawn lawn, double cutHeightMm) {
+    Species grass = lawn.ground().grass();
+    ParameterTable.find("Href", grass)
+        .filter(usual -> !usual.plausible(cutHeightMm))
+        .ifPresent(
+            usual ->
+                notes.add(
+                    say(
+                        "Cut to %s, %s is kept %s the %s to %s usual for lawns of it (%s). %s",
+                        reader.height(cutHeightMm),
+                        grass.commonName(),
+                        cutHeightMm < usual.low() ? "below" : "above",
+                        reader.height(usual.low()),
+                        reader.height(usual.high()),
+                        usual.source(),
+                        cutHeightMm < usual.low() ? TOO_LOW : TOO_HIGH)));
   }
 
   /** What the lawn's description lacks. */

@@ -48,6 +48,12 @@ final class Conditions {
       changes.add("If it turns green after rain: mow again once a third would come off.");
     }
     straw(Plan.unmown(), changes);
+    if (rule == CallRule.GREEN_UP) {
+      changes.add(
+          say(
+              "If it must look tidy before: take off only the tips, well above %s, and let the straw stand.",
+              reader.height(prospect.cutHeightMm())));
+    }
     return changes;
   }
 
@@ -78,7 +84,7 @@ final class Conditions {
           say(
               "If nobody minds annual bluegrass here, or none is in seed: %s instead.",
               reader.giveBack()));
-    } else if (known.hold(prospect.date(plan.day())).isEmpty()) {
+    } else if (known.seedHeads().near() && known.hold(prospect.date(plan.day())).isEmpty()) {
       changes.add(
           say(
               "If annual bluegrass %s in seed and you do not want more of it: %s, and keep it off cold heaps and beds.",
@@ -90,7 +96,7 @@ final class Conditions {
     GreenUp greenUp = new GreenUp(prospect);
     if (plan.choice() == Choice.LOWER_ONCE_AND_COLLECT) {
       changes.add("If frost is still to come: wait, for what has turned green would be harmed.");
-    } else if (greenUp.greening() && greenUp.species()) {
+    } else if (greenUp.toBeLowered()) {
       changes.add(
           say(
               "Once frost is past: lower the straw once to %s and %s.",

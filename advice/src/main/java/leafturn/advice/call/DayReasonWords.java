@@ -3,6 +3,8 @@ package leafturn.advice.call;
 import static leafturn.advice.call.Words.percent;
 import static leafturn.advice.call.Words.say;
 
+import leafturn.model.weather.hourly.GrassDay.Span;
+
 /** What the weather of a day says for or against mowing, in words. */
 final class DayReasonWords {
   private final Prospect prospect;
@@ -84,17 +86,12 @@ final class DayReasonWords {
 
   private Reason wet(int day, boolean against) {
     boolean hours = MowingHours.has(day);
-    String water =
-        say(
-            "%s of rain or water %s, %s the day before.",
-            reader.littleWater(prospect.medianOf(season -> season.waterMm(day))),
-            days.when(day),
-            reader.littleWater(prospect.medianOf(season -> season.waterMm(day - 1))));
     return written(
         CallRule.WET,
         seenWet(day) ? "Leaves wet this morning" : "Leaves likely wet " + days.name(day),
-        water
-            + " Wet clippings cling and clump, and wet slopes are slippery."
+        water(day)
+            + reckoned(day)
+            + "Wet clippings cling and clump, and wet slopes are slippery."
             + (hours ? "" : " Dew is not in this."),
         hours
             ? say(
@@ -105,6 +102,40 @@ final class DayReasonWords {
                 reader.waterLimit(rules.threshold(CallRule.WET)),
                 reader.waterLimit(rules.threshold(CallRule.WET_YESTERDAY))),
         against);
+  }
+
+  /** Rain and water of the day and the day before; empty where most possible seasons have none. */
+  private String water(int day) {
+    String of = reader.littleWater(prospect.medianOf(season -> season.waterMm(day)));
+    String before = reader.littleWater(prospect.medianOf(season -> season.waterMm(day - 1)));
+    String none = reader.littleWater(0);
+    return of.equals(none) && before.equals(none)
+        ? ""
+        : say("%s of rain or water %s, %s the day before. ", of, days.when(day), before);
+  }
+
+  /** What makes leaves count as wet beside the water: too few dry hours, or some seasons' rain. */
+  private String reckoned(int day) {
+    if (!MowingHours.has(day)) {
+      return water(day).isEmpty()
+          ? say("Rain or water wets them in %s of the possible seasons. ", wetSeasons(day))
+          : "";
+    }
+    if (prospect.dryHours(day).isPresent()) {
+      return "";
+    }
+    int longest = prospect.longestHours(day).map(Span::hours).orElse(0);
+    return say(
+        "%s dry and free of frost in %s of the possible weathers. ",
+        longest == 0
+            ? "No hour is"
+            : longest == 1 ? "Only one hour is" : "Only " + longest + " hours in a row are",
+        percent(rules.threshold(CallRule.DRY_HOURS_SHARE)));
+  }
+
+  private String wetSeasons(int day) {
+    long wet = prospect.seasons().stream().filter(season -> prospect.wet(season, day)).count();
+    return percent((double) wet / prospect.seasons().size());
   }
 
   private boolean seenWet(int day) {

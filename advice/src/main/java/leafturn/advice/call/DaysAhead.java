@@ -1,6 +1,8 @@
 package leafturn.advice.call;
 
 import java.util.List;
+import java.util.function.IntPredicate;
+import java.util.stream.IntStream;
 import leafturn.model.Flows;
 import leafturn.model.lawn.LawnRun;
 import leafturn.model.lawn.Programme;
@@ -59,6 +61,11 @@ final class DaysAhead {
   private static final int LAST_DAY = WeatherToCome.DAYS;
 
   private DaysAhead() {}
+
+  /** First day from the day of the call on, on which a condition holds, or -1. */
+  static int first(IntPredicate holds) {
+    return IntStream.rangeClosed(0, LAST_DAY).filter(holds).findFirst().orElse(-1);
+  }
 
   /** All possible seasons in order. */
   static List<Season> of(LawnToday lawn, Programme programme, List<PossibleSeason> seasons) {

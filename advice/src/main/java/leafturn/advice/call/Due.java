@@ -5,7 +5,7 @@ import leafturn.advice.call.DaysAhead.Season;
 /** Says on which days a cut is due. */
 final class Due {
   /** Share of the possible seasons in which a safe day must be safe. */
-  private static final double SAFE_FRACTION = 0.9;
+  static final double SAFE_FRACTION = 0.9;
 
   /** A ruler does not tell less, mm. */
   private static final double READING_MM = 0.5;
@@ -42,8 +42,13 @@ final class Due {
   }
 
   private boolean safe(int day) {
-    long safe = prospect.seasons().stream().filter(season -> !over(season, day)).count();
-    return safe >= SAFE_FRACTION * prospect.seasons().size();
+    return 1 - overFraction(day) >= SAFE_FRACTION;
+  }
+
+  /** Share of the possible seasons in which more than a third would come off on a day, 0-1. */
+  double overFraction(int day) {
+    long over = prospect.seasons().stream().filter(season -> over(season, day)).count();
+    return (double) over / prospect.seasons().size();
   }
 
   boolean on(Season season, int day) {

@@ -2,6 +2,8 @@ package leafturn.advice.call;
 
 import java.util.EnumSet;
 import java.util.Set;
+import java.util.stream.IntStream;
+import leafturn.advice.call.DaysAhead.Season;
 import leafturn.model.grass.Species;
 
 /**
@@ -12,6 +14,9 @@ record GreenUp(Prospect prospect) {
   private static final Set<Species> LOWERED = EnumSet.of(Species.BERMUDAGRASS, Species.ZOYSIAGRASS);
   private static final double LOWEST_MM = 10;
   private static final int FROST_LOOK_DAYS = 14;
+
+  /** Share of the possible seasons that must be free of frost (our judgement). */
+  private static final double FROST_FREE_FRACTION = 0.9;
 
   /** A frost that would harm what has turned green, °C in the air. */
   private static final double KILLING_FROST_C = 0;
@@ -34,22 +39,35 @@ record GreenUp(Prospect prospect) {
     return LOWERED.contains(prospect.grass());
   }
 
-  /** True when the straw may be lowered on a day. */
-  boolean mayBeLowered(int day) {
-    return greening() && species() && frostPast(day);
+  /** True when straw stands that is to be lowered once frost is past. */
+  boolean toBeLowered() {
+    return greening() && species();
   }
 
-  /** True when most possible seasons bring no more frost for two weeks. */
+  /** True when the straw may be lowered on a day. */
+  boolean mayBeLowered(int day) {
+    return toBeLowered() && frostPast(day);
+  }
+
+  /** True when nine in ten possible seasons bring no more frost for two weeks. */
   boolean frostPast(int day) {
-    return prospect.inMost(
-        season -> {
-          double[] minimumC = prospect.seasons().get(season).minimumC();
-          for (int next = day; next < Math.min(minimumC.length, day + FROST_LOOK_DAYS); next++) {
-            if (minimumC[next] <= KILLING_FROST_C) {
-              return false;
-            }
-          }
-          return true;
-        });
+    return 1 - frostFraction(day) >= FROST_FREE_FRACTION;
+  }
+
+  /** Share of the possible seasons with a frost within two weeks of a day, 0-1. */
+  double frostFraction(int day) {
+    long frosty = prospect.seasons().stream().filter(season -> frost(season, day)).count();
+    return (double) frosty / prospect.seasons().size();
+  }
+
+  private static boolean frost(Season season, int from) {
+    double[] minimumC = season.minimumC();
+    int end = Math.min(minimumC.length, from + FROST_LOOK_DAYS);
+    return IntStream.range(from, end).anyMatch(day -> minimumC[day] <= KILLING_FROST_C);
+  }
+
+  /** First day from today on, on which frost is past; -1 when none is in sight. */
+  int firstDayPastFrost() {
+    return DaysAhead.first(day -> day + FROST_LOOK_DAYS <= WeatherToCome.DAYS && frostPast(day));
   }
 }

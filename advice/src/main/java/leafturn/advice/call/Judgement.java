@@ -16,6 +16,7 @@ final class Judgement {
   private final Known known;
   private final Due due;
   private final boolean greening;
+  private final boolean straw;
   private final boolean seedHeads;
   private final Map<Integer, Set<CallRule>> ofDay = new HashMap<>();
 
@@ -24,7 +25,9 @@ final class Judgement {
     this.rules = prospect.rules();
     this.known = prospect.known();
     this.due = new Due(prospect);
-    this.greening = new GreenUp(prospect).greening();
+    GreenUp greenUp = new GreenUp(prospect);
+    this.greening = greenUp.greening();
+    this.straw = greenUp.toBeLowered();
     this.seedHeads = known.inSeed();
   }
 
@@ -163,7 +166,6 @@ final class Judgement {
     add(feed && plan.choice() != Choice.WATER_IN_FIRST, CallRule.FEED_DRY, broken);
     boolean hidden = known.leafCoverFraction() > rules.threshold(CallRule.LEAF_COVER);
     add(leaves && !collects && (hidden || !chops), CallRule.LEAF_COVER, broken);
-    boolean straw = greening && new GreenUp(prospect).mayBeLowered(plan.day());
     add(straw && plan.choice() != Choice.LOWER_ONCE_AND_COLLECT, CallRule.GREEN_UP, broken);
   }
 

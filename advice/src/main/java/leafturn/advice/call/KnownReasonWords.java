@@ -51,7 +51,7 @@ final class KnownReasonWords {
                   "first cut from %s times the cut height",
                   figure(rules.threshold(CallRule.FIRST_CUT))),
               against);
-      case GREEN_UP -> greenUp(against);
+      case GREEN_UP -> greenUp(day, against);
       case STEMMY -> stemmy(day, against);
       case LEAF_COVER -> leafCover(against);
       case SEED_HEADS -> seedHeads(against);
@@ -155,7 +155,19 @@ final class KnownReasonWords {
     return applied + until + ": collected ones have nowhere to go.";
   }
 
-  private Reason greenUp(boolean against) {
+  private Reason greenUp(int day, boolean against) {
+    GreenUp greenUp = new GreenUp(prospect);
+    double frost = greenUp.frostFraction(day);
+    if (!greenUp.frostPast(day)) {
+      return written(
+          CallRule.GREEN_UP,
+          say("Frost in %s of the possible seasons", percent(frost)),
+          say(
+              "within two weeks of %s. Straw shelters what turns green; lowered too soon, frost takes it.",
+              days.name(day)),
+          "frost past in nine of ten",
+          against);
+    }
     return written(
         CallRule.GREEN_UP,
         "Straw that turns green",

@@ -29,6 +29,10 @@ final class LeaveWords {
           "Do not mow, and keep off: the lawn is at rest in the drought; " + afterRain() + ".";
       case HARDLY_GROWING -> "Leave it: the grass is at rest in the drought; " + afterRain() + ".";
       case VISIT -> "Leave it: nobody can come to mow within three weeks; name a day.";
+      case GREEN_UP ->
+          say(
+              "Wait with the one low cut: frost may still harm what turns green; %s.",
+              afterFrost());
       case LABEL_WAIT -> "Do not mow yet: " + labelWait() + ".";
       case FROST -> "Do not mow: frost does not leave in the days ahead; " + inAWeek() + ".";
       case WET_SLOPE -> "Do not mow: the slope stays wet; " + inAWeek() + ".";
@@ -66,13 +70,20 @@ final class LeaveWords {
     for (int season = 0; season < first.length; season++) {
       DaysAhead.Season one = prospect.seasons().get(season);
       int day =
-          Prospect.firstDay(
+          DaysAhead.first(
               each -> each > 0 && one.waterMm(each) + one.waterMm(each - 1) >= WAKING_RAIN_MM);
       first[season] = day < 0 ? WeatherToCome.DAYS : day;
     }
     long likely = Math.round(Spread.of(first).middle());
     LocalDate look = prospect.date((int) Math.max(2, Math.min(WEEK, likely)));
     return say("look again after rain, and on %s at the latest", DayNames.date(look));
+  }
+
+  /** Once frost is past in the possible seasons, and in a week at the latest. */
+  private String afterFrost() {
+    int past = new GreenUp(prospect).firstDayPastFrost();
+    int look = past < 0 ? WEEK : Math.max(1, Math.min(WEEK, past));
+    return "look again about " + DayNames.date(prospect.date(look));
   }
 
   /** A look after the last safe day would be too late. */
@@ -86,7 +97,7 @@ final class LeaveWords {
     double[] first = new double[prospect.seasons().size()];
     for (int season = 0; season < first.length; season++) {
       DaysAhead.Season one = prospect.seasons().get(season);
-      int day = Prospect.firstDay(candidate -> due.on(one, candidate));
+      int day = DaysAhead.first(candidate -> due.on(one, candidate));
       first[season] = day < 0 ? WeatherToCome.DAYS + 1 : day;
     }
     double middle = Spread.of(first).middle();

@@ -126,6 +126,7 @@ public final class MowingCall {
     YearAhead yearAhead = new YearAhead(lawn, today, climate);
     Outcomes outcomes = new Outcomes(lawn, today, seasons, prospect, yearAhead);
     MowingCall call = new MowingCall(lawn, today, toCome, prospect, outcomes);
+    call.notes.cutHeight(lawn, prospect.cutHeightMm());
     call.notes.log(log, climate.weather(), on);
     call.notes.gaps(lawn, log, climate.weather(), on);
     call.notes.corrections(today.corrections());

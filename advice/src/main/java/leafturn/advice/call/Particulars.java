@@ -10,7 +10,10 @@ import org.jspecify.annotations.Nullable;
  *
  * @param cuts the cuts of the best choice, in order of days
  * @param lastSafeDay last day of mowing on which in nine of ten possible seasons no more than a
- *     third of the height would come off; null when that is past or not in sight
+ *     third of the height would come off, never before the day of the answer; null when there is
+ *     none or none is in sight
+ * @param noSafeDay why there is no last safe day though the lawn is to be mown, in a sentence
+ *     without its stop; empty where there is one or none is in sight
  * @param hours the hours of today and tomorrow in which the grass is dry and free of frost
  * @param byTheHour every hour of these days over the possible weathers, with what the hours mean;
  *     null where nothing was reckoned
@@ -22,6 +25,7 @@ import org.jspecify.annotations.Nullable;
 public record Particulars(
     List<Cut> cuts,
     @Nullable LocalDate lastSafeDay,
+    String noSafeDay,
     List<Hours> hours,
     @Nullable DryHours byTheHour,
     List<String> conflicts,
@@ -31,7 +35,7 @@ public record Particulars(
   /** Nothing beside the answer. */
   public static final Particulars NONE =
       new Particulars(
-          List.of(), null, List.of(), null, List.of(), List.of(), Placing.ANYWHERE, List.of());
+          List.of(), null, "", List.of(), null, List.of(), List.of(), Placing.ANYWHERE, List.of());
 
   public Particulars {
     cuts = List.copyOf(cuts);

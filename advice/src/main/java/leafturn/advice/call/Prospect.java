@@ -74,11 +74,15 @@ final class Prospect {
   }
 
   private Optional<Span> reckonedHours(int day) {
+    return longestHours(day).filter(span -> span.hours() >= rules().threshold(CallRule.DRY_HOURS));
+  }
+
+  /** The longest hours of today (0) or tomorrow (1) that are dry and free of frost, if any. */
+  Optional<Span> longestHours(int day) {
     int from = day == 0 ? thawedAt() : 0;
     return hours.fit(day, rules().threshold(CallRule.DRY_HOURS_SHARE)).stream()
         .filter(span -> span.to() > from)
         .map(span -> new Span(Math.max(from, span.from()), span.to()))
-        .filter(span -> span.hours() >= rules().threshold(CallRule.DRY_HOURS))
         .max(Comparator.comparingInt(Span::hours));
   }
 
@@ -272,16 +276,6 @@ final class Prospect {
   /** Largest share of the height that still counts as a third. */
   double thirdAndTolerance() {
     return rules().threshold(CallRule.ONE_THIRD) + rules().threshold(CallRule.ONE_THIRD_TOLERANCE);
-  }
-
-  /** First day on which a condition holds in a season, or -1. */
-  static int firstDay(IntPredicate holds) {
-    for (int day = 0; day <= WeatherToCome.DAYS; day++) {
-      if (holds.test(day)) {
-        return day;
-      }
-    }
-    return -1;
   }
 
   /** True when a condition holds in more than half of the possible seasons. */

@@ -45,6 +45,9 @@ final class ReasonWriter {
       CallRule cause = prospect.frostPossible(0) ? CallRule.FROST : CallRule.WET;
       told(List.of(cause), 0, true, told, against);
     }
+    if (prospect.known().frostAt().isPresent()) {
+      told(List.of(CallRule.FROST), 0, true, told, against);
+    }
     if (plan.choice() == Choice.CHOP_LEAVES_AND_RETURN) {
       told(List.of(CallRule.LEAF_COVER), plan.day(), false, told, against);
     }

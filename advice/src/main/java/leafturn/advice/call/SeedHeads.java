@@ -16,8 +16,15 @@ import org.jspecify.annotations.Nullable;
  * @param basis where it comes from
  * @param lookedOn day of the look that decides, or null
  * @param warmthCd warmth since the start of the year, °C d; NaN when the record begins later
+ * @param windowFraction the likelihood by warmth or calendar alone, whatever was seen, 0-1; NaN
+ *     when it cannot be told
  */
-record SeedHeads(double likelihood, Basis basis, @Nullable LocalDate lookedOn, double warmthCd) {
+record SeedHeads(
+    double likelihood,
+    Basis basis,
+    @Nullable LocalDate lookedOn,
+    double warmthCd,
+    double windowFraction) {
 
   /** Where a likelihood comes from. */
   enum Basis {
@@ -62,6 +69,7 @@ record SeedHeads(double likelihood, Basis basis, @Nullable LocalDate lookedOn, d
   static SeedHeads of(
       SiteClimate climate, Circumstances circumstances, LocalDate on, Figures figures) {
     double warmthCd = warmthCd(climate, on, figures.startDayOfYear());
+    SeedHeads window = window(warmthCd, autumn(climate, on, figures));
     Optional<Sighting> look =
         circumstances.last(
             Sight.ANNUAL_BLUEGRASS_SEED_HEADS,
@@ -69,22 +77,35 @@ record SeedHeads(double likelihood, Basis basis, @Nullable LocalDate lookedOn, d
             Math.max(figures.seenDays(), figures.notSeenDays()));
     if (look.isPresent() && holds(look.get(), on, figures)) {
       boolean there = look.get().there();
-      return new SeedHeads(
-          there ? 1 : 0, there ? Basis.SEEN : Basis.NOT_SEEN, look.get().on(), warmthCd);
+      return window.overruled(there ? 1 : 0, there ? Basis.SEEN : Basis.NOT_SEEN, look.get().on());
     }
-    if (circumstances.place().annualBluegrass() == AnnualBluegrass.NONE) {
-      return new SeedHeads(0, Basis.NONE_GROWS, null, warmthCd);
-    }
-    double autumn = autumn(climate, on, figures);
+    return circumstances.place().annualBluegrass() == AnnualBluegrass.NONE
+        ? window.overruled(0, Basis.NONE_GROWS, null)
+        : window;
+  }
+
+  private static SeedHeads window(double warmthCd, double autumn) {
     double spring =
         Double.isNaN(warmthCd)
             ? Double.NaN
             : SeedHeadWindow.springFraction(warmthCd, SeedHeadWindow.WARMTH_SPREAD_FRACTION);
     if (autumn > 0 && !(spring >= autumn)) {
-      return new SeedHeads(autumn, Basis.AUTUMN, null, warmthCd);
+      return new SeedHeads(autumn, Basis.AUTUMN, null, warmthCd, autumn);
     }
-    return new SeedHeads(
-        spring, Double.isNaN(spring) ? Basis.NOT_KNOWN : Basis.SPRING, null, warmthCd);
+    Basis basis = Double.isNaN(spring) ? Basis.NOT_KNOWN : Basis.SPRING;
+    return new SeedHeads(spring, basis, null, warmthCd, spring);
+  }
+
+  private SeedHeads overruled(double seen, Basis by, @Nullable LocalDate lookedAt) {
+    return new SeedHeads(seen, by, lookedAt, warmthCd, windowFraction);
+  }
+
+  /**
+   * True when the window is open or near: the spread of the warmth at which lawns flower opens it
+   * early and closes it late. Also where it cannot be told.
+   */
+  boolean near() {
+    return !(windowFraction == 0);
   }
 
   private static boolean holds(Sighting look, LocalDate on, Figures figures) {

@@ -56,6 +56,9 @@ final class Weighing {
     if (prospect.known().dormant().isPresent()) {
       return Optional.of(CallRule.DORMANT);
     }
+    if (strawWaits()) {
+      return Optional.of(CallRule.GREEN_UP);
+    }
     if (atRest()) {
       return Optional.of(CallRule.HARDLY_GROWING);
     }
@@ -63,6 +66,13 @@ final class Weighing {
       return Optional.of(always(CallRule.VISIT) ? CallRule.VISIT : CallRule.DUE);
     }
     return best().broken().stream().filter(NEVER_MOWN::contains).findFirst();
+  }
+
+  /** Straw that turns green is the new leaf's cover until frost is past: the one low cut waits. */
+  private boolean strawWaits() {
+    return new GreenUp(prospect).toBeLowered()
+        && prospect.known().leafCoverFraction() == 0
+        && possible().noneMatch(p -> p.plan().choice() == Choice.LOWER_ONCE_AND_COLLECT);
   }
 
   /** Dry ground on which nothing has grown, unless there is another cause to mow. */

@@ -13,6 +13,7 @@ import leafturn.advice.call.Call;
 import leafturn.advice.call.CallRules;
 import leafturn.advice.call.Option;
 import leafturn.advice.call.Outlook.DayToCome;
+import leafturn.advice.call.Particulars;
 import leafturn.advice.call.Reason;
 import leafturn.advice.call.Spread;
 import leafturn.records.Choice;
@@ -21,6 +22,7 @@ import leafturn.records.sheet.AdviceSheet;
 import leafturn.records.sheet.AdviceSheet.Expected;
 import leafturn.records.sheet.AdviceSheet.Forecast;
 import leafturn.records.sheet.AdviceSheet.Ground;
+import leafturn.records.sheet.AdviceSheet.Hours;
 import leafturn.records.sheet.AdviceSheet.Range;
 import leafturn.records.sheet.AdviceSheet.Way;
 import org.jspecify.annotations.Nullable;
@@ -60,7 +62,7 @@ final class GivenAdvice {
         call.reasons().stream().map(GivenAdvice::ground).toList(),
         range(call.mowBy()),
         forecast(call),
-        cut == null ? null : expected(cut),
+        cut == null ? null : expected(cut, hours(call)),
         rules(thresholds),
         thresholds,
         ProgramVersion.name());
@@ -84,13 +86,27 @@ final class GivenAdvice {
     return days.stream().map(day -> rounded(of.applyAsDouble(day.heightMm()))).toList();
   }
 
-  private static Expected expected(Option.Outcome outcome) {
+  private static Expected expected(Option.Outcome outcome, @Nullable Hours hours) {
     return new Expected(
         range(outcome.heightTakenFraction()),
         range(outcome.freshLitres()),
         range(outcome.bags()),
         range(outcome.minutes()),
-        range(outcome.clumpIndex()));
+        range(outcome.clumpIndex()),
+        outcome.inSight() == null ? null : range(outcome.inSight().days()),
+        hours);
+  }
+
+  /** The dry hours of the day to mow; null for a day without hours. */
+  private static @Nullable Hours hours(Call call) {
+    for (Particulars.Hours day : call.particulars().hours()) {
+      Integer from = day.from();
+      Integer to = day.to();
+      if (day.day().equals(call.mowOn()) && from != null && to != null) {
+        return new Hours(from, to);
+      }
+    }
+    return null;
   }
 
   private static @Nullable Range range(@Nullable Spread spread) {

@@ -5,10 +5,11 @@ import java.util.List;
 import java.util.Locale;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
+import leafturn.quantity.Measure;
+import leafturn.quantity.Units;
 import leafturn.records.Faults;
 import leafturn.records.Faults.Fault;
 import leafturn.records.InputException;
-import leafturn.records.Numbers;
 import org.jspecify.annotations.Nullable;
 
 /** Reads the list of corners that {@link OutlineText} describes, line by line. */
@@ -24,6 +25,8 @@ final class OutlineLines {
   private static final int MOST_FAULTS = 20;
 
   private final String field;
+  private final Units units;
+  private final String unit;
   private final List<Fault> faults = new ArrayList<>();
   private final List<List<Part>> pieces = new ArrayList<>();
   private @Nullable Part open;
@@ -34,8 +37,13 @@ final class OutlineLines {
   /** A ring in the making, and the line it starts on. */
   private record Part(int line, List<Corner> corners) {}
 
-  OutlineLines(String field) {
+  /**
+   * @param units those of the list's lengths
+   */
+  OutlineLines(String field, Units units) {
     this.field = field;
+    this.units = units;
+    this.unit = Measure.DISTANCE.unit(units).symbol();
     pieces.add(new ArrayList<>());
   }
 
@@ -48,7 +56,7 @@ final class OutlineLines {
     throwIfAny();
     List<Patch> patches =
         pieces.stream().filter(piece -> !piece.isEmpty()).map(OutlineLines::patch).toList();
-    OutlineCheck.of(patches, Corner::words).forEach(this::report);
+    OutlineCheck.of(patches, this::words).forEach(this::report);
     throwIfAny();
     return new Outline(patches, anchor);
   }
@@ -71,8 +79,8 @@ final class OutlineLines {
     } else if (!corner(words) && !rectangle(words)) {
       fault(
           line,
-          "%s is no corner; give x and y in m, such as 12.5 3, or a rectangle, such as 12 x 8."
-              .formatted(Faults.quoted(text.strip())));
+          "%s is no corner; give x and y in %s, such as 12.5 3, or a rectangle, such as 12 x 8."
+              .formatted(Faults.quoted(text.strip()), unit));
     }
   }
 
@@ -98,7 +106,7 @@ final class OutlineLines {
     if (!pair.matches()) {
       return false;
     }
-    add(part(), number(pair, 1), number(pair, 2));
+    add(part(), lengthM(pair, 1), lengthM(pair, 2));
     return true;
   }
 
@@ -111,12 +119,12 @@ final class OutlineLines {
       fault(line, "a rectangle stands alone; put an empty line before it.");
       return true;
     }
-    double length = number(rectangle, 1);
-    double width = number(rectangle, 2);
-    double x = rectangle.group(3) == null ? 0 : number(rectangle, 3);
-    double y = rectangle.group(4) == null ? 0 : number(rectangle, 4);
+    double length = lengthM(rectangle, 1);
+    double width = lengthM(rectangle, 2);
+    double x = rectangle.group(3) == null ? 0 : lengthM(rectangle, 3);
+    double y = rectangle.group(4) == null ? 0 : lengthM(rectangle, 4);
     if (!(length > 0) || !(width > 0)) {
-      fault(line, "a rectangle needs a length and a width above 0 m.");
+      fault(line, "a rectangle needs a length and a width above 0 " + unit + ".");
       return true;
     }
     Part part = part();
@@ -142,15 +150,29 @@ final class OutlineLines {
     if (!Corner.isNear(xM) || !Corner.isNear(yM)) {
       fault(
           line,
-          "x %s, y %s lies too far away; give both %s, m."
+          "x %s, y %s lies too far away; give both from %s to %s, %s."
               .formatted(
-                  Numbers.plain(xM),
-                  Numbers.plain(yM),
-                  Numbers.range(-Corner.FARTHEST_M, Corner.FARTHEST_M)));
+                  length(xM),
+                  length(yM),
+                  length(-Corner.FARTHEST_M),
+                  length(Corner.FARTHEST_M),
+                  unit));
       return false;
     }
     part.corners().add(new Corner(xM, yM));
     return true;
+  }
+
+  private String words(Corner corner) {
+    return "x %s, y %s".formatted(length(corner.xM()), length(corner.yM()));
+  }
+
+  private String length(double m) {
+    return OutlineText.length(m, units);
+  }
+
+  private double lengthM(Matcher matcher, int group) {
+    return Measure.DISTANCE.kept(number(matcher, group), units);
   }
 
   private static double number(Matcher matcher, int group) {

@@ -49,6 +49,7 @@ public record AdviceSheet(
   private static final double MOST_DAYS = 1000;
   private static final double MOST_MM = 5000;
   private static final double MOST = 1e9;
+  private static final int DAY = 24;
 
   public AdviceSheet {
     reasons = List.copyOf(reasons);
@@ -158,13 +159,18 @@ public record AdviceSheet(
    * @param bags bags filled
    * @param minutes work
    * @param clumpIndex load where it lies thickest over what the turf takes
+   * @param daysInSight days until the clippings are not seen any more; null where none stay
+   * @param hours hours in which the grass would be dry on the day of the cut; null where they were
+   *     not told
    */
   public record Expected(
       @Nullable Range heightTaken,
       @Nullable Range litres,
       @Nullable Range bags,
       @Nullable Range minutes,
-      @Nullable Range clumpIndex) {
+      @Nullable Range clumpIndex,
+      @Nullable Range daysInSight,
+      @Nullable Hours hours) {
     private static Expected read(JsonObject json) {
       Expected expected =
           new Expected(
@@ -172,9 +178,30 @@ public record AdviceSheet(
               Range.read(json, "litres", MOST),
               Range.read(json, "bags", MOST),
               Range.read(json, "minutes", MOST),
-              Range.read(json, "clumpIndex", MOST));
+              Range.read(json, "clumpIndex", MOST),
+              Range.read(json, "daysInSight", MOST_DAYS),
+              Part.read(json, "hours", Hours::read));
       json.refuseOthers();
       return expected;
+    }
+  }
+
+  /**
+   * Hours of a day by its clock.
+   *
+   * @param from the first, 0 to 24
+   * @param to o'clock at their end, after the first, up to 24
+   */
+  public record Hours(int from, int to) {
+    private static @Nullable Hours read(JsonObject json) {
+      Integer from = json.wholeNumber("from", 0, DAY, "o'clock");
+      Integer to = json.wholeNumber("to", 0, DAY, "o'clock");
+      if (from == null || to == null || from >= to) {
+        json.fault("from", "it must be given and lie before to.");
+        return null;
+      }
+      json.refuseOthers();
+      return new Hours(from, to);
     }
   }
 

@@ -64,7 +64,7 @@ final class FormDocument {
       JsonNode node = at(root, field.path());
       List<String> typed = new ArrayList<>();
       if (field.type() == Field.Type.OUTLINE) {
-        typed.add(node.isObject() ? outline(node) : node.asText());
+        typed.add(node.isObject() ? outline(node, units) : node.asText());
       } else if (field.type() == Field.Type.NUMBERS) {
         List<String> numbers = new ArrayList<>();
         node.forEach(item -> numbers.add(typed(item, field.measure(), units)));
@@ -82,11 +82,11 @@ final class FormDocument {
     return values;
   }
 
-  private static String outline(JsonNode node) {
+  private static String outline(JsonNode node, Units units) {
     Faults faults = new Faults("outline");
     Outline outline =
         Outline.read(JsonObject.root(new SourceText("outline", node.toString()), faults));
-    return outline == null ? "" : OutlineText.write(outline);
+    return outline == null ? "" : OutlineText.write(outline, units);
   }
 
   private static @Nullable JsonNode node(Field field, Form form, JsonNode before) {
@@ -108,6 +108,7 @@ final class FormDocument {
         typed.forEach(list::add);
         yield list;
       }
+      case OUTLINE -> NODES.textNode(OutlineText.told(first, form.units()));
       default -> NODES.textNode(first);
     };
   }

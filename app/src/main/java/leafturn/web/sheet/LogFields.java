@@ -2,6 +2,7 @@ package leafturn.web.sheet;
 
 import java.util.List;
 import leafturn.quantity.Measure;
+import leafturn.quantity.Units;
 import leafturn.records.Choice;
 import leafturn.records.sheet.FeedForm;
 import leafturn.records.sheet.IngredientGroup;
@@ -12,6 +13,54 @@ import leafturn.web.form.Field;
 /** Fields of the log that are entered and corrected alike. */
 public final class LogFields {
   private LogFields() {}
+
+  /** Bags that a mowing filled. */
+  public static Field bags() {
+    return Field.number("bags", "Bags filled", "");
+  }
+
+  /**
+   * Weight of the clippings taken away.
+   *
+   * @param units of the reader, who may say bagged for collected
+   */
+  public static Field weight(Units units) {
+    return Field.number("weightKg", units.told("Fresh weight collected"), Measure.WEIGHT);
+  }
+
+  /** Minutes of a mowing. */
+  public static Field minutes() {
+    return Field.number("minutes", "Time it took", "minutes");
+  }
+
+  /** Whether a mowing was done in two passes. */
+  public static Field twoPasses() {
+    return Field.flag("twoPasses", "Went over it twice");
+  }
+
+  /** Water given. */
+  public static List<Field> watered() {
+    return List.of(Field.number("waterMm", "Water given", Measure.WATER).needed());
+  }
+
+  /** Seed sown. */
+  public static List<Field> seeded() {
+    return List.of(
+        Field.text("seed", "Seed or mix"),
+        Field.number("gPerM2", "Seed rate", Measure.MASS_PER_AREA));
+  }
+
+  /** A depth worked to, or of a dressing. */
+  public static List<Field> depth(String label) {
+    return List.of(Field.number("depthMm", label, Measure.HEIGHT));
+  }
+
+  /** Lime given. */
+  public static List<Field> limed() {
+    return List.of(
+        Field.number("gPerM2", "Product given", Measure.MASS_PER_AREA).needed(),
+        Field.text("product", "Product"));
+  }
 
   /** Fertiliser, and how it came onto the lawn. */
   public static List<Field> fed() {

@@ -34,18 +34,11 @@ final class LogForm extends SheetForm<LogSheet> {
     return switch (what) {
       case MOWN -> mown(units);
       case FED -> LogFields.fed();
-      case WATERED -> List.of(Field.number("waterMm", "Water given", Measure.WATER).needed());
+      case WATERED -> LogFields.watered();
       case TREATED -> LogFields.treated();
-      case SEEDED ->
-          List.of(
-              Field.text("seed", "Seed or mix"),
-              Field.number("gPerM2", "Seed rate", Measure.MASS_PER_AREA));
-      case AERATED, SCARIFIED, TOPDRESSED ->
-          List.of(Field.number("depthMm", "Depth", Measure.HEIGHT));
-      case LIMED ->
-          List.of(
-              Field.number("gPerM2", "Product given", Measure.MASS_PER_AREA).needed(),
-              Field.text("product", "Product"));
+      case SEEDED -> LogFields.seeded();
+      case AERATED, SCARIFIED, TOPDRESSED -> LogFields.depth("Depth");
+      case LIMED -> LogFields.limed();
       case OBSERVED -> LogFields.observed();
     };
   }
@@ -59,11 +52,11 @@ final class LogForm extends SheetForm<LogSheet> {
             .hint("Left empty: the programme's cut height."),
         Field.number("heightBeforeMm", "Grass height before", Measure.HEIGHT)
             .hint("Only where it was measured; the model then goes on from it."),
-        Field.number("bags", "Bags filled", ""),
-        Field.number("weightKg", units.told("Fresh weight collected"), Measure.WEIGHT),
+        LogFields.bags(),
+        LogFields.weight(units),
         Field.text("wentTo", "Where it went"),
-        Field.number("minutes", "Time it took", "minutes"),
-        Field.flag("twoPasses", "Went over it twice"));
+        LogFields.minutes(),
+        LogFields.twoPasses());
   }
 
   @Override

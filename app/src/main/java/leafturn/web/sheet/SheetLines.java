@@ -12,6 +12,7 @@ import java.util.Set;
 import java.util.TreeSet;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
+import leafturn.quantity.Measure;
 import leafturn.reports.ClippingsFate;
 import leafturn.reports.DayWords;
 import leafturn.reports.QuantityWords;
@@ -117,10 +118,15 @@ public final class SheetLines {
       case ONE_OF, SOME_OF ->
           String.join(", ", values.stream().map(value -> choice(field, value)).toList());
       case DATE -> day(first);
-      case OUTLINE -> first.strip().replaceAll("\n\n", " / ").replaceAll("\n", "; ");
+      case OUTLINE -> corners(first);
       case PASSWORD, FILE, HIDDEN -> "";
       default -> first;
     };
+  }
+
+  private String corners(String list) {
+    String unit = Measure.DISTANCE.unit(setting.units()).symbol();
+    return list.strip().replaceAll("\n\n", " / ").replaceAll("\n", "; ") + " (" + unit + ")";
   }
 
   private String fate(String share) {

@@ -1,6 +1,6 @@
 // The list of corners that an outline is written as, and what can be computed from it.
 // A shape is { origin, pieces }; a piece is a list of rings, its edge first and then its holes;
-// a ring is a list of [x, y] in m. The server reads the same list and has the last word.
+// a ring is a list of [x, y] in the unit of the list. The server reads the same list and has the last word.
 
 const NUMBER = "([-+]?(?:\\d{1,9}(?:\\.\\d{0,12})?|\\.\\d{1,12}))";
 const GAP = "(?:\\s*[,;]\\s*|\\s+)";
@@ -74,7 +74,7 @@ function ringArea(ring) {
   return Math.abs(twice) / 2;
 }
 
-// Area of the pieces without their holes, m².
+// Area of the pieces without their holes, in squares of the unit.
 export function area({ pieces }) {
   const ofPiece = (piece) => piece.reduce((sum, ring, i) => sum + (i === 0 ? 1 : -1) * ringArea(ring), 0);
   return pieces.reduce((sum, piece) => sum + ofPiece(piece), 0);
@@ -84,7 +84,7 @@ export function distance([x1, y1], [x2, y2]) {
   return Math.hypot(x2 - x1, y2 - y1);
 }
 
-// Length of all edges, those of holes too, m.
+// Length of all edges, those of holes too.
 export function perimeter(shape) {
   const round = (ring) => ring.reduce((sum, corner, i) => sum + distance(corner, ring[(i + 1) % ring.length]), 0);
   return rings(shape).reduce((sum, ring) => sum + round(ring), 0);

@@ -1,11 +1,13 @@
 // Draws an outline beside its list of corners: by mouse, by touch, or by the keys. Whatever is drawn
 // is written into the list, which is what the form sends; without this file the list is all there is.
+// All lengths are in the unit of the list, which is the reader's own.
 
 import * as outline from "./outline-shape.js";
 
 const SVG = "http://www.w3.org/2000/svg";
-const EMPTY_GROUND = { west: 0, east: 16, south: 0, north: 10 };
-const LEAST_ACROSS = 6;
+const EMPTY_ACROSS_M = 16;
+const EMPTY_ALONG_M = 10;
+const LEAST_ACROSS_M = 6;
 const MOST_HANDLES = 120;
 
 function element(name, attributes, words) {
@@ -17,7 +19,7 @@ function element(name, attributes, words) {
   return made;
 }
 
-function metres(value) {
+function oneDecimal(value) {
   return value.toFixed(1);
 }
 
@@ -28,6 +30,8 @@ class Desk {
     this.board = field.querySelector(".outline-board");
     this.svg = field.querySelector("svg");
     this.step = field.querySelector("[data-step]");
+    this.metres = Number(field.dataset.metres);
+    this.unit = field.dataset.unit;
     this.shape = outline.read(this.list.value);
     this.mark = null;
     this.drag = null;
@@ -94,7 +98,7 @@ class Desk {
 
   rectangle() {
     const [length, width] = [...this.field.querySelectorAll(".outline-rectangle input")].map(
-      (input) => Number(input.value.trim().replace(",", ".")) * Number(this.field.dataset.metres),
+      (input) => Number(input.value.trim().replace(",", ".")),
     );
     if (!(length > 0) || !(width > 0)) {
       this.say("Give a length and a width above 0.");
@@ -295,11 +299,13 @@ class Desk {
   }
 
   refit() {
-    const box = outline.bounds(this.shape) ?? EMPTY_GROUND;
+    const empty = { west: 0, east: EMPTY_ACROSS_M / this.metres, south: 0, north: EMPTY_ALONG_M / this.metres };
+    const box = outline.bounds(this.shape) ?? empty;
+    const least = LEAST_ACROSS_M / this.metres;
     this.width = this.svg.clientWidth || 320;
     this.height = this.svg.clientHeight || 320;
-    const across = Math.max(box.east - box.west, LEAST_ACROSS);
-    const along = Math.max(box.north - box.south, LEAST_ACROSS);
+    const across = Math.max(box.east - box.west, least);
+    const along = Math.max(box.north - box.south, least);
     this.scale = this.nearness * Math.min((this.width - 116) / across, (this.height - 90) / along);
     this.left = this.width / 2 - (this.scale * (box.west + box.east)) / 2;
     this.bottom = this.height / 2 + (this.scale * (box.south + box.north)) / 2;
@@ -413,7 +419,7 @@ class Desk {
           "text-anchor": steep > 0.7 ? (side > 0 ? "start" : "end") : "middle",
           "font-size": 13,
         };
-        return element("text", attributes, metres(long));
+        return element("text", attributes, oneDecimal(long));
       });
   }
 
@@ -454,11 +460,10 @@ class Desk {
 
   tell() {
     const size = outline.area(this.shape);
-    const parts = [`${metres(size)} m²`];
-    if (Number(this.field.dataset.squareMetres) !== 1) {
-      parts.push(`${Math.round(size / Number(this.field.dataset.squareMetres))} ${this.field.dataset.squareUnit}`);
-    }
-    parts.push(`${metres(outline.perimeter(this.shape))} m of edge`);
+    const parts = [
+      `${this.metres === 1 ? oneDecimal(size) : Math.round(size)} ${this.field.dataset.squareUnit}`,
+      `${oneDecimal(outline.perimeter(this.shape))} ${this.unit} of edge`,
+    ];
     if (this.shape.badLine) {
       parts.push(`line ${this.shape.badLine} of the list cannot be read yet`);
     } else if (outline.crosses(this.shape)) {
@@ -477,7 +482,7 @@ class Desk {
     const [x, y] = ring[this.mark.corner];
     const line = this.mark.ring === 0 ? "the edge" : `hole ${this.mark.ring}`;
     const piece = this.shape.pieces.length > 1 ? `, piece ${this.mark.piece + 1}` : "";
-    return `Corner ${this.mark.corner + 1} of ${ring.length} of ${line}${piece}: ${x} m east, ${y} m north.`;
+    return `Corner ${this.mark.corner + 1} of ${ring.length} of ${line}${piece}: ${x} ${this.unit} east, ${y} ${this.unit} north.`;
   }
 
   say(words) {

@@ -6,6 +6,7 @@ import static org.assertj.core.api.Assertions.catchThrowableOfType;
 import java.util.List;
 import java.util.stream.Collectors;
 import java.util.stream.IntStream;
+import leafturn.quantity.Units;
 import leafturn.records.Faults;
 import leafturn.records.InputException;
 import leafturn.records.Mutations;
@@ -55,7 +56,10 @@ class OutlineTextTest {
     RandomOutlines outlines = new RandomOutlines(73);
     for (int i = 0; i < 300; i++) {
       Outline outline = outlines.next();
-      assertThat(OutlineText.read("outline", OutlineText.write(outline))).isEqualTo(outline);
+      for (Units units : Units.values()) {
+        String list = OutlineText.told(OutlineText.write(outline, units), units);
+        assertThat(OutlineText.read("outline", list)).isEqualTo(outline);
+      }
     }
   }
 
@@ -80,6 +84,9 @@ class OutlineTextTest {
         "0 0/4 x 4 | line 2: a rectangle stands alone; put an empty line before it.",
         "0 x 4 | line 1: a rectangle needs a length and a width above 0 m.",
         "9999 x 4 at 2 2 | line 1: x 10001, y 6 lies too far away",
+        "ft:0 0/4 0/four 4 | line 3: \"four 4\" is no corner; give x and y in ft",
+        "ft:0 0/4 0/40000 3 | line 3: x 40000, y 3 lies too far away; give both from -32808.399 to 32808.399, ft",
+        "ft:0 0/40 40/40 0/0 40 | line 1: its line crosses or touches itself near x 20, y 20",
         "origin 12 99/4 x 4 | line 1: \"origin 12 99\" is no origin",
         "origin 12 9/origin 12 9/4 x 4 | line 2: the origin is given twice",
       })

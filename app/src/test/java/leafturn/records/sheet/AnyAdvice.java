@@ -6,6 +6,7 @@ import leafturn.quantity.Units;
 import leafturn.records.sheet.AdviceSheet.Expected;
 import leafturn.records.sheet.AdviceSheet.Forecast;
 import leafturn.records.sheet.AdviceSheet.Ground;
+import leafturn.records.sheet.AdviceSheet.Hours;
 import leafturn.records.sheet.AdviceSheet.Range;
 
 /** Random advice. */
@@ -46,7 +47,9 @@ final class AnyAdvice {
         any.maybe(() -> range(1000)),
         any.maybe(() -> range(1000)),
         any.maybe(() -> range(1000)),
-        any.maybe(() -> range(1000)));
+        any.maybe(() -> range(1000)),
+        any.maybe(() -> range(1000)),
+        any.maybe(() -> new Hours(any.whole(0, 11), any.whole(12, 24))));
   }
 
   private Range range(double most) {

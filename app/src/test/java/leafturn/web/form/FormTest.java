@@ -12,6 +12,7 @@ import leafturn.records.InputException;
 import leafturn.records.JsonObject;
 import leafturn.records.shape.Outline;
 import leafturn.records.sheet.Kind;
+import org.jspecify.annotations.Nullable;
 import org.junit.jupiter.api.Test;
 
 class FormTest {
@@ -104,6 +105,21 @@ class FormTest {
     assertThat(shown.document("lawn", before).text()).isEqualTo(before);
     assertThat(shown.with("mowing.heightMm", "3").document("lawn", before).text())
         .isEqualTo("{\"mowing\":{\"heightMm\":76.2},\"heightsMm\":[30,40.5]}");
+  }
+
+  @Test
+  void anOutlineIsInFeetForReadersOfUsUnitsAndKeptInMetres() {
+    FormShape lawn = FormShape.of(Field.outline("outline", "Outline"));
+    String kept = "{\"outline\":{\"patches\":[{\"edge\":[[0,0],[12,0],[12,8.5],[0,8.5]]}]}}";
+    Form shown = Form.of(lawn, Units.US, kept);
+    assertThat(shown.value("outline")).isEqualTo("0 0\n39.37 0\n39.37 27.887\n0 27.887\n");
+    assertThat(outline(shown)).isEqualTo(Outline.rectangle(12, 8.5));
+    assertThat(outline(shown.with("outline", "100 x 50")))
+        .isEqualTo(Outline.rectangle(30.48, 15.24));
+  }
+
+  private static @Nullable Outline outline(Form form) {
+    return Outline.read(JsonObject.root(form.document("lawn"), new Faults("lawn")), "outline");
   }
 
   @Test
