@@ -15,8 +15,8 @@ import org.jspecify.annotations.Nullable;
 
 /**
  * A document for paper: A4 sheets with page numbers, in the type faces of the pages, all embedded.
- * Drawings stand in it as inline SVG, with their own {@code style} and namespace. Nothing is fetched
- * from anywhere but the document itself.
+ * Drawings stand in it as inline SVG, with their own {@code style} and namespace. Nothing is
+ * fetched from anywhere but the document itself.
  */
 public final class Paper {
   private static final String FOLDER = "/leafturn/reports/paper/";
@@ -92,15 +92,15 @@ public final class Paper {
     return address != null && address.startsWith(INLINE) ? address : null;
   }
 
-  private static void font(
-      PdfRendererBuilder builder, String file, String family, int weight) {
+  private static void font(PdfRendererBuilder builder, String file, String family, int weight) {
     FSSupplier<InputStream> supplier = () -> open(file);
     builder.useFont(supplier, family, weight, FontStyle.NORMAL, true);
   }
 
   private static InputStream open(String file) {
     return Objects.requireNonNull(
-        Paper.class.getResourceAsStream(FOLDER + file), "a part of the program is missing: " + file);
+        Paper.class.getResourceAsStream(FOLDER + file),
+        "a part of the program is missing: " + file);
   }
 
   private static String text(String file) {
