@@ -75,6 +75,23 @@ public final class JsonList {
         });
   }
 
+  /** The items as texts that are not blank nor too long; one given twice is a fault. */
+  public List<String> texts(int mostCharacters, String right) {
+    return different(
+        item -> {
+          if (item.content() instanceof String text
+              && !text.isBlank()
+              && text.length() <= mostCharacters) {
+            return text.strip();
+          }
+          fault(
+              item,
+              "%s is not usable; give %s of up to %d characters."
+                  .formatted(item.shown(), right, mostCharacters));
+          return null;
+        });
+  }
+
   /** The items as ids of other sheets; one given twice is a fault. */
   public List<String> ids(String whose) {
     return different(

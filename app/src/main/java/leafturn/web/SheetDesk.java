@@ -7,6 +7,7 @@ import java.util.ArrayList;
 import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.Set;
 import leafturn.records.book.BookReading;
 import leafturn.records.book.BookTitle;
 import leafturn.records.book.Sheet;
@@ -24,6 +25,9 @@ import org.jspecify.annotations.Nullable;
 
 /** Finds sheets as far as a visitor may see them, and what their forms can choose from. */
 final class SheetDesk {
+  private static final Set<Kind<?>> OWN_PAGES =
+      Set.of(Kind.ADVICE, Kind.TRIAL, Kind.TRIAL_READINGS, Kind.TRIAL_EVENT, Kind.LABORATORY);
+
   private final Desk desk;
 
   SheetDesk(Desk desk) {
@@ -80,7 +84,7 @@ final class SheetDesk {
               Sheet<?> sheet =
                   reading
                       .find(id)
-                      .filter(found -> found.kind() != Kind.ADVICE) // it has a page of its own
+                      .filter(found -> !OWN_PAGES.contains(found.kind()))
                       .orElseThrow(Refusal::notFound);
               return found(reading, visitor, sheet.kind(), id);
             });

@@ -8,6 +8,9 @@ import leafturn.records.sheet.Kind;
 import leafturn.records.sheet.LogSheet;
 import leafturn.records.sheet.Property;
 import leafturn.records.sheet.SoilTestSheet;
+import leafturn.records.sheet.TrialEventSheet;
+import leafturn.records.sheet.TrialReadingsSheet;
+import leafturn.records.sheet.TrialSheet;
 import leafturn.records.sheet.VisitSheet;
 import org.jspecify.annotations.Nullable;
 
@@ -47,8 +50,21 @@ final class References {
           .forEach(point -> add(named, "photographs", Kind.PHOTOGRAPH, point.photograph()));
     } else if (content instanceof SoilTestSheet test) {
       add(named, "bed", Kind.BED, test.bed());
+    } else {
+      ofTrial(named, content);
     }
     return named;
+  }
+
+  private static void ofTrial(List<Named> named, Content content) {
+    if (content instanceof TrialSheet trial) {
+      trial.lawns().forEach(id -> add(named, "lawns", Kind.LAWN, id));
+    } else if (content instanceof TrialReadingsSheet readings) {
+      add(named, "trial", Kind.TRIAL, readings.trial());
+      add(named, "laboratory", Kind.LABORATORY, readings.laboratory());
+    } else if (content instanceof TrialEventSheet event) {
+      add(named, "trial", Kind.TRIAL, event.trial());
+    }
   }
 
   private static void add(List<Named> named, String field, Kind<?> kind, @Nullable String id) {

@@ -110,6 +110,17 @@ public class BookReading {
     return list(kind, "where lawn = :lawn and kind = :kind" + IN_ORDER, Map.of("lawn", lawn));
   }
 
+  /**
+   * The sheets of a kind that belong to a trial and were not withdrawn, by day and then as they were
+   * entered.
+   */
+  public final <C extends Content> List<Sheet<C>> ofTrial(Kind<C> kind, String trial) {
+    return list(
+        kind,
+        "where kind = :kind and content like :beginning and not withdrawn" + IN_ORDER,
+        Map.of("beginning", "{\"trial\":\"" + trial + "\"%"));
+  }
+
   /** All versions of a sheet, the latest first; empty when there is no such sheet. */
   public final <C extends Content> List<Sheet<C>> history(Kind<C> kind, String id) {
     List<Sheet<C>> versions = new ArrayList<>();

@@ -13,6 +13,7 @@ public sealed interface Content
         ForecastSheet,
         HeapSheet,
         IntakeSheet,
+        LaboratorySheet,
         LawnSheet,
         LogSheet,
         PhotographSheet,
@@ -21,6 +22,9 @@ public sealed interface Content
         RuleSheet,
         SoilTestSheet,
         ThatchSheet,
+        TrialEventSheet,
+        TrialReadingsSheet,
+        TrialSheet,
         VisitSheet,
         WeatherStation {
   /** Id of the property's sheet it belongs to, or null. */

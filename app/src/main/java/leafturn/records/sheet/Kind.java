@@ -73,6 +73,22 @@ public final class Kind<C extends Content> {
   public static final Kind<AdviceSheet> ADVICE =
       new Kind<>("advice", AdviceSheet.class, AdviceSheet::read);
 
+  /** How a laboratory's tables are read. */
+  public static final Kind<LaboratorySheet> LABORATORY =
+      new Kind<>("laboratory", LaboratorySheet.class, LaboratorySheet::read);
+
+  /** A trial with its plan. */
+  public static final Kind<TrialSheet> TRIAL =
+      new Kind<>("trial", TrialSheet.class, TrialSheet::read);
+
+  /** Readings of a trial that were entered together. */
+  public static final Kind<TrialReadingsSheet> TRIAL_READINGS =
+      new Kind<>("trial-readings", TrialReadingsSheet.class, TrialReadingsSheet::read);
+
+  /** Something that befell a trial. */
+  public static final Kind<TrialEventSheet> TRIAL_EVENT =
+      new Kind<>("trial-event", TrialEventSheet.class, TrialEventSheet::read);
+
   /** Largest document, characters. */
   public static final int LIMIT_CHARACTERS = 1_000_000;
 

@@ -50,7 +50,11 @@ final class RandomBook {
           Kind.THATCH,
           Kind.FORECAST,
           Kind.ADVICE,
-          Kind.RULE);
+          Kind.RULE,
+          Kind.LABORATORY,
+          Kind.TRIAL,
+          Kind.TRIAL_READINGS,
+          Kind.TRIAL_EVENT);
 
   private final SplittableRandom random;
   private final AnySheet any;
@@ -60,6 +64,8 @@ final class RandomBook {
   private final List<String> lawns = new ArrayList<>();
   private final List<String> beds = new ArrayList<>();
   private final List<String> pictures = new ArrayList<>();
+  private final List<String> trials = new ArrayList<>();
+  private final List<String> laboratories = new ArrayList<>();
   private Instant now = Instant.parse("2024-02-29T23:59:59.999999Z");
 
   private RandomBook(BookPlace place, long seed) {
@@ -114,7 +120,12 @@ final class RandomBook {
   }
 
   private <C extends Content> void add(Kind<C> kind) {
-    add(kind, belonging(kind, any.of(kind)));
+    String id = add(kind, belonging(kind, any.of(kind)));
+    if (kind == Kind.TRIAL) {
+      trials.add(id);
+    } else if (kind == Kind.LABORATORY) {
+      laboratories.add(id);
+    }
   }
 
   /** A random content that belongs to sheets of the book and not to random ones. */
@@ -125,6 +136,15 @@ final class RandomBook {
       put(document, "lawn", one(lawns));
       put(document, "station", one(stations));
       put(document, "bed", one(beds));
+      if (kind == Kind.TRIAL) {
+        document.putArray("lawns").add(one(lawns));
+      }
+      if (!trials.isEmpty()) {
+        put(document, "trial", one(trials));
+      }
+      if (kind == Kind.TRIAL_READINGS) {
+        put(document, "laboratory", one(laboratories));
+      }
       for (JsonNode point : document.path("photographs")) {
         put((ObjectNode) point, "photograph", one(pictures));
       }

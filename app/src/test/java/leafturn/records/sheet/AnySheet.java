@@ -91,7 +91,7 @@ public final class AnySheet {
     if (kind == Kind.PHOTOGRAPH) {
       return measurement.photograph();
     }
-    throw new IllegalArgumentException("no random content of kind " + kind);
+    return new AnyTrial(any).of(kind);
   }
 
   /** A weather station. */

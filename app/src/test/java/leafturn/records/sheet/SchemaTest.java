@@ -121,7 +121,7 @@ class SchemaTest {
   void isListedForEveryKind() throws IOException {
     String list = Files.readString(Path.of("..", "docs", "schemas", "README.md"));
     assertThat(Kind.all())
-        .hasSize(15)
+        .hasSize(19)
         .allSatisfy(kind -> assertThat(list).contains("(%s)".formatted(file(kind))));
   }
 }

@@ -1,0 +1,109 @@
+package leafturn.records.sheet;
+
+import com.fasterxml.jackson.databind.JsonNode;
+import com.fasterxml.jackson.databind.node.ObjectNode;
+import java.time.Instant;
+import java.time.LocalDate;
+import java.time.format.DateTimeParseException;
+import java.util.List;
+import leafturn.records.Faults;
+import leafturn.records.JsonObject;
+import org.jspecify.annotations.Nullable;
+
+/**
+ * A trial: its plan, the lawns of the book that take part, and whether it is frozen.
+ *
+ * @param plan the document of the plan, as a trial file has it
+ * @param lawns ids of the lawns of the book that take part
+ * @param frozen when it was frozen and as what, or null while it is being planned
+ * @param ended the day it was ended, or null
+ * @param whyEnded why it was ended before the plan said so, or null
+ * @param note anything to remember; may be null
+ */
+public record TrialSheet(
+    JsonNode plan,
+    List<String> lawns,
+    @Nullable Frozen frozen,
+    @Nullable LocalDate ended,
+    @Nullable String whyEnded,
+    @Nullable String note)
+    implements Content {
+  private static final int HASH_CHARACTERS = 64;
+
+  public TrialSheet {
+    plan = CanonicalJson.of(plan);
+    lawns = List.copyOf(lawns);
+  }
+
+  /**
+   * The plan as it was fixed before the first observation.
+   *
+   * @param at when, to the microsecond, in universal time
+   * @param by who
+   * @param hash SHA-256 of the plan then, 64 hexadecimal figures
+   */
+  public record Frozen(String at, String by, String hash) {
+    private static Frozen read(JsonObject json) {
+      String at = json.requiredText("at", Limits.NAME, "when it was frozen");
+      if (!at.isEmpty() && !isInstant(at)) {
+        json.fault(
+            "at", Faults.quoted(at) + " is no moment; write it as 2026-04-01T08:00:00Z.");
+      }
+      String hash = json.requiredText("hash", HASH_CHARACTERS, "the SHA-256 of the plan");
+      if (!hash.isEmpty() && !hash.matches("[0-9a-f]{64}")) {
+        json.fault("hash", Faults.quoted(hash) + " is no SHA-256; give 64 hexadecimal figures.");
+      }
+      Frozen frozen = new Frozen(at, json.requiredText("by", Limits.NAME, "who froze it"), hash);
+      json.refuseOthers();
+      return frozen;
+    }
+
+    private static boolean isInstant(String text) {
+      try {
+        return Instant.parse(text) != null;
+      } catch (DateTimeParseException e) {
+        return false;
+      }
+    }
+
+    /** When it was frozen. */
+    public Instant moment() {
+      return Instant.parse(at);
+    }
+  }
+
+  static TrialSheet read(JsonObject json) {
+    ObjectNode plan = CanonicalJson.read(json, "plan");
+    if (!json.has("plan")) {
+      json.missing("plan", "the plan of the trial");
+    } else if (plan.isEmpty()) {
+      json.fault("plan", "it is empty; give at least a name.");
+    } else if (!plan.path("name").isTextual() || plan.path("name").asText().isBlank()) {
+      json.fault("plan", "it has no name; give it one.");
+    } else if (plan.path("name").asText().length() > Limits.NAME) {
+      json.fault("plan", "its name is too long; shorten it to %d characters.".formatted(Limits.NAME));
+    }
+    List<String> lawns = json.list("lawns").ids("a lawn");
+    Frozen frozen = Part.read(json, "frozen", Frozen::read);
+    LocalDate ended = json.date("ended");
+    String why = json.text("whyEnded", Limits.SENTENCE);
+    String note = json.text("note", Limits.NOTE);
+    json.end();
+    return new TrialSheet(plan, lawns, frozen, ended, why, note);
+  }
+
+  /** What its people call it. */
+  public String name() {
+    return plan.path("name").asText();
+  }
+
+  /** SHA-256 of the plan as it stands. */
+  public String hash() {
+    return CanonicalJson.hash(plan);
+  }
+
+  /** Whether the plan is still as it was frozen. */
+  public boolean isAsFrozen() {
+    return frozen != null && frozen.hash().equals(hash());
+  }
+}

@@ -1,0 +1,96 @@
+package leafturn.records.trial;
+
+import java.util.List;
+import java.util.Optional;
+import java.util.function.BiPredicate;
+import leafturn.records.book.BookReading;
+import leafturn.records.book.Sheet;
+import leafturn.records.people.Visitor;
+import leafturn.records.sheet.Kind;
+import leafturn.records.sheet.TrialEventSheet;
+import leafturn.records.sheet.TrialReadingsSheet;
+import leafturn.records.sheet.TrialSheet;
+import leafturn.trials.observation.Reading;
+
+/**
+ * The trials of a book as far as a visitor may see them: those who see the whole book see all of
+ * them, others those whose lawns all lie on properties that are shared with them.
+ */
+public final class TrialShelf {
+  private final BookReading book;
+  private final Visitor visitor;
+
+  /**
+   * @param visitor who asks
+   */
+  public TrialShelf(BookReading book, Visitor visitor) {
+    this.book = book;
+    this.visitor = visitor;
+  }
+
+  /** A trial the visitor may see; empty where there is none. */
+  public Optional<Sheet<TrialSheet>> find(String id) {
+    return book.find(Kind.TRIAL, id).filter(trial -> !trial.withdrawn() && mayRead(trial.content()));
+  }
+
+  /** The trials the visitor may see, as they were entered. */
+  public List<Sheet<TrialSheet>> all() {
+    return book.all(Kind.TRIAL).stream().filter(trial -> mayRead(trial.content())).toList();
+  }
+
+  /** Whether the visitor sees a trial. */
+  public boolean mayRead(TrialSheet trial) {
+    return visitor.mayReadAll() || everywhere(trial, Visitor::mayRead);
+  }
+
+  /** Whether the visitor may enter readings and events of a trial. */
+  public boolean mayLog(TrialSheet trial) {
+    return visitor.mayLogSomewhere() && mayRead(trial);
+  }
+
+  /** Whether the visitor may change the plan of a trial. */
+  public boolean mayChange() {
+    return visitor.mayChangeAll();
+  }
+
+  private boolean everywhere(TrialSheet trial, BiPredicate<Visitor, String> may) {
+    return !trial.lawns().isEmpty()
+        && trial.lawns().stream()
+            .map(lawn -> book.find(Kind.LAWN, lawn))
+            .allMatch(
+                lawn -> lawn.isPresent() && may.test(visitor, lawn.get().content().property()));
+  }
+
+  /** How far a trial has come. */
+  public TrialState state(Sheet<TrialSheet> trial) {
+    if (trial.content().ended() != null) {
+      return TrialState.ENDED;
+    }
+    if (trial.content().frozen() == null) {
+      return TrialState.PLANNED;
+    }
+    return readingSheets(trial.id()).isEmpty() ? TrialState.FROZEN : TrialState.UNDER_WAY;
+  }
+
+  /** The sheets of readings of a trial that count. */
+  public List<Sheet<TrialReadingsSheet>> readingSheets(String trial) {
+    return book.ofTrial(Kind.TRIAL_READINGS, trial);
+  }
+
+  /** All readings of a trial that count. */
+  public List<Reading> readings(String trial) {
+    return readingSheets(trial).stream()
+        .flatMap(sheet -> sheet.content().readings().stream())
+        .toList();
+  }
+
+  /** What befell a trial. */
+  public List<Sheet<TrialEventSheet>> events(String trial) {
+    return book.ofTrial(Kind.TRIAL_EVENT, trial);
+  }
+
+  /** The earlier versions of a trial's sheet and the one that counts, the latest first. */
+  public List<Sheet<TrialSheet>> history(String trial) {
+    return book.history(Kind.TRIAL, trial);
+  }
+}

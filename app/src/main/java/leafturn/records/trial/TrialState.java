@@ -1,0 +1,20 @@
+package leafturn.records.trial;
+
+/** How far a trial has come. */
+public enum TrialState {
+  PLANNED("being planned"),
+  FROZEN("frozen, nothing read yet"),
+  UNDER_WAY("under way"),
+  ENDED("ended");
+
+  private final String words;
+
+  TrialState(String words) {
+    this.words = words;
+  }
+
+  /** For people. */
+  public String words() {
+    return words;
+  }
+}

@@ -1,0 +1,119 @@
+package leafturn.web;
+
+import java.time.ZoneId;
+import java.util.ArrayList;
+import java.util.List;
+import leafturn.quantity.Units;
+import leafturn.records.book.Sheet;
+import leafturn.records.sheet.TrialSheet;
+import leafturn.records.trial.TrialState;
+import leafturn.reports.DayWords;
+import leafturn.web.sheet.Change;
+import leafturn.web.sheet.Line;
+import leafturn.web.trial.PlanWords;
+import org.jspecify.annotations.Nullable;
+
+/**
+ * A trial: its plan in words, how far it has come, and the doors to its parts.
+ *
+ * @param id its id
+ * @param version of its sheet
+ * @param name what its people call it
+ * @param question what it is to answer; may be empty
+ * @param state how far it has come
+ * @param standing the state in a sentence
+ * @param plan the plan in words
+ * @param hash SHA-256 of the plan when it was frozen; empty before
+ * @param changes what was changed after it was frozen, the latest first
+ * @param readings how much has been read, in words
+ * @param events what befell it, in words, by day
+ * @param mayChange whether the reader may change the plan
+ * @param mayLog whether the reader may enter readings
+ */
+public record TrialPage(
+    String id,
+    int version,
+    String name,
+    String question,
+    TrialState state,
+    String standing,
+    List<Line> plan,
+    String hash,
+    List<Later> changes,
+    String readings,
+    List<String> events,
+    boolean mayChange,
+    boolean mayLog) {
+  public TrialPage {
+    plan = List.copyOf(plan);
+    changes = List.copyOf(changes);
+    events = List.copyOf(events);
+  }
+
+  /**
+   * A change after the plan was frozen.
+   *
+   * @param words by whom and when
+   * @param changes what it changed
+   */
+  public record Later(String words, List<Change> changes) {}
+
+  /** Whether readings are taken. */
+  public boolean open() {
+    return state == TrialState.FROZEN || state == TrialState.UNDER_WAY;
+  }
+
+  /** Whether it is still being planned. */
+  public boolean planned() {
+    return state == TrialState.PLANNED;
+  }
+
+  static String standing(TrialSheet trial, TrialState state, ZoneId zone) {
+    TrialSheet.Frozen frozen = trial.frozen();
+    if (state == TrialState.PLANNED || frozen == null) {
+      return "It is being planned. Nothing can be read before the plan is frozen.";
+    }
+    String since =
+        "The plan was frozen by %s on %s"
+            .formatted(frozen.by(), Moments.words(frozen.moment(), zone));
+    String as = trial.isAsFrozen() ? " and is unchanged since." : "; it was changed since, see below.";
+    if (trial.ended() == null) {
+      return since + as;
+    }
+    String why = trial.whyEnded() == null ? "" : " (%s)".formatted(trial.whyEnded());
+    return "It ended on %s%s. %s%s"
+        .formatted(DayWords.dayAndYear(trial.ended()), why, since, as);
+  }
+
+  /** What was changed from version to version since the plan was frozen, the latest first. */
+  static List<Later> changes(List<Sheet<TrialSheet>> versions, Units units, ZoneId zone) {
+    List<Later> all = new ArrayList<>();
+    for (int i = 0; i + 1 < versions.size(); i++) {
+      Sheet<TrialSheet> after = versions.get(i);
+      Sheet<TrialSheet> before = versions.get(i + 1);
+      if (before.content().frozen() == null || same(before, after)) {
+        continue;
+      }
+      List<Change> changes =
+          new PlanWords(before.content().plan(), units).changesTo(after.content().plan());
+      String words =
+          "%s, %s".formatted(after.writtenBy(), Moments.words(after.writtenAt(), zone));
+      all.add(new Later(words, withNote(changes, before.content().note(), after.content().note())));
+    }
+    return all;
+  }
+
+  private static boolean same(Sheet<TrialSheet> before, Sheet<TrialSheet> after) {
+    return before.content().plan().equals(after.content().plan());
+  }
+
+  private static List<Change> withNote(
+      List<Change> changes, @Nullable String before, @Nullable String after) {
+    if (after == null || after.equals(before)) {
+      return changes;
+    }
+    List<Change> all = new ArrayList<>(changes);
+    all.add(new Change("Why", before == null ? "" : before, after));
+    return all;
+  }
+}

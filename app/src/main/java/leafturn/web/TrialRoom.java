@@ -1,0 +1,163 @@
+package leafturn.web;
+
+import io.javalin.http.Context;
+import java.time.ZoneId;
+import java.time.temporal.ChronoUnit;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Map;
+import java.util.function.BiFunction;
+import leafturn.quantity.Units;
+import leafturn.records.book.BookReading;
+import leafturn.records.book.BookWriting;
+import leafturn.records.book.Sheet;
+import leafturn.records.people.Visitor;
+import leafturn.records.sheet.Kind;
+import leafturn.records.sheet.TrialEventSheet;
+import leafturn.records.sheet.TrialReadingsSheet;
+import leafturn.records.sheet.TrialSheet;
+import leafturn.records.trial.TrialShelf;
+import leafturn.records.trial.TrialState;
+import leafturn.reports.DayWords;
+import leafturn.web.sheet.Line;
+import leafturn.web.trial.PlanWords;
+
+/** The trials of the book, and each with its state and the doors to its parts. */
+final class TrialRoom implements Room {
+  private final Desk desk;
+
+  TrialRoom(Desk desk) {
+    this.desk = desk;
+  }
+
+  @Override
+  public void open(Routes routes) {
+    routes.read("/trials", Right.READ, this::list);
+    routes.read("/trials/{id}", Right.READ, this::show);
+    routes.write("/trials/{id}/freeze", Right.CHANGE, Intake.FORM, this::freeze);
+    routes.write("/trials/{id}/end", Right.CHANGE, Intake.FORM, this::end);
+  }
+
+  private void list(Context context) {
+    Visitor visitor = Guest.visitor(context);
+    TrialList page = desk.book().read(reading -> list(reading, visitor));
+    desk.show(context, "trials.jte", "Trials", Map.of("page", page));
+  }
+
+  private static TrialList list(BookReading reading, Visitor visitor) {
+    TrialShelf shelf = new TrialShelf(reading, visitor);
+    List<TrialList.Entry> entries = new ArrayList<>();
+    for (Sheet<TrialSheet> trial : shelf.all()) {
+      TrialSheet content = trial.content();
+      entries.add(
+          new TrialList.Entry(
+              trial.id(),
+              content.name(),
+              content.plan().path("question").asText(),
+              new PlanWords(content.plan(), visitor.person().units()).layout(),
+              shelf.state(trial).words()));
+    }
+    return new TrialList(entries, shelf.mayChange());
+  }
+
+  private void show(Context context) {
+    Visitor visitor = Guest.visitor(context);
+    String id = context.pathParam("id");
+    TrialPage page = desk.book().read(reading -> page(reading, visitor, id));
+    desk.show(context, "trial.jte", page.name(), Map.of("page", page));
+  }
+
+  private TrialPage page(BookReading reading, Visitor visitor, String id) {
+    TrialShelf shelf = new TrialShelf(reading, visitor);
+    Sheet<TrialSheet> trial = shelf.find(id).orElseThrow(Refusal::notFound);
+    TrialSheet content = trial.content();
+    TrialState state = shelf.state(trial);
+    Units units = visitor.person().units();
+    ZoneId zone = desk.clock().getZone();
+    List<Line> plan = new PlanWords(content.plan(), units).lines();
+    return new TrialPage(
+        id,
+        trial.version(),
+        content.name(),
+        content.plan().path("question").asText(),
+        state,
+        TrialPage.standing(content, state, zone),
+        plan,
+        content.frozen() == null ? "" : content.frozen().hash(),
+        TrialPage.changes(shelf.history(id), units, zone),
+        readings(shelf.readingSheets(id)),
+        shelf.events(id).stream().map(event -> words(event.content())).toList(),
+        shelf.mayChange(),
+        shelf.mayLog(content));
+  }
+
+  private static String readings(List<Sheet<TrialReadingsSheet>> sheets) {
+    int count = sheets.stream().mapToInt(sheet -> sheet.content().readings().size()).sum();
+    return count == 0
+        ? "Nothing has been read yet."
+        : "%,d %s so far.".formatted(count, count == 1 ? "reading" : "readings");
+  }
+
+  private static String words(TrialEventSheet event) {
+    String plots = event.plots().isEmpty() ? "all plots" : String.join(", ", event.plots());
+    TrialEventSheet.Exclusion decided = event.exclusion();
+    String then =
+        decided == null
+            ? ""
+            : decided.leftOut()
+                ? "; left out, %s".formatted(decided.why())
+                : "; kept in, %s".formatted(decided.why());
+    return "%s: %s (%s)%s"
+        .formatted(DayWords.dayAndYear(event.day()), event.what().words(), plots, then);
+  }
+
+  private void freeze(Context context) {
+    change(
+        context,
+        (writing, trial) -> {
+          TrialSheet now = trial.content();
+          if (now.frozen() != null) {
+            return now; // frozen once is frozen: the first moment counts
+          }
+          String at = writing.now().truncatedTo(ChronoUnit.MICROS).toString();
+          return new TrialSheet(
+              now.plan(),
+              now.lawns(),
+              new TrialSheet.Frozen(at, writing.by(), now.hash()),
+              now.ended(),
+              now.whyEnded(),
+              now.note());
+        });
+  }
+
+  private void end(Context context) {
+    String typed = context.formParam("why");
+    String why = typed == null || typed.isBlank() ? null : typed.strip();
+    change(
+        context,
+        (writing, trial) -> {
+          TrialSheet now = trial.content();
+          if (now.frozen() == null || now.ended() != null) {
+            return now;
+          }
+          return new TrialSheet(
+              now.plan(), now.lawns(), now.frozen(), desk.today(), why, now.note());
+        });
+  }
+
+  private void change(
+      Context context, BiFunction<BookWriting, Sheet<TrialSheet>, TrialSheet> change) {
+    Visitor visitor = Guest.visitor(context);
+    String id = context.pathParam("id");
+    desk.book()
+        .write(
+            visitor.person().name(),
+            writing -> {
+              Sheet<TrialSheet> trial =
+                  new TrialShelf(writing, visitor).find(id).orElseThrow(Refusal::notFound);
+              TrialSheet changed = Kind.TRIAL.checked(change.apply(writing, trial));
+              return writing.revise(Kind.TRIAL, id, trial.version(), changed);
+            });
+    Answers.goTo(context, "/trials/" + id);
+  }
+}

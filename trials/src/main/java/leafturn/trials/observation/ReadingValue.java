@@ -1,0 +1,62 @@
+package leafturn.trials.observation;
+
+import java.util.regex.Matcher;
+import java.util.regex.Pattern;
+import org.jspecify.annotations.Nullable;
+
+/**
+ * A reading as a number, with what is known of it below the detection limit.
+ *
+ * @param value the value, or the limit where it lies below
+ * @param belowDetection whether it is only known to lie below {@code value}
+ */
+public record ReadingValue(double value, boolean belowDetection) {
+  private static final Pattern NUMBER =
+      Pattern.compile("[-+]?(\\d{1,15}([.,]\\d{0,12})?|[.,]\\d{1,12})([eE][-+]?\\d{1,2})?");
+  private static final Pattern BELOW = Pattern.compile("<\\s*(.+)");
+  private static final Pattern WORDS =
+      Pattern.compile("(?i)n\\.?d\\.?|bdl|below detection|not detected|trace");
+
+  /** Beyond this, sums of squares lose all meaning. */
+  private static final double LARGEST = 1e100;
+
+  /**
+   * Reads a value as it was given. "nd" and the like, and a 0 that a detection limit forbids, lie
+   * below that limit: they are never taken for 0, the limit or half of it in silence.
+   *
+   * @param detectionLimit of the method in the unit of the value, or null
+   * @throws IllegalArgumentException naming the text when it is no value
+   */
+  public static ReadingValue of(String text, @Nullable Double detectionLimit) {
+    String given = text.strip();
+    Matcher below = BELOW.matcher(given);
+    if (below.matches()) {
+      return new ReadingValue(number(below.group(1), given), true);
+    }
+    if (WORDS.matcher(given).matches()) {
+      if (detectionLimit == null) {
+        throw new IllegalArgumentException(
+            "'%s' needs the detection limit; write it as <2 or give the limit".formatted(given));
+      }
+      return new ReadingValue(detectionLimit, true);
+    }
+    double value = number(given, given);
+    return detectionLimit != null && value < detectionLimit
+        ? new ReadingValue(detectionLimit, true)
+        : new ReadingValue(value, false);
+  }
+
+  private static double number(String text, String given) {
+    if (!NUMBER.matcher(text.strip()).matches()) {
+      throw new IllegalArgumentException(
+          "'%s' is no number; write it with a decimal point and without its unit, or leave it out"
+              .formatted(given));
+    }
+    double value = Double.parseDouble(text.strip().replace(',', '.'));
+    if (Math.abs(value) > LARGEST) {
+      throw new IllegalArgumentException(
+          "%s is beyond what can be measured; check it, or take a larger unit".formatted(given));
+    }
+    return value;
+  }
+}
