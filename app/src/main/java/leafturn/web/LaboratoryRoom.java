@@ -44,8 +44,7 @@ final class LaboratoryRoom implements Room {
   }
 
   private static Form blank(Context context) {
-    return Form.blank(
-            LaboratoryForm.shape(parsed("{}")), Guest.visitor(context).person().units())
+    return Form.blank(LaboratoryForm.shape(parsed("{}")), Guest.visitor(context).person().units())
         .with("dates", "year first")
         .with("duplicates", "repeated rows");
   }
@@ -93,7 +92,8 @@ final class LaboratoryRoom implements Room {
       show(
           context,
           found,
-          form.faulted("", "Somebody else has saved this meanwhile; saving again replaces theirs."));
+          form.faulted(
+              "", "Somebody else has saved this meanwhile; saving again replaces theirs."));
     } catch (InputException faults) {
       context.status(UNUSABLE);
       show(context, found, form.faulted(faults));

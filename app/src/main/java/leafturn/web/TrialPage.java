@@ -6,6 +6,7 @@ import java.util.List;
 import leafturn.quantity.Units;
 import leafturn.records.book.Sheet;
 import leafturn.records.sheet.TrialSheet;
+import leafturn.records.trial.BookPlan;
 import leafturn.records.trial.TrialState;
 import leafturn.reports.DayWords;
 import leafturn.web.sheet.Change;
@@ -76,13 +77,15 @@ public record TrialPage(
     String since =
         "The plan was frozen by %s on %s"
             .formatted(frozen.by(), Moments.words(frozen.moment(), zone));
-    String as = trial.isAsFrozen() ? " and is unchanged since." : "; it was changed since, see below.";
+    String as =
+        BookPlan.isAsFrozen(trial)
+            ? " and is unchanged since."
+            : "; it was changed since, see below.";
     if (trial.ended() == null) {
       return since + as;
     }
     String why = trial.whyEnded() == null ? "" : " (%s)".formatted(trial.whyEnded());
-    return "It ended on %s%s. %s%s"
-        .formatted(DayWords.dayAndYear(trial.ended()), why, since, as);
+    return "It ended on %s%s. %s%s".formatted(DayWords.dayAndYear(trial.ended()), why, since, as);
   }
 
   /** What was changed from version to version since the plan was frozen, the latest first. */
@@ -96,8 +99,7 @@ public record TrialPage(
       }
       List<Change> changes =
           new PlanWords(before.content().plan(), units).changesTo(after.content().plan());
-      String words =
-          "%s, %s".formatted(after.writtenBy(), Moments.words(after.writtenAt(), zone));
+      String words = "%s, %s".formatted(after.writtenBy(), Moments.words(after.writtenAt(), zone));
       all.add(new Later(words, withNote(changes, before.content().note(), after.content().note())));
     }
     return all;

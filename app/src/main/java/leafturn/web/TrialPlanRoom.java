@@ -12,14 +12,16 @@ import java.util.UUID;
 import leafturn.quantity.Units;
 import leafturn.records.Faults.Fault;
 import leafturn.records.InputException;
+import leafturn.records.SourceText;
 import leafturn.records.book.BookReading;
 import leafturn.records.book.Sheet;
 import leafturn.records.people.Visitor;
 import leafturn.records.sheet.Kind;
 import leafturn.records.sheet.Property;
 import leafturn.records.sheet.TrialSheet;
+import leafturn.records.trial.BookPlan;
 import leafturn.records.trial.PlanLawns;
-import leafturn.records.trial.PlanReading;
+import leafturn.records.trial.TrialPlanFile;
 import leafturn.records.trial.TrialShelf;
 import leafturn.web.form.Field.Choice;
 import leafturn.web.form.Form;
@@ -81,8 +83,7 @@ final class TrialPlanRoom implements Room {
       return;
     }
     try {
-      TrialSheet changed =
-          desk.book().read(reading -> trial(reading, form, trial.content()));
+      TrialSheet changed = desk.book().read(reading -> trial(reading, form, trial.content()));
       TrialSheet noted = noted(changed, context.formParam("why"));
       desk.book()
           .write(
@@ -99,7 +100,7 @@ final class TrialPlanRoom implements Room {
 
   /** Why a frozen plan was changed is asked for. */
   private static TrialSheet noted(TrialSheet changed, @Nullable String why) {
-    if (changed.frozen() == null || changed.isAsFrozen()) {
+    if (changed.frozen() == null || BookPlan.isAsFrozen(changed)) {
       return changed;
     }
     if (why == null || why.isBlank()) {
@@ -122,8 +123,7 @@ final class TrialPlanRoom implements Room {
     JsonNode old = before == null ? MissingNode.getInstance() : before.plan();
     ObjectNode plan = PlanDocument.of(form, old);
     boolean sameLawns = before != null && before.lawns().equals(ids) && before.frozen() != null;
-    ArrayNode lawns =
-        sameLawns ? (ArrayNode) old.path("lawns") : PlanLawns.of(reading, ids);
+    ArrayNode lawns = sameLawns ? (ArrayNode) old.path("lawns") : PlanLawns.of(reading, ids);
     if (lawns.isEmpty()) {
       plan.remove("lawns");
     } else {
@@ -136,7 +136,7 @@ final class TrialPlanRoom implements Room {
       fault(faults, "none is chosen; choose the lawns that take part.");
     }
     try {
-      PlanReading.check(plan);
+      TrialPlanFile.read(new SourceText("plan", plan.toString()));
     } catch (InputException more) {
       faults.addAll(more.faultsByField());
     }

@@ -16,6 +16,7 @@ import leafturn.records.sheet.Kind;
 import leafturn.records.sheet.TrialEventSheet;
 import leafturn.records.sheet.TrialReadingsSheet;
 import leafturn.records.sheet.TrialSheet;
+import leafturn.records.trial.BookPlan;
 import leafturn.records.trial.TrialShelf;
 import leafturn.records.trial.TrialState;
 import leafturn.reports.DayWords;
@@ -123,7 +124,7 @@ final class TrialRoom implements Room {
           return new TrialSheet(
               now.plan(),
               now.lawns(),
-              new TrialSheet.Frozen(at, writing.by(), now.hash()),
+              new TrialSheet.Frozen(at, writing.by(), BookPlan.hash(now)),
               now.ended(),
               now.whyEnded(),
               now.note());

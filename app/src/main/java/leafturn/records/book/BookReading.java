@@ -111,8 +111,8 @@ public class BookReading {
   }
 
   /**
-   * The sheets of a kind that belong to a trial and were not withdrawn, by day and then as they were
-   * entered.
+   * The sheets of a kind that belong to a trial and were not withdrawn, by day and then as they
+   * were entered.
    */
   public final <C extends Content> List<Sheet<C>> ofTrial(Kind<C> kind, String trial) {
     return list(

@@ -8,10 +8,6 @@ import com.fasterxml.jackson.databind.node.JsonNodeFactory;
 import com.fasterxml.jackson.databind.node.LongNode;
 import com.fasterxml.jackson.databind.node.ObjectNode;
 import com.fasterxml.jackson.databind.node.TextNode;
-import java.nio.charset.StandardCharsets;
-import java.security.MessageDigest;
-import java.security.NoSuchAlgorithmException;
-import java.util.HexFormat;
 import java.util.List;
 import java.util.Map;
 import java.util.TreeMap;
@@ -101,15 +97,5 @@ public final class CanonicalJson {
       return list;
     }
     return node.isNumber() ? number(node.doubleValue()) : node;
-  }
-
-  /** SHA-256 of the document in this form, in hexadecimal figures. */
-  public static String hash(JsonNode node) {
-    try {
-      byte[] text = of(node).toString().getBytes(StandardCharsets.UTF_8);
-      return HexFormat.of().formatHex(MessageDigest.getInstance("SHA-256").digest(text));
-    } catch (NoSuchAlgorithmException e) {
-      throw new IllegalStateException("every Java runtime has SHA-256", e);
-    }
   }
 }

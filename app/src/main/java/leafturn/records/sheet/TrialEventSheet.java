@@ -90,8 +90,7 @@ public record TrialEventSheet(
    * @param on the day of the decision
    * @param why the rule of the plan, or the reason
    */
-  public record Exclusion(
-      boolean leftOut, boolean blind, String by, LocalDate on, String why) {
+  public record Exclusion(boolean leftOut, boolean blind, String by, LocalDate on, String why) {
     private static Exclusion read(JsonObject json) {
       Exclusion exclusion =
           new Exclusion(
@@ -109,8 +108,7 @@ public record TrialEventSheet(
     String trial = json.requiredId("trial", "the trial");
     LocalDate day = json.requiredDate("day");
     Happening what = Choice.required(json, "what", Happening.class);
-    List<String> plots =
-        json.list("plots").texts(Limits.NAME, "the code of a plot");
+    List<String> plots = json.list("plots").texts(Limits.NAME, "the code of a plot");
     Double area = json.number("areaM2", 0.01, 1e6, "m2");
     Mown mown = Part.read(json, "mown", Mown::read);
     Exclusion exclusion = Part.read(json, "exclusion", Exclusion::read);

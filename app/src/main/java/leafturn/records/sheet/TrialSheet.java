@@ -46,8 +46,7 @@ public record TrialSheet(
     private static Frozen read(JsonObject json) {
       String at = json.requiredText("at", Limits.NAME, "when it was frozen");
       if (!at.isEmpty() && !isInstant(at)) {
-        json.fault(
-            "at", Faults.quoted(at) + " is no moment; write it as 2026-04-01T08:00:00Z.");
+        json.fault("at", Faults.quoted(at) + " is no moment; write it as 2026-04-01T08:00:00Z.");
       }
       String hash = json.requiredText("hash", HASH_CHARACTERS, "the SHA-256 of the plan");
       if (!hash.isEmpty() && !hash.matches("[0-9a-f]{64}")) {
@@ -81,7 +80,8 @@ public record TrialSheet(
     } else if (!plan.path("name").isTextual() || plan.path("name").asText().isBlank()) {
       json.fault("plan", "it has no name; give it one.");
     } else if (plan.path("name").asText().length() > Limits.NAME) {
-      json.fault("plan", "its name is too long; shorten it to %d characters.".formatted(Limits.NAME));
+      json.fault(
+          "plan", "its name is too long; shorten it to %d characters.".formatted(Limits.NAME));
     }
     List<String> lawns = json.list("lawns").ids("a lawn");
     Frozen frozen = Part.read(json, "frozen", Frozen::read);
@@ -95,15 +95,5 @@ public record TrialSheet(
   /** What its people call it. */
   public String name() {
     return plan.path("name").asText();
-  }
-
-  /** SHA-256 of the plan as it stands. */
-  public String hash() {
-    return CanonicalJson.hash(plan);
-  }
-
-  /** Whether the plan is still as it was frozen. */
-  public boolean isAsFrozen() {
-    return frozen != null && frozen.hash().equals(hash());
   }
 }

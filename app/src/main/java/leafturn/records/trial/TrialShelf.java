@@ -30,7 +30,8 @@ public final class TrialShelf {
 
   /** A trial the visitor may see; empty where there is none. */
   public Optional<Sheet<TrialSheet>> find(String id) {
-    return book.find(Kind.TRIAL, id).filter(trial -> !trial.withdrawn() && mayRead(trial.content()));
+    return book.find(Kind.TRIAL, id)
+        .filter(trial -> !trial.withdrawn() && mayRead(trial.content()));
   }
 
   /** The trials the visitor may see, as they were entered. */

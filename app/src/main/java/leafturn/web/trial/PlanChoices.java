@@ -15,6 +15,11 @@ final class PlanChoices {
           new Choice("paired-strips", "paired strips within one lawn"),
           new Choice("listed", "one of the layouts you list"));
 
+  static final List<Choice> SIDES =
+      List.of(
+          new Choice("coin", "by a coin for each yard"),
+          new Choice("balanced", "balanced over the yards"));
+
   static final List<Choice> CLIPPINGS =
       List.of(
           Choice.of("collected"),

@@ -88,8 +88,7 @@ public final class PlanWords {
     }
   }
 
-  private static String joined(
-      JsonNode list, java.util.function.Function<JsonNode, String> words) {
+  private static String joined(JsonNode list, java.util.function.Function<JsonNode, String> words) {
     return String.join(
         "; ",
         StreamSupport.stream(list.spliterator(), false)

@@ -121,6 +121,8 @@ public final class TrialPlanForm {
                     "Split yards say something of yards such as these; strips in one lawn only of"
                         + " that lawn.")
                 .needed(),
+            Field.oneOf("sides", "Sides of split yards", PlanChoices.SIDES)
+                .hint("Balanced: each arm equally often on each side. Left empty: a coin a yard."),
             Field.text("factor", "What the arms are").hint("For instance practice.").needed(),
             Field.number("blocks", "Blocks", "")
                 .hint("For blocks, Latin squares, split plots and strip plots."),

@@ -25,8 +25,9 @@ public record BoxCox(double lambda, double lower, double upper) {
   private static final double DROP = 1.920729410347062;
 
   /**
-   * The profile l(λ) = -n/2 log RSS(λ) of the values (y^λ - 1) / (λ ȳ^(λ - 1)), ȳ the geometric mean,
-   * around the means of their groups, with the limits at which it has fallen by χ²(0.95; 1)/2.
+   * The profile l(λ) = -n/2 log RSS(λ) of the values (y^λ - 1) / (λ ȳ^(λ - 1)), ȳ the geometric
+   * mean, around the means of their groups, with the limits at which it has fallen by χ²(0.95;
+   * 1)/2.
    *
    * @param values positive
    * @param groups the group of each value

@@ -40,7 +40,8 @@ public record LaboratoryDuplicates(
       }
       freedom += sample.size() - 1;
     }
-    return new LaboratoryDuplicates(samples, freedom == 0 ? Double.NaN : squares / freedom, freedom);
+    return new LaboratoryDuplicates(
+        samples, freedom == 0 ? Double.NaN : squares / freedom, freedom);
   }
 
   /** How well a sample was measured, in a sentence; empty without duplicates. */

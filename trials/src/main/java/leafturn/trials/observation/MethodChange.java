@@ -8,8 +8,9 @@ import java.util.function.Function;
 import org.jspecify.annotations.Nullable;
 
 /**
- * Whether an outcome was measured by one method, in one laboratory and in which batches. Extractants
- * take different parts of what is in the soil: Mehlich-3, Olsen and Bray values are not one quantity.
+ * Whether an outcome was measured by one method, in one laboratory and in which batches.
+ * Extractants take different parts of what is in the soil: Mehlich-3, Olsen and Bray values are not
+ * one quantity.
  */
 public final class MethodChange {
   private MethodChange() {}

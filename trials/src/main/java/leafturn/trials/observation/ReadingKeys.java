@@ -32,11 +32,7 @@ public final class ReadingKeys {
             Remark.refused(
                 "%s of plot %s on %s stands twice (%s and %s); withdraw one, or number it as a"
                     + " duplicate.",
-                reading.outcome(),
-                reading.plot(),
-                reading.date(),
-                first.value(),
-                reading.value()));
+                reading.outcome(), reading.plot(), reading.date(), first.value(), reading.value()));
       }
     }
     return remarks;

@@ -8,8 +8,8 @@ import leafturn.quantity.Unit;
 import org.jspecify.annotations.Nullable;
 
 /**
- * The unit of a column of readings, with the form in which P and K are stated: {@code mg/kg}, {@code
- * ppm K2O}, {@code lb/acre P}.
+ * The unit of a column of readings, with the form in which P and K are stated: {@code mg/kg},
+ * {@code ppm K2O}, {@code lb/acre P}.
  *
  * @param text as it was given
  * @param unit what it measures; null for a unit we do not convert, as {@code 1-9} or {@code g}

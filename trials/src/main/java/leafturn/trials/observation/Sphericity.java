@@ -33,8 +33,7 @@ public record Sphericity(double mauchlyW, double greenhouseGeisser, double huynh
         squares += covariance[i][j] * covariance[i][j];
       }
     }
-    double mauchly =
-        Math.exp(logDeterminant(covariance) - contrasts * Math.log(trace / contrasts));
+    double mauchly = Math.exp(logDeterminant(covariance) - contrasts * Math.log(trace / contrasts));
     double epsilon = trace * trace / (contrasts * squares);
     double huynh =
         (units * contrasts * epsilon - 2) / (contrasts * (units - 1 - contrasts * epsilon));
@@ -49,7 +48,8 @@ public record Sphericity(double mauchlyW, double greenhouseGeisser, double huynh
             + " or %.2f (Huynh and Feldt). A correlation over time is the better way.";
     return greenhouseGeisser < 0.75
         ? Remark.warning(sentence, mauchlyW, greenhouseGeisser, huynhFeldt)
-        : Remark.note("Differences between dates vary about alike (epsilon %.2f).", greenhouseGeisser);
+        : Remark.note(
+            "Differences between dates vary about alike (epsilon %.2f).", greenhouseGeisser);
   }
 
   /** Helmert's contrasts of neighbouring dates, made orthonormal. */
@@ -61,8 +61,7 @@ public record Sphericity(double mauchlyW, double greenhouseGeisser, double huynh
       double sum = values[unit][0];
       for (int k = 1; k <= contrasts; k++) {
         double before = sum / k;
-        contrasted[unit][k - 1] =
-            (values[unit][k] - before) * Math.sqrt(k / (k + 1.0));
+        contrasted[unit][k - 1] = (values[unit][k] - before) * Math.sqrt(k / (k + 1.0));
         sum += values[unit][k];
         mean[k - 1] += contrasted[unit][k - 1] / units;
       }

@@ -1,0 +1,34 @@
+package leafturn.records.trial;
+
+import leafturn.records.SourceText;
+import leafturn.records.sheet.TrialSheet;
+import leafturn.trials.design.TrialPlan;
+
+/** The plan of a trial in the book. */
+public final class BookPlan {
+  private BookPlan() {}
+
+  /**
+   * The plan as it stands.
+   *
+   * @throws leafturn.records.InputException with every fault it has
+   */
+  public static TrialPlan of(TrialSheet trial) {
+    return TrialPlanFile.read(new SourceText("plan", trial.plan().toString()));
+  }
+
+  /**
+   * SHA-256 of the plan as it stands, in its canonical form.
+   *
+   * @throws leafturn.records.InputException with every fault it has
+   */
+  public static String hash(TrialSheet trial) {
+    return TrialPlanText.sha256(of(trial));
+  }
+
+  /** Whether the plan is still as it was frozen. */
+  public static boolean isAsFrozen(TrialSheet trial) {
+    TrialSheet.Frozen frozen = trial.frozen();
+    return frozen != null && frozen.hash().equals(hash(trial));
+  }
+}
