@@ -38,6 +38,7 @@ final class Assets {
           "queue.js",
           "season.js",
           "send.js",
+          "soon.js",
           "unsent.js",
           "words.js",
           "worker.js");

@@ -18,7 +18,10 @@ import leafturn.records.sheet.AdviceSheet.Way;
 
 /** What the rooms share: the book, the round made from it, the templates and the clock. */
 final class Desk {
-  private static final Duration FOR_A_ROUND = Duration.ofMillis(200);
+  /** When to look again at a page that waits for advice, seconds, as a header says it. */
+  static final String SOON_SECONDS = "1";
+
+  private static final Duration FOR_A_ROUND = Duration.ofMillis(120);
   private static final Duration FOR_A_LAWN = Duration.ofSeconds(10);
 
   private final Book book;
@@ -90,7 +93,7 @@ final class Desk {
    */
   RoundOfLawns roundOf(Context context, String address) {
     Visitor visitor = Guest.visitor(context);
-    return rounds.today(
+    return rounds.ofLawn(
         register -> register.only(visitor::mayRead).onlyLawn(address),
         visitor.person().units(),
         FOR_A_LAWN);

@@ -70,6 +70,11 @@ final class LawnRoom implements Room {
 
   private void uncalled(Context context, RoundOfLawns round, LawnWithoutCall lawn) {
     String title = lawn.lawnName() + ", " + lawn.propertyName();
+    if (lawn.underWay()) {
+      context.header("Retry-After", Desk.SOON_SECONDS);
+      desk.show(context, "soon.jte", title, round, Map.of("lawn", lawn));
+      return;
+    }
     String property =
         desk.rounds()
             .register()

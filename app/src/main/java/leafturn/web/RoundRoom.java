@@ -2,6 +2,7 @@ package leafturn.web;
 
 import io.javalin.http.Context;
 import java.util.Map;
+import leafturn.advice.call.LawnWithoutCall;
 import leafturn.advice.call.RoundOfLawns;
 import leafturn.records.sheet.AdviceSheet.Way;
 
@@ -21,6 +22,9 @@ final class RoundRoom implements Room {
   private void round(Context context) {
     RoundOfLawns round = desk.round(context);
     desk.given(context, Way.PAGE, round.lawns());
+    if (round.withoutCall().stream().anyMatch(LawnWithoutCall::underWay)) {
+      context.header("Retry-After", Desk.SOON_SECONDS);
+    }
     Map<String, RoundPage> content = Map.of("page", new RoundPage(round));
     desk.show(context, round.isEmpty() ? "empty.jte" : "round.jte", "Round", round, content);
   }

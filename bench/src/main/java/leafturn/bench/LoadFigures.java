@@ -17,12 +17,14 @@ final class LoadFigures {
   private final Map<Page, List<Double>> timesMs = new EnumMap<>(Page.class);
   private final Map<Page, Integer> errors = new EnumMap<>(Page.class);
   private final Map<Page, Integer> mostBytes = new EnumMap<>(Page.class);
+  private final Map<Page, Integer> unfinished = new EnumMap<>(Page.class);
   private final Map<String, Integer> faults = new TreeMap<>();
 
   synchronized void add(Page page, long dueNanos, Answer answer) {
     double tookMs = (System.nanoTime() - dueNanos) / NANOS_PER_MS;
     timesMs.computeIfAbsent(page, key -> new ArrayList<>()).add(tookMs);
     mostBytes.merge(page, answer.bytes(), Math::max);
+    unfinished.merge(page, answer.unfinished() ? 1 : 0, Integer::sum);
     if (answer.fault() != null) {
       errors.merge(page, 1, Integer::sum);
       faults.merge(answer.fault(), 1, Integer::sum);
@@ -42,10 +44,11 @@ final class LoadFigures {
           lines.add(
               String.format(
                   Locale.ROOT,
-                  "| %s | %d | %d | %.0f | %.0f | %.0f | %.0f | %.0f |",
+                  "| %s | %d | %d | %d | %.0f | %.0f | %.0f | %.0f | %.0f |",
                   page.name().toLowerCase(Locale.ROOT).replace('_', ' '),
                   times.size(),
                   errors.getOrDefault(page, 0),
+                  unfinished.getOrDefault(page, 0),
                   percentile(times, 50),
                   percentile(times, 95),
                   percentile(times, 99),

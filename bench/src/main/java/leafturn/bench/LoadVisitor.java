@@ -48,8 +48,9 @@ final class LoadVisitor {
    *
    * @param fault what went wrong, or null
    * @param bytes bytes of the body as they were sent
+   * @param unfinished true when the page asks to be looked at again, since advice is being worked out
    */
-  record Answer(@Nullable String fault, int bytes) {}
+  record Answer(@Nullable String fault, int bytes, boolean unfinished) {}
 
   private record Entry(String path, String body) {}
 
@@ -67,10 +68,10 @@ final class LoadVisitor {
         case LOG_ENTRY -> entry("/lawns/" + lawn + "/log");
       };
     } catch (IOException failure) {
-      return new Answer(page + ": " + failure, 0);
+      return new Answer(page + ": " + failure, 0, false);
     } catch (InterruptedException stopped) {
       Thread.currentThread().interrupt();
-      return new Answer(page + ": interrupted", 0);
+      return new Answer(page + ": interrupted", 0, false);
     }
   }
 
@@ -99,7 +100,7 @@ final class LoadVisitor {
       Answer form = form(path);
       entry = filled.poll();
       if (entry == null) {
-        return new Answer("no form of a log entry: " + form.fault(), 0);
+        return new Answer("no form of a log entry: " + form.fault(), 0, false);
       }
     }
     return answer(
@@ -114,7 +115,9 @@ final class LoadVisitor {
   private static Answer answer(String path, int expected, HttpResponse<byte[]> response) {
     boolean right = response.statusCode() == expected;
     return new Answer(
-        right ? null : path + " answered " + response.statusCode(), response.body().length);
+        right ? null : path + " answered " + response.statusCode(),
+        response.body().length,
+        response.headers().firstValue("Retry-After").isPresent());
   }
 
   private HttpRequest.Builder request(String path) {

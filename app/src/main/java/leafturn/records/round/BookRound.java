@@ -12,6 +12,7 @@ import java.util.concurrent.ConcurrentHashMap;
 import java.util.concurrent.ExecutionException;
 import java.util.concurrent.TimeUnit;
 import java.util.concurrent.TimeoutException;
+import java.util.concurrent.atomic.AtomicInteger;
 import java.util.function.UnaryOperator;
 import java.util.stream.Collectors;
 import leafturn.advice.call.LawnOnRound;
@@ -33,12 +34,16 @@ public final class BookRound implements AutoCloseable {
   private static final String RULES = "rules";
   private static final Duration AS_LONG_AS_IT_TAKES = Duration.ofDays(1);
 
+  /** Whoever looks at a lawn while many others do is told soon that its advice is under way. */
+  private static final Duration IN_A_CROWD = Duration.ofMillis(120);
+
   private final Book book;
   private final RoundDays days;
   private final LawnCalls calls;
   private final Workers workers = new Workers();
   private final Map<Wanted, Made> made = new ConcurrentHashMap<>();
   private final Set<Units> readers = ConcurrentHashMap.newKeySet();
+  private final AtomicInteger lookingAtOne = new AtomicInteger();
   private @Nullable Known known;
 
   /** The register with the revision it was read at. */
@@ -123,6 +128,22 @@ public final class BookRound implements AutoCloseable {
         chosen.title().standing(),
         called,
         notCalled);
+  }
+
+  /**
+   * The round of one lawn, for somebody who looks at it. Whoever comes while as many others look at
+   * a lawn as calls can be made at once waits for a moment only, so that a page is always soon there.
+   *
+   * @param patience how long to wait for the call when few others do
+   * @throws leafturn.records.book.BookUnavailableException when the book cannot be read
+   */
+  public RoundOfLawns ofLawn(UnaryOperator<Register> choice, Units units, Duration patience) {
+    boolean crowd = lookingAtOne.incrementAndGet() > Workers.COUNT;
+    try {
+      return today(choice, units, crowd ? IN_A_CROWD : patience);
+    } finally {
+      lookingAtOne.decrementAndGet();
+    }
   }
 
   /**

@@ -22,6 +22,9 @@ final class Workers implements AutoCloseable {
     AHEAD
   }
 
+  /** Calls that are made at once. */
+  static final int COUNT = Runtime.getRuntime().availableProcessors();
+
   private final AtomicLong asked = new AtomicLong();
   private final ThreadPoolExecutor threads;
 
@@ -36,11 +39,10 @@ final class Workers implements AutoCloseable {
     Comparator<Runnable> order =
         Comparator.comparing((Runnable request) -> ((Request) request).urgency())
             .thenComparing(request -> ((Request) request).number());
-    int processors = Runtime.getRuntime().availableProcessors();
     threads =
         new ThreadPoolExecutor(
-            processors,
-            processors,
+            COUNT,
+            COUNT,
             1,
             TimeUnit.MINUTES,
             new PriorityBlockingQueue<>(64, order),
