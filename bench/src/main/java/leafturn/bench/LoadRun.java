@@ -37,7 +37,8 @@ public final class LoadRun {
     int seconds = Integer.parseInt(arguments[1]);
     run.load(seconds, Integer.parseInt(arguments[2]));
     PrintStream out = System.out;
-    out.println("| page | requests | errors | unfinished | p50, ms | p95, ms | p99, ms | most, ms | kB |");
+    out.println(
+        "| page | requests | errors | unfinished | p50, ms | p95, ms | p99, ms | most, ms | kB |");
     out.println("|---|---|---|---|---|---|---|---|---|");
     run.figures.lines().forEach(out::println);
     run.figures.errors().forEach(out::println);

@@ -48,7 +48,8 @@ final class LoadVisitor {
    *
    * @param fault what went wrong, or null
    * @param bytes bytes of the body as they were sent
-   * @param unfinished true when the page asks to be looked at again, since advice is being worked out
+   * @param unfinished true when the page asks to be looked at again, since advice is being worked
+   *     out
    */
   record Answer(@Nullable String fault, int bytes, boolean unfinished) {}
 

@@ -132,7 +132,8 @@ public final class BookRound implements AutoCloseable {
 
   /**
    * The round of one lawn, for somebody who looks at it. Whoever comes while as many others look at
-   * a lawn as calls can be made at once waits for a moment only, so that a page is always soon there.
+   * a lawn as calls can be made at once waits for a moment only, so that a page is always soon
+   * there.
    *
    * @param patience how long to wait for the call when few others do
    * @throws leafturn.records.book.BookUnavailableException when the book cannot be read
