@@ -102,6 +102,7 @@ class HouseWallsTest {
                   "org.jspecify.annotations..",
                   "org.hipparchus..",
                   "org.locationtech.jts..",
+                  "org.apache.commons.rng..",
                   "org.apache.commons.statistics..",
                   "org.ojalgo..",
                   ""))

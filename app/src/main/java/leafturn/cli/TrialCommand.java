@@ -8,9 +8,9 @@ import picocli.CommandLine.Spec;
 /** Side-by-side trials. */
 @Command(
     name = "trial",
-    description = {"Side-by-side trials: analyses their results.", ""},
+    description = {"Side-by-side trials: lays them out and analyses their results.", ""},
     synopsisSubcommandLabel = "COMMAND",
-    subcommands = {TrialAnalyseCommand.class})
+    subcommands = {TrialLayCommand.class, TrialAnalyseCommand.class})
 final class TrialCommand implements Runnable {
   @Mixin private final HelpOption help = new HelpOption();
 

@@ -5,8 +5,11 @@ import com.fasterxml.jackson.core.JsonGenerator;
 import java.io.IOException;
 import java.io.StringWriter;
 import java.io.UncheckedIOException;
+import java.util.LinkedHashMap;
 import java.util.List;
+import java.util.Map;
 import leafturn.records.shape.LocalGrid.LonLat;
+import org.jspecify.annotations.Nullable;
 
 /**
  * Writes outlines as GeoJSON (RFC 7946): a FeatureCollection with one feature for each, edges
@@ -22,6 +25,17 @@ public final class GeoJsonText {
 
   private final JsonGenerator json;
 
+  /**
+   * Something on the earth and what is said of it.
+   *
+   * @param properties texts, numbers and flags by name
+   * @param anchor of the grid
+   * @param patches its pieces; none for a place
+   * @param place where it is when it has no pieces, else null
+   */
+  public record Feature(
+      Map<String, Object> properties, Anchor anchor, List<Patch> patches, @Nullable Corner place) {}
+
   private GeoJsonText(JsonGenerator json) {
     this.json = json;
   }
@@ -32,13 +46,18 @@ public final class GeoJsonText {
    * @throws IllegalArgumentException when one has no anchor: its place on the earth is not known
    */
   public static String of(List<NamedOutline> outlines) {
+    return features(outlines.stream().map(GeoJsonText::feature).toList());
+  }
+
+  /** The text of a file with these features. */
+  public static String features(List<Feature> features) {
     StringWriter text = new StringWriter();
     try (JsonGenerator json = FACTORY.createGenerator(text)) {
       json.writeStartObject();
       json.writeStringField("type", "FeatureCollection");
       json.writeArrayFieldStart("features");
-      for (NamedOutline outline : outlines) {
-        new GeoJsonText(json).feature(outline);
+      for (Feature feature : features) {
+        new GeoJsonText(json).write(feature);
       }
       json.writeEndArray();
       json.writeEndObject();
@@ -48,26 +67,52 @@ public final class GeoJsonText {
     return text.toString();
   }
 
-  private void feature(NamedOutline named) throws IOException {
-    Outline outline = named.outline();
-    Anchor anchor = outline.anchor();
+  private static Feature feature(NamedOutline named) {
+    Anchor anchor = named.outline().anchor();
     if (anchor == null) {
       throw new IllegalArgumentException(
           "an outline without an anchor has no longitude and latitude: " + named.name());
     }
+    Map<String, Object> properties = new LinkedHashMap<>();
+    if (named.name() != null) {
+      properties.put(NAME, named.name());
+    }
+    properties.put(ANCHOR_LONGITUDE, anchor.longitudeDeg());
+    properties.put(ANCHOR_LATITUDE, anchor.latitudeDeg());
+    return new Feature(properties, anchor, named.outline().patches(), null);
+  }
+
+  private void write(Feature feature) throws IOException {
     json.writeStartObject();
     json.writeStringField("type", "Feature");
     json.writeObjectFieldStart("properties");
-    if (named.name() != null) {
-      json.writeStringField(NAME, named.name());
+    for (Map.Entry<String, Object> property : feature.properties().entrySet()) {
+      json.writeFieldName(property.getKey());
+      property(property.getValue());
     }
-    json.writeNumberField(ANCHOR_LONGITUDE, anchor.longitudeDeg());
-    json.writeNumberField(ANCHOR_LATITUDE, anchor.latitudeDeg());
     json.writeEndObject();
     json.writeObjectFieldStart("geometry");
-    geometry(outline.patches(), new LocalGrid(anchor));
+    LocalGrid grid = new LocalGrid(feature.anchor());
+    Corner place = feature.place();
+    if (place == null) {
+      geometry(feature.patches(), grid);
+    } else {
+      json.writeStringField("type", "Point");
+      json.writeFieldName("coordinates");
+      position(grid.onEarth(place));
+    }
     json.writeEndObject();
     json.writeEndObject();
+  }
+
+  private void property(Object value) throws IOException {
+    if (value instanceof Number number) {
+      json.writeNumber(number.doubleValue());
+    } else if (value instanceof Boolean flag) {
+      json.writeBoolean(flag);
+    } else {
+      json.writeString(value.toString());
+    }
   }
 
   private void geometry(List<Patch> patches, LocalGrid grid) throws IOException {

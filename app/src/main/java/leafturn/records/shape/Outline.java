@@ -1,6 +1,5 @@
 package leafturn.records.shape;
 
-import java.util.ArrayList;
 import java.util.List;
 import java.util.stream.Collectors;
 import leafturn.records.InputException;
@@ -73,11 +72,7 @@ public record Outline(List<Patch> patches, @Nullable Anchor anchor) {
    * @throws IllegalArgumentException when it makes no outline
    */
   public static Outline of(Geometry geometry, @Nullable Anchor anchor) {
-    List<Patch> patches = new ArrayList<>();
-    for (int piece = 0; piece < geometry.getNumGeometries(); piece++) {
-      patches.add(Patch.of((Polygon) geometry.getGeometryN(piece)));
-    }
-    return new Outline(patches, anchor);
+    return new Outline(Patch.allOf(geometry), anchor);
   }
 
   /**

@@ -2,6 +2,7 @@ package leafturn.records.shape;
 
 import java.util.ArrayList;
 import java.util.List;
+import org.locationtech.jts.geom.Geometry;
 import org.locationtech.jts.geom.LinearRing;
 import org.locationtech.jts.geom.Polygon;
 
@@ -17,7 +18,16 @@ public record Patch(Ring edge, List<Ring> holes) {
     holes = holes.stream().map(hole -> hole.turned(false)).toList();
   }
 
-  static Patch of(Polygon polygon) {
+  /** The pieces of a geometry of polygons. */
+  public static List<Patch> allOf(Geometry geometry) {
+    List<Patch> patches = new ArrayList<>();
+    for (int piece = 0; piece < geometry.getNumGeometries(); piece++) {
+      patches.add(of((Polygon) geometry.getGeometryN(piece)));
+    }
+    return patches;
+  }
+
+  private static Patch of(Polygon polygon) {
     List<Ring> holes = new ArrayList<>();
     for (int hole = 0; hole < polygon.getNumInteriorRing(); hole++) {
       holes.add(Ring.of(polygon.getInteriorRingN(hole)));

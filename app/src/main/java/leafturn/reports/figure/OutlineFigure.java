@@ -20,8 +20,6 @@ public final class OutlineFigure {
   private static final int MOST_LENGTHS = 40;
 
   private static final double LEAST_GRID_PX = 11;
-  private static final double MOST_BAR_FRACTION = 0.3;
-  private static final double ARROW_PX = 30;
 
   private final Outline outline;
   private final OutlineFormat format;
@@ -74,11 +72,18 @@ public final class OutlineFigure {
     }
     svg.rings(outline.rings().stream().map(view::line).toList(), "outline-turf");
     if (format.isLabelled()) {
-      scaleBar();
-      northArrow();
+      marks();
       lengths();
     }
     return svg.close();
+  }
+
+  private void marks() {
+    MapMarks marks = new MapMarks(svg, view, format.typePx);
+    marks.scaleBar(units);
+    if (outline.anchor() != null) {
+      labels.keepFree(marks.northArrow());
+    }
   }
 
   private void grid() {
@@ -104,39 +109,6 @@ public final class OutlineFigure {
       lines.add(List.of(new Point(0, y), new Point(view.size().width(), y)));
     }
     return lines;
-  }
-
-  private void scaleBar() {
-    double most = MOST_BAR_FRACTION * view.size().width() / gridUnitPx();
-    double units = RoundSteps.atMost(most);
-    double y = view.size().height() - 0.5 * format.typePx;
-    Point from = new Point(1, y);
-    Point to = new Point(1 + units * gridUnitPx(), y);
-    double tick = 0.4 * format.typePx;
-    svg.strokes(
-        List.of(
-            List.of(from, to),
-            List.of(from, new Point(from.x(), y - tick)),
-            List.of(to, new Point(to.x(), y - tick))),
-        "scale-bar");
-    Point place = new Point(to.x() + 7, y);
-    svg.words(label(place, Label.Align.START, QuantityWords.quantity(units, unit())));
-  }
-
-  private void northArrow() {
-    if (outline.anchor() == null) {
-      return;
-    }
-    double x = view.size().width() - 14;
-    double top = format.typePx + 6;
-    Point tip = new Point(x, top);
-    Point tail = new Point(x, top + ARROW_PX);
-    svg.words(label(new Point(x, top - 5), Label.Align.MIDDLE, "N"));
-    svg.strokes(
-        List.of(
-            List.of(tail, tip), List.of(new Point(x - 5, top + 9), tip, new Point(x + 5, top + 9))),
-        "north");
-    labels.keepFree(new Box(x - 10, 0, 20, top + ARROW_PX + 2));
   }
 
   private void lengths() {

@@ -125,6 +125,11 @@ final class Svg {
     }
   }
 
+  /** Words alone, for a drawing that is put together from others. */
+  static String part(Label label) {
+    return new Svg().words(label).text.toString();
+  }
+
   Svg words(Label label) {
     text.append("<text class=\"").append(label.cssClass()).append('"');
     attribute("x", label.anchor().x());

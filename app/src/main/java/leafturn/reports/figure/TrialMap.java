@@ -1,0 +1,191 @@
+package leafturn.reports.figure;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Locale;
+import leafturn.quantity.Units;
+import leafturn.records.shape.Outline;
+import leafturn.trials.design.layout.Core;
+import leafturn.trials.design.layout.LaidLawn;
+import leafturn.trials.design.layout.LaidPlot;
+import leafturn.trials.design.layout.Peg;
+import org.locationtech.jts.geom.Coordinate;
+import org.locationtech.jts.geom.Envelope;
+import org.locationtech.jts.geom.Geometry;
+import org.locationtech.jts.geom.Polygon;
+
+/**
+ * The plots of a trial on a lawn, to scale and north up: turf, plots with their codes, what of them
+ * is measured, pegs by number, the two fixed corners, and a scale bar.
+ */
+public final class TrialMap {
+  private static final double CORE_PX = 1.8;
+  private static final double PEG_PX = 3;
+  private static final double AWAY_PX = 13;
+
+  private final LaidLawn lawn;
+  private final Look look;
+  private final OutlineFormat format;
+  private final OutlineView view;
+  private final Svg svg;
+  private final LabelPlaces labels;
+
+  /**
+   * What a map shows besides.
+   *
+   * @param arms the treatments in order, or none on a map for those who must not know them
+   * @param cores to be marked
+   * @param units of the scale bar
+   */
+  public record Look(List<String> arms, List<Core> cores, Units units) {
+    public Look {
+      arms = List.copyOf(arms);
+      cores = List.copyOf(cores);
+    }
+  }
+
+  private TrialMap(LaidLawn lawn, OutlineFormat format, Look look) {
+    this.lawn = lawn;
+    this.look = look;
+    this.format = format;
+    Envelope box = lawn.surface().turf().getEnvelopeInternal();
+    view =
+        OutlineView.of(
+            new Outline.Bounds(box.getMinX(), box.getMinY(), box.getMaxX(), box.getMaxY()), format);
+    svg = Svg.labelled(view.size(), format.cssClass + " trial-map", words());
+    labels = new LabelPlaces(view.size());
+  }
+
+  /** The map of a lawn as SVG; its styles come from the page, or from {@link TrialMapFile}. */
+  public static String draw(LaidLawn lawn, OutlineFormat format, Look look) {
+    return new TrialMap(lawn, format, look).draw();
+  }
+
+  private String words() {
+    return "Map of %s with %d plots and %d pegs"
+        .formatted(lawn.lawn().name(), lawn.plots().size(), lawn.pegs().size());
+  }
+
+  private String draw() {
+    svg.rings(rings(lawn.surface().turf()), "outline-turf");
+    lawn.dropped().forEach(dropped -> svg.rings(rings(dropped.place().plot()), "plot-dropped"));
+    lawn.plots().forEach(this::plot);
+    look.cores().forEach(core -> svg.circle(at(core.xM(), core.yM()), CORE_PX, "core"));
+    marks();
+    lawn.plots().forEach(this::name);
+    lawn.pegs().forEach(this::peg);
+    return svg.close();
+  }
+
+  private void plot(LaidPlot plot) {
+    svg.rings(rings(plot.place().plot()), armClass(plot));
+    svg.rings(rings(plot.place().measured()), "plot-measured");
+  }
+
+  private String armClass(LaidPlot plot) {
+    return "plot plot-" + (look.arms().indexOf(plot.unit().arm()) + 1);
+  }
+
+  private void marks() {
+    MapMarks marks = new MapMarks(svg, view, format.typePx);
+    marks.scaleBar(look.units());
+    labels.keepFree(marks.northArrow());
+    double foot = format.footPx();
+    labels.keepFree(new Box(0, view.size().height() - foot, view.size().width(), foot));
+    fixed("A", lawn.fixed().a());
+    fixed("B", lawn.fixed().b());
+  }
+
+  private void fixed(String name, Coordinate place) {
+    Point at = at(place.x, place.y);
+    svg.rectangle(new Box(at.x() - 4, at.y() - 4, 8, 8), "fixed-corner");
+    words(name, at, "words strong");
+  }
+
+  private void peg(Peg peg) {
+    Point at = at(peg.xM(), peg.yM());
+    svg.circle(at, PEG_PX, "peg");
+    words(Integer.toString(peg.number()), at, "words");
+  }
+
+  /** Words beside a mark, away from the middle of the lawn where there is room. */
+  private void words(String words, Point mark, String cssClass) {
+    double middleX = view.size().width() / 2;
+    double middleY = view.size().height() / 2;
+    double outX = Math.signum(mark.x() - middleX);
+    double outY = Math.signum(mark.y() - middleY);
+    List<Point> places = new ArrayList<>();
+    double base = mark.y() + 0.3 * format.typePx;
+    for (double[] step :
+        new double[][] {{0, outY}, {outX, 0}, {outX, outY}, {-outX, outY}, {0, -outY}, {-outX, 0}}) {
+      places.add(
+          new Point(
+              mark.x() + AWAY_PX * step[0], base + AWAY_PX * step[1]));
+    }
+    Label label = new Label(places.get(0), Label.Align.MIDDLE, format.typePx, cssClass, words);
+    labels.place(label, places).ifPresent(svg::words);
+  }
+
+  /** The code of a plot and, where there is room and they may be known, its treatment. */
+  private void name(LaidPlot plot) {
+    Geometry place = plot.place().measured().isEmpty() ? plot.place().plot() : plot.place().measured();
+    Coordinate inside = place.getInteriorPoint().getCoordinate();
+    Point at = at(inside.x, inside.y);
+    Label code =
+        new Label(
+            new Point(at.x(), at.y() + 0.35 * format.typePx),
+            Label.Align.MIDDLE,
+            format.typePx,
+            "words strong",
+            plot.code());
+    labels.place(code, List.of(code.anchor())).ifPresent(svg::words);
+    if (look.arms().isEmpty()) {
+      return;
+    }
+    Envelope box = plot.place().plot().getEnvelopeInternal();
+    String arm = plot.unit().treatment();
+    boolean roomy =
+        TextWidth.ofPx(arm, format.typePx) < view.pxPerM() * box.getWidth()
+            && 3 * format.typePx < view.pxPerM() * box.getHeight();
+    if (roomy) {
+      Point below =
+          new Point(at.x(), at.y() + 1.5 * format.typePx);
+      Label label = new Label(below, Label.Align.MIDDLE, format.typePx, "words", arm);
+      labels.place(label, List.of(below)).ifPresent(svg::words);
+    }
+  }
+
+  private Point at(double xM, double yM) {
+    return view.point(xM, yM);
+  }
+
+  private List<List<Point>> rings(Geometry geometry) {
+    List<List<Point>> rings = new ArrayList<>();
+    for (int piece = 0; piece < geometry.getNumGeometries(); piece++) {
+      Polygon polygon = (Polygon) geometry.getGeometryN(piece);
+      rings.add(line(polygon.getExteriorRing().getCoordinates()));
+      for (int hole = 0; hole < polygon.getNumInteriorRing(); hole++) {
+        rings.add(line(polygon.getInteriorRingN(hole).getCoordinates()));
+      }
+    }
+    return rings.stream().filter(ring -> !ring.isEmpty()).toList();
+  }
+
+  private List<Point> line(Coordinate[] ring) {
+    List<Point> line = new ArrayList<>();
+    for (int i = 0; i + 1 < ring.length; i++) {
+      line.add(at(ring[i].x, ring[i].y));
+    }
+    return line;
+  }
+
+  /** A peg's place in words: "12.30 m from A, 8.45 m from B, on the left from A to B". */
+  public static String tapes(Peg peg) {
+    return String.format(
+        Locale.ROOT,
+        "%.2f m from A, %.2f m from B, on the %s from A to B",
+        peg.fromAM(),
+        peg.fromBM(),
+        peg.left() ? "left" : "right");
+  }
+}

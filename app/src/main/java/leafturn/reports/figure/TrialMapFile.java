@@ -1,0 +1,93 @@
+package leafturn.reports.figure;
+
+import java.util.ArrayList;
+import java.util.List;
+import leafturn.quantity.Units;
+import leafturn.records.SourceText;
+import leafturn.trials.design.layout.LaidLawn;
+import leafturn.trials.design.layout.TrialLayout;
+
+/** Maps of a trial that need no page around them: one lawn, or all under each other in one file. */
+public final class TrialMapFile {
+  private static final String STYLE =
+      SourceText.ofResource("/leafturn/reports/figure/trial-map.css").text();
+  private static final double LINE_PX = 19;
+  private static final double HEAD_PX = 34;
+  private static final double MARGIN_PX = 12;
+  private static final double TYPE_PX = 14;
+
+  private TrialMapFile() {}
+
+  /** The map of one lawn with its styles, for a document on paper. */
+  public static String alone(LaidLawn lawn, TrialMap.Look look) {
+    return standing(TrialMap.draw(lawn, OutlineFormat.WIDE, look));
+  }
+
+  private static String standing(String svg) {
+    int end = svg.indexOf('>');
+    return "<svg xmlns=\"http://www.w3.org/2000/svg\""
+        + svg.substring("<svg".length(), end + 1)
+        + "<style>"
+        + STYLE
+        + "</style>"
+        + svg.substring(end + 1);
+  }
+
+  /** All lawns under each other, each with its pegs in words. */
+  public static String of(TrialLayout layout) {
+    List<String> arms = layout.plan().treatments().names();
+    TrialMap.Look look = new TrialMap.Look(arms, List.of(), Units.METRIC);
+    StringBuilder parts = new StringBuilder();
+    double top = 0;
+    for (LaidLawn lawn : layout.lawns()) {
+      List<String> words = words(lawn);
+      String map = TrialMap.draw(lawn, OutlineFormat.WIDE, look);
+      double mapPx = heightOf(map);
+      parts.append(
+          line(lawn.lawn().name(), "lawn-name", top + HEAD_PX - MARGIN_PX));
+      parts.append("<g transform=\"translate(0 ").append(whole(top + HEAD_PX)).append(")\">");
+      parts.append(map).append("</g>");
+      double y = top + HEAD_PX + mapPx + LINE_PX;
+      for (String each : words) {
+        parts.append(line(each, "words", y));
+        y += LINE_PX;
+      }
+      top = y + LINE_PX;
+    }
+    Box size = new Box(0, 0, OutlineFormat.WIDE.widthPx, Math.ceil(top));
+    String opened =
+        Svg.labelled(size, "trial-maps", "Maps of the trial " + layout.plan().name()).close();
+    return standing(opened.replace("</svg>", parts + "</svg>")) + "\n";
+  }
+
+  private static List<String> words(LaidLawn lawn) {
+    List<String> words = new ArrayList<>();
+    lawn.plots()
+        .forEach(
+            plot ->
+                words.add(
+                    "%s: %s, %s"
+                        .formatted(
+                            plot.code(),
+                            plot.unit().treatment(),
+                            plot.where())));
+    lawn.pegs().forEach(peg -> words.add("Peg %d: %s".formatted(peg.number(), TrialMap.tapes(peg))));
+    return words;
+  }
+
+  private static String line(String words, String cssClass, double y) {
+    Label label =
+        new Label(new Point(MARGIN_PX, y), Label.Align.START, TYPE_PX, cssClass, words);
+    return Svg.part(label);
+  }
+
+  private static String whole(double px) {
+    return Long.toString(Math.round(px));
+  }
+
+  private static double heightOf(String svg) {
+    String mark = " height=\"";
+    int from = svg.indexOf(mark) + mark.length();
+    return Double.parseDouble(svg.substring(from, svg.indexOf('"', from)));
+  }
+}

@@ -1,0 +1,114 @@
+package leafturn.reports.trial;
+
+import java.util.ArrayList;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import leafturn.records.InputException;
+import leafturn.records.shape.Anchor;
+import leafturn.records.shape.Corner;
+import leafturn.records.shape.GeoJsonText;
+import leafturn.records.shape.GeoJsonText.Feature;
+import leafturn.records.shape.Patch;
+import leafturn.trials.design.TrialLawn;
+import leafturn.trials.design.layout.Core;
+import leafturn.trials.design.layout.LaidLawn;
+import leafturn.trials.design.layout.LaidPlot;
+import leafturn.trials.design.layout.Peg;
+import leafturn.trials.design.layout.TrialLayout;
+import org.jspecify.annotations.Nullable;
+import org.locationtech.jts.geom.Coordinate;
+
+/** A layout as GeoJSON (RFC 7946): plots, their measured parts, corners and cores. */
+public final class LayoutGeoJson {
+  private final TrialLayout layout;
+  private final List<Feature> features = new ArrayList<>();
+
+  private LayoutGeoJson(TrialLayout layout) {
+    this.layout = layout;
+  }
+
+  /**
+   * The text of the file.
+   *
+   * @throws InputException naming the lawns whose place on the earth nobody has said
+   */
+  public static String of(TrialLayout layout) {
+    List<String> nowhere =
+        layout.lawns().stream()
+            .filter(lawn -> lawn.lawn().origin() == null)
+            .map(lawn -> lawn.lawn().name())
+            .toList();
+    if (!nowhere.isEmpty()) {
+      throw new InputException(
+          "GeoJSON needs longitude and latitude, and these lawns have none: %s; give their outlines"
+                  .formatted(String.join("; ", nowhere))
+              + " as GeoJSON, or with an anchor.");
+    }
+    LayoutGeoJson file = new LayoutGeoJson(layout);
+    layout.lawns().forEach(file::lawn);
+    return GeoJsonText.features(file.features);
+  }
+
+  private void lawn(LaidLawn lawn) {
+    TrialLawn.Origin origin = lawn.lawn().origin();
+    if (origin == null) {
+      return;
+    }
+    Anchor anchor = new Anchor(origin.longitudeDeg(), origin.latitudeDeg());
+    for (LaidPlot plot : lawn.plots()) {
+      Map<String, Object> said = said("plot", lawn);
+      said.put("plot", plot.code());
+      said.put("block", plot.unit().block());
+      said.put("arm", plot.unit().arm());
+      if (plot.unit().secondArm() != null) {
+        said.put("secondArm", plot.unit().secondArm());
+      }
+      add(said, anchor, Patch.allOf(plot.place().plot()), null);
+      Map<String, Object> measured = said("measured", lawn);
+      measured.put("plot", plot.code());
+      add(measured, anchor, Patch.allOf(plot.place().measured()), null);
+      layout.cores().stream()
+          .filter(core -> core.plot().equals(plot.code()))
+          .forEach(core -> core(lawn, anchor, core));
+    }
+    lawn.pegs().forEach(peg -> peg(lawn, anchor, peg));
+    fixed(lawn, anchor, "A", lawn.fixed().a());
+    fixed(lawn, anchor, "B", lawn.fixed().b());
+  }
+
+  private static Map<String, Object> said(String kind, LaidLawn lawn) {
+    Map<String, Object> said = new LinkedHashMap<>();
+    said.put("kind", kind);
+    said.put("lawn", lawn.lawn().name());
+    return said;
+  }
+
+  private void core(LaidLawn lawn, Anchor anchor, Core core) {
+    Map<String, Object> said = said("core", lawn);
+    said.put("plot", core.plot());
+    said.put("date", core.date());
+    said.put("core", core.number());
+    said.put("bag", core.bag());
+    add(said, anchor, List.of(), new Corner(core.xM(), core.yM()));
+  }
+
+  private void peg(LaidLawn lawn, Anchor anchor, Peg peg) {
+    Map<String, Object> said = said("corner", lawn);
+    said.put("corner", peg.number());
+    said.put("fromAM", peg.fromAM());
+    said.put("fromBM", peg.fromBM());
+    add(said, anchor, List.of(), new Corner(peg.xM(), peg.yM()));
+  }
+
+  private void fixed(LaidLawn lawn, Anchor anchor, String name, Coordinate place) {
+    Map<String, Object> said = said("fixed corner", lawn);
+    said.put("corner", name);
+    add(said, anchor, List.of(), new Corner(place.x, place.y));
+  }
+
+  private void add(
+      Map<String, Object> said, Anchor anchor, List<Patch> patches, @Nullable Corner place) {
+    features.add(new Feature(said, anchor, patches, place));
+  }
+}

@@ -1,0 +1,130 @@
+package leafturn.reports.trial;
+
+import static leafturn.reports.paper.Paper.escaped;
+
+import java.util.List;
+import java.util.Locale;
+import leafturn.quantity.Units;
+import leafturn.records.trial.TrialPlanText;
+import leafturn.reports.figure.TrialMap;
+import leafturn.reports.figure.TrialMapFile;
+import leafturn.reports.paper.Paper;
+import leafturn.trials.design.Protocol;
+import leafturn.trials.design.TrialPlan;
+import leafturn.trials.design.layout.LaidLawn;
+import leafturn.trials.design.layout.LaidPlot;
+import leafturn.trials.design.layout.TrialLayout;
+
+/**
+ * The layout on paper, for those who peg out and mow: it tells the treatments, so it is not for
+ * those who rate.
+ */
+public final class LayoutPaper {
+  private final TrialLayout layout;
+  private final StringBuilder body = new StringBuilder();
+
+  private LayoutPaper(TrialLayout layout) {
+    this.layout = layout;
+  }
+
+  /** The document. */
+  public static Paper of(TrialLayout layout) {
+    LayoutPaper paper = new LayoutPaper(layout);
+    paper.front();
+    layout.lawns().forEach(paper::lawn);
+    return Paper.of(layout.plan().name() + ": layout", "", paper.body.toString());
+  }
+
+  private void front() {
+    TrialPlan plan = layout.plan();
+    body.append("<h1>").append(escaped(plan.name())).append("</h1>");
+    paragraph(plan.question());
+    paragraph("This paper tells the treatments. Keep it from those who rate the plots.");
+    body.append("<h2>How the plots were drawn</h2>");
+    paragraph(
+        "Design %s, seed %d. The same plan and seed give this layout again."
+            .formatted(plan.arrangement().design().word(), plan.seed()));
+    body.append("<p class=\"soft\">Plan ").append(TrialPlanText.sha256(plan)).append("</p>");
+    body.append("<h2>What is kept the same</h2><ul>");
+    protocol(plan.protocol());
+    body.append("</ul><h2>Plots</h2>");
+    body.append(
+        PaperTable.of(
+            List.of("Plot", "Lawn", "Where", "Treatment", "Area, m²"),
+            layout.lawns().stream()
+                .flatMap(lawn -> lawn.plots().stream().map(plot -> plotRow(lawn, plot)))
+                .toList()));
+  }
+
+  private static List<String> plotRow(
+      LaidLawn lawn, LaidPlot plot) {
+    return List.of(
+        plot.code(),
+        lawn.lawn().name(),
+        plot.where(),
+        plot.unit().treatment(),
+        String.format(Locale.ROOT, "%.1f", plot.place().plot().getArea()));
+  }
+
+  private void protocol(Protocol protocol) {
+    if (protocol.mowingDay() != null) {
+      item("Mowing day: " + protocol.mowingDay().name().toLowerCase(Locale.ROOT) + ".");
+    }
+    if (protocol.heightMm() != null) {
+      item(String.format(Locale.ROOT, "Cut height on all plots: %.0f mm.", protocol.heightMm()));
+    }
+    if (protocol.bothHalvesSameDay()) {
+      item("All plots of a block are mown on the same day.");
+    }
+    if (protocol.collectedFirst()) {
+      item("Plots where clippings are collected are mown first.");
+    }
+    if (protocol.deckCleaned()) {
+      item("The deck is cleaned and the bag emptied between plots: engine off, key or lead out.");
+    }
+    item(
+        protocol.feed() == Protocol.Feed.EQUAL
+            ? "All plots are fed alike."
+            : "Plots are fed by their treatment's share of the usual feed.");
+    layout.plan().observing().exclusions().forEach(this::item);
+  }
+
+  private void lawn(LaidLawn lawn) {
+    body.append("<div class=\"new-sheet\"><h2>")
+        .append(escaped(lawn.lawn().name()))
+        .append("</h2><figure>");
+    TrialMap.Look look =
+        new TrialMap.Look(layout.plan().treatments().names(), List.of(), Units.METRIC);
+    body.append(TrialMapFile.alone(lawn, look)).append("</figure>");
+    lawn.notes().forEach(this::paragraph);
+    lawn.dropped().forEach(dropped -> paragraph("Dropped: " + dropped.why() + "."));
+    body.append("<h3>Plots</h3>");
+    body.append(
+        PaperTable.of(
+            List.of("Plot", "Lawn", "Where", "Treatment", "Area, m²"),
+            lawn.plots().stream().map(plot -> plotRow(lawn, plot)).toList()));
+    body.append("<h3>Corners, with two tapes from A and B</h3>");
+    body.append(
+        PaperTable.of(
+            List.of("Corner", "Of plots", "From A, m", "From B, m", "Side, looking from A to B"),
+            lawn.pegs().stream()
+                .map(
+                    peg ->
+                        List.of(
+                            Integer.toString(peg.number()),
+                            String.join(", ", peg.plots()),
+                            String.format(Locale.ROOT, "%.2f", peg.fromAM()),
+                            String.format(Locale.ROOT, "%.2f", peg.fromBM()),
+                            peg.left() ? "left" : "right"))
+                .toList()));
+    body.append("</div>");
+  }
+
+  private void paragraph(String words) {
+    body.append("<p>").append(escaped(words)).append("</p>");
+  }
+
+  private void item(String words) {
+    body.append("<li>").append(escaped(words)).append("</li>");
+  }
+}

@@ -1,0 +1,138 @@
+package leafturn.trials.design.ground;
+
+import java.util.List;
+import java.util.Locale;
+import leafturn.trials.design.NoRoomException;
+import leafturn.trials.design.PlotRule;
+import org.jspecify.annotations.Nullable;
+import org.locationtech.jts.geom.Envelope;
+import org.locationtech.jts.geom.Geometry;
+import org.locationtech.jts.simplify.TopologyPreservingSimplifier;
+
+/**
+ * Looks for the direction and the place of strips that give every block room and the most to
+ * measure; without a length, plots are as long as the number of blocks allows.
+ */
+public final class StripSearch {
+  private static final double STEP_DEG = 15;
+  private static final int OFFSETS = 4;
+  private static final double SHORTEST_M = 1;
+
+  /** An outline with more corners is searched in a simpler form. */
+  private static final int MANY_CORNERS = 150;
+
+  private static final double SIMPLER_BY_M = 0.1;
+
+  private final Surface surface;
+  private final BlockShape shape;
+  private final PlotRule plots;
+  private final double passM;
+  private final int needed;
+
+  private StripSearch(
+      Surface surface, BlockShape shape, PlotRule plots, double passM, int needed) {
+    this.surface = surface;
+    this.shape = shape;
+    this.plots = plots;
+    this.passM = passM;
+    this.needed = needed;
+  }
+
+  /**
+   * Blocks of strips on a lawn.
+   *
+   * @param passM width of a mower pass, m
+   * @param bearingDeg direction of the passes, or null for the best
+   * @param needed number of blocks
+   * @throws NoRoomException when they do not all fit
+   */
+  public static StripBlocks find(
+      Surface surface,
+      BlockShape shape,
+      PlotRule plots,
+      double passM,
+      @Nullable Double bearingDeg,
+      int needed) {
+    StripSearch search = new StripSearch(surface, shape, plots, passM, needed);
+    if (surface.measurable().isEmpty()) {
+      throw new NoRoomException(
+          "nothing is left to measure %s m from edges and %s m from beds."
+              .formatted(plots.edgeM(), plots.bedM()));
+    }
+    List<Double> bearings =
+        bearingDeg == null ? Bearings.of(surface.turf(), STEP_DEG) : List.of(bearingDeg);
+    return search.find(bearings);
+  }
+
+  private StripBlocks find(List<Double> bearings) {
+    int mostRows = plots.lengthM() == null ? needed : 1;
+    Surface simple = simpler();
+    int found = 0;
+    for (int rows = 1; rows <= mostRows; rows++) {
+      StripLattice best = best(simple, bearings, rows);
+      if (best != null && simple != surface && best.found() >= needed) {
+        StripLattice exact = best.on(surface);
+        best = exact.found() >= needed ? exact : best(surface, bearings, rows);
+      }
+      if (best != null && best.found() >= needed) {
+        return best.blocks();
+      }
+      found = best == null ? found : Math.max(found, best.found());
+    }
+    throw new NoRoomException(noRoom(found));
+  }
+
+  private String noRoom(int found) {
+    Double length = plots.lengthM();
+    int inBlock = shape.columns() * shape.rows();
+    return String.format(
+        Locale.ROOT,
+        "%s for %d block%s of %d plots, each %.2f m wide%s, %s; take fewer blocks or passes%s, or"
+            + " another lawn.",
+        found == 0 ? "there is no room" : "there is room for %d of %d".formatted(found, needed),
+        needed,
+        needed == 1 ? "" : "s",
+        inBlock,
+        plots.passes() * passM,
+        length == null ? "" : String.format(Locale.ROOT, " and %.1f m long", length),
+        String.format(
+            Locale.ROOT, "on %.0f m² that can be measured", surface.measurable().getArea()),
+        length == null ? "" : ", or shorter plots");
+  }
+
+  private Surface simpler() {
+    if (surface.measurable().getNumPoints() <= MANY_CORNERS) {
+      return surface;
+    }
+    return new Surface(
+        TopologyPreservingSimplifier.simplify(surface.turf(), SIMPLER_BY_M),
+        TopologyPreservingSimplifier.simplify(surface.measurable(), SIMPLER_BY_M));
+  }
+
+  /** The best over all directions and places, or null when plots would be too short. */
+  private @Nullable StripLattice best(Surface on, List<Double> bearings, int blockRows) {
+    StripLattice best = null;
+    for (double bearing : bearings) {
+      Frame frame = new Frame(bearing);
+      Geometry turned = frame.onto(on.measurable());
+      double plotM = plotM(turned.getEnvelopeInternal(), blockRows);
+      for (int step = 0; step < OFFSETS && plotM >= SHORTEST_M; step++) {
+        double shiftM = step * plots.passes() * passM / OFFSETS;
+        StripLattice each =
+            StripLattice.of(on, frame, new StripLattice.Rule(shape, plots, passM, needed), plotM,
+                shiftM);
+        if (best == null || each.isBetterThan(best)) {
+          best = each;
+        }
+      }
+    }
+    return best;
+  }
+
+  private double plotM(Envelope box, int blockRows) {
+    Double length = plots.lengthM();
+    return length == null
+        ? Math.floor(100 * shape.plotM(box.getHeight(), blockRows)) / 100
+        : length;
+  }
+}

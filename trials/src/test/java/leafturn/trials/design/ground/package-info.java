@@ -1,0 +1,4 @@
+@NullMarked
+package leafturn.trials.design.ground;
+
+import org.jspecify.annotations.NullMarked;

@@ -1,0 +1,4 @@
+@NullMarked
+package leafturn.trials.design.layout;
+
+import org.jspecify.annotations.NullMarked;
