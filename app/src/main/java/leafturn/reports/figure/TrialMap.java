@@ -19,7 +19,8 @@ import org.locationtech.jts.geom.Polygon;
  * is measured, pegs by number, the two fixed corners, and a scale bar.
  */
 public final class TrialMap {
-  private static final double CORE_PX = 1.8;
+  private static final double CORE_PX = 2;
+  private static final double CORE_TYPE_PX = 9;
   private static final double PEG_PX = 3;
   private static final double AWAY_PX = 13;
 
@@ -70,8 +71,8 @@ public final class TrialMap {
     svg.rings(rings(lawn.surface().turf()), "outline-turf");
     lawn.dropped().forEach(dropped -> svg.rings(rings(dropped.place().plot()), "plot-dropped"));
     lawn.plots().forEach(this::plot);
-    look.cores().forEach(core -> svg.circle(at(core.xM(), core.yM()), CORE_PX, "core"));
     marks();
+    look.cores().forEach(this::core);
     lawn.plots().forEach(this::name);
     lawn.pegs().forEach(this::peg);
     return svg.close();
@@ -84,6 +85,18 @@ public final class TrialMap {
 
   private String armClass(LaidPlot plot) {
     return "plot plot-" + (look.arms().indexOf(plot.unit().arm()) + 1);
+  }
+
+  /** A dot for the first bag, a ring for the others, with the core's number where it fits. */
+  private void core(Core core) {
+    Point at = at(core.xM(), core.yM());
+    svg.circle(at, CORE_PX, core.bag() == 1 ? "core" : "core other-bag");
+    labels.keepFree(new Box(at.x() - CORE_PX, at.y() - CORE_PX, 2 * CORE_PX, 2 * CORE_PX));
+    Point right = new Point(at.x() + 4, at.y() + 3);
+    Point left = new Point(at.x() - 12, at.y() + 3);
+    Label number =
+        new Label(right, Label.Align.START, CORE_TYPE_PX, "words", Integer.toString(core.number()));
+    labels.place(number, List.of(right, left)).ifPresent(svg::words);
   }
 
   private void marks() {
@@ -117,10 +130,10 @@ public final class TrialMap {
     List<Point> places = new ArrayList<>();
     double base = mark.y() + 0.3 * format.typePx;
     for (double[] step :
-        new double[][] {{0, outY}, {outX, 0}, {outX, outY}, {-outX, outY}, {0, -outY}, {-outX, 0}}) {
-      places.add(
-          new Point(
-              mark.x() + AWAY_PX * step[0], base + AWAY_PX * step[1]));
+        new double[][] {
+          {0, outY}, {outX, 0}, {outX, outY}, {-outX, outY}, {0, -outY}, {-outX, 0}
+        }) {
+      places.add(new Point(mark.x() + AWAY_PX * step[0], base + AWAY_PX * step[1]));
     }
     Label label = new Label(places.get(0), Label.Align.MIDDLE, format.typePx, cssClass, words);
     labels.place(label, places).ifPresent(svg::words);
@@ -128,7 +141,8 @@ public final class TrialMap {
 
   /** The code of a plot and, where there is room and they may be known, its treatment. */
   private void name(LaidPlot plot) {
-    Geometry place = plot.place().measured().isEmpty() ? plot.place().plot() : plot.place().measured();
+    Geometry place =
+        plot.place().measured().isEmpty() ? plot.place().plot() : plot.place().measured();
     Coordinate inside = place.getInteriorPoint().getCoordinate();
     Point at = at(inside.x, inside.y);
     Label code =
@@ -148,8 +162,7 @@ public final class TrialMap {
         TextWidth.ofPx(arm, format.typePx) < view.pxPerM() * box.getWidth()
             && 3 * format.typePx < view.pxPerM() * box.getHeight();
     if (roomy) {
-      Point below =
-          new Point(at.x(), at.y() + 1.5 * format.typePx);
+      Point below = new Point(at.x(), at.y() + 1.5 * format.typePx);
       Label label = new Label(below, Label.Align.MIDDLE, format.typePx, "words", arm);
       labels.place(label, List.of(below)).ifPresent(svg::words);
     }

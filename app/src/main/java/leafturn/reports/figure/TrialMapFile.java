@@ -43,8 +43,7 @@ public final class TrialMapFile {
       List<String> words = words(lawn);
       String map = TrialMap.draw(lawn, OutlineFormat.WIDE, look);
       double mapPx = heightOf(map);
-      parts.append(
-          line(lawn.lawn().name(), "lawn-name", top + HEAD_PX - MARGIN_PX));
+      parts.append(line(lawn.lawn().name(), "lawn-name", top + HEAD_PX - MARGIN_PX));
       parts.append("<g transform=\"translate(0 ").append(whole(top + HEAD_PX)).append(")\">");
       parts.append(map).append("</g>");
       double y = top + HEAD_PX + mapPx + LINE_PX;
@@ -66,18 +65,14 @@ public final class TrialMapFile {
         .forEach(
             plot ->
                 words.add(
-                    "%s: %s, %s"
-                        .formatted(
-                            plot.code(),
-                            plot.unit().treatment(),
-                            plot.where())));
-    lawn.pegs().forEach(peg -> words.add("Peg %d: %s".formatted(peg.number(), TrialMap.tapes(peg))));
+                    "%s: %s, %s".formatted(plot.code(), plot.unit().treatment(), plot.where())));
+    lawn.pegs()
+        .forEach(peg -> words.add("Peg %d: %s".formatted(peg.number(), TrialMap.tapes(peg))));
     return words;
   }
 
   private static String line(String words, String cssClass, double y) {
-    Label label =
-        new Label(new Point(MARGIN_PX, y), Label.Align.START, TYPE_PX, cssClass, words);
+    Label label = new Label(new Point(MARGIN_PX, y), Label.Align.START, TYPE_PX, cssClass, words);
     return Svg.part(label);
   }
 

@@ -1,6 +1,7 @@
 package leafturn.reports.paper;
 
 import com.openhtmltopdf.extend.FSSupplier;
+import com.openhtmltopdf.outputdevice.helper.BaseRendererBuilder.FSFontUseCase;
 import com.openhtmltopdf.outputdevice.helper.BaseRendererBuilder.FontStyle;
 import com.openhtmltopdf.pdfboxout.PdfRendererBuilder;
 import com.openhtmltopdf.svgsupport.BatikSVGDrawer;
@@ -10,6 +11,7 @@ import java.io.InputStream;
 import java.io.OutputStream;
 import java.io.UncheckedIOException;
 import java.nio.charset.StandardCharsets;
+import java.util.EnumSet;
 import java.util.Objects;
 import org.jspecify.annotations.Nullable;
 
@@ -94,7 +96,13 @@ public final class Paper {
 
   private static void font(PdfRendererBuilder builder, String file, String family, int weight) {
     FSSupplier<InputStream> supplier = () -> open(file);
-    builder.useFont(supplier, family, weight, FontStyle.NORMAL, true);
+    builder.useFont(
+        supplier,
+        family,
+        weight,
+        FontStyle.NORMAL,
+        true,
+        EnumSet.of(FSFontUseCase.DOCUMENT, FSFontUseCase.SVG));
   }
 
   private static InputStream open(String file) {

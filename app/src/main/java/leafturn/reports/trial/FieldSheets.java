@@ -8,6 +8,7 @@ import java.util.Collections;
 import java.util.List;
 import java.util.stream.Collectors;
 import leafturn.quantity.Units;
+import leafturn.records.Numbers;
 import leafturn.reports.figure.TrialMap;
 import leafturn.reports.figure.TrialMapFile;
 import leafturn.reports.paper.Paper;
@@ -49,27 +50,29 @@ public final class FieldSheets {
         "<p>One sheet for each date, in the order of the walk. Take the plots of a block in the"
             + " order given, one after the other, by the same person in the same hour. Rate before"
             + " you ask anybody what was done where.</p>");
-    body.append("<p>What spoils an observation, written down before its treatment is known:</p><ul>");
+    body.append(
+        "<p>What spoils an observation, written down before its treatment is known:</p><ul>");
     for (String rule : layout.plan().observing().exclusions()) {
       body.append("<li>").append(escaped(rule)).append("</li>");
     }
-    body.append("<li>Anything unusual (dog, spill, spreader overlap, sprinkler): note place, size"
-        + " and plot.</li></ul>");
+    body.append(
+        "<li>Anything unusual (dog, spill, spreader overlap, sprinkler): note place, size"
+            + " and plot.</li></ul>");
   }
 
   private List<Outcome> seen() {
     return layout.plan().observing().outcomes().stream()
         .filter(
             outcome ->
-                outcome.kind() == Outcome.Kind.RATING
-                    || outcome.kind() == Outcome.Kind.MEASUREMENT)
+                outcome.kind() == Outcome.Kind.RATING || outcome.kind() == Outcome.Kind.MEASUREMENT)
         .toList();
   }
 
   private void date(LocalDate date) {
     body.append("<div class=\"new-sheet\"><h2>").append(date).append("</h2>");
-    body.append("<p>Rater: ____________________ &#160; From: ________ to: ________ &#160;"
-        + " Sky: ____________________</p>");
+    body.append(
+        "<p>Rater: ____________________ &#160; From: ________ to: ________ &#160;"
+            + " Sky: ____________________</p>");
     body.append("<table class=\"field\"><thead><tr><th>Lawn</th><th>Block</th><th>Plot</th>");
     for (Outcome outcome : seen()) {
       body.append("<th>")
@@ -96,11 +99,11 @@ public final class FieldSheets {
     CoreRule rule = layout.plan().observing().cores();
     body.append("<div class=\"new-sheet\"><h2>Cores on ").append(date).append("</h2>");
     body.append(
-        escaped(
+        paragraph(
             ("%d cores of %s cm from each plot, each as near to its dot as the ground allows. Check"
-                    + " before you push: no pipe, cable or irrigation line lies there. Odd and even"
-                    + " numbers go into bags as the table says.")
-                .formatted(rule.perPlot(), Math.rint(rule.depthCm() * 10) / 10)));
+                    + " before you push: no pipe, cable or irrigation line lies there. Dots go into"
+                    + " bag 1, rings into the other bags, as the table says.")
+                .formatted(rule.perPlot(), Numbers.plain(rule.depthCm()))));
     for (LaidLawn lawn : layout.lawns()) {
       lawnCores(date, lawn);
     }
@@ -128,6 +131,10 @@ public final class FieldSheets {
       }
     }
     body.append(PaperTable.of(List.of("Plot", "Bag", "Code on the label", "Cores"), rows));
+  }
+
+  private static String paragraph(String words) {
+    return "<p>" + escaped(words) + "</p>";
   }
 
   /** The labels of all bags, in an order that tells nothing. */

@@ -2,6 +2,7 @@ package leafturn.reports.trial;
 
 import static leafturn.reports.paper.Paper.escaped;
 
+import java.time.format.TextStyle;
 import java.util.List;
 import java.util.Locale;
 import leafturn.quantity.Units;
@@ -56,8 +57,7 @@ public final class LayoutPaper {
                 .toList()));
   }
 
-  private static List<String> plotRow(
-      LaidLawn lawn, LaidPlot plot) {
+  private static List<String> plotRow(LaidLawn lawn, LaidPlot plot) {
     return List.of(
         plot.code(),
         lawn.lawn().name(),
@@ -68,7 +68,8 @@ public final class LayoutPaper {
 
   private void protocol(Protocol protocol) {
     if (protocol.mowingDay() != null) {
-      item("Mowing day: " + protocol.mowingDay().name().toLowerCase(Locale.ROOT) + ".");
+      String day = protocol.mowingDay().getDisplayName(TextStyle.FULL, Locale.ENGLISH);
+      item("Mowing day: %s.".formatted(day));
     }
     if (protocol.heightMm() != null) {
       item(String.format(Locale.ROOT, "Cut height on all plots: %.0f mm.", protocol.heightMm()));

@@ -156,8 +156,7 @@ public record LayoutReport(
         null);
   }
 
-  private static Plot dropped(
-      LaidLawn lawn, Place place, String why) {
+  private static Plot dropped(LaidLawn lawn, Place place, String why) {
     return new Plot(
         null,
         lawn.lawn().name(),

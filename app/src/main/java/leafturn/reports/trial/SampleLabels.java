@@ -5,7 +5,9 @@ import static leafturn.reports.paper.Paper.escaped;
 import java.time.LocalDate;
 import java.util.List;
 
-/** Labels of sample bags on sheets of three by eight: the code to read and to scan, and the date. */
+/**
+ * Labels of sample bags on sheets of three by eight: the code to read and to scan, and the date.
+ */
 final class SampleLabels {
   static final String STYLE =
       """

@@ -67,6 +67,27 @@ public final class Plans {
         "Test", "Which?", treatments, arrangement, lawns, observing(0, 1), protocol(), seed);
   }
 
+  /** One split yard on which clippings are returned and collected. */
+  public static TrialPlan returnedAndCollected(TrialLawn lawn, long seed) {
+    TrialPlan plan = plan(Design.SPLIT_YARD, 2, 1, List.of(lawn), seed);
+    List<Arm> arms =
+        List.of(
+            new Arm("collected", Arm.Clippings.COLLECTED, 1, null),
+            new Arm("returned", Arm.Clippings.RETURNED, 1, null));
+    Treatments treatments =
+        new Treatments(
+            "practice", arms, null, List.of(), List.of(new Contrast("returned", "collected")));
+    return new TrialPlan(
+        plan.name(),
+        plan.question(),
+        treatments,
+        plan.arrangement(),
+        plan.lawns(),
+        plan.observing(),
+        plan.protocol(),
+        seed);
+  }
+
   /** The same plan with another arrangement. */
   public static TrialPlan with(TrialPlan plan, Arrangement arrangement) {
     return new TrialPlan(

@@ -66,8 +66,7 @@ final class AreaAcross {
   /** The middle of a strip that leaves as much area below it as above it. */
   double middleOfStrip(double widthM) {
     double all = geometry.getArea();
-    return zero(
-        middle -> belowM2(middle - widthM / 2) - (all - belowM2(middle + widthM / 2)));
+    return zero(middle -> belowM2(middle - widthM / 2) - (all - belowM2(middle + widthM / 2)));
   }
 
   /** Where a function that never falls passes zero between the ends of the geometry. */

@@ -54,10 +54,7 @@ final class Bearings {
   private static List<Side> sides(Geometry turf) {
     List<Side> sides = new ArrayList<>();
     for (int piece = 0; piece < turf.getNumGeometries(); piece++) {
-      Coordinate[] ring =
-          ((Polygon) turf.getGeometryN(piece))
-              .getExteriorRing()
-              .getCoordinates();
+      Coordinate[] ring = ((Polygon) turf.getGeometryN(piece)).getExteriorRing().getCoordinates();
       for (int i = 0; i + 1 < ring.length; i++) {
         double bearing =
             Math.toDegrees(Math.atan2(ring[i + 1].x - ring[i].x, ring[i + 1].y - ring[i].y));

@@ -9,7 +9,9 @@ package leafturn.trials.design.ground;
  * @param endM at both ends of each plot not measured, m
  */
 public record BlockShape(int columns, int rows, double gapM, double endM) {
-  /** Left between blocks that follow each other on the same passes, m: common practice, no source. */
+  /**
+   * Left between blocks that follow each other on the same passes, m: common practice, no source.
+   */
   public static final double TURNING_M = 1.5;
 
   /** Length of a block along the passes for a length of its plots, m. */

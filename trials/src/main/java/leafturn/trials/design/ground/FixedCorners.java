@@ -75,9 +75,10 @@ public record FixedCorners(Coordinate a, Coordinate b) {
     return least;
   }
 
-  /** True when a place lies to the left of somebody who looks from the first corner to the other. */
+  /**
+   * True when a place lies to the left of somebody who looks from the first corner to the other.
+   */
   public boolean isLeft(Coordinate place) {
-    return Orientation.index(a, b, place)
-        == Orientation.LEFT;
+    return Orientation.index(a, b, place) == Orientation.LEFT;
   }
 }

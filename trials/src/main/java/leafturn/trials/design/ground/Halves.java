@@ -22,6 +22,9 @@ public record Halves(Frame frame, Place first, Place second) {
   /** A bearing that leaves less to measure than this share of the best is not taken. */
   private static final double LEAST_SHARE = 0.75;
 
+  /** A later bearing must be better by this, so that a side of the lawn is preferred. */
+  private static final double MUCH_NEARER = 0.95;
+
   /**
    * Halves along a bearing, or along the best one: of those that cut each piece of turf into the
    * fewest parts and leave enough to measure, the one whose halves lie closest together, because
@@ -44,7 +47,7 @@ public record Halves(Frame frame, Place first, Place second) {
     double nearest = Double.POSITIVE_INFINITY;
     for (Halves each : all) {
       boolean fit = each.parts() == fewest && each.lessMeasurableM2() >= LEAST_SHARE * most;
-      if (fit && each.apartM() < nearest - 1e-6) {
+      if (fit && each.apartM() < MUCH_NEARER * nearest) {
         best = each;
         nearest = each.apartM();
       }
@@ -58,10 +61,8 @@ public record Halves(Frame frame, Place first, Place second) {
     Geometry measurable = frame.onto(surface.measurable());
     double middle = new AreaAcross(turf).middleOfStrip(guardM);
     Envelope box = turf.getEnvelopeInternal();
-    Envelope left =
-        new Envelope(box.getMinX(), middle - guardM / 2, box.getMinY(), box.getMaxY());
-    Envelope right =
-        new Envelope(middle + guardM / 2, box.getMaxX(), box.getMinY(), box.getMaxY());
+    Envelope left = new Envelope(box.getMinX(), middle - guardM / 2, box.getMinY(), box.getMaxY());
+    Envelope right = new Envelope(middle + guardM / 2, box.getMaxX(), box.getMinY(), box.getMaxY());
     return new Halves(
         frame, place(frame, turf, measurable, left), place(frame, turf, measurable, right));
   }

@@ -86,9 +86,7 @@ final class StripLattice {
   boolean isBetterThan(StripLattice other) {
     int here = Math.min(found(), rule.needed());
     int there = Math.min(other.found(), rule.needed());
-    return here != there
-        ? here > there
-        : chosenM2() > other.chosenM2() + SAME_AREA_M2;
+    return here != there ? here > there : chosenM2() > other.chosenM2() + SAME_AREA_M2;
   }
 
   private double chosenM2() {
@@ -101,15 +99,14 @@ final class StripLattice {
     Envelope box = measurable.getEnvelopeInternal();
     double blockM = rule.shape().lengthM(plotM);
     int blockRows =
-        (int) Math.floor((box.getHeight() + BlockShape.TURNING_M + 1e-9)
-            / (blockM + BlockShape.TURNING_M));
-    double spareM =
-        box.getHeight() - blockRows * blockM - (blockRows - 1) * BlockShape.TURNING_M;
+        (int)
+            Math.floor(
+                (box.getHeight() + BlockShape.TURNING_M + 1e-9) / (blockM + BlockShape.TURNING_M));
+    double spareM = box.getHeight() - blockRows * blockM - (blockRows - 1) * BlockShape.TURNING_M;
     int strips = (int) Math.floor((box.getWidth() - shiftM + 1e-9) / rule.stripM() + 0.5);
     List<List<List<Cell>>> rows = new ArrayList<>();
     for (int blockRow = 0; blockRow < blockRows; blockRow++) {
-      double from =
-          box.getMinY() + spareM / 2 + blockRow * (blockM + BlockShape.TURNING_M);
+      double from = box.getMinY() + spareM / 2 + blockRow * (blockM + BlockShape.TURNING_M);
       List<List<Cell>> row = new ArrayList<>();
       for (int strip = 0; strip < strips; strip++) {
         double left = box.getMinX() + shiftM + strip * rule.stripM();

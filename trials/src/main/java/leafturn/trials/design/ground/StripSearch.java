@@ -29,8 +29,7 @@ public final class StripSearch {
   private final double passM;
   private final int needed;
 
-  private StripSearch(
-      Surface surface, BlockShape shape, PlotRule plots, double passM, int needed) {
+  private StripSearch(Surface surface, BlockShape shape, PlotRule plots, double passM, int needed) {
     this.surface = surface;
     this.shape = shape;
     this.plots = plots;
@@ -119,8 +118,8 @@ public final class StripSearch {
       for (int step = 0; step < OFFSETS && plotM >= SHORTEST_M; step++) {
         double shiftM = step * plots.passes() * passM / OFFSETS;
         StripLattice each =
-            StripLattice.of(on, frame, new StripLattice.Rule(shape, plots, passM, needed), plotM,
-                shiftM);
+            StripLattice.of(
+                on, frame, new StripLattice.Rule(shape, plots, passM, needed), plotM, shiftM);
         if (best == null || each.isBetterThan(best)) {
           best = each;
         }

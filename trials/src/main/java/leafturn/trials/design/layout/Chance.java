@@ -6,8 +6,8 @@ import org.apache.commons.rng.UniformRandomProvider;
 import org.apache.commons.rng.simple.RandomSource;
 
 /**
- * A stream of chance from a seed and a purpose: the same of both give the same for ever, and what is
- * drawn for one purpose does not move when another draws more.
+ * A stream of chance from a seed and a purpose: the same of both give the same for ever, and what
+ * is drawn for one purpose does not move when another draws more.
  */
 final class Chance {
   /** Odd, so that purposes never meet: 2^64 over the golden ratio. */

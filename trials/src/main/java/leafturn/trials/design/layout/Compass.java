@@ -25,7 +25,7 @@ public final class Compass {
   /** A direction with its name: "85° (east)". */
   public static String words(double bearingDeg) {
     double turned = ((bearingDeg % TURN_DEG) + TURN_DEG) % TURN_DEG;
-    double shown = Math.rint(10 * turned) / 10;
+    double shown = Math.rint(10 * turned) / 10 % TURN_DEG;
     return String.format(
         Locale.ROOT, shown == Math.rint(shown) ? "%.0f° (%s)" : "%.1f° (%s)", shown, name(turned));
   }

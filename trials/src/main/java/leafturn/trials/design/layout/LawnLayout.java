@@ -81,7 +81,8 @@ final class LawnLayout {
             guardM == 0
                 ? ""
                 : String.format(
-                    Locale.ROOT, ", and a guard strip of %.2f m between them belongs to neither",
+                    Locale.ROOT,
+                    ", and a guard strip of %.2f m between them belongs to neither",
                     guardM)));
     return laid(halves.frame(), plots, List.of());
   }
@@ -90,8 +91,7 @@ final class LawnLayout {
     BlockShape shape = shape();
     int blocks = units.size() / (shape.columns() * shape.rows());
     StripBlocks strips =
-        StripSearch.find(
-            surface, shape, rule, lawn.mower().passM(), lawn.bearingDeg(), blocks);
+        StripSearch.find(surface, shape, rule, lawn.mower().passM(), lawn.bearingDeg(), blocks);
     List<Place> places = strips.blocks().stream().flatMap(List::stream).toList();
     List<LaidPlot> plots = new ArrayList<>();
     for (int i = 0; i < places.size(); i++) {
@@ -153,7 +153,6 @@ final class LawnLayout {
     Pegs pegs = Pegs.of(surface.turf(), plots);
     FixedCorners fixed = FixedCorners.of(surface.turf(), pegs.places());
     notes.addAll(MowingWords.of(plan, lawn, frame, plots));
-    return new LaidLawn(
-        lawn, surface, frame, fixed, plots, pegs.from(fixed), dropped, notes);
+    return new LaidLawn(lawn, surface, frame, fixed, plots, pegs.from(fixed), dropped, notes);
   }
 }

@@ -64,7 +64,6 @@ final class MowingWords {
     double bearing = along ? frame.bearingDeg() : frame.bearingDeg() + 180;
     return ("The mower throws to the %s: on %s, drive the passes beside the guard strip towards %s,"
             + " so that it throws away from %s.")
-        .formatted(
-            discharge.word(), left.code(), Compass.words(bearing), collected.code());
+        .formatted(discharge.word(), left.code(), Compass.words(bearing), collected.code());
   }
 }

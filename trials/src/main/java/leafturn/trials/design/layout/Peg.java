@@ -14,7 +14,13 @@ import java.util.List;
  * @param left whether it lies to the left of somebody who looks from the first to the second
  */
 public record Peg(
-    int number, List<String> plots, double xM, double yM, double fromAM, double fromBM, boolean left) {
+    int number,
+    List<String> plots,
+    double xM,
+    double yM,
+    double fromAM,
+    double fromBM,
+    boolean left) {
   public Peg {
     plots = List.copyOf(plots);
   }

@@ -53,8 +53,7 @@ public record TrialLayout(
     for (LaidLawn lawn : lawns) {
       for (LaidPlot plot : lawn.plots()) {
         try {
-          cores.addAll(
-              CorePlaces.of(plan.seed(), plan.observing().cores(), lawn, plot, number++));
+          cores.addAll(CorePlaces.of(plan.seed(), plan.observing().cores(), lawn, plot, number++));
         } catch (NoRoomException none) {
           throw none.on(lawn.lawn().name());
         }
@@ -91,7 +90,8 @@ public record TrialLayout(
     for (int day = 0; day < dates.size(); day++) {
       for (int lawn = 0; lawn < lawns.size(); lawn++) {
         List<LaidPlot> plots = lawns.get(lawn).plots();
-        for (int block : plots.stream().mapToInt(plot -> plot.unit().block()).distinct().toArray()) {
+        for (int block :
+            plots.stream().mapToInt(plot -> plot.unit().block()).distinct().toArray()) {
           List<String> codes =
               plots.stream()
                   .filter(plot -> plot.unit().block() == block)

@@ -46,7 +46,8 @@ class HalvesClosedFormTest {
   @Test
   void anLShapeIsHalvedByArea() {
     // 24 x 9 and, at its western end, 10 x 9 more: 306 m2. Cut by a line to the north: west of
-    // x = 10 lie 180, so with a strip of 1 m the cut stands where 18 a = 9 (24 - a - 1) + 9 (10-a-1).
+    // x = 10 lie 180, so with a strip of 1 m the cut stands where 18 a = 9 (24 - a - 1) + 9
+    // (10-a-1).
     Surface surface = surface(Plans.polygon(0, 0, 24, 0, 24, 9, 10, 9, 10, 18, 0, 18));
     double a = (9 * 23 + 9 * 9) / 36.0;
     areEqual(Halves.of(surface, 0.0, GUARD_M), 18 * a);

@@ -3,7 +3,6 @@ package leafturn.trials.design.ground;
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.within;
 
-import java.util.List;
 import leafturn.trials.design.Plans;
 import leafturn.trials.design.PlotRule;
 import leafturn.trials.design.TrialLawn;

@@ -12,8 +12,8 @@ import java.util.function.Function;
 import java.util.stream.Collectors;
 import leafturn.trials.design.Arrangement;
 import leafturn.trials.design.Design;
-import leafturn.trials.design.PlotRule;
 import leafturn.trials.design.Plans;
+import leafturn.trials.design.PlotRule;
 import leafturn.trials.design.TrialPlan;
 import org.junit.jupiter.api.Test;
 
@@ -77,7 +77,9 @@ class RandomisationTest {
         alike.add(levels.get(0).equals(levels.get(1)));
       }
     }
-    assertThat(alike).as("levels are drawn anew on each strip").containsExactlyInAnyOrder(true, false);
+    assertThat(alike)
+        .as("levels are drawn anew on each strip")
+        .containsExactlyInAnyOrder(true, false);
   }
 
   @Test
@@ -87,9 +89,7 @@ class RandomisationTest {
       for (List<Unit> block : by(units, Unit::block).values()) {
         assertThat(by(block, Unit::row).values())
             .hasSize(3)
-            .allSatisfy(
-                row ->
-                    assertThat(row.stream().map(Unit::secondArm).distinct()).hasSize(1))
+            .allSatisfy(row -> assertThat(row.stream().map(Unit::secondArm).distinct()).hasSize(1))
             .allSatisfy(row -> assertThat(arms(row)).containsExactlyInAnyOrder("t1", "t2"));
       }
     }
@@ -130,11 +130,7 @@ class RandomisationTest {
         TrialPlan plan = plan(Design.SPLIT_YARD, 2, yards, yards, seed);
         Arrangement balanced =
             new Arrangement(
-                Design.SPLIT_YARD,
-                yards,
-                Arrangement.Sides.BALANCED,
-                List.of(),
-                PlotRule.USUAL);
+                Design.SPLIT_YARD, yards, Arrangement.Sides.BALANCED, List.of(), PlotRule.USUAL);
         counts.add(
             Randomisation.of(Plans.with(plan, balanced)).stream()
                 .filter(unit -> unit.column() == 1 && unit.arm().equals("t1"))

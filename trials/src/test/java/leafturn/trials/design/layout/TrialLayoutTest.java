@@ -16,6 +16,7 @@ import leafturn.trials.design.NoRoomException;
 import leafturn.trials.design.Plans;
 import leafturn.trials.design.PlotRule;
 import leafturn.trials.design.TrialLawn;
+import leafturn.trials.design.TrialMower;
 import leafturn.trials.design.TrialPlan;
 import leafturn.trials.design.ground.EqualCells;
 import org.junit.jupiter.api.Test;
@@ -127,10 +128,41 @@ class TrialLayoutTest {
   }
 
   @Test
-  void whoThrowsToTheRightDrivesWithTheCollectedHalfOnTheLeft() {
+  void theMowerThrowsAwayFromTheCollectedHalf() {
+    for (TrialMower.Discharge discharge :
+        List.of(TrialMower.Discharge.LEFT, TrialMower.Discharge.RIGHT)) {
+      for (long seed = 0; seed < 8; seed++) {
+        TrialLawn lawn =
+            new TrialLawn("l", L_SHAPE, List.of(), null, new TrialMower(500, discharge), 30.0);
+        LaidLawn laid = TrialLayout.of(Plans.returnedAndCollected(lawn, seed)).lawns().get(0);
+        LaidPlot returned = plotOf(laid, "returned");
+        LaidPlot collected = plotOf(laid, "collected");
+        String sentence = laid.notes().get(2);
+        assertThat(sentence).contains("on " + returned.code(), "away from " + collected.code());
+        String after = sentence.substring(sentence.indexOf("towards ") + "towards ".length());
+        double heading = Double.parseDouble(after.substring(0, after.indexOf('°')));
+        double thrown =
+            Math.toRadians(heading + (discharge == TrialMower.Discharge.LEFT ? -90 : 90));
+        Coordinate from = collected.place().plot().getCentroid().getCoordinate();
+        Coordinate to = returned.place().plot().getCentroid().getCoordinate();
+        assertThat((to.x - from.x) * Math.sin(thrown) + (to.y - from.y) * Math.cos(thrown))
+            .isPositive();
+      }
+    }
+  }
+
+  private static LaidPlot plotOf(LaidLawn lawn, String arm) {
+    return lawn.plots().stream()
+        .filter(plot -> plot.unit().arm().equals(arm))
+        .findFirst()
+        .orElseThrow();
+  }
+
+  @Test
+  void directionsAreToldInWords() {
     assertThat(Compass.name(0)).isEqualTo("north");
     assertThat(Compass.name(-90)).isEqualTo("west");
-    assertThat(Compass.words(359.96)).isEqualTo("360° (north)");
+    assertThat(Compass.words(359.96)).isEqualTo("0° (north)");
   }
 
   @Test
@@ -168,15 +200,13 @@ class TrialLayoutTest {
               : List.of();
       int arms = design == Design.LATIN_SQUARE ? 3 : 2;
       int blocks = design == Design.SPLIT_YARD ? 1 : arms;
-      TrialPlan base =
-          Plans.plan(Design.RANDOMISED_BLOCK, arms, 2, List.of(holed()), 11);
+      TrialPlan base = Plans.plan(Design.RANDOMISED_BLOCK, arms, 2, List.of(holed()), 11);
       PlotRule rule = new PlotRule(3, 1, null, 1, 1);
       if (design.hasSecondFactor()) {
         base = Plans.plan(design, arms, 2, List.of(holed()), 11);
       }
       TrialPlan plan =
-          Plans.with(
-              base, new Arrangement(design, blocks, Arrangement.Sides.COIN, allowed, rule));
+          Plans.with(base, new Arrangement(design, blocks, Arrangement.Sides.COIN, allowed, rule));
       TrialLayout layout = TrialLayout.of(plan);
       Geometry turf = layout.lawns().get(0).surface().turf();
       Geometry measurable = layout.lawns().get(0).surface().measurable();

@@ -1,0 +1,205 @@
+package leafturn.cli;
+
+import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.api.Assertions.within;
+
+import com.fasterxml.jackson.databind.JsonNode;
+import com.fasterxml.jackson.databind.ObjectMapper;
+import com.fasterxml.jackson.databind.node.ArrayNode;
+import com.fasterxml.jackson.databind.node.ObjectNode;
+import com.google.zxing.BinaryBitmap;
+import com.google.zxing.RGBLuminanceSource;
+import com.google.zxing.common.HybridBinarizer;
+import com.google.zxing.qrcode.QRCodeReader;
+import java.awt.image.BufferedImage;
+import java.io.IOException;
+import java.io.PrintWriter;
+import java.io.StringWriter;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.util.ArrayList;
+import java.util.List;
+import leafturn.records.Examples;
+import leafturn.records.sheet.Schema;
+import org.apache.pdfbox.Loader;
+import org.apache.pdfbox.pdmodel.PDDocument;
+import org.apache.pdfbox.rendering.PDFRenderer;
+import org.apache.pdfbox.text.PDFTextStripper;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.io.TempDir;
+
+/** The command trial lay on the example and on what is wrong. */
+class TrialLayCommandTest {
+  private static final Path PLAN = Examples.file("split-yards.trial.json");
+  private static final ObjectMapper JSON = new ObjectMapper();
+
+  @TempDir private Path folder;
+
+  private record Ran(int exitCode, String out, String err) {}
+
+  private static Ran lay(Path plan, String... more) {
+    StringWriter out = new StringWriter();
+    StringWriter err = new StringWriter();
+    List<String> arguments = new ArrayList<>(List.of("trial", "lay", plan.toString()));
+    arguments.addAll(List.of(more));
+    int exitCode =
+        new LeafturnCommand(new PrintWriter(out), new PrintWriter(err))
+            .run(arguments.toArray(String[]::new));
+    return new Ran(exitCode, out.toString(), err.toString());
+  }
+
+  private ObjectNode example() throws IOException {
+    return (ObjectNode) JSON.readTree(PLAN.toFile());
+  }
+
+  private Path plan(JsonNode plan) throws IOException {
+    return Files.writeString(folder.resolve("plan.json"), plan.toString());
+  }
+
+  @Test
+  void theExampleFitsTheSchemaAndItsHalvesAreEqual() throws IOException {
+    JsonNode report = JSON.readTree(lay(PLAN, "--json").out());
+    Schema schema = new Schema();
+    assertThat(schema.faults("", schema.root("trial-layout.schema.json"), report)).isEmpty();
+    assertThat(report.get("seed").asLong()).isEqualTo(20260401);
+    JsonNode plots = report.get("plots");
+    assertThat(plots).hasSize(16);
+    int firstReturned = 0;
+    for (int yard = 0; yard < 8; yard++) {
+      JsonNode first = plots.get(2 * yard);
+      double area = first.get("areaM2").asDouble();
+      assertThat(plots.get(2 * yard + 1).get("areaM2").asDouble())
+          .isCloseTo(area, within(area / 1000));
+      firstReturned += first.get("arm").asText().equals("returned") ? 1 : 0;
+    }
+    assertThat(firstReturned).as("balanced sides").isEqualTo(4);
+    assertThat(report.get("cores")).hasSize(16 * 15 * 2);
+    assertThat(report.get("bags")).hasSize(16 * 2 * 2);
+    assertThat(report.get("walkingOrder")).hasSize(5 * 8);
+  }
+
+  @Test
+  void aSeedOfTheCommandStandsInForThePlans() throws IOException {
+    JsonNode same = JSON.readTree(lay(PLAN, "--json", "--seed", "20260401").out());
+    assertThat(same).isEqualTo(JSON.readTree(lay(PLAN, "--json").out()));
+    JsonNode other = JSON.readTree(lay(PLAN, "--json", "--seed", "2").out());
+    assertThat(other.get("cores")).isNotEqualTo(same.get("cores"));
+    Ran wrong = lay(PLAN, "--seed", "-4");
+    assertThat(wrong.exitCode()).isEqualTo(2);
+    assertThat(wrong.err()).contains("--seed: -4 is out of range");
+  }
+
+  @Test
+  void theExampleInWords() {
+    Ran ran = lay(PLAN);
+    assertThat(ran.err()).isEmpty();
+    assertThat(ran.exitCode()).isZero();
+    assertThat(ran.out())
+        .contains("Linden House, front", "first: clippings are collected there", "from A m")
+        .contains("480 cores and 64 bags");
+  }
+
+  @Test
+  void mapSheetsAndPaperTellTreatmentsOnlyToThoseWhoMow() throws IOException {
+    Path map = folder.resolve("map.svg");
+    Path paper = folder.resolve("paper.pdf");
+    Path sheets = folder.resolve("sheets.pdf");
+    Ran ran =
+        lay(
+            PLAN,
+            "--map",
+            map.toString(),
+            "--paper",
+            paper.toString(),
+            "--sheets",
+            sheets.toString());
+    assertThat(ran.err()).isEmpty();
+    assertThat(Files.readString(map))
+        .startsWith("<svg xmlns=")
+        .contains("scale-bar", ">N<", ">B1-1<", "m from A", "Heron Bank, verge");
+    assertThat(text(paper)).contains("returned", "collected", "Corners, with two tapes", "1 / ");
+    assertThat(text(sheets))
+        .contains("2026-10-12", "B8-2", "quality (1-9)", "Cores on 2026-04-20")
+        .doesNotContain("returned", "collected");
+  }
+
+  @Test
+  void aLabelIsReadByMachine() throws Exception {
+    Path labels = folder.resolve("labels.pdf");
+    assertThat(lay(PLAN, "--labels", labels.toString()).exitCode()).isZero();
+    JsonNode report = JSON.readTree(lay(PLAN, "--json").out());
+    List<String> codes = new ArrayList<>();
+    report.get("bags").forEach(bag -> codes.add(bag.get("code").asText()));
+    try (PDDocument document = Loader.loadPDF(Files.readAllBytes(labels))) {
+      assertThat(document.getNumberOfPages()).isEqualTo(4);
+      String words = new PDFTextStripper().getText(document);
+      assertThat(codes).allSatisfy(code -> assertThat(words).contains(code));
+      assertThat(words).doesNotContain("B1-1");
+      BufferedImage page = new PDFRenderer(document).renderImageWithDPI(0, 200);
+      BufferedImage first = page.getSubimage(100, 150, 420, 280);
+      int[] pixels = first.getRGB(0, 0, 420, 280, null, 0, 420);
+      String read =
+          new QRCodeReader()
+              .decode(
+                  new BinaryBitmap(new HybridBinarizer(new RGBLuminanceSource(420, 280, pixels))))
+              .getText();
+      assertThat(read).isIn(codes);
+    }
+  }
+
+  @Test
+  void geoJsonNeedsAPlaceOnTheEarth() throws IOException {
+    Path file = folder.resolve("layout.geojson");
+    Ran ran = lay(PLAN, "--geojson", file.toString(), "--map", folder.resolve("m.svg").toString());
+    assertThat(ran.exitCode()).isEqualTo(2);
+    assertThat(ran.err()).contains("these lawns have none: Linden House, front");
+    assertThat(folder).isEmptyDirectory();
+    ObjectNode plan = example();
+    for (JsonNode lawn : plan.get("lawns")) {
+      ObjectNode square = ((ObjectNode) lawn).remove(List.of("keepOut")).putObject("outline");
+      square.put("type", "Polygon");
+      square.set(
+          "coordinates",
+          JSON.readTree("[[[10,50],[10.0004,50],[10.0004,50.0002],[10,50.0002],[10,50]]]"));
+    }
+    assertThat(lay(plan(plan), "--geojson", file.toString()).err()).isEmpty();
+    JsonNode features = JSON.readTree(file.toFile()).get("features");
+    assertThat(features.findValuesAsText("kind"))
+        .contains("plot", "measured", "core", "corner", "fixed corner");
+    JsonNode position = features.get(0).at("/geometry/coordinates/0/0");
+    assertThat(position.get(0).asDouble()).isCloseTo(10.0002, within(0.0003));
+    assertThat(position.get(1).asDouble()).isCloseTo(50.0001, within(0.0002));
+  }
+
+  @Test
+  void whatDoesNotFitIsASentence() throws IOException {
+    ObjectNode plan = example();
+    ((ObjectNode) plan.get("lawns").get(3)).put("outline", "3 x 1.5");
+    ((ObjectNode) plan.get("lawns").get(3)).remove("keepOut");
+    Ran ran = lay(plan(plan), "--json");
+    assertThat(ran.exitCode()).isEqualTo(2);
+    assertThat(ran.out()).isEmpty();
+    assertThat(ran.err()).contains("Heron Bank, verge: nothing of the", "half is left to measure");
+    assertThat(lay(folder.resolve("none.json")).err()).contains("there is no such file");
+  }
+
+  @Test
+  void manyDatesOfManyCoresAreRefused() throws IOException {
+    ObjectNode plan = example();
+    ArrayNode lawns = (ArrayNode) plan.get("lawns");
+    while (lawns.size() > 1) {
+      lawns.remove(1);
+    }
+    plan.put("sides", "coin");
+    ((ObjectNode) lawns.get(0)).remove("keepOut");
+    ((ObjectNode) lawns.get(0)).put("outline", "7 x 5");
+    ((ObjectNode) plan.get("cores")).put("perPlot", 60).put("fromOldHolesM", 1);
+    assertThat(lay(plan(plan)).err()).contains("no place is left for core", "fewer cores");
+  }
+
+  private static String text(Path pdf) throws IOException {
+    try (PDDocument document = Loader.loadPDF(Files.readAllBytes(pdf))) {
+      return new PDFTextStripper().getText(document);
+    }
+  }
+}

@@ -1,0 +1,34 @@
+package leafturn.cli;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import com.fasterxml.jackson.databind.JsonNode;
+import com.fasterxml.jackson.databind.ObjectMapper;
+import java.io.PrintWriter;
+import java.io.StringWriter;
+import leafturn.records.Examples;
+import org.junit.jupiter.api.Test;
+
+/**
+ * The layout of the example as it was first drawn. There is no source: a change here means that
+ * trials already laid out cannot be drawn again, which must never be.
+ */
+class TrialLayPinTest {
+  @Test
+  void thePlanAndSeedOfTheExampleGiveThisLayoutForEver() throws Exception {
+    StringWriter out = new StringWriter();
+    new LeafturnCommand(new PrintWriter(out), new PrintWriter(new StringWriter()))
+        .run("trial", "lay", Examples.file("split-yards.trial.json").toString(), "--json");
+    JsonNode report = new ObjectMapper().readTree(out.toString());
+    assertThat(report.get("planSha256").asText())
+        .isEqualTo("303bf41e32130f1d1d22839168d3530685160479111b1df884f8424ca73b883d");
+    StringBuilder arms = new StringBuilder();
+    report.get("plots").forEach(plot -> arms.append(plot.get("arm").asText().charAt(0)));
+    assertThat(arms).hasToString("rccrrccrcrrccrrc");
+    assertThat(report.at("/bags/0/code").asText()).isEqualTo("Z398ZBA");
+    assertThat(report.at("/bags/63/code").asText()).isEqualTo("PB5A3W4");
+    assertThat(report.at("/cores/0").toString()).contains("\"xM\":21.73", "\"yM\":8.76");
+    assertThat(report.at("/cores/479").toString()).contains("\"xM\":2.17", "\"yM\":3.06");
+    assertThat(report.at("/walkingOrder/2/plots").toString()).isEqualTo("[\"B3-2\",\"B3-1\"]");
+  }
+}
