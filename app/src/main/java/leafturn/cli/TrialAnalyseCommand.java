@@ -8,14 +8,19 @@ import java.util.concurrent.Callable;
 import leafturn.records.InputException;
 import leafturn.records.trial.TrialDataFile;
 import leafturn.records.trial.TrialModelFile;
+import leafturn.records.trial.TrialModelFile.ModelAndTrial;
 import leafturn.reports.JsonReport;
 import leafturn.reports.OrdinalReport;
 import leafturn.reports.TrialReport;
+import leafturn.reports.trial.AskedModelView;
+import leafturn.reports.trial.TabledDocument;
+import leafturn.reports.trial.TrialDocumentFile;
 import leafturn.trials.analysis.TrialAnalysis;
 import leafturn.trials.analysis.data.TrialFaultException;
 import leafturn.trials.analysis.data.TrialTable;
 import leafturn.trials.analysis.model.TrialModel;
 import leafturn.trials.analysis.ordinal.OrdinalAnalysis;
+import org.jspecify.annotations.Nullable;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Mixin;
 import picocli.CommandLine.Model.CommandSpec;
@@ -27,7 +32,10 @@ import picocli.CommandLine.Spec;
 @Command(
     name = "analyse",
     description = {"Analyses the results of a trial by a linear mixed model.", ""},
-    footer = {"", "Example: leafturn trial analyse split-yard.csv split-yard.model.json"})
+    footer = {
+      "",
+      "Example: leafturn trial analyse split-yard.csv split-yard.model.json --report findings.html"
+    })
 final class TrialAnalyseCommand implements Callable<Integer> {
   @Parameters(
       index = "0",
@@ -43,6 +51,14 @@ final class TrialAnalyseCommand implements Callable<Integer> {
   @Option(names = "--json", description = "Prints one JSON document.")
   private boolean json;
 
+  @Option(
+      names = "--report",
+      paramLabel = "OUT",
+      description =
+          "Writes the findings as a document: .pdf or .html. What may be concluded follows from the"
+              + " section trial of the model.")
+  private @Nullable Path reportFile;
+
   @Mixin private final HelpOption help = new HelpOption();
 
   @Spec
@@ -52,25 +68,41 @@ final class TrialAnalyseCommand implements Callable<Integer> {
   @Override
   public Integer call() {
     Inputs inputs = new Inputs();
+    Path file = reportFile;
+    if (file != null) {
+      inputs.read(() -> TrialDocumentFile.checked(file));
+    }
     Optional<TrialTable> table = inputs.read(() -> TrialDataFile.read(dataFile));
-    Optional<TrialModel> model = inputs.read(() -> TrialModelFile.read(modelFile));
+    Optional<ModelAndTrial> model = inputs.read(() -> TrialModelFile.readWithTrial(modelFile));
     inputs.throwIfAny();
     analyse(table.orElseThrow(), model.orElseThrow());
     return ExitCode.DONE;
   }
 
-  private void analyse(TrialTable table, TrialModel model) {
+  private void analyse(TrialTable table, ModelAndTrial asked) {
+    TrialModel model = asked.model();
     try {
       if (model.scale() == TrialModel.Scale.ORDINAL) {
         OrdinalReport report = OrdinalReport.of(OrdinalAnalysis.of(table, model), model);
+        write(table, asked, AskedModelView.of(model, report));
         print(report, report.lines());
       } else {
         TrialReport report = TrialReport.of(TrialAnalysis.of(table, model));
+        write(table, asked, AskedModelView.of(model, report));
         print(report, report.lines());
       }
     } catch (TrialFaultException wrong) {
       String files = "%s with %s".formatted(dataFile, modelFile);
       throw new InputException(wrong.faults().stream().map(fault -> files + ": " + fault).toList());
+    }
+  }
+
+  private void write(TrialTable table, ModelAndTrial asked, AskedModelView view) {
+    Path file = reportFile;
+    if (file != null) {
+      List<Path> files = List.of(dataFile, modelFile);
+      TrialDocumentFile.write(file, TabledDocument.html(table, asked, view, files));
+      spec.commandLine().getErr().println("Wrote " + file);
     }
   }
 

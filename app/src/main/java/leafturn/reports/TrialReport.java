@@ -29,7 +29,8 @@ public record TrialReport(
 
   /** A marginal test of a term. */
   public record Test(String term, double numDf, double denDf, double f, double p) {
-    static Test of(MarginalTests.Test test) {
+    /** A test as it is written. */
+    public static Test of(MarginalTests.Test test) {
       return new Test(test.term(), test.numeratorDf(), test.denominatorDf(), test.f(), test.p());
     }
   }

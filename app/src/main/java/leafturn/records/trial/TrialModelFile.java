@@ -16,6 +16,8 @@ import leafturn.trials.analysis.model.OverTime;
 import leafturn.trials.analysis.model.RandomTerm;
 import leafturn.trials.analysis.model.Term;
 import leafturn.trials.analysis.model.TrialModel;
+import leafturn.trials.findings.AskedTrial;
+import org.jspecify.annotations.Nullable;
 
 /**
  * Reads the model of an analysis, a JSON document of the schema {@code
@@ -36,12 +38,33 @@ public final class TrialModelFile {
   }
 
   /**
+   * A model with what its file says of the trial.
+   *
+   * @param trial null where it says nothing
+   */
+  public record ModelAndTrial(TrialModel model, @Nullable AskedTrial trial) {
+    /** What follows of the trial from the model alone; null where it is no comparison in units. */
+    public @Nullable AskedTrial usualTrial() {
+      return TrialSection.usual(model);
+    }
+  }
+
+  /**
+   * Reads a model, with the section on its trial, from a file.
+   *
+   * @throws leafturn.records.InputException with one sentence for each fault of the file
+   */
+  public static ModelAndTrial readWithTrial(Path file) {
+    return new TrialModelFile(SourceText.read(file, LIMIT_BYTES)).modelAndTrial();
+  }
+
+  /**
    * Reads a model from a file.
    *
    * @throws leafturn.records.InputException with one sentence for each fault of the file
    */
   public static TrialModel read(Path file) {
-    return read(SourceText.read(file, LIMIT_BYTES));
+    return readWithTrial(file).model();
   }
 
   /**
@@ -50,7 +73,14 @@ public final class TrialModelFile {
    * @throws leafturn.records.InputException with one sentence for each fault of the text
    */
   public static TrialModel read(SourceText source) {
-    return new TrialModelFile(source).model();
+    return new TrialModelFile(source).modelAndTrial().model();
+  }
+
+  private ModelAndTrial modelAndTrial() {
+    TrialModel model = model();
+    AskedTrial trial = none("trial") ? null : TrialSection.read(root.object("trial"), model);
+    root.end();
+    return new ModelAndTrial(model, trial);
   }
 
   private TrialModel model() {
@@ -67,7 +97,6 @@ public final class TrialModelFile {
         Choice.read(root, "df", DegreesOfFreedom.values(), DegreesOfFreedom::word);
     Comparison compare = none("compare") ? null : compare(root.object("compare"));
     Map<String, List<String>> levels = levels();
-    root.end();
     return new TrialModel(
         response,
         scale == null ? TrialModel.Scale.IDENTITY : scale,

@@ -15,8 +15,10 @@ import leafturn.trials.analysis.model.TrialModel;
  *
  * @source antweiler2008, as summarised in the method page; the 15 % are common practice, no source
  */
-final class BelowDetection {
-  private static final double MOST_FOR_HALF = 0.15;
+public final class BelowDetection {
+  /** Share of values below detection that may stand at half their limit. */
+  public static final double MOST_FOR_HALF = 0.15;
+
   private static final double MOST_AT_ALL = 0.7;
 
   private final ModelFrame frame;

@@ -31,7 +31,7 @@ public record Times(List<String> labels, double[] values, int[] positions) {
     double[] values = new double[factor.levels().size()];
     List<String> words = new ArrayList<>();
     for (int i = 0; i < values.length; i++) {
-      Double value = valueOf(factor.levels().get(i));
+      Double value = number(factor.levels().get(i));
       if (value == null) {
         words.add(factor.levels().get(i));
       }
@@ -50,10 +50,11 @@ public record Times(List<String> labels, double[] values, int[] positions) {
     return new Times(factor.levels(), values, factor.codes());
   }
 
-  private static @Nullable Double valueOf(String label) {
-    Double number = Numbers.parse(label);
-    if (number != null) {
-      return number;
+  /** A time as a number: of itself, or of the days of a date; null for other words. */
+  public static @Nullable Double number(String label) {
+    Double plain = Numbers.parse(label);
+    if (plain != null) {
+      return plain;
     }
     try {
       return (double) LocalDate.parse(label).toEpochDay();

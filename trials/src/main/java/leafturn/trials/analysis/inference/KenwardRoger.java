@@ -71,6 +71,9 @@ public final class KenwardRoger implements Approximation {
             Matrices.product(Matrices.product(functions, information.covariance()), lambda));
     double[][] theta = Matrices.product(Matrices.product(lambda, middle), functions);
     double[] a = sums(theta);
+    if (functions.length == 1) {
+      return ofOne(a[1], functions, lambda);
+    }
     double b = (a[0] + 6 * a[1]) / (2 * q);
     double g = ((q + 1) * a[0] - (q + 4) * a[1]) / ((q + 2) * a[1]);
     double d = 3 * q + 2 * (1 - g);
@@ -83,6 +86,14 @@ public final class KenwardRoger implements Approximation {
     double m = 4 + (q + 2) / (q * rho - 1);
     double scale = Math.abs(m - 2) < 1e-10 ? 1 : m / (mean * (m - 2));
     return new FTest(q, m, scale * wald(functions, lambda) / q);
+  }
+
+  /**
+   * A single function: A1 is A2, so that the formulas come to m = 2 / A2 and a scale of 1; as they
+   * are written they divide zero by zero at m = 2.
+   */
+  private FTest ofOne(double a2, double[][] functions, double[][] lambda) {
+    return new FTest(1, 2 / a2, wald(functions, lambda));
   }
 
   private double wald(double[][] functions, double[][] lambda) {

@@ -4,6 +4,8 @@ import java.util.Arrays;
 import java.util.function.DoubleUnaryOperator;
 import leafturn.trials.analysis.numeric.Matrices;
 import leafturn.trials.analysis.numeric.Tails;
+import org.hipparchus.analysis.interpolation.SplineInterpolator;
+import org.hipparchus.analysis.polynomials.PolynomialSplineFunction;
 import org.hipparchus.analysis.integration.gauss.GaussIntegrator;
 import org.hipparchus.analysis.integration.gauss.GaussIntegratorFactory;
 
@@ -16,6 +18,8 @@ public final class LargestT {
   private static final double STEP = 0.1;
   private static final double END = 9;
   private static final int NODES = 64;
+  private static final double CHAIN = 1e-9;
+  private static final double GRID = 0.2;
   private static final GaussIntegrator RULE = new GaussIntegratorFactory().legendre(NODES);
 
   /** No normal is this large. */
@@ -52,6 +56,44 @@ public final class LargestT {
    */
   public static LargestT ofDates(double[] neighbours) {
     return new LargestT(bound -> chainWithin(bound, neighbours));
+  }
+
+  /**
+   * Dates correlated in any way: exact where each correlation is the product of those between the
+   * neighbours on the way, else by the lattice on a fine grid of bounds.
+   */
+  public static LargestT ofDates(double[][] correlation) {
+    double[] neighbours = new double[correlation.length - 1];
+    Arrays.setAll(neighbours, i -> correlation[i + 1][i]);
+    if (isChain(correlation)) {
+      return ofDates(neighbours);
+    }
+    double[] loadings = Loadings.of(correlation);
+    return loadings == null ? ofGrid(new NormalBox(correlation)) : ofLoadings(loadings);
+  }
+
+  private static boolean isChain(double[][] correlation) {
+    for (int i = 0; i < correlation.length; i++) {
+      double along = 1;
+      for (int j = i + 1; j < correlation.length; j++) {
+        along *= correlation[j][j - 1];
+        boolean same = Math.abs(correlation[j][i] - along) < CHAIN;
+        if (!same || Math.abs(correlation[j][j - 1]) > 1 - CHAIN) {
+          return false;
+        }
+      }
+    }
+    return true;
+  }
+
+  private static LargestT ofGrid(DoubleUnaryOperator within) {
+    int knots = (int) Math.ceil(ALL / GRID) + 1;
+    double[] bounds = new double[knots];
+    Arrays.setAll(bounds, i -> i * GRID);
+    double[] values = Arrays.stream(bounds).map(b -> b == 0 ? 0 : within.applyAsDouble(b)).toArray();
+    PolynomialSplineFunction smooth = new SplineInterpolator().interpolate(bounds, values);
+    double end = bounds[knots - 1];
+    return new LargestT(bound -> bound >= end ? 1 : smooth.value(bound));
   }
 
   /**

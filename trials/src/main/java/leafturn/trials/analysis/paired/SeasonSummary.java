@@ -68,4 +68,21 @@ public enum SeasonSummary {
     }
     return value(days, values);
   }
+
+  /**
+   * What each date counts in the summary, which is a sum of the dates' values.
+   *
+   * @param days of the dates, rising
+   * @throws TrialFaultException where dates are out of order or too few
+   * @source common practice, no source
+   */
+  public double[] weights(double[] days) {
+    double[] weights = new double[days.length];
+    for (int i = 0; i < days.length; i++) {
+      double[] one = new double[days.length];
+      one[i] = 1;
+      weights[i] = of(days, one);
+    }
+    return weights;
+  }
 }

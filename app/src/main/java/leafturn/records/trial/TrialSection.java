@@ -1,0 +1,226 @@
+package leafturn.records.trial;
+
+import java.time.LocalDate;
+import java.util.ArrayList;
+import java.util.Arrays;
+import java.util.List;
+import java.util.Objects;
+import java.util.function.Function;
+import leafturn.records.Faults;
+import leafturn.records.JsonObject;
+import leafturn.records.JsonValue;
+import leafturn.records.SourceText;
+import leafturn.trials.analysis.model.Comparison;
+import leafturn.trials.analysis.model.OverTime;
+import leafturn.trials.analysis.model.RandomTerm;
+import leafturn.trials.analysis.model.TrialModel;
+import leafturn.trials.design.Contrast;
+import leafturn.trials.design.Outcome;
+import leafturn.trials.findings.AskedTrial;
+import leafturn.trials.findings.TrialFacts.PlanRecord;
+import org.jspecify.annotations.Nullable;
+
+/**
+ * Reads the section {@code trial} of a model file: what a table does not say of its trial. Columns
+ * that it leaves out follow from the model.
+ */
+final class TrialSection {
+  private static final int LONGEST = 200;
+  private static final int LONGEST_SENTENCE = 1000;
+  private static final double MOST = 1e9;
+
+  private final JsonObject json;
+  private final TrialModel model;
+
+  private TrialSection(JsonObject json, TrialModel model) {
+    this.json = json;
+    this.model = model;
+  }
+
+  /** The trial of a section, its faults being reported. */
+  static @Nullable AskedTrial read(JsonObject json, TrialModel model) {
+    TrialSection section = new TrialSection(json, model);
+    AskedTrial.Columns columns = section.columns();
+    Outcome outcome = section.outcome();
+    List<Contrast> contrasts = section.contrasts();
+    Integer yards = json.wholeNumber("yards", 1, 100_000, "");
+    Integer started = json.wholeNumber("started", 1, 100_000, "");
+    LocalDate from = json.date("seasonFrom");
+    Double seed = json.number("seed", 0, 9_007_199_254_740_991.0, "");
+    PlanRecord record =
+        new PlanRecord(null, section.sentences("deviations"), section.sentences("exclusions"));
+    String name = Objects.requireNonNullElse(json.text("name", LONGEST), "");
+    String question = Objects.requireNonNullElse(json.text("question", LONGEST_SENTENCE), "");
+    json.refuseOthers();
+    if (columns == null || outcome == null) {
+      return null;
+    }
+    double first = from == null ? Double.NaN : from.toEpochDay();
+    return new AskedTrial(
+        name,
+        question,
+        columns,
+        contrasts,
+        model.compare() == null ? null : model.compare().control(),
+        outcome,
+        new AskedTrial.Scope(yards, started, first),
+        seed == null ? null : seed.longValue(),
+        record);
+  }
+
+  /**
+   * What follows from a model alone: two arms compared in units, and nothing else in the fixed part
+   * but dates; null where it is another kind of model.
+   */
+  static @Nullable AskedTrial usual(TrialModel model) {
+    Faults faults = new Faults("");
+    TrialSection none =
+        new TrialSection(
+            JsonObject.root(new SourceText("trial", "{}"), faults), model);
+    Comparison compare = model.compare();
+    String unit = none.unitOfModel();
+    if (compare == null || unit == null || model.scale() == TrialModel.Scale.ORDINAL) {
+      return null;
+    }
+    String time = none.timeOfModel();
+    boolean others =
+        model.fixed().stream()
+            .flatMap(term -> term.variables().stream())
+            .anyMatch(name -> !name.equals(compare.factor()) && !name.equals(time));
+    return others ? null : read(none.json, model);
+  }
+
+  private AskedTrial.@Nullable Columns columns() {
+    Comparison compare = model.compare();
+    String unit = column("yard", unitOfModel(), "the column of yards or blocks");
+    String factor =
+        column("arm", compare == null ? null : compare.factor(), "the column of arms");
+    String time = json.holdsNull("date") ? null : json.text("date", LONGEST);
+    if (time == null && !json.holdsNull("date")) {
+      time = timeOfModel();
+    }
+    String plot = json.text("plot", LONGEST);
+    return unit.isEmpty() || factor.isEmpty()
+        ? null
+        : new AskedTrial.Columns(unit, factor, time, plot);
+  }
+
+  private String column(String field, @Nullable String usual, String right) {
+    String given = json.text(field, LONGEST);
+    if (given != null) {
+      return given;
+    }
+    if (usual == null) {
+      json.missing(field, right);
+      return "";
+    }
+    return usual;
+  }
+
+  private @Nullable String unitOfModel() {
+    return model.random().stream()
+        .map(RandomTerm::within)
+        .filter(within -> within.size() == 1)
+        .map(within -> within.get(0))
+        .findFirst()
+        .orElse(null);
+  }
+
+  private @Nullable String timeOfModel() {
+    OverTime overTime = model.overTime();
+    if (overTime != null) {
+      return overTime.time();
+    }
+    Comparison compare = model.compare();
+    return compare != null && compare.within().size() == 1 ? compare.within().get(0) : null;
+  }
+
+  private @Nullable Outcome outcome() {
+    Outcome.Kind kind = choice("kind", Outcome.Kind.values(), Outcome.Kind::word);
+    Outcome.Summary summary = choice("summary", Outcome.Summary.values(), Outcome.Summary::word);
+    Double low = json.number("low", -MOST, MOST, "");
+    Double high = json.number("high", -MOST, MOST, "");
+    boolean log = model.scale() == TrialModel.Scale.LOG;
+    Double margin = json.number("margin", log ? 1.000001 : 1e-9, MOST, "");
+    boolean isRating = kind == Outcome.Kind.RATING || model.scale() == TrialModel.Scale.ORDINAL;
+    if (log && isRating) {
+      json.fault("kind", "ratings have no ratios; use the scale identity or ordinal.");
+      return null;
+    }
+    Boolean primary = json.flag("primary");
+    try {
+      return new Outcome(
+          model.response(),
+          isRating ? Outcome.Kind.RATING : Objects.requireNonNullElse(kind, Outcome.Kind.MEASUREMENT),
+          Objects.requireNonNullElse(json.text("unit", LONGEST), ""),
+          low,
+          high,
+          log ? Outcome.Scale.LOG : Outcome.Scale.IDENTITY,
+          Objects.requireNonNullElse(summary, Outcome.Summary.SEASON_MEAN),
+          margin,
+          primary == null || primary);
+    } catch (IllegalArgumentException wrong) {
+      json.fault("kind", wrong.getMessage() + ".");
+      return null;
+    }
+  }
+
+  private List<Contrast> contrasts() {
+    List<Contrast> contrasts = new ArrayList<>();
+    JsonValue list = json.take("contrasts");
+    List<JsonValue> items = list == null ? List.of() : list.items();
+    if (items == null) {
+      json.fault("contrasts", "it is no list; give pairs as [[\"returned\", \"collected\"]].");
+      return contrasts;
+    }
+    for (JsonValue item : items) {
+      List<JsonValue> pair = item.items();
+      if (pair != null
+          && pair.size() == 2
+          && pair.get(0).content() instanceof String first
+          && pair.get(1).content() instanceof String second
+          && !first.equals(second)) {
+        contrasts.add(new Contrast(first.strip(), second.strip()));
+      } else {
+        json.fault(item, "it is no pair of two arms; give it as [\"returned\", \"collected\"].");
+      }
+    }
+    return contrasts;
+  }
+
+  private List<String> sentences(String field) {
+    JsonValue list = json.take(field);
+    List<JsonValue> items = list == null ? List.of() : list.items();
+    if (items == null) {
+      json.fault(field, "it is no list; give sentences in square brackets.");
+      return List.of();
+    }
+    List<String> sentences = new ArrayList<>();
+    for (JsonValue item : items) {
+      if (item.content() instanceof String text && !text.isBlank()) {
+        sentences.add(text.strip());
+      } else {
+        json.fault(item, item.shown() + " is no sentence; give a text in quotation marks.");
+      }
+    }
+    return sentences;
+  }
+
+  private <E> @Nullable E choice(String name, E[] values, Function<E, String> word) {
+    String text = json.text(name);
+    if (text == null) {
+      return null;
+    }
+    for (E value : values) {
+      if (word.apply(value).equals(text)) {
+        return value;
+      }
+    }
+    json.fault(
+        name,
+        "%s is unknown; it is one of %s."
+            .formatted(
+                Faults.quoted(text), String.join(", ", Arrays.stream(values).map(word).toList())));
+    return null;
+  }
+}

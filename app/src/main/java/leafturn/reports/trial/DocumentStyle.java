@@ -1,0 +1,39 @@
+package leafturn.reports.trial;
+
+import gg.jte.ContentType;
+import gg.jte.TemplateEngine;
+import gg.jte.output.StringOutput;
+import java.util.Map;
+import leafturn.records.SourceText;
+
+/** What the documents of a trial share: template engine, style of pages and pictures. */
+final class DocumentStyle {
+  private static final String TEMPLATES = "gg.jte.generated.precompiled";
+  private static final String FOLDER = "/leafturn/reports/";
+
+  private DocumentStyle() {}
+
+  /** A document whose template takes it under the name {@code document}. */
+  static String filled(String template, Object document) {
+    StringOutput output = new StringOutput();
+    TemplateEngine.createPrecompiled(null, ContentType.Html, null, TEMPLATES)
+        .render(template, Map.of("document", document), output);
+    return output.toString();
+  }
+
+  static String page() {
+    return resource("trial.css");
+  }
+
+  /** A picture with its own style, as one that stands outside the site needs it. */
+  static String onPaper(String svg) {
+    int open = svg.indexOf('>') + 1;
+    String start =
+        svg.substring(0, open).replace("<svg ", "<svg xmlns=\"http://www.w3.org/2000/svg\" ");
+    return start + "<style>" + resource("trial-figure.css") + "</style>" + svg.substring(open);
+  }
+
+  private static String resource(String name) {
+    return SourceText.ofResource(FOLDER + name).text();
+  }
+}

@@ -1,0 +1,94 @@
+package leafturn.reports.trial;
+
+import java.util.ArrayList;
+import java.util.List;
+import leafturn.trials.findings.Findings;
+import leafturn.trials.findings.TrialFacts;
+
+/** Findings as a page or a document shows them. */
+public final class FindingsView {
+  private final Findings findings;
+  private final FindingsWords words;
+
+  /**
+   * @param findings to be shown
+   */
+  public FindingsView(Findings findings) {
+    this.findings = findings;
+    this.words = new FindingsWords(findings);
+  }
+
+  /** The trial's name, or what stands for it. */
+  public String title() {
+    String name = findings.facts().name();
+    return name.isEmpty() ? "Findings of a trial" : name;
+  }
+
+  /** The question it asked; empty where none is known. */
+  public String question() {
+    return findings.facts().question();
+  }
+
+  /** The answer in one or two sentences. */
+  public String headline() {
+    return words.headline();
+  }
+
+  /** How many units began and ended. */
+  public String flow() {
+    return words.flow();
+  }
+
+  /** What may be concluded and what not. */
+  public List<String> conclusions() {
+    return words.conclusions();
+  }
+
+  /** What a reader should know of the whole trial. */
+  public List<String> warnings() {
+    return findings.warnings();
+  }
+
+  /** The outcomes, the primary one first. */
+  public List<OutcomeView> outcomes() {
+    return findings.outcomes().stream()
+        .map(found -> new OutcomeView(findings, found, words))
+        .toList();
+  }
+
+  /** How the trial was laid out and kept to. */
+  public List<String> record() {
+    TrialFacts facts = findings.facts();
+    List<String> all = new ArrayList<>();
+    all.add(randomisation(facts));
+    String hash = facts.record().hash();
+    all.add(
+        hash == null
+            ? "No frozen plan is known; that margin, outcome and exclusions were fixed beforehand rests on the word of those who ran it."
+            : "The plan was frozen before the first reading; its SHA-256 is %s.".formatted(hash));
+    facts
+        .record()
+        .exclusionRules()
+        .forEach(rule -> all.add("Rule for leaving out, fixed beforehand: " + ended(rule)));
+    if (facts.record().deviations().isEmpty()) {
+      all.add("No deviation from the plan was noted.");
+    }
+    facts.record().deviations().forEach(each -> all.add("Deviation: " + ended(each)));
+    return all;
+  }
+
+  private static String randomisation(TrialFacts facts) {
+    Long seed = facts.randomisation().seed();
+    String drawn = seed == null ? "the seed is not known" : "drawn from seed " + seed;
+    int allowed = facts.randomisation().allowed().size();
+    if (allowed > 0) {
+      return "Layout: one of %,d allowed ones, %s.".formatted(allowed, drawn);
+    }
+    return "Layout: %s%s."
+        .formatted(facts.randomisation().balanced() ? "sides in balance, " : "", drawn);
+  }
+
+  private static String ended(String sentence) {
+    return sentence.endsWith(".") ? sentence : sentence + ".";
+  }
+}

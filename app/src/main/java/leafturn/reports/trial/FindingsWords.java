@@ -1,0 +1,275 @@
+package leafturn.reports.trial;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Locale;
+import leafturn.trials.analysis.paired.PairedDifference.Verdict;
+import leafturn.trials.design.Contrast;
+import leafturn.trials.findings.AreasDifference;
+import leafturn.trials.findings.Effect;
+import leafturn.trials.findings.Findings;
+import leafturn.trials.findings.OutcomeFindings;
+import leafturn.trials.findings.TrialFacts;
+import org.jspecify.annotations.Nullable;
+
+/**
+ * Findings in sentences. A verdict is "differs", "equivalent within" the margin, or "undecided", and
+ * only the primary outcome has one; that a test found nothing is never told as sameness.
+ */
+public final class FindingsWords {
+  private final Findings findings;
+  private final TrialFacts facts;
+
+  /**
+   * @param findings to be told
+   */
+  public FindingsWords(Findings findings) {
+    this.findings = findings;
+    this.facts = findings.facts();
+  }
+
+  /** The answer in one or two sentences. */
+  public String headline() {
+    OutcomeFindings first = findings.outcomes().get(0);
+    if (findings.reach() == Findings.Reach.NOTHING_YET) {
+      return "The season is not over; what was read so far is shown, and nothing is tested before its end.";
+    }
+    if (!first.outcome().primary()) {
+      return "No outcome was named the primary one beforehand, so there is no verdict; all that follows is exploratory.";
+    }
+    return sentence(first);
+  }
+
+  /** What was found of an outcome. */
+  public String sentence(OutcomeFindings found) {
+    EffectWords words = new EffectWords(found.outcome());
+    AreasDifference areas = found.areas();
+    if (areas != null) {
+      return areas(found, areas, words);
+    }
+    if (findings.reach() == Findings.Reach.NOTHING_YET) {
+      return "%s: read on %d %s so far; not tested before the season ends."
+          .formatted(name(found), found.table().dates().size(), dates(found));
+    }
+    if (found.effects().isEmpty()) {
+      return "Undecided: %s could not be tested; the warnings say why."
+          .formatted(EffectWords.name(found.outcome()));
+    }
+    List<String> sentences =
+        found.effects().stream().map(effect -> effect(found, effect, words)).toList();
+    return String.join(" ", sentences);
+  }
+
+  private static String dates(OutcomeFindings found) {
+    return found.table().dates().size() == 1 ? "date" : "dates";
+  }
+
+  private static String name(OutcomeFindings found) {
+    return capital(EffectWords.name(found.outcome()));
+  }
+
+  private static String effect(OutcomeFindings found, Effect effect, EffectWords words) {
+    Verdict verdict = effect.verdict();
+    if (verdict == null) {
+      return "Exploratory: %s, %s; adjusted for all exploratory comparisons %s."
+          .formatted(
+              measured(found, effect, words),
+              interval95(effect, words),
+              EffectWords.p(effect.pAdjusted()));
+    }
+    return switch (verdict) {
+      case DIFFERS ->
+          "%s differs: %s, %s, %s."
+              .formatted(
+                  name(found),
+                  measured(found, effect, words),
+                  interval95(effect, words),
+                  EffectWords.p(effect.pAdjusted()));
+      case EQUIVALENT ->
+          "%s is equivalent within %s: %s, %s."
+              .formatted(
+                  name(found), words.margin(), measured(found, effect, words), interval90(effect, words));
+      case DIFFERS_BUT_EQUIVALENT ->
+          "%s differs, and is equivalent within %s: %s, %s, %s. There is a difference, but it is smaller than what was fixed as mattering."
+              .formatted(
+                  name(found),
+                  words.margin(),
+                  measured(found, effect, words),
+                  interval95(effect, words),
+                  interval90(effect, words));
+      case UNDECIDED -> undecided(found, effect, words);
+    };
+  }
+
+  private static String undecided(OutcomeFindings found, Effect effect, EffectWords words) {
+    String least =
+        Double.isNaN(effect.leastDetectable())
+            ? ""
+            : " A trial of this size and spread finds %s in four of five cases."
+                .formatted(least(effect, words));
+    String margin =
+        effect.equivalence() == null
+            ? "no margin that matters was fixed, so that equivalence cannot be judged"
+            : "it is not shown to be equivalent within " + words.margin();
+    return "Undecided: %s, %s; a difference is not shown (%s), and %s.%s"
+        .formatted(
+            measured(found, effect, words),
+            interval95(effect, words),
+            EffectWords.p(effect.pAdjusted()),
+            margin,
+            least);
+  }
+
+  /** The difference that four of five such trials would find. */
+  static String least(Effect effect, EffectWords words) {
+    double se = effect.estimated().se();
+    return words.isRatio()
+        ? "a ratio of " + words.number(effect.leastDetectable(), se)
+        : words.difference(effect.leastDetectable(), se);
+  }
+
+  /** "quality with returned is 0.41 points above collected". */
+  private static String measured(OutcomeFindings found, Effect effect, EffectWords words) {
+    return measured(
+        EffectWords.name(found.outcome()),
+        effect.contrast(),
+        effect.estimated().difference(),
+        effect.estimated().se(),
+        words);
+  }
+
+  private static String measured(
+      String outcome, Contrast contrast, double difference, double se, EffectWords words) {
+    if (words.isRatio()) {
+      return "%s of '%s' is %s times that of '%s'"
+          .formatted(outcome, contrast.first(), words.number(difference, se), contrast.second());
+    }
+    String side = difference < 0 ? "below" : "above";
+    return "%s of '%s' is %s %s that of '%s'"
+        .formatted(
+            outcome,
+            contrast.first(),
+            words.difference(Math.abs(difference), se),
+            side,
+            contrast.second());
+  }
+
+  private static String interval95(Effect effect, EffectWords words) {
+    return "95 % interval "
+        + words.interval(effect.estimated().interval(), effect.estimated().se());
+  }
+
+  private static String interval90(Effect effect, EffectWords words) {
+    Effect.Equivalence tests = effect.equivalence();
+    return tests == null
+        ? ""
+        : "90 % interval " + words.interval(tests.interval(), effect.estimated().se());
+  }
+
+  private String areas(OutcomeFindings found, AreasDifference areas, EffectWords words) {
+    String by =
+        areas.interval() == null
+            ? "read on one date, so that how well it is known cannot be told"
+            : "95 %% interval %s from the measuring alone"
+                .formatted(words.interval(areas.interval(), areas.samplingError()));
+    return "One %s split once: the difference between the two areas is that %s (%s). Whether '%s' is why cannot be told from one %s."
+        .formatted(
+            facts.unitWord(),
+            measured(
+                EffectWords.name(found.outcome()),
+                areas.contrast(),
+                areas.difference(),
+                areas.samplingError(),
+                words),
+            by,
+            facts.factor(),
+            facts.unitWord());
+  }
+
+  /** How many units began and how many ended. */
+  public String flow() {
+    int finished = findings.outcomes().get(0).unitsFinished();
+    int lost = facts.unitsStarted() - finished;
+    String tail = lost > 0 ? "; %d left out, for the reasons given".formatted(lost) : "";
+    return "%s: %d started, %d with a whole season%s."
+        .formatted(capital(plural(facts.unitWord())), facts.unitsStarted(), finished, tail);
+  }
+
+  /** What may be concluded and what not. */
+  public List<String> conclusions() {
+    List<String> all = new ArrayList<>();
+    switch (findings.reach()) {
+      case NOTHING_YET -> all.add("Nothing yet: looking at results early and stopping when they please leads astray.");
+      case TWO_AREAS -> {
+        all.add("What was measured holds for these two areas in this season.");
+        all.add(
+            "It says nothing about '%s': a single %s split once has nothing to tell a treatment from the ground it lies on. Dates and cores measure the areas better, they do not repeat the treatment."
+                .formatted(facts.factor(), facts.unitWord()));
+        all.add("To learn about the treatment, split more yards with the side drawn by chance: at least 6, better 10.");
+      }
+      case THIS_YARD -> {
+        all.add("The result holds for this yard: its %s were the replicates.".formatted(plural(facts.unitWord())));
+        all.add("Other yards may answer otherwise; that needs several yards.");
+        all.add(season());
+      }
+      case SUCH_YARDS -> {
+        all.add(
+            "The result holds for yards like the %d of the trial, looked after in the same way."
+                .formatted(facts.yards()));
+        all.addAll(newUnit());
+        all.add(season());
+      }
+    }
+    boolean exploratory = findings.outcomes().stream().anyMatch(each -> !each.outcome().primary());
+    if (exploratory && findings.reach() != Findings.Reach.NOTHING_YET) {
+      all.add("Exploratory outcomes suggest what to ask next; they settle nothing.");
+    }
+    return all;
+  }
+
+  private static String season() {
+    return "It is one season: one draw of the weather. Dates of the same season are no further years.";
+  }
+
+  private List<String> newUnit() {
+    OutcomeFindings first = findings.outcomes().get(0);
+    EffectWords words = new EffectWords(first.outcome());
+    List<String> all = new ArrayList<>();
+    for (Effect effect : first.effects()) {
+      if (effect.newUnit() != null) {
+        all.add(
+            "In a new %s of this kind the %s is expected at %s (95 %% prediction interval)."
+                .formatted(
+                    facts.unitWord(),
+                    OutcomeFigures.pair(effect.contrast(), words.isRatio()),
+                    words.interval(effect.newUnit(), effect.estimated().se())
+                        + (words.isRatio() || words.unit().isEmpty() ? "" : "\u00a0" + words.unit())));
+      }
+    }
+    return all;
+  }
+
+  /** The verdict of an effect in one or two words; "exploratory" where it has none. */
+  public static String verdict(Effect effect, EffectWords words) {
+    @Nullable Verdict verdict = effect.verdict();
+    if (verdict == null) {
+      return "exploratory";
+    }
+    return switch (verdict) {
+      case DIFFERS -> "differs";
+      case EQUIVALENT -> "equivalent within " + words.margin();
+      case DIFFERS_BUT_EQUIVALENT -> "differs; equivalent within " + words.margin();
+      case UNDECIDED -> "undecided";
+    };
+  }
+
+  static String plural(String word) {
+    return word.endsWith("s") ? word : word + "s";
+  }
+
+  static String capital(String words) {
+    return words.isEmpty()
+        ? words
+        : words.substring(0, 1).toUpperCase(Locale.ROOT) + words.substring(1);
+  }
+}

@@ -1,0 +1,192 @@
+package leafturn.reports.trial;
+
+import java.util.ArrayList;
+import java.util.List;
+import leafturn.reports.figure.TrialFormat;
+import leafturn.trials.design.Outcome;
+import leafturn.trials.findings.DatesModel;
+import leafturn.trials.findings.Findings;
+import leafturn.trials.findings.OutcomeFindings;
+import leafturn.trials.findings.RandomisationTest;
+import leafturn.trials.findings.SelfCheck;
+
+/** What was found of one outcome, as a page or a document shows it. */
+public final class OutcomeView {
+  private final OutcomeFindings found;
+  private final FindingsWords words;
+  private final EffectWords numbers;
+  private final OutcomeTables tables;
+  private final OutcomeFigures figures;
+
+  OutcomeView(Findings findings, OutcomeFindings found, FindingsWords words) {
+    this.found = found;
+    this.words = words;
+    this.numbers = new EffectWords(found.outcome());
+    this.tables = new OutcomeTables(findings.facts(), found);
+    this.figures = new OutcomeFigures(findings.facts(), found);
+  }
+
+  /** Its name with its unit. */
+  public String title() {
+    String unit = found.outcome().unit();
+    String name = FindingsWords.capital(EffectWords.name(found.outcome()));
+    return unit.isEmpty() ? name : name + ", " + unit;
+  }
+
+  /** A name that can stand in an address. */
+  public String anchor() {
+    return "outcome-" + found.outcome().name().replaceAll("[^A-Za-z0-9]+", "-");
+  }
+
+  /** Whether it alone gets the verdict. */
+  public boolean primary() {
+    return found.outcome().primary();
+  }
+
+  /** What was found, in words. */
+  public String sentence() {
+    return words.sentence(found);
+  }
+
+  /** How a season was summed up, and the margin. */
+  public String measure() {
+    String summary =
+        switch (found.outcome().summary()) {
+          case SEASON_MEAN -> "mean over the season by trapezoids between dates";
+          case SLOPE -> "change a day over the season";
+          case LAST_DATE -> "value of the last date";
+        };
+    String scale =
+        numbers.isRatio() ? "analysed as logarithms, told as ratios" : "analysed as measured";
+    String margin = numbers.margin();
+    return "Each plot's %s; %s; %s."
+        .formatted(
+            summary,
+            scale,
+            margin.isEmpty() ? "no margin was fixed" : "margin that matters: " + margin);
+  }
+
+  /** Whether there are differences by date to be drawn with their intervals. */
+  public boolean hasDifferences() {
+    return !found.effects().isEmpty();
+  }
+
+  /** The main picture: differences with intervals and margin, or the course of the arms. */
+  public String picture(TrialFormat format) {
+    return hasDifferences() ? figures.differences(format) : figures.course(format);
+  }
+
+  /** What the main picture shows. */
+  public String pictureWords() {
+    return hasDifferences() ? figures.differencesWords() : figures.courseWords();
+  }
+
+  /** The units, each a line from arm to arm. */
+  public String units(TrialFormat format) {
+    return figures.units(format);
+  }
+
+  /** What the picture of the units shows. */
+  public String unitsWords() {
+    return figures.unitsWords();
+  }
+
+  /** The values of the main picture. */
+  public ShownTable byDate() {
+    return tables.byDate();
+  }
+
+  /** The season's comparisons; without rows where nothing was tested. */
+  public ShownTable season() {
+    return tables.season();
+  }
+
+  /** The season of each unit. */
+  public ShownTable byUnit() {
+    return tables.byUnit();
+  }
+
+  /** Tests and variances of the model of all dates; none where it was not fitted. */
+  public List<ShownTable> model() {
+    return tables.model();
+  }
+
+  /** Every value that went in, averaged over a plot and date. */
+  public ShownTable values() {
+    return tables.values();
+  }
+
+  /** What a reader should know, what was left out first. */
+  public List<String> warnings() {
+    List<String> all = new ArrayList<>(found.leftOut());
+    all.addAll(found.warnings());
+    return all;
+  }
+
+  /** How sound the result is. */
+  public List<String> diagnostics() {
+    List<String> all = new ArrayList<>();
+    all.add(
+        "%,d readings, %,d of them below their detection limit."
+            .formatted(found.table().readings(), found.table().belowDetection()));
+    addRandomisation(all);
+    addCheck(all);
+    addModel(all);
+    addOrdinal(all);
+    return all;
+  }
+
+  private void addRandomisation(List<String> all) {
+    RandomisationTest drawn = found.support().randomisation();
+    if (drawn != null) {
+      all.add(
+          "Exact test by the %,d layouts that %s: %s; it cannot go below p = %s."
+              .formatted(
+                  drawn.layouts(),
+                  drawn.listed() ? "the stored list allows" : "might have been drawn",
+                  EffectWords.p(drawn.p()),
+                  EffectWords.plainP(drawn.smallestP())));
+    }
+  }
+
+  private void addCheck(List<String> all) {
+    SelfCheck check = found.support().selfCheck();
+    if (check != null) {
+      all.add(
+          check.holds()
+              ? "Self-check: the data are balanced, and the paired result and the mixed model agree."
+              : "Self-check failed: the data are balanced, but the paired result and the mixed model do not agree; do not rely on this analysis, and tell those who keep the program.");
+    }
+  }
+
+  private void addModel(List<String> all) {
+    DatesModel model = found.support().dates();
+    if (model == null) {
+      return;
+    }
+    if (model.candidates().size() > 1) {
+      List<String> tried =
+          model.candidates().stream()
+              .map(each -> "%s %.1f".formatted(each.word(), each.aicc()))
+              .toList();
+      all.add(
+          "Correlation between dates: %s, by the smallest corrected criterion (AICc: %s)."
+              .formatted(model.chosen().word(), String.join(", ", tried)));
+    }
+    if (!model.boundary().isEmpty()) {
+      all.add(
+          "Variances held at zero, as the data say: %s."
+              .formatted(String.join(", ", model.boundary())));
+    }
+    model.warnings().stream().filter(each -> each.contains("lies apart")).forEach(all::add);
+  }
+
+  private void addOrdinal(List<String> all) {
+    var ordinal = found.support().ordinal();
+    if (found.outcome().kind() == Outcome.Kind.RATING && ordinal != null) {
+      all.add(
+          "Ratings as ordered classes (cumulative logit): %s; share at one end of the scale %.2f."
+              .formatted(EffectWords.p(ordinal.p()), ordinal.shareAtEnd()));
+    }
+  }
+}

@@ -1,0 +1,76 @@
+package leafturn.reports.trial;
+
+import java.io.IOException;
+import java.io.UncheckedIOException;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.security.MessageDigest;
+import java.security.NoSuchAlgorithmException;
+import java.util.ArrayList;
+import java.util.HexFormat;
+import java.util.List;
+import java.util.Objects;
+import leafturn.records.ProgramVersion;
+import leafturn.records.trial.TrialModelFile.ModelAndTrial;
+import leafturn.trials.analysis.data.TrialFaultException;
+import leafturn.trials.analysis.data.TrialTable;
+import leafturn.trials.findings.AskedTrial;
+import leafturn.trials.findings.Findings;
+import leafturn.trials.findings.TabledTrial;
+import org.jspecify.annotations.Nullable;
+
+/** The document of a table of results and its model. */
+public final class TabledDocument {
+  private TabledDocument() {}
+
+  /**
+   * Findings where the trial is known or follows from the model, else the analysis alone.
+   *
+   * @param files that were read, named with their digests
+   * @throws TrialFaultException where the trial as it was stated cannot be found in the table
+   */
+  public static String html(
+      TrialTable table, ModelAndTrial asked, AskedModelView view, List<Path> files) {
+    List<String> method = method(files);
+    AskedTrial stated = asked.trial();
+    Findings findings = stated == null ? usual(table, asked) : TabledTrial.findings(table, stated);
+    return findings == null
+        ? new ModelDocument(view, method).html()
+        : new FindingsDocument(findings, view, method).html();
+  }
+
+  private static @Nullable Findings usual(TrialTable table, ModelAndTrial asked) {
+    AskedTrial trial = asked.usualTrial();
+    if (trial == null) {
+      return null;
+    }
+    try {
+      Findings findings = TabledTrial.findings(table, trial);
+      return findings.facts().contrasts().size() == 1 ? findings : null;
+    } catch (TrialFaultException notSuch) {
+      return null;
+    }
+  }
+
+  private static List<String> method(List<Path> files) {
+    List<String> lines = new ArrayList<>();
+    for (Path file : files) {
+      lines.add(
+          "Read from %s, SHA-256 %s."
+              .formatted(Objects.requireNonNullElse(file.getFileName(), file), digest(file)));
+    }
+    lines.add("Worked out by " + ProgramVersion.name() + ".");
+    return lines;
+  }
+
+  private static String digest(Path file) {
+    try {
+      MessageDigest digest = MessageDigest.getInstance("SHA-256");
+      return HexFormat.of().formatHex(digest.digest(Files.readAllBytes(file)));
+    } catch (NoSuchAlgorithmException e) {
+      throw new IllegalStateException("every Java runtime has SHA-256", e);
+    } catch (IOException e) {
+      throw new UncheckedIOException(e);
+    }
+  }
+}

@@ -1,0 +1,4 @@
+@NullMarked
+package leafturn.reports.trial;
+
+import org.jspecify.annotations.NullMarked;

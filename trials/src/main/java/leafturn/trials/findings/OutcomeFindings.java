@@ -1,0 +1,67 @@
+package leafturn.trials.findings;
+
+import java.util.List;
+import leafturn.trials.design.Outcome;
+import org.jspecify.annotations.Nullable;
+
+/**
+ * What was found of one outcome, on the scale of its analysis.
+ *
+ * @param table one value for each plot and date
+ * @param summaries of each plot's season; NaN where its unit is left out
+ * @param pairs units with both arms of the main comparison
+ * @param effects of the planned comparisons; none before the season's end, for one unit, or where
+ *     too much lies below detection
+ * @param areas of a single unit; null elsewhere
+ * @param support what stands beside the effects
+ * @param leftOut units, with the reason
+ * @param warnings what a reader should know
+ */
+public record OutcomeFindings(
+    Outcome outcome,
+    SeasonTable table,
+    double[] summaries,
+    PairedSeason pairs,
+    List<Effect> effects,
+    @Nullable AreasDifference areas,
+    Support support,
+    List<String> leftOut,
+    List<String> warnings) {
+
+  /**
+   * What stands beside the effects, each null where it does not apply.
+   *
+   * @param randomisation the exact test by the layouts that might have been drawn
+   * @param dates the mixed model of all dates
+   * @param selfCheck that both ways agree
+   * @param ordinal ratings as classes
+   */
+  public record Support(
+      @Nullable RandomisationTest randomisation,
+      @Nullable DatesModel dates,
+      @Nullable SelfCheck selfCheck,
+      @Nullable OrdinalCheck ordinal) {
+    static final Support NONE = new Support(null, null, null, null);
+  }
+
+  public OutcomeFindings {
+    effects = List.copyOf(effects);
+    leftOut = List.copyOf(leftOut);
+    warnings = List.copyOf(warnings);
+  }
+
+  /** Units with a season of every plot. */
+  public int unitsFinished() {
+    return (int)
+        table.units().stream()
+            .filter(
+                unit ->
+                    table.plotsOf(unit).stream().noneMatch(plot -> Double.isNaN(summaries[plot])))
+            .count();
+  }
+
+  OutcomeFindings withEffects(List<Effect> others) {
+    return new OutcomeFindings(
+        outcome, table, summaries, pairs, others, areas, support, leftOut, warnings);
+  }
+}

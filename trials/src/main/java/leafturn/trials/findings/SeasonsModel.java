@@ -1,0 +1,97 @@
+package leafturn.trials.findings;
+
+import java.util.ArrayList;
+import java.util.List;
+import leafturn.trials.analysis.TrialAnalysis;
+import leafturn.trials.analysis.data.TrialFaultException;
+import leafturn.trials.analysis.inference.Estimate;
+import leafturn.trials.analysis.inference.MeansAndContrasts;
+import leafturn.trials.analysis.multiplicity.AdjustedP;
+import leafturn.trials.design.Contrast;
+import leafturn.trials.design.Outcome;
+import org.jspecify.annotations.Nullable;
+
+/**
+ * Planned comparisons of more than two arms, or of other designs than pairs, by the mixed model of
+ * the plots' seasons with the strata of the design.
+ */
+final class SeasonsModel {
+  private SeasonsModel() {}
+
+  /** The effects, p by Holm and intervals by Bonferroni over the planned comparisons. */
+  static List<Effect> effects(
+      ModelColumns columns, double[] summaries, Outcome outcome, List<String> warnings) {
+    TrialAnalysis analysis;
+    try {
+      analysis = TrialAnalysis.of(columns.bySeason(summaries), columns.ofSeasons());
+    } catch (TrialFaultException cannot) {
+      warnings.addAll(cannot.faults());
+      return List.of();
+    }
+    warnings.addAll(analysis.fit().warnings());
+    analysis
+        .fit()
+        .boundary()
+        .forEach(
+            term ->
+                warnings.add(
+                    "The variance of %s is best at zero and held there; its degrees of freedom are kept."
+                        .formatted(term)));
+    List<Effect> effects = new ArrayList<>();
+    List<Contrast> planned = columns.facts().contrasts();
+    for (Contrast contrast : planned) {
+      Estimate found = estimate(contrast, analysis.contrasts());
+      if (found == null || !(found.df() > 0)) {
+        warnings.add("%s is not estimable from these data.".formatted(words(contrast)));
+      } else {
+        effects.add(effect(columns, summaries, contrast, found, Margins.onScale(outcome)));
+      }
+    }
+    return holm(effects);
+  }
+
+  private static String words(Contrast contrast) {
+    return contrast.first() + " against " + contrast.second();
+  }
+
+  private static @Nullable Estimate estimate(
+      Contrast contrast, List<MeansAndContrasts.Contrast> pairs) {
+    for (MeansAndContrasts.Contrast pair : pairs) {
+      if (pair.first().equals(contrast.first()) && pair.second().equals(contrast.second())) {
+        return pair.estimate();
+      }
+      if (pair.first().equals(contrast.second()) && pair.second().equals(contrast.first())) {
+        Estimate other = pair.estimate();
+        return new Estimate(-other.value(), other.se(), other.df());
+      }
+    }
+    return null;
+  }
+
+  private static Effect effect(
+      ModelColumns columns, double[] summaries, Contrast contrast, Estimate found, double margin) {
+    int comparisons = columns.facts().contrasts().size();
+    Effect.Estimated estimated =
+        Effect.Estimated.of(found.value(), found.se(), found.df(), comparisons);
+    int units = PairedSeason.of(contrast, columns.table(), summaries).units().size();
+    return new Effect(
+        contrast,
+        units,
+        estimated,
+        estimated.p(),
+        Effect.Equivalence.of(estimated, margin, comparisons),
+        Detectable.difference(estimated),
+        null,
+        null);
+  }
+
+  private static List<Effect> holm(List<Effect> effects) {
+    double[] adjusted =
+        AdjustedP.holm(effects.stream().mapToDouble(each -> each.estimated().p()).toArray());
+    List<Effect> all = new ArrayList<>();
+    for (int i = 0; i < adjusted.length; i++) {
+      all.add(effects.get(i).adjusted(adjusted[i]));
+    }
+    return all;
+  }
+}

@@ -1,0 +1,4 @@
+@NullMarked
+package leafturn.trials.findings;
+
+import org.jspecify.annotations.NullMarked;
