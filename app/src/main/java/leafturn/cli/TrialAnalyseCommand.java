@@ -2,13 +2,16 @@ package leafturn.cli;
 
 import java.io.PrintWriter;
 import java.nio.file.Path;
+import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import java.util.concurrent.Callable;
 import leafturn.records.InputException;
+import leafturn.records.trial.PlannedTable;
 import leafturn.records.trial.TrialDataFile;
 import leafturn.records.trial.TrialModelFile;
 import leafturn.records.trial.TrialModelFile.ModelAndTrial;
+import leafturn.records.trial.TrialPlanFile;
 import leafturn.reports.JsonReport;
 import leafturn.reports.OrdinalReport;
 import leafturn.reports.TrialReport;
@@ -20,6 +23,8 @@ import leafturn.trials.analysis.data.TrialFaultException;
 import leafturn.trials.analysis.data.TrialTable;
 import leafturn.trials.analysis.model.TrialModel;
 import leafturn.trials.analysis.ordinal.OrdinalAnalysis;
+import leafturn.trials.design.TrialPlan;
+import leafturn.trials.findings.AskedTrial;
 import org.jspecify.annotations.Nullable;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Mixin;
@@ -59,6 +64,14 @@ final class TrialAnalyseCommand implements Callable<Integer> {
               + " section trial of the model.")
   private @Nullable Path reportFile;
 
+  @Option(
+      names = "--plan",
+      paramLabel = "TRIAL",
+      description =
+          "The plan of the trial, a JSON file: question, margin and comparisons as they were fixed,"
+              + " for the document.")
+  private @Nullable Path planFile;
+
   @Mixin private final HelpOption help = new HelpOption();
 
   @Spec
@@ -74,9 +87,27 @@ final class TrialAnalyseCommand implements Callable<Integer> {
     }
     Optional<TrialTable> table = inputs.read(() -> TrialDataFile.read(dataFile));
     Optional<ModelAndTrial> model = inputs.read(() -> TrialModelFile.readWithTrial(modelFile));
+    Path planned = planFile;
+    Optional<TrialPlan> plan =
+        planned == null ? Optional.empty() : inputs.read(() -> TrialPlanFile.read(planned));
     inputs.throwIfAny();
-    analyse(table.orElseThrow(), model.orElseThrow());
+    analyse(table.orElseThrow(), byPlan(model.orElseThrow(), plan));
     return ExitCode.DONE;
+  }
+
+  private ModelAndTrial byPlan(ModelAndTrial asked, Optional<TrialPlan> plan) {
+    Path file = planFile;
+    if (file == null || plan.isEmpty()) {
+      return asked;
+    }
+    AskedTrial columns = asked.trial() == null ? asked.usualTrial() : asked.trial();
+    if (columns == null) {
+      throw new InputException(
+          "%s: it does not say which columns hold yards, arms and dates; add the section trial."
+              .formatted(modelFile));
+    }
+    AskedTrial planned = PlannedTable.of(plan.get(), asked.model(), columns, file);
+    return new ModelAndTrial(asked.model(), planned);
   }
 
   private void analyse(TrialTable table, ModelAndTrial asked) {
@@ -100,7 +131,10 @@ final class TrialAnalyseCommand implements Callable<Integer> {
   private void write(TrialTable table, ModelAndTrial asked, AskedModelView view) {
     Path file = reportFile;
     if (file != null) {
-      List<Path> files = List.of(dataFile, modelFile);
+      List<Path> files = new ArrayList<>(List.of(dataFile, modelFile));
+      if (planFile != null) {
+        files.add(planFile);
+      }
       TrialDocumentFile.write(file, TabledDocument.html(table, asked, view, files));
       spec.commandLine().getErr().println("Wrote " + file);
     }

@@ -2,13 +2,12 @@ package leafturn.records.trial;
 
 import java.time.LocalDate;
 import java.util.ArrayList;
-import java.util.Arrays;
 import java.util.List;
 import java.util.Objects;
-import java.util.function.Function;
+import leafturn.records.Choice;
 import leafturn.records.Faults;
+import leafturn.records.JsonList;
 import leafturn.records.JsonObject;
-import leafturn.records.JsonValue;
 import leafturn.records.SourceText;
 import leafturn.trials.analysis.model.Comparison;
 import leafturn.trials.analysis.model.OverTime;
@@ -136,17 +135,14 @@ final class TrialSection {
   }
 
   private @Nullable Outcome outcome() {
-    Outcome.Kind kind = choice("kind", Outcome.Kind.values(), Outcome.Kind::word);
-    Outcome.Summary summary = choice("summary", Outcome.Summary.values(), Outcome.Summary::word);
+    Outcome.Kind kind = Choice.read(json, "kind", Outcome.Kind.values(), Outcome.Kind::word);
+    Outcome.Summary summary = 
+        Choice.read(json, "summary", Outcome.Summary.values(), Outcome.Summary::word);
     Double low = json.number("low", -MOST, MOST, "");
     Double high = json.number("high", -MOST, MOST, "");
     boolean log = model.scale() == TrialModel.Scale.LOG;
     Double margin = json.number("margin", log ? 1.000001 : 1e-9, MOST, "");
     boolean isRating = kind == Outcome.Kind.RATING || model.scale() == TrialModel.Scale.ORDINAL;
-    if (log && isRating) {
-      json.fault("kind", "ratings have no ratios; use the scale identity or ordinal.");
-      return null;
-    }
     Boolean primary = json.flag("primary");
     try {
       return new Outcome(
@@ -167,60 +163,20 @@ final class TrialSection {
 
   private List<Contrast> contrasts() {
     List<Contrast> contrasts = new ArrayList<>();
-    JsonValue list = json.take("contrasts");
-    List<JsonValue> items = list == null ? List.of() : list.items();
-    if (items == null) {
-      json.fault("contrasts", "it is no list; give pairs as [[\"returned\", \"collected\"]].");
-      return contrasts;
-    }
-    for (JsonValue item : items) {
-      List<JsonValue> pair = item.items();
-      if (pair != null
-          && pair.size() == 2
-          && pair.get(0).content() instanceof String first
-          && pair.get(1).content() instanceof String second
-          && !first.equals(second)) {
-        contrasts.add(new Contrast(first.strip(), second.strip()));
+    for (JsonList pair : json.list("contrasts").lists()) {
+      List<String> names = pair.texts(LONGEST);
+      if (names.size() == 2 && !names.get(0).equals(names.get(1))) {
+        contrasts.add(new Contrast(names.get(0), names.get(1)));
       } else {
-        json.fault(item, "it is no pair of two arms; give it as [\"returned\", \"collected\"].");
+        json.fault(
+            "contrasts",
+            "a comparison names two different arms, as [[\"returned\", \"collected\"]].");
       }
     }
     return contrasts;
   }
 
   private List<String> sentences(String field) {
-    JsonValue list = json.take(field);
-    List<JsonValue> items = list == null ? List.of() : list.items();
-    if (items == null) {
-      json.fault(field, "it is no list; give sentences in square brackets.");
-      return List.of();
-    }
-    List<String> sentences = new ArrayList<>();
-    for (JsonValue item : items) {
-      if (item.content() instanceof String text && !text.isBlank()) {
-        sentences.add(text.strip());
-      } else {
-        json.fault(item, item.shown() + " is no sentence; give a text in quotation marks.");
-      }
-    }
-    return sentences;
-  }
-
-  private <E> @Nullable E choice(String name, E[] values, Function<E, String> word) {
-    String text = json.text(name);
-    if (text == null) {
-      return null;
-    }
-    for (E value : values) {
-      if (word.apply(value).equals(text)) {
-        return value;
-      }
-    }
-    json.fault(
-        name,
-        "%s is unknown; it is one of %s."
-            .formatted(
-                Faults.quoted(text), String.join(", ", Arrays.stream(values).map(word).toList())));
-    return null;
+    return json.list(field).texts(LONGEST_SENTENCE);
   }
 }

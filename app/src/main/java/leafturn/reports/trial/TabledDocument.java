@@ -4,13 +4,11 @@ import java.io.IOException;
 import java.io.UncheckedIOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
-import java.security.MessageDigest;
-import java.security.NoSuchAlgorithmException;
 import java.util.ArrayList;
-import java.util.HexFormat;
 import java.util.List;
 import java.util.Objects;
 import leafturn.records.ProgramVersion;
+import leafturn.records.archive.Sha256;
 import leafturn.records.trial.TrialModelFile.ModelAndTrial;
 import leafturn.trials.analysis.data.TrialFaultException;
 import leafturn.trials.analysis.data.TrialTable;
@@ -65,10 +63,7 @@ public final class TabledDocument {
 
   private static String digest(Path file) {
     try {
-      MessageDigest digest = MessageDigest.getInstance("SHA-256");
-      return HexFormat.of().formatHex(digest.digest(Files.readAllBytes(file)));
-    } catch (NoSuchAlgorithmException e) {
-      throw new IllegalStateException("every Java runtime has SHA-256", e);
+      return Sha256.of(Files.readAllBytes(file));
     } catch (IOException e) {
       throw new UncheckedIOException(e);
     }

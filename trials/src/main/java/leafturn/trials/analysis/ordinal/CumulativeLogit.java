@@ -15,7 +15,6 @@ import org.hipparchus.analysis.integration.gauss.GaussIntegratorFactory;
  */
 final class CumulativeLogit implements NewtonMinimum.Function {
   private static final GaussIntegrator HERMITE = new GaussIntegratorFactory().hermite(10);
-  private static final double STEP = 1e-5;
 
   private final int[] classes;
   private final int thresholds;
@@ -68,32 +67,49 @@ final class CumulativeLogit implements NewtonMinimum.Function {
 
   @Override
   public NewtonMinimum.Point at(double[] position) {
-    double value = value(position);
-    if (!random) {
-      return new NewtonMinimum.Point(position, value, gradient(position));
-    }
     double[] gradient = new double[position.length];
-    for (int i = 0; i < position.length; i++) {
-      double[] moved = position.clone();
-      moved[i] += STEP;
-      double above = value(moved);
-      moved[i] -= 2 * STEP;
-      gradient[i] = (above - value(moved)) / (2 * STEP);
-    }
-    return new NewtonMinimum.Point(position, value, gradient);
-  }
-
-  private double value(double[] position) {
-    double sum = 0;
+    double value = 0;
     for (int[] group : groups) {
-      sum -= random ? logIntegral(position, group) : logLikelihood(position, group, 0);
+      value -= random ? integral(position, group, gradient) : plain(position, group, gradient);
     }
-    return Double.isNaN(sum) ? Double.POSITIVE_INFINITY : sum;
+    return new NewtonMinimum.Point(
+        position, Double.isNaN(value) ? Double.POSITIVE_INFINITY : value, gradient);
   }
 
-  /** log of the integral over u of the group's likelihood times the normal density. */
-  private double logIntegral(double[] position, int[] group) {
+  private double plain(double[] position, int[] group, double[] gradient) {
+    addGradient(gradient, position, group, new double[] {0, 1, 0});
+    return logLikelihood(position, group, 0);
+  }
+
+  /**
+   * Log of the integral over u of the group's likelihood times the normal density; its gradient is
+   * the mean of the likelihood's own over the same points, weighted by what each adds.
+   */
+  private double integral(double[] position, int[] group, double[] gradient) {
     double spread = position[position.length - 1];
+    double[] peak = peak(position, group, spread);
+    int points = HERMITE.getNumberOfPoints();
+    double[] u = new double[points];
+    double[] shares = new double[points];
+    double sum = 0;
+    for (int k = 0; k < points; k++) {
+      double x = HERMITE.getPoint(k);
+      u[k] = peak[0] + peak[1] * x;
+      double log = logLikelihood(position, group, spread * u[k]) - u[k] * u[k] / 2 + x * x;
+      shares[k] = HERMITE.getWeight(k) * Math.exp(log);
+      sum += shares[k];
+    }
+    for (int k = 0; k < points; k++) {
+      if (shares[k] > 0) {
+        addGradient(
+            gradient, position, group, new double[] {spread * u[k], shares[k] / sum, u[k]});
+      }
+    }
+    return Math.log(sum * peak[1] / Math.sqrt(2 * Math.PI));
+  }
+
+  /** Where the integrand is highest, and its width. */
+  private double[] peak(double[] position, int[] group, double spread) {
     double mode = 0;
     double curvature = 1;
     for (int step = 0; step < 50; step++) {
@@ -105,15 +121,7 @@ final class CumulativeLogit implements NewtonMinimum.Function {
         break;
       }
     }
-    double width = Math.sqrt(2 / curvature);
-    double sum = 0;
-    for (int k = 0; k < HERMITE.getNumberOfPoints(); k++) {
-      double x = HERMITE.getPoint(k);
-      double u = mode + width * x;
-      double log = logLikelihood(position, group, spread * u) - u * u / 2 + x * x;
-      sum += HERMITE.getWeight(k) * Math.exp(log);
-    }
-    return Math.log(sum * width / Math.sqrt(2 * Math.PI));
+    return new double[] {mode, Math.sqrt(2 / curvature)};
   }
 
   /** First and second slope of the group's log likelihood with u. */
@@ -158,15 +166,19 @@ final class CumulativeLogit implements NewtonMinimum.Function {
     return share * (1 - share);
   }
 
-  /** The exact gradient, without groups. */
-  private double[] gradient(double[] position) {
-    double[] gradient = new double[position.length];
-    for (int row = 0; row < classes.length; row++) {
-      double eta = eta(position, row);
+  /**
+   * Adds the gradient of minus the log likelihood of a group.
+   *
+   * @param at shift of the group, weight of what is added, and what the shift grows by with the
+   *     spread
+   */
+  private void addGradient(double[] gradient, double[] position, int[] group, double[] at) {
+    for (int row : group) {
+      double eta = eta(position, row) + at[0];
       int own = classes[row];
-      double probability = probability(position, own, eta);
-      double high = own == thresholds ? 0 : density(position[own] - eta) / probability;
-      double low = own == 0 ? 0 : density(position[own - 1] - eta) / probability;
+      double share = at[1] / probability(position, own, eta);
+      double high = own == thresholds ? 0 : share * density(position[own] - eta);
+      double low = own == 0 ? 0 : share * density(position[own - 1] - eta);
       if (own < thresholds) {
         gradient[own] -= high;
       }
@@ -176,8 +188,10 @@ final class CumulativeLogit implements NewtonMinimum.Function {
       for (int k = 0; k < rows[row].length; k++) {
         gradient[thresholds + k] += rows[row][k] * (high - low);
       }
+      if (random) {
+        gradient[gradient.length - 1] += at[2] * (high - low);
+      }
     }
-    return gradient;
   }
 
   static List<int[]> groups(int[] groupOf) {
