@@ -135,7 +135,7 @@ final class TrialAnalyseCommand implements Callable<Integer> {
       if (planFile != null) {
         files.add(planFile);
       }
-      TrialDocumentFile.write(file, TabledDocument.html(table, asked, view, files));
+      TrialDocumentFile.write(file, TabledDocument.paper(table, asked, view, files));
       spec.commandLine().getErr().println("Wrote " + file);
     }
   }

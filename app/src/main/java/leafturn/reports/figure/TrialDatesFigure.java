@@ -44,6 +44,7 @@ public record TrialDatesFigure(
     double right = format.widthPx - 6;
     marginBand(svg, frame, right);
     frame.ground(svg, title, right);
+    marginLines(svg, frame, right);
     double zero = frame.y(0);
     svg.line(new Point(frame.plot().x(), zero), new Point(right, zero), "ground");
     List<Double> xs = new ArrayList<>();
@@ -107,8 +108,13 @@ public record TrialDatesFigure(
     double bottom = frame.y(-margin);
     double left = frame.plot().x();
     svg.rectangle(new Box(left, top, right - left, bottom - top), "margin-band");
-    for (double y : new double[] {top, bottom}) {
-      svg.line(new Point(left, y), new Point(right, y), "margin-line");
+  }
+
+  private void marginLines(Svg svg, TrialFrame frame, double right) {
+    if (margin > 0) {
+      for (double y : new double[] {frame.y(margin), frame.y(-margin)}) {
+        svg.line(new Point(frame.plot().x(), y), new Point(right, y), "margin-line");
+      }
     }
   }
 

@@ -5,24 +5,22 @@ import gg.jte.TemplateEngine;
 import gg.jte.output.StringOutput;
 import java.util.Map;
 import leafturn.records.SourceText;
+import leafturn.reports.paper.Paper;
 
 /** What the documents of a trial share: template engine, style of pages and pictures. */
 final class DocumentStyle {
   private static final String TEMPLATES = "gg.jte.generated.precompiled";
   private static final String FOLDER = "/leafturn/reports/";
+  private static final TemplateEngine ENGINE =
+      TemplateEngine.createPrecompiled(null, ContentType.Html, null, TEMPLATES);
 
   private DocumentStyle() {}
 
   /** A document whose template takes it under the name {@code document}. */
-  static String filled(String template, Object document) {
+  static Paper filled(String title, String template, Object document) {
     StringOutput output = new StringOutput();
-    TemplateEngine.createPrecompiled(null, ContentType.Html, null, TEMPLATES)
-        .render(template, Map.of("document", document), output);
-    return output.toString();
-  }
-
-  static String page() {
-    return resource("trial.css");
+    ENGINE.render(template, Map.of("document", document), output);
+    return Paper.of(title, resource("trial.css"), output.toString());
   }
 
   /** A picture with its own style, as one that stands outside the site needs it. */

@@ -3,6 +3,7 @@ package leafturn.reports.trial;
 import java.util.ArrayList;
 import java.util.List;
 import leafturn.reports.figure.TrialFormat;
+import leafturn.reports.paper.Paper;
 import leafturn.trials.findings.Findings;
 import org.jspecify.annotations.Nullable;
 
@@ -23,8 +24,8 @@ public final class FindingsDocument {
   }
 
   /** The whole document. */
-  public String html() {
-    return DocumentStyle.filled("trialdocument.jte", this);
+  public Paper paper() {
+    return DocumentStyle.filled(view.title(), "trialdocument.jte", this);
   }
 
   /** What is shown. */
@@ -35,11 +36,6 @@ public final class FindingsDocument {
   /** The shape of its pictures. */
   public TrialFormat format() {
     return TrialFormat.WIDE;
-  }
-
-  /** The style of the document. */
-  public String style() {
-    return DocumentStyle.page();
   }
 
   /** A picture with its own style, as one that stands outside the site needs it. */

@@ -2,6 +2,7 @@ package leafturn.reports.trial;
 
 import java.util.List;
 import leafturn.reports.figure.TrialFormat;
+import leafturn.reports.paper.Paper;
 
 /** An analysis whose trial is not known, as one document of its own. */
 public final class ModelDocument {
@@ -17,18 +18,13 @@ public final class ModelDocument {
   }
 
   /** The whole document. */
-  public String html() {
-    return DocumentStyle.filled("modeldocument.jte", this);
+  public Paper paper() {
+    return DocumentStyle.filled("Analysis of " + asked.response(), "modeldocument.jte", this);
   }
 
   /** The analysis. */
   public AskedModelView asked() {
     return asked;
-  }
-
-  /** The style of the document. */
-  public String style() {
-    return DocumentStyle.page();
   }
 
   /** Its picture; empty where nothing is compared. */

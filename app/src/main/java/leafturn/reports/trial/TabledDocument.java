@@ -10,6 +10,7 @@ import java.util.Objects;
 import leafturn.records.ProgramVersion;
 import leafturn.records.archive.Sha256;
 import leafturn.records.trial.TrialModelFile.ModelAndTrial;
+import leafturn.reports.paper.Paper;
 import leafturn.trials.analysis.data.TrialFaultException;
 import leafturn.trials.analysis.data.TrialTable;
 import leafturn.trials.findings.AskedTrial;
@@ -27,14 +28,14 @@ public final class TabledDocument {
    * @param files that were read, named with their digests
    * @throws TrialFaultException where the trial as it was stated cannot be found in the table
    */
-  public static String html(
+  public static Paper paper(
       TrialTable table, ModelAndTrial asked, AskedModelView view, List<Path> files) {
     List<String> method = method(files);
     AskedTrial stated = asked.trial();
     Findings findings = stated == null ? usual(table, asked) : TabledTrial.findings(table, stated);
     return findings == null
-        ? new ModelDocument(view, method).html()
-        : new FindingsDocument(findings, view, method).html();
+        ? new ModelDocument(view, method).paper()
+        : new FindingsDocument(findings, view, method).paper();
   }
 
   private static @Nullable Findings usual(TrialTable table, ModelAndTrial asked) {

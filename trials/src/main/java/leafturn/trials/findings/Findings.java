@@ -7,6 +7,7 @@ import java.util.Map;
 import leafturn.trials.analysis.data.TrialFaultException;
 import leafturn.trials.analysis.multiplicity.AdjustedP;
 import leafturn.trials.design.Outcome;
+import leafturn.trials.findings.TrialFacts.Design;
 
 /**
  * What a trial has found.
@@ -118,7 +119,8 @@ public record Findings(
     if (!facts.ended()) {
       return Reach.NOTHING_YET;
     }
-    if (found.get(0).areas() != null) {
+    boolean single = found.get(0).table().units().size() == 1;
+    if (found.get(0).areas() != null || (single && facts.design() == Design.UNITS)) {
       return Reach.TWO_AREAS;
     }
     return facts.yards() > 1 ? Reach.SUCH_YARDS : Reach.THIS_YARD;

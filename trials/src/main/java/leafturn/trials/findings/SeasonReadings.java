@@ -63,19 +63,15 @@ record SeasonReadings(
         Objects.requireNonNullElse(of.high(), Double.NaN));
   }
 
-  private double shareBelow() {
-    return (double) season.stream().filter(PlotReading::belowDetection).count() / season.size();
-  }
-
   /** Whether few enough values lie below detection for a test; else the reason is noted. */
   boolean mayBeTested(List<String> warnings) {
-    double share = shareBelow();
-    if (share <= BelowDetection.MOST_FOR_HALF) {
+    long below = season.stream().filter(PlotReading::belowDetection).count();
+    if (below <= BelowDetection.MOST_FOR_HALF * season.size()) {
       return true;
     }
     warnings.add(
-        "%.0f %% of the values of %s lie below their detection limit; a stand-in would decide the result, so only the shares above the limit are given: %s."
-            .formatted(100 * share, outcome.name(), sharesAbove()));
+        "%d of %d values of %s lie below their detection limit; a stand-in would decide the result, so only the shares above the limit are given: %s."
+            .formatted(below, season.size(), outcome.name(), sharesAbove()));
     return false;
   }
 

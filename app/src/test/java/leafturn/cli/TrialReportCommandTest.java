@@ -1,0 +1,100 @@
+package leafturn.cli;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import java.io.IOException;
+import java.io.PrintWriter;
+import java.io.StringWriter;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import leafturn.records.Examples;
+import org.apache.pdfbox.Loader;
+import org.apache.pdfbox.cos.COSName;
+import org.apache.pdfbox.pdmodel.PDDocument;
+import org.apache.pdfbox.pdmodel.PDPage;
+import org.apache.pdfbox.text.PDFTextStripper;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.io.TempDir;
+
+/** The documents of trial analyse. */
+class TrialReportCommandTest {
+  private static final Path DATA = Examples.file("split-yard.csv");
+  private static final Path MODEL = Examples.file("split-yard.model.json");
+
+  @TempDir private Path folder;
+
+  private record Ran(int exitCode, String err) {}
+
+  private static Ran analyse(Path data, Path model, Path report) {
+    StringWriter err = new StringWriter();
+    int exitCode =
+        new LeafturnCommand(new PrintWriter(new StringWriter()), new PrintWriter(err))
+            .run(
+                "trial",
+                "analyse",
+                data.toString(),
+                model.toString(),
+                "--report",
+                report.toString());
+    return new Ran(exitCode, err.toString());
+  }
+
+  private String html(Path data, String model) throws IOException {
+    Path file = Files.writeString(folder.resolve("model.json"), model);
+    Path report = folder.resolve("findings.html");
+    Ran ran = analyse(data, file, report);
+    assertThat(ran.err()).contains("Wrote");
+    return Files.readString(report);
+  }
+
+  @Test
+  void theExampleIsAnsweredInASentenceWithItsMargin() throws IOException {
+    String html = html(DATA, Files.readString(MODEL));
+    assertThat(html)
+        .contains("Potassium ppm differs", "margin that matters: a ratio of 1.1 either way")
+        .contains("the paired result and the mixed model agree")
+        .contains("yard 8, returned");
+  }
+
+  @Test
+  void thePdfIsReadableAndItsTypeFacesAreEmbedded() throws IOException {
+    Path report = folder.resolve("findings.pdf");
+    assertThat(analyse(DATA, MODEL, report).exitCode()).isZero();
+    try (PDDocument document = Loader.loadPDF(report.toFile())) {
+      assertThat(new PDFTextStripper().getText(document))
+          .contains("Potassium ppm differs", "What may be concluded", "1 / ");
+      for (PDPage page : document.getPages()) {
+        for (COSName name : page.getResources().getFontNames()) {
+          assertThat(page.getResources().getFont(name).isEmbedded()).isTrue();
+        }
+      }
+    }
+  }
+
+  @Test
+  void withoutAMarginEquivalenceIsNotJudged() throws IOException {
+    String model = Files.readString(MODEL).replaceAll("(?s),\\s*\"trial\": \\{.*\\}\\s*\\}", "}");
+    assertThat(html(DATA, model))
+        .contains("No margin that matters was fixed")
+        .doesNotContain("equivalent within");
+  }
+
+  @Test
+  void aModelThatIsNoComparisonInUnitsIsShownAsItWasAsked() throws IOException {
+    Path data =
+        Files.writeString(
+            folder.resolve("plots.csv"), "bed,depth,value\na,1,3\na,2,5\nb,1,4\nb,2,5\nc,1,2\nc,2,6\n");
+    String model =
+        "{\"response\": \"value\", \"covariates\": [\"depth\"], \"fixed\": [\"depth\"], \"random\": [{\"within\": [\"bed\"]}]}";
+    assertThat(html(data, model)).contains("The model as it was asked for", "equivalence is not judged");
+  }
+
+  @Test
+  void anotherEndingIsRefusedAndNothingWritten() {
+    Path report = folder.resolve("findings.docx");
+    Ran ran = analyse(DATA, MODEL, report);
+    assertThat(ran.exitCode()).isEqualTo(2);
+    assertThat(ran.err()).contains(".pdf or .html");
+    assertThat(report).doesNotExist();
+  }
+}
