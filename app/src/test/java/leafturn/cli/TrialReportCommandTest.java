@@ -83,10 +83,12 @@ class TrialReportCommandTest {
   void aModelThatIsNoComparisonInUnitsIsShownAsItWasAsked() throws IOException {
     Path data =
         Files.writeString(
-            folder.resolve("plots.csv"), "bed,depth,value\na,1,3\na,2,5\nb,1,4\nb,2,5\nc,1,2\nc,2,6\n");
+            folder.resolve("plots.csv"),
+            "bed,depth,value\na,1,3\na,2,5\nb,1,4\nb,2,5\nc,1,2\nc,2,6\n");
     String model =
         "{\"response\": \"value\", \"covariates\": [\"depth\"], \"fixed\": [\"depth\"], \"random\": [{\"within\": [\"bed\"]}]}";
-    assertThat(html(data, model)).contains("The model as it was asked for", "equivalence is not judged");
+    assertThat(html(data, model))
+        .contains("The model as it was asked for", "equivalence is not judged");
   }
 
   @Test

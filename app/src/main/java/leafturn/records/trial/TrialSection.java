@@ -74,8 +74,7 @@ final class TrialSection {
   static @Nullable AskedTrial usual(TrialModel model) {
     Faults faults = new Faults("");
     TrialSection none =
-        new TrialSection(
-            JsonObject.root(new SourceText("trial", "{}"), faults), model);
+        new TrialSection(JsonObject.root(new SourceText("trial", "{}"), faults), model);
     Comparison compare = model.compare();
     String unit = none.unitOfModel();
     if (compare == null || unit == null || model.scale() == TrialModel.Scale.ORDINAL) {
@@ -92,8 +91,7 @@ final class TrialSection {
   private AskedTrial.@Nullable Columns columns() {
     Comparison compare = model.compare();
     String unit = column("yard", unitOfModel(), "the column of yards or blocks");
-    String factor =
-        column("arm", compare == null ? null : compare.factor(), "the column of arms");
+    String factor = column("arm", compare == null ? null : compare.factor(), "the column of arms");
     String time = json.holdsNull("date") ? null : json.text("date", LONGEST);
     if (time == null && !json.holdsNull("date")) {
       time = timeOfModel();
@@ -136,7 +134,7 @@ final class TrialSection {
 
   private @Nullable Outcome outcome() {
     Outcome.Kind kind = Choice.read(json, "kind", Outcome.Kind.values(), Outcome.Kind::word);
-    Outcome.Summary summary = 
+    Outcome.Summary summary =
         Choice.read(json, "summary", Outcome.Summary.values(), Outcome.Summary::word);
     Double low = json.number("low", -MOST, MOST, "");
     Double high = json.number("high", -MOST, MOST, "");
@@ -147,7 +145,9 @@ final class TrialSection {
     try {
       return new Outcome(
           model.response(),
-          isRating ? Outcome.Kind.RATING : Objects.requireNonNullElse(kind, Outcome.Kind.MEASUREMENT),
+          isRating
+              ? Outcome.Kind.RATING
+              : Objects.requireNonNullElse(kind, Outcome.Kind.MEASUREMENT),
           Objects.requireNonNullElse(json.text("unit", LONGEST), ""),
           low,
           high,

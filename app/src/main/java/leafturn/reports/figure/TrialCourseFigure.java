@@ -56,8 +56,7 @@ public record TrialCourseFigure(
     return last > first ? new Scale(first, last, left, right).px(day) : (left + right) / 2;
   }
 
-  private void course(
-      Svg svg, TrialFrame frame, List<Double> xs, int which, LabelPlaces places) {
+  private void course(Svg svg, TrialFrame frame, List<Double> xs, int which, LabelPlaces places) {
     Course course = courses.get(which);
     List<Point> line = new ArrayList<>();
     for (int date = 0; date < days.length; date++) {
@@ -73,8 +72,7 @@ public record TrialCourseFigure(
       if (kind % 2 == 0) {
         svg.circle(point, MARK_PX, "course-mark-" + kind);
       } else {
-        Box mark =
-            new Box(point.x() - MARK_PX, point.y() - MARK_PX, 2 * MARK_PX, 2 * MARK_PX);
+        Box mark = new Box(point.x() - MARK_PX, point.y() - MARK_PX, 2 * MARK_PX, 2 * MARK_PX);
         svg.rectangle(mark, "course-mark-" + kind);
       }
     }

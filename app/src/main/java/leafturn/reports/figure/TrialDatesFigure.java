@@ -16,7 +16,12 @@ import org.jspecify.annotations.Nullable;
  * @param log whether values are natural logarithms of ratios
  */
 public record TrialDatesFigure(
-    String title, String label, List<Mark> dates, @Nullable Mark season, double margin, boolean log) {
+    String title,
+    String label,
+    List<Mark> dates,
+    @Nullable Mark season,
+    double margin,
+    boolean log) {
   private static final double SEASON_PX = 84;
   private static final double DOT_PX = 4.5;
   private static final double CAP_PX = 5;
@@ -60,7 +65,8 @@ public record TrialDatesFigure(
       double x = format.widthPx - SEASON_PX / 2;
       double left = format.widthPx - SEASON_PX + 4;
       if (!dates.isEmpty()) {
-        svg.line(new Point(left, frame.plot().y()), new Point(left, frame.plot().bottom()), "month");
+        svg.line(
+            new Point(left, frame.plot().y()), new Point(left, frame.plot().bottom()), "month");
       }
       interval(svg, frame, x, season, "-season");
       keepFree(places, frame, x, season);
@@ -95,9 +101,7 @@ public record TrialDatesFigure(
     double last = dates.get(dates.size() - 1).day;
     double left = frame.plot().x() + INSET_PX;
     double right = frame.plot().right() - INSET_PX;
-    return last > first
-        ? new Scale(first, last, left, right).px(mark.day)
-        : (left + right) / 2;
+    return last > first ? new Scale(first, last, left, right).px(mark.day) : (left + right) / 2;
   }
 
   private void marginBand(Svg svg, TrialFrame frame, double right) {

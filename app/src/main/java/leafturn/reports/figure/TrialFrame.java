@@ -20,8 +20,7 @@ final class TrialFrame {
     this.axis = axis;
     double top = HEAD_LINES * format.typePx;
     double bottom = format.heightPx - FOOT_LINES * format.typePx;
-    this.plot =
-        new Box(format.leftPx, top, format.widthPx - format.leftPx - rightPx, bottom - top);
+    this.plot = new Box(format.leftPx, top, format.widthPx - format.leftPx - rightPx, bottom - top);
     this.up = axis.scale(plot.bottom(), plot.y());
   }
 

@@ -97,10 +97,7 @@ public record TrialUnitsFigure(
         places
             .place(
                 label,
-                List.of(
-                    at,
-                    new Point(x, middle - 0.5 * type),
-                    new Point(x, middle + 0.5 * type)))
+                List.of(at, new Point(x, middle - 0.5 * type), new Point(x, middle + 0.5 * type)))
             .ifPresent(svg::words);
       }
     }

@@ -76,7 +76,8 @@ public record FindingsReport(
       String first, String second, double difference, double samplingError, int dates) {}
 
   /** The two ways to one result. */
-  public record CheckEntry(double byPairs, double byDates, double tSquared, double f, boolean holds) {}
+  public record CheckEntry(
+      double byPairs, double byDates, double tSquared, double f, boolean holds) {}
 
   /** Ratings as classes. */
   public record OrdinalEntry(double p, double shareAtEnd) {}
@@ -104,7 +105,13 @@ public record FindingsReport(
 
   /** A difference on a date, with an interval for all dates at once. */
   public record DateEntry(
-      String first, String second, String date, double difference, double se, double lower, double upper) {}
+      String first,
+      String second,
+      String date,
+      double difference,
+      double se,
+      double lower,
+      double upper) {}
 
   /**
    * @param program name and version
@@ -185,8 +192,7 @@ public record FindingsReport(
         dates.put(table.dates().get(date), table.values()[i][date]);
       }
       Plot plot = table.plots().get(i);
-      entries.add(
-          new PlotEntry(plot.code(), plot.unit(), plot.arm(), found.summaries()[i], dates));
+      entries.add(new PlotEntry(plot.code(), plot.unit(), plot.arm(), found.summaries()[i], dates));
     }
     return entries;
   }

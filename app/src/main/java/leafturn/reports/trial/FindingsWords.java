@@ -13,8 +13,8 @@ import leafturn.trials.findings.TrialFacts;
 import org.jspecify.annotations.Nullable;
 
 /**
- * Findings in sentences. A verdict is "differs", "equivalent within" the margin, or "undecided", and
- * only the primary outcome has one; that a test found nothing is never told as sameness.
+ * Findings in sentences. A verdict is "differs", "equivalent within" the margin, or "undecided",
+ * and only the primary outcome has one; that a test found nothing is never told as sameness.
  */
 public final class FindingsWords {
   private final Findings findings;
@@ -88,7 +88,10 @@ public final class FindingsWords {
       case EQUIVALENT ->
           "%s is equivalent within %s: %s, %s."
               .formatted(
-                  name(found), words.margin(), measured(found, effect, words), interval90(effect, words));
+                  name(found),
+                  words.margin(),
+                  measured(found, effect, words),
+                  interval90(effect, words));
       case DIFFERS_BUT_EQUIVALENT ->
           "%s differs, and is equivalent within %s: %s, %s, %s. There is a difference, but it is smaller than what was fixed as mattering."
               .formatted(
@@ -199,16 +202,21 @@ public final class FindingsWords {
   public List<String> conclusions() {
     List<String> all = new ArrayList<>();
     switch (findings.reach()) {
-      case NOTHING_YET -> all.add("Nothing yet: looking at results early and stopping when they please leads astray.");
+      case NOTHING_YET ->
+          all.add(
+              "Nothing yet: looking at results early and stopping when they please leads astray.");
       case TWO_AREAS -> {
         all.add("What was measured holds for these two areas in this season.");
         all.add(
             "It says nothing about '%s': a single %s split once has nothing to tell a treatment from the ground it lies on. Dates and cores measure the areas better, they do not repeat the treatment."
                 .formatted(facts.factor(), facts.unitWord()));
-        all.add("To learn about the treatment, split more yards with the side drawn by chance: at least 6, better 10.");
+        all.add(
+            "To learn about the treatment, split more yards with the side drawn by chance: at least 6, better 10.");
       }
       case THIS_YARD -> {
-        all.add("The result holds for this yard: its %s were the replicates.".formatted(plural(facts.unitWord())));
+        all.add(
+            "The result holds for this yard: its %s were the replicates."
+                .formatted(plural(facts.unitWord())));
         all.add("Other yards may answer otherwise; that needs several yards.");
         all.add(season());
       }
@@ -243,7 +251,9 @@ public final class FindingsWords {
                     facts.unitWord(),
                     OutcomeFigures.pair(effect.contrast(), words.isRatio()),
                     words.interval(effect.newUnit(), effect.estimated().se())
-                        + (words.isRatio() || words.unit().isEmpty() ? "" : "\u00a0" + words.unit())));
+                        + (words.isRatio() || words.unit().isEmpty()
+                            ? ""
+                            : "\u00a0" + words.unit())));
       }
     }
     return all;

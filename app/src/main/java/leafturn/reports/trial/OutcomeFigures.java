@@ -121,8 +121,7 @@ final class OutcomeFigures {
 
   String courseWords() {
     return "The mean of each of %s from date to date%s; nothing is tested."
-        .formatted(
-            String.join(", ", arms()), words.isRatio() ? " (geometric means)" : "");
+        .formatted(String.join(", ", arms()), words.isRatio() ? " (geometric means)" : "");
   }
 
   private String title() {

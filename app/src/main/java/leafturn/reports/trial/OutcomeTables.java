@@ -65,7 +65,8 @@ final class OutcomeTables {
     header.addAll(arms);
     List<DatesModel.Differences> differences = model == null ? List.of() : model.differences();
     for (DatesModel.Differences each : differences) {
-      String pair = each.contrast().first() + (words.isRatio() ? " : " : " − ") + each.contrast().second();
+      String pair =
+          each.contrast().first() + (words.isRatio() ? " : " : " − ") + each.contrast().second();
       header.add(what() + " " + pair);
       header.add("95 % interval, all dates at once");
     }
@@ -100,9 +101,13 @@ final class OutcomeTables {
       add(rows, "Verdict", each -> FindingsWords.verdict(each, words));
       add(rows, what(), each -> words.difference(each.estimated().difference(), se(each)));
       add(rows, "95 % interval", each -> words.interval(each.estimated().interval(), se(each)));
-      add(rows, FindingsWords.capital(FindingsWords.plural(facts.unitWord())),
+      add(
+          rows,
+          FindingsWords.capital(FindingsWords.plural(facts.unitWord())),
           each -> Integer.toString(each.units()));
-      add(rows, words.isRatio() ? "Standard error, log scale" : "Standard error",
+      add(
+          rows,
+          words.isRatio() ? "Standard error, log scale" : "Standard error",
           each -> DisplayNumber.significant(se(each), 3));
       add(rows, "Degrees of freedom", each -> df(each.estimated().df()));
       add(rows, "t", each -> DisplayNumber.significant(each.estimated().t(), 4));
@@ -222,7 +227,9 @@ final class OutcomeTables {
     }
     return List.of(
         new ShownTable(
-            "Mixed model of all dates: tests", List.of("Term", "F", "Degrees of freedom", "p"), tests),
+            "Mixed model of all dates: tests",
+            List.of("Term", "F", "Degrees of freedom", "p"),
+            tests),
         new ShownTable(
             "Mixed model of all dates: variances" + (words.isRatio() ? ", log scale" : ""),
             List.of("Between", "Variance", "Standard deviation"),
@@ -240,7 +247,10 @@ final class OutcomeTables {
     SeasonTable table = found.table();
     List<String> header =
         new ArrayList<>(
-            List.of("Plot", FindingsWords.capital(facts.unitWord()), FindingsWords.capital(facts.factor())));
+            List.of(
+                "Plot",
+                FindingsWords.capital(facts.unitWord()),
+                FindingsWords.capital(facts.factor())));
     table.dates().forEach(date -> header.add(OutcomeFigures.date(date)));
     List<List<String>> rows = new ArrayList<>();
     for (int i = 0; i < table.plots().size(); i++) {

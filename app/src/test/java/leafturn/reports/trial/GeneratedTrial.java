@@ -71,8 +71,15 @@ record GeneratedTrial(
 
   private static Outcome primary(Outcome own) {
     return new Outcome(
-        own.name(), own.kind(), own.unit(), own.low(), own.high(), own.scale(), own.summary(),
-        own.margin(), true);
+        own.name(),
+        own.kind(),
+        own.unit(),
+        own.low(),
+        own.high(),
+        own.scale(),
+        own.summary(),
+        own.margin(),
+        true);
   }
 
   private static TrialFacts facts(int yards, boolean ended) {

@@ -21,12 +21,21 @@ import org.junit.jupiter.api.Test;
 class WordingBalanceTest {
   private static final int CASES = 8;
   private static final List<String> NEVER =
-      List.of("no difference", "no effect", "not different", "the same as", "insignificant",
-          "ineffective", "proves", "proven", "nan", "null", "infinity");
+      List.of(
+          "no difference",
+          "no effect",
+          "not different",
+          "the same as",
+          "insignificant",
+          "ineffective",
+          "proves",
+          "proven",
+          "nan",
+          "null",
+          "infinity");
 
   /** Per cent may stand before intervals alone. */
-  private static final Pattern PERCENT =
-      Pattern.compile("(?<!\\b9[05][ \\u00a0]?)%");
+  private static final Pattern PERCENT = Pattern.compile("(?<!\\b9[05][ \\u00a0]?)%");
 
   private static final Pattern P_VALUE = Pattern.compile("\\bp [=<]|\\bp\\b.{0,20}(0\\.\\d|< 0)");
   private static final ObjectMapper JSON = new ObjectMapper();
@@ -77,8 +86,7 @@ class WordingBalanceTest {
     Verdict verdict = effect.verdict();
     if (verdict == Verdict.EQUIVALENT || verdict == Verdict.DIFFERS_BUT_EQUIVALENT) {
       assertThat(effect.equivalence()).isNotNull();
-      assertThat(effect.equivalence().interval().upper())
-          .isLessThan(effect.equivalence().margin());
+      assertThat(effect.equivalence().interval().upper()).isLessThan(effect.equivalence().margin());
       assertThat(effect.equivalence().interval().lower())
           .isGreaterThan(-effect.equivalence().margin());
     }
@@ -97,7 +105,9 @@ class WordingBalanceTest {
           assertThat(findings.reach()).isEqualTo(Findings.Reach.TWO_AREAS);
           assertThat(findings.outcomes()).allSatisfy(each -> assertThat(each.effects()).isEmpty());
           String words = words(findings);
-          assertThat(words).doesNotContainPattern(P_VALUE).contains("difference between the two areas");
+          assertThat(words)
+              .doesNotContainPattern(P_VALUE)
+              .contains("difference between the two areas");
           assertNoP(findings);
         });
   }
@@ -131,7 +141,8 @@ class WordingBalanceTest {
         17,
         Property.cases(CASES),
         random -> {
-          for (OutcomeFindings found : GeneratedTrial.of(random, 3 + random.nextInt(8), true).findings().outcomes()) {
+          for (OutcomeFindings found :
+              GeneratedTrial.of(random, 3 + random.nextInt(8), true).findings().outcomes()) {
             var check = found.support().selfCheck();
             if (check != null) {
               assertThat(check.holds()).isTrue();

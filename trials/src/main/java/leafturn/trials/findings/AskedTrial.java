@@ -37,8 +37,7 @@ public record AskedTrial(
    * @param time dates; null where each plot was read once
    * @param plot codes; null where unit and arm tell the plots apart
    */
-  public record Columns(
-      String unit, String factor, @Nullable String time, @Nullable String plot) {}
+  public record Columns(String unit, String factor, @Nullable String time, @Nullable String plot) {}
 
   /**
    * Where and how large the trial was.

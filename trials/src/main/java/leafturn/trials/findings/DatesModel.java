@@ -76,8 +76,7 @@ public record DatesModel(
    *
    * @param notes get a sentence for what could not be fitted
    */
-  static @Nullable DatesModel of(
-      ModelColumns columns, SeasonSummary summary, List<String> notes) {
+  static @Nullable DatesModel of(ModelColumns columns, SeasonSummary summary, List<String> notes) {
     TrialTable table = columns.byDate();
     List<Fitted> fitted = new ArrayList<>();
     String why = "";

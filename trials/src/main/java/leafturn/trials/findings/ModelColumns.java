@@ -71,8 +71,7 @@ record ModelColumns(TrialFacts facts, SeasonTable table, double[] baseline) {
 
   private TrialTable tableOf(List<List<String>> rows) {
     List<String> columns =
-        List.of(
-            facts.unitWord(), facts.factor(), DATE, PLOT, SECOND, ROW, COLUMN, VALUE, BASELINE);
+        List.of(facts.unitWord(), facts.factor(), DATE, PLOT, SECOND, ROW, COLUMN, VALUE, BASELINE);
     List<Integer> lines = Stream.iterate(2, line -> line + 1).limit(rows.size()).toList();
     return new TrialTable(columns, rows, lines);
   }
@@ -95,9 +94,7 @@ record ModelColumns(TrialFacts facts, SeasonTable table, double[] baseline) {
       case SPLIT_PLOT -> List.of(RandomTerm.mean(unit), RandomTerm.mean(unit, factor));
       case STRIP_PLOT ->
           List.of(
-              RandomTerm.mean(unit),
-              RandomTerm.mean(unit, factor),
-              RandomTerm.mean(unit, SECOND));
+              RandomTerm.mean(unit), RandomTerm.mean(unit, factor), RandomTerm.mean(unit, SECOND));
       case LISTED -> List.of();
     };
   }
@@ -149,8 +146,7 @@ record ModelColumns(TrialFacts facts, SeasonTable table, double[] baseline) {
               ? RandomTerm.mean(facts.unitWord(), facts.factor())
               : RandomTerm.mean(PLOT));
     }
-    OverTime overTime =
-        correlation == null ? null : new OverTime(List.of(PLOT), DATE, correlation);
+    OverTime overTime = correlation == null ? null : new OverTime(List.of(PLOT), DATE, correlation);
     return model(fixed, random, overTime, null);
   }
 

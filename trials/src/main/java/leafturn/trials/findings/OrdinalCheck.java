@@ -77,8 +77,7 @@ public record OrdinalCheck(double p, double shareAtEnd, List<String> notes) {
       Plot plot = byCode.get(rating.plot());
       if (plot != null) {
         rows.add(
-            List.of(
-                plot.unit(), plot.arm(), rating.date(), plot.code(), number(rating.value())));
+            List.of(plot.unit(), plot.arm(), rating.date(), plot.code(), number(rating.value())));
       }
     }
     List<Integer> lines = Stream.iterate(2, line -> line + 1).limit(rows.size()).toList();

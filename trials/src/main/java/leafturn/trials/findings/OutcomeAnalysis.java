@@ -72,8 +72,7 @@ final class OutcomeAnalysis {
   private List<Effect> effectsAt(SeasonTable table) {
     PlotSummaries summaries = PlotSummaries.of(table, outcome, facts.unitWord());
     PairedSeason pairs = PairedSeason.of(facts.mainContrast(), table, summaries.values());
-    return effects(
-        new ModelColumns(facts, table, readings.baseline()), summaries.values(), pairs);
+    return effects(new ModelColumns(facts, table, readings.baseline()), summaries.values(), pairs);
   }
 
   private List<Effect> effects(ModelColumns columns, double[] summaries, PairedSeason pairs) {
@@ -142,7 +141,8 @@ final class OutcomeAnalysis {
     if (df < FEW_DF) {
       warnings.add(
           "Only %s degrees of freedom stand behind the comparison; give at least 6 %ss, better 10."
-              .formatted(df == Math.rint(df) ? Long.toString((long) df) : "%.1f".formatted(df),
+              .formatted(
+                  df == Math.rint(df) ? Long.toString((long) df) : "%.1f".formatted(df),
                   facts.unitWord()));
     }
     if (drawn == null) {

@@ -65,20 +65,18 @@ record PlotSummaries(double[] values, List<String> leftOut, List<String> notes) 
 
   private static int[] shared(SeasonTable table, List<Integer> plots) {
     return IntStream.range(0, table.dates().size())
-        .filter(
-            date ->
-                plots.stream().noneMatch(plot -> Double.isNaN(table.values()[plot][date])))
+        .filter(date -> plots.stream().noneMatch(plot -> Double.isNaN(table.values()[plot][date])))
         .toArray();
   }
 
-  private static @Nullable String why(
-      SeasonSummary summary, SeasonTable table, int[] shared) {
+  private static @Nullable String why(SeasonSummary summary, SeasonTable table, int[] shared) {
     int last = table.dates().size() - 1;
     if (shared.length == 0) {
       return "there is no date on which each of its plots was read";
     }
     if (summary == SeasonSummary.LAST && shared[shared.length - 1] != last) {
-      return "not each of its plots was read on %s, the last date".formatted(table.dates().get(last));
+      return "not each of its plots was read on %s, the last date"
+          .formatted(table.dates().get(last));
     }
     if (summary != SeasonSummary.LAST && shared.length < 2) {
       return "its plots share one date only, and a season needs two";

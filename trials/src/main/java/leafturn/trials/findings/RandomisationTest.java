@@ -126,8 +126,7 @@ public record RandomisationTest(double p, long layouts, double smallestP, boolea
         allowed.stream()
             .anyMatch(
                 other ->
-                    IntStream.range(0, one.size())
-                        .noneMatch(i -> other.get(i).equals(one.get(i))));
+                    IntStream.range(0, one.size()).noneMatch(i -> other.get(i).equals(one.get(i))));
     return Math.min(1, (mirrored ? 2.0 : 1.0) / allowed.size());
   }
 

@@ -24,7 +24,8 @@ record SeasonReadings(
 
   private static final double NEAR_ZERO_ON_LOG = 0.1;
 
-  static SeasonReadings of(TrialFacts facts, Outcome outcome, List<Plot> plots, List<PlotReading> all) {
+  static SeasonReadings of(
+      TrialFacts facts, Outcome outcome, List<Plot> plots, List<PlotReading> all) {
     List<PlotReading> before = new ArrayList<>();
     List<PlotReading> season = new ArrayList<>();
     all.forEach(reading -> (reading.day() < facts.seasonFrom() ? before : season).add(reading));
@@ -88,8 +89,9 @@ record SeasonReadings(
     return String.join(
         ", ",
         counts.entrySet().stream()
-            .map(each -> "%s %d of %d".formatted(
-                each.getKey(), each.getValue()[0], each.getValue()[1]))
+            .map(
+                each ->
+                    "%s %d of %d".formatted(each.getKey(), each.getValue()[0], each.getValue()[1]))
             .toList());
   }
 

@@ -129,8 +129,7 @@ public record SeasonTable(
 
   /** Whether every plot has a value on every date. */
   public boolean isComplete() {
-    return Arrays.stream(values)
-        .allMatch(row -> Arrays.stream(row).noneMatch(Double::isNaN));
+    return Arrays.stream(values).allMatch(row -> Arrays.stream(row).noneMatch(Double::isNaN));
   }
 
   /** The same on some of its dates. */

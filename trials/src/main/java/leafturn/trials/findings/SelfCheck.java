@@ -18,8 +18,7 @@ import org.jspecify.annotations.Nullable;
  * @param f of the mixed model of the seasons; NaN where its variance of units is held at zero
  * @param holds whether they agree to 1 part in 1,000,000
  */
-public record SelfCheck(
-    double byPairs, double byDates, double tSquared, double f, boolean holds) {
+public record SelfCheck(double byPairs, double byDates, double tSquared, double f, boolean holds) {
   private static final double SAME = 1e-6;
 
   /**
@@ -42,15 +41,13 @@ public record SelfCheck(
     boolean sameDifference =
         Double.isNaN(byDates) || Math.abs(byDates - pairs.mean()) <= SAME * pairs.sd();
     boolean sameTest = Double.isNaN(f) || Math.abs(f - tSquared) <= SAME * (1 + tSquared);
-    return new SelfCheck(
-        pairs.mean(), byDates, tSquared, f, sameDifference && sameTest);
+    return new SelfCheck(pairs.mean(), byDates, tSquared, f, sameDifference && sameTest);
   }
 
   private static double seasonsF(
       ModelColumns columns, double[] summaries, PairedDifference pairs, List<String> notes) {
     try {
-      TrialAnalysis analysis =
-          TrialAnalysis.of(columns.bySeason(summaries), columns.ofSeasons());
+      TrialAnalysis analysis = TrialAnalysis.of(columns.bySeason(summaries), columns.ofSeasons());
       if (!analysis.fit().boundary().isEmpty()) {
         notes.add(
             "Plots of one %s are no more alike than any others, so that the mixed model of the seasons and the paired test need not agree; the paired result stands."

@@ -43,8 +43,7 @@ public final class TabledTrial {
     TabledTrial trial = new TabledTrial(table, asked);
     trial.checkColumns();
     trial.read();
-    List<String> units =
-        trial.plots.values().stream().map(Plot::unit).distinct().toList();
+    List<String> units = trial.plots.values().stream().map(Plot::unit).distinct().toList();
     return Findings.of(
         trial.facts(units),
         List.copyOf(trial.plots.values()),
@@ -76,7 +75,8 @@ public final class TabledTrial {
     String[] units = table.cells(columns.unit());
     String[] arms = table.cells(columns.factor());
     String[] codes = table.cells(Objects.requireNonNullElse(columns.plot(), columns.unit()));
-    String[] times = columns.time() == null ? new String[units.length] : table.cells(columns.time());
+    String[] times =
+        columns.time() == null ? new String[units.length] : table.cells(columns.time());
     Response values =
         Response.of(asked.outcome().name(), table.cells(asked.outcome().name()), table.lines());
     List<String> order = Arrays.stream(times).filter(Objects::nonNull).distinct().toList();
@@ -139,7 +139,8 @@ public final class TabledTrial {
   }
 
   private List<Contrast> contrasts() {
-    Set<String> arms = new LinkedHashSet<>(plots.values().stream().map(Plot::arm).sorted().toList());
+    Set<String> arms =
+        new LinkedHashSet<>(plots.values().stream().map(Plot::arm).sorted().toList());
     if (arms.size() < 2) {
       throw new TrialFaultException(
           "%s has %d level among the usable rows%s; a comparison needs two."

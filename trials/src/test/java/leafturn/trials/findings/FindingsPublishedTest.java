@@ -62,7 +62,8 @@ class FindingsPublishedTest {
   @Test
   void thePairedResultIsTheReferences() {
     Effect.Estimated own = effect(findings(null)).estimated();
-    assertThat(own.difference()).isCloseTo(shoes.number("results/paired_t/mean_diff"), within(1e-12));
+    assertThat(own.difference())
+        .isCloseTo(shoes.number("results/paired_t/mean_diff"), within(1e-12));
     assertThat(own.t()).isCloseTo(shoes.number("results/paired_t/t"), within(1e-10));
     assertThat(own.df()).isEqualTo(9);
     assertThat(own.p()).isCloseTo(shoes.number("results/paired_t/p"), within(1e-10));
@@ -120,8 +121,7 @@ class FindingsPublishedTest {
           correlation[i][j] = Math.pow(row[0], Math.abs(i - j));
         }
       }
-      assertThat(LargestT.ofDates(correlation).quantile(0.05, 9))
-          .isCloseTo(row[1], within(5e-7));
+      assertThat(LargestT.ofDates(correlation).quantile(0.05, 9)).isCloseTo(row[1], within(5e-7));
     }
   }
 }

@@ -42,8 +42,7 @@ public final class DifferencesOverTimes {
     }
   }
 
-  private static Map<String, String> cell(
-      String factor, String level, String time, String at) {
+  private static Map<String, String> cell(String factor, String level, String time, String at) {
     Map<String, String> cell = new LinkedHashMap<>();
     cell.put(factor, level);
     cell.put(time, at);

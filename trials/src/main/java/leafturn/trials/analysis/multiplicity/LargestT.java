@@ -4,10 +4,10 @@ import java.util.Arrays;
 import java.util.function.DoubleUnaryOperator;
 import leafturn.trials.analysis.numeric.Matrices;
 import leafturn.trials.analysis.numeric.Tails;
-import org.hipparchus.analysis.interpolation.SplineInterpolator;
-import org.hipparchus.analysis.polynomials.PolynomialSplineFunction;
 import org.hipparchus.analysis.integration.gauss.GaussIntegrator;
 import org.hipparchus.analysis.integration.gauss.GaussIntegratorFactory;
+import org.hipparchus.analysis.interpolation.SplineInterpolator;
+import org.hipparchus.analysis.polynomials.PolynomialSplineFunction;
 
 /**
  * The largest in size of several correlated t values that share one standard error: exact where the
@@ -90,7 +90,8 @@ public final class LargestT {
     int knots = (int) Math.ceil(ALL / GRID) + 1;
     double[] bounds = new double[knots];
     Arrays.setAll(bounds, i -> i * GRID);
-    double[] values = Arrays.stream(bounds).map(b -> b == 0 ? 0 : within.applyAsDouble(b)).toArray();
+    double[] values =
+        Arrays.stream(bounds).map(b -> b == 0 ? 0 : within.applyAsDouble(b)).toArray();
     PolynomialSplineFunction smooth = new SplineInterpolator().interpolate(bounds, values);
     double end = bounds[knots - 1];
     return new LargestT(bound -> bound >= end ? 1 : smooth.value(bound));

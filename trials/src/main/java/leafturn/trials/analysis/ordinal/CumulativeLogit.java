@@ -101,8 +101,7 @@ final class CumulativeLogit implements NewtonMinimum.Function {
     }
     for (int k = 0; k < points; k++) {
       if (shares[k] > 0) {
-        addGradient(
-            gradient, position, group, new double[] {spread * u[k], shares[k] / sum, u[k]});
+        addGradient(gradient, position, group, new double[] {spread * u[k], shares[k] / sum, u[k]});
       }
     }
     return Math.log(sum * peak[1] / Math.sqrt(2 * Math.PI));
