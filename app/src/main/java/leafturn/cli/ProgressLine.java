@@ -9,28 +9,34 @@ final class ProgressLine implements PlanProgress, AutoCloseable {
   private static final int WIDTH = 40;
 
   private final @Nullable PrintWriter terminal;
+  private final String what;
   private int shownPercent = -1;
 
-  private ProgressLine(@Nullable PrintWriter terminal) {
+  private ProgressLine(@Nullable PrintWriter terminal, String what) {
     this.terminal = terminal;
+    this.what = what;
   }
 
-  /** Progress on a terminal, or null for none. */
-  static ProgressLine on(@Nullable PrintWriter terminal) {
-    return new ProgressLine(terminal);
+  /**
+   * Progress on a terminal, or null for none.
+   *
+   * @param what is being done, in the plural
+   */
+  static ProgressLine on(@Nullable PrintWriter terminal, String what) {
+    return new ProgressLine(terminal, what);
   }
 
   @Override
-  public synchronized void done(int programmes, int ofProgrammes) {
-    int percent = 100 * programmes / ofProgrammes;
+  public synchronized void done(int number, int ofAll) {
+    int percent = 100 * number / ofAll;
     if (terminal == null || percent <= shownPercent) {
       return;
     }
     shownPercent = percent;
-    int full = WIDTH * programmes / ofProgrammes;
+    int full = WIDTH * number / ofAll;
     terminal.print(
-        "\r[%s%s] %d of %d programmes"
-            .formatted("=".repeat(full), " ".repeat(WIDTH - full), programmes, ofProgrammes));
+        "\r[%s%s] %d of %d %s"
+            .formatted("=".repeat(full), " ".repeat(WIDTH - full), number, ofAll, what));
     terminal.flush();
   }
 

@@ -14,6 +14,7 @@ import leafturn.quantity.DisplayNumber;
 import leafturn.records.InputException;
 import leafturn.records.NearestName;
 import leafturn.reports.Paragraph;
+import leafturn.trials.power.Spread;
 import org.jspecify.annotations.Nullable;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Mixin;
@@ -24,7 +25,7 @@ import picocli.CommandLine.Parameters;
     name = "sources",
     description = {
       "Tells the value, range, source and status of each parameter and rule,",
-      "and what the model gets wrong.",
+      "how much outcomes of trials vary, and what the model gets wrong.",
       ""
     },
     footer = {"", "Example: leafturn sources gmax"})
@@ -32,7 +33,8 @@ final class SourcesCommand implements Callable<Integer> {
   @Parameters(
       paramLabel = "NAME",
       arity = "0..1",
-      description = "Short name of a parameter, rule or shortcoming; all of them when left out.")
+      description =
+          "Short name of a parameter, rule, spread or shortcoming; all of them when left out.")
   private @Nullable String name;
 
   @Mixin private final Printing printing = new Printing();
@@ -45,29 +47,41 @@ final class SourcesCommand implements Callable<Integer> {
         ParameterTable.rows().stream().filter(row -> wanted(row.name())).toList();
     List<RuleEntry> rules =
         CallRules.standard().entries().stream().filter(row -> wanted(row.rule().id())).toList();
+    List<Spread> spreads = Spread.rows().stream().filter(row -> wanted(row.name())).toList();
     List<Shortcoming> shortcomings =
         Shortcoming.all().stream().filter(row -> wanted(row.name())).toList();
-    if (parameters.isEmpty() && rules.isEmpty() && shortcomings.isEmpty()) {
+    if (parameters.isEmpty() && rules.isEmpty() && spreads.isEmpty() && shortcomings.isEmpty()) {
       throw unknown(String.valueOf(name));
     }
     printing.print(
-        () -> document(parameters, rules, shortcomings),
-        () -> lines(parameters, rules, shortcomings));
+        () -> document(parameters, rules, spreads, shortcomings),
+        () -> lines(parameters, rules, spreads, shortcomings));
     return ExitCode.DONE;
   }
 
   private Map<String, Object> document(
-      List<Parameter> parameters, List<RuleEntry> rules, List<Shortcoming> shortcomings) {
+      List<Parameter> parameters,
+      List<RuleEntry> rules,
+      List<Spread> spreads,
+      List<Shortcoming> shortcomings) {
     Map<String, Object> document = new LinkedHashMap<>();
     document.put("parameters", parameters.stream().map(this::document).toList());
     document.put("rules", rules.stream().map(SourcesCommand::document).toList());
+    document.put("spreads", spreads.stream().map(SourcesCommand::document).toList());
     document.put("shortcomings", shortcomings);
     return document;
   }
 
   private List<String> lines(
-      List<Parameter> parameters, List<RuleEntry> rules, List<Shortcoming> shortcomings) {
+      List<Parameter> parameters,
+      List<RuleEntry> rules,
+      List<Spread> spreads,
+      List<Shortcoming> shortcomings) {
     List<String> lines = lines(parameters, rules);
+    if (name == null) {
+      lines.add("\nHow much outcomes of trials vary: starting values for their size");
+    }
+    spreads.forEach(spread -> add(spread, lines));
     if (name == null) {
       lines.add("\nWhat the model gets wrong; 'leafturn validate' tells by how much");
     }
@@ -82,13 +96,14 @@ final class SourcesCommand implements Callable<Integer> {
   private static InputException unknown(String name) {
     List<String> names = new ArrayList<>(ParameterTable.names());
     CallRules.standard().entries().forEach(entry -> names.add(entry.rule().id()));
+    Spread.rows().forEach(spread -> names.add(spread.name()));
     Shortcoming.all().forEach(shortcoming -> names.add(shortcoming.name()));
     String near =
         NearestName.of(name, names)
             .map(found -> "did you mean " + found + "?")
             .orElse("'leafturn sources' lists them all.");
     return new InputException(
-        "There is no parameter, rule or shortcoming '%s'; %s".formatted(name, near));
+        "There is no parameter, rule, spread or shortcoming '%s'; %s".formatted(name, near));
   }
 
   private static List<String> lines(List<Parameter> parameters, List<RuleEntry> rules) {
@@ -106,6 +121,35 @@ final class SourcesCommand implements Callable<Integer> {
       lines.add(line(rule));
     }
     return lines;
+  }
+
+  private static void add(Spread spread, List<String> lines) {
+    lines.add(
+        "%s%s: %s".formatted(lines.isEmpty() ? "" : "\n", spread.name(), spread.meaning()));
+    lines.add(
+        "  %s %s (%s to %s); %s; used for the size of trials; %s"
+            .formatted(
+                DisplayNumber.plain(spread.value()),
+                spread.unit(),
+                DisplayNumber.plain(spread.low()),
+                DisplayNumber.plain(spread.high()),
+                spread.status(),
+                spread.source()));
+  }
+
+  private static Map<String, Object> document(Spread spread) {
+    Map<String, Object> document = new LinkedHashMap<>();
+    document.put("name", spread.name());
+    document.put("outcome", spread.outcome());
+    document.put("part", spread.part().word());
+    document.put("value", spread.value());
+    document.put("unit", spread.unit());
+    document.put("low", spread.low());
+    document.put("high", spread.high());
+    document.put("meaning", spread.meaning());
+    document.put("source", spread.source());
+    document.put("status", spread.status());
+    return document;
   }
 
   private static void add(Shortcoming shortcoming, List<String> lines) {

@@ -8,9 +8,12 @@ import picocli.CommandLine.Spec;
 /** Side-by-side trials. */
 @Command(
     name = "trial",
-    description = {"Side-by-side trials: lays them out and analyses their results.", ""},
+    description = {
+      "Side-by-side trials: tells their size, lays them out and analyses their results.",
+      ""
+    },
     synopsisSubcommandLabel = "COMMAND",
-    subcommands = {TrialLayCommand.class, TrialAnalyseCommand.class})
+    subcommands = {TrialSizeCommand.class, TrialLayCommand.class, TrialAnalyseCommand.class})
 final class TrialCommand implements Runnable {
   @Mixin private final HelpOption help = new HelpOption();
 

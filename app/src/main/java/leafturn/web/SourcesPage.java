@@ -12,7 +12,9 @@ import leafturn.advice.call.RuleEntry;
 import leafturn.advice.evidence.Shortcoming;
 import leafturn.model.Parameter;
 import leafturn.model.ParameterTable;
+import leafturn.quantity.DisplayNumber;
 import leafturn.quantity.Units;
+import leafturn.trials.power.Spread;
 
 /**
  * Every number the model and the call rest on, with its range, where it comes from and how far to
@@ -80,7 +82,10 @@ public final class SourcesPage {
   public List<String> standings() {
     Map<String, Long> counts =
         Stream.concat(
-                parameters.stream().map(Parameter::status), rules.stream().map(RuleEntry::status))
+                Stream.concat(
+                    parameters.stream().map(Parameter::status),
+                    Spread.rows().stream().map(Spread::status)),
+                rules.stream().map(RuleEntry::status))
             .collect(Collectors.groupingBy(status -> status, TreeMap::new, Collectors.counting()));
     return counts.entrySet().stream()
         .sorted(Map.Entry.<String, Long>comparingByValue().reversed())
@@ -114,6 +119,16 @@ public final class SourcesPage {
         entry.editable() ? unit.range(entry.low(), entry.high(), Units.METRIC) : "",
         readers(unit, entry.threshold(), entry.low(), entry.high()),
         entry.rank() > 0 ? "rule " + entry.rank() : "a figure the rules use");
+  }
+
+  /** How much outcomes of trials vary. */
+  public List<Spread> spreads() {
+    return Spread.rows();
+  }
+
+  /** A number of the table of spreads. */
+  public String number(double value) {
+    return DisplayNumber.plain(value);
   }
 
   /** What the model is known to get wrong, its figures in the reader's units too. */

@@ -29,12 +29,10 @@ public final class TrialModelFile {
 
   private static final double USUAL_LEVEL = 0.95;
 
-  private final Faults faults;
   private final JsonObject root;
 
-  private TrialModelFile(SourceText source) {
-    this.faults = new Faults(source.name());
-    this.root = JsonObject.root(source, faults);
+  private TrialModelFile(JsonObject root) {
+    this.root = root;
   }
 
   /**
@@ -55,7 +53,7 @@ public final class TrialModelFile {
    * @throws leafturn.records.InputException with one sentence for each fault of the file
    */
   public static ModelAndTrial readWithTrial(Path file) {
-    return new TrialModelFile(SourceText.read(file, LIMIT_BYTES)).modelAndTrial();
+    return of(SourceText.read(file, LIMIT_BYTES)).modelAndTrial();
   }
 
   /**
@@ -73,7 +71,18 @@ public final class TrialModelFile {
    * @throws leafturn.records.InputException with one sentence for each fault of the text
    */
   public static TrialModel read(SourceText source) {
-    return new TrialModelFile(source).modelAndTrial().model();
+    return of(source).modelAndTrial().model();
+  }
+
+  /** Reads a model inside another document, whose faults tell what is wrong with it. */
+  static TrialModel read(JsonObject json) {
+    TrialModel model = new TrialModelFile(json).model();
+    json.refuseOthers();
+    return model;
+  }
+
+  private static TrialModelFile of(SourceText source) {
+    return new TrialModelFile(JsonObject.root(source, new Faults(source.name())));
   }
 
   private ModelAndTrial modelAndTrial() {

@@ -1,4 +1,4 @@
-/** Sample size and detectable differences. The door is here; the room comes with the trials. */
+/** Sample size: power, detectable differences, equivalence; by formula and by simulated trials. */
 @NullMarked
 package leafturn.trials.power;
 

@@ -3,6 +3,7 @@ package leafturn.trials.analysis.multiplicity;
 import java.util.Arrays;
 import java.util.function.DoubleUnaryOperator;
 import leafturn.trials.analysis.numeric.Matrices;
+import leafturn.trials.analysis.numeric.ScaleMixture;
 import leafturn.trials.analysis.numeric.Tails;
 import org.hipparchus.analysis.integration.gauss.GaussIntegrator;
 import org.hipparchus.analysis.integration.gauss.GaussIntegratorFactory;

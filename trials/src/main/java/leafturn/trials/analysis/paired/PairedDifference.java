@@ -71,7 +71,20 @@ public record PairedDifference(
    * @param upper p of a difference at or above the margin
    * @param p the larger of them: below the level, the difference is smaller than the margin
    */
-  public record Equivalence(double lower, double upper, double p) {}
+  public record Equivalence(double lower, double upper, double p) {
+    /**
+     * The tests from an estimate and its standard error.
+     *
+     * @param df of the standard error, may be a fraction
+     * @param margin above 0, in the unit of the difference
+     * @source schuirmann1987, section 2
+     */
+    public static Equivalence of(double difference, double se, double df, double margin) {
+      double lower = Tails.tAbove((difference + margin) / se, df);
+      double upper = Tails.tAbove((margin - difference) / se, df);
+      return new Equivalence(lower, upper, Math.max(lower, upper));
+    }
+  }
 
   /**
    * Tests whether the difference is smaller than a margin fixed beforehand.
@@ -80,9 +93,7 @@ public record PairedDifference(
    * @source schuirmann1987, section 2
    */
   public Equivalence equivalence(double margin) {
-    double lower = Tails.tAbove((mean + margin) / se, df);
-    double upper = Tails.tAbove((margin - mean) / se, df);
-    return new Equivalence(lower, upper, Math.max(lower, upper));
+    return Equivalence.of(mean, se, df, margin);
   }
 
   /**

@@ -1,0 +1,274 @@
+package leafturn.records.trial;
+
+import java.nio.file.Path;
+import java.util.List;
+import java.util.regex.Pattern;
+import leafturn.records.Faults;
+import leafturn.records.JsonObject;
+import leafturn.records.JsonValue;
+import leafturn.records.SourceText;
+import leafturn.trials.power.Design;
+import leafturn.trials.power.DifferenceTest;
+import leafturn.trials.power.DifferenceTest.Rejections;
+import leafturn.trials.power.Layout;
+import leafturn.trials.power.PlotVariance;
+import leafturn.trials.power.Sampling;
+import leafturn.trials.power.SizeQuestion;
+import org.jspecify.annotations.Nullable;
+
+/**
+ * Reads a question about the size of a trial, a JSON document of the schema {@code
+ * docs/schemas/size.schema.json}.
+ */
+public final class SizeFile {
+  /** Largest file that is read, bytes. */
+  public static final int LIMIT_BYTES = 1_000_000;
+
+  /** Units, dates or cores beyond this are no trial on lawns. */
+  static final int MOST_UNITS = 100_000;
+
+  private static final double USUAL_ALPHA = 0.05;
+  private static final double USUAL_POWER = 0.8;
+  private static final int MOST_ARMS = 30;
+  private static final int MOST_DATES = 1000;
+
+  private static final List<String> OBSERVED =
+      List.of(
+          "observedDifference",
+          "observedRatio",
+          "observedEffect",
+          "observedMean",
+          "observedP",
+          "observed",
+          "fromResults",
+          "results",
+          "postHoc");
+
+  private static final Pattern OBSERVED_WORDS =
+      Pattern.compile("(?i).*(observ|result|post.?hoc|found|measured).*");
+
+  private static final String NO_POWER_FROM_RESULTS =
+      "power from an observed difference only says its p value again and proves nothing; read the interval of the difference and the minimum detectable difference instead, and plan with the difference that matters.";
+
+  private final JsonObject root;
+  private final Faults faults;
+  private final Layout layout;
+  private final SizeVariances variances;
+  private final SizeEffects effects;
+
+  private SizeFile(SourceText source) {
+    this.faults = new Faults(source.name());
+    this.root = JsonObject.root(source, faults);
+    refuseObserved();
+    Layout read = SizeFields.choice(root, "design", Layout.values(), Layout::word);
+    if (!root.has("design")) {
+      root.missing("design", "split-yard or another design");
+    }
+    this.layout = read == null ? Layout.SPLIT_YARD : read;
+    this.variances = new SizeVariances(root, layout);
+    this.effects = new SizeEffects(root, variances.isRelative());
+  }
+
+  /**
+   * Reads a question from a file.
+   *
+   * @throws leafturn.records.InputException with one sentence for each fault of the file
+   */
+  public static SizeDocument read(Path file) {
+    return read(SourceText.read(file, LIMIT_BYTES));
+  }
+
+  /**
+   * Reads a question from text.
+   *
+   * @throws leafturn.records.InputException with one sentence for each fault of the text
+   */
+  public static SizeDocument read(SourceText source) {
+    return new SizeFile(source).document();
+  }
+
+  private void refuseObserved() {
+    for (String name : OBSERVED) {
+      if (root.has(name)) {
+        root.fault(name, NO_POWER_FROM_RESULTS);
+      }
+    }
+  }
+
+  private SizeDocument document() {
+    String question = root.text("question", 500);
+    Sampling sampling = sampling();
+    int arms = arms();
+    int secondArms = layout.hasSecondFactor() ? requiredArms("secondArms") : 1;
+    boolean second = layout.hasSecondFactor() && isSecond();
+    int years = layout.hasFormula() ? 1 : years();
+    Integer units = units(arms);
+    DifferenceTest test = test();
+    boolean any = isAny(second ? secondArms : arms);
+    Double power = SizeFields.inside(root, "power", 0, 1);
+    double wanted = power == null ? USUAL_POWER : power;
+    if (wanted <= test.alpha()) {
+      root.fault("power", "it is not above alpha, which chance alone reaches; give 0.8 or so.");
+    }
+    SizeEffects.Effects asked = effects.read(second ? secondArms : arms);
+    SizeDocument.CoresWanted cores = cores();
+    SizeSimulation simulation =
+        new SizeSimulation(
+            root,
+            new SizeSimulation.Setting(
+                layout,
+                second ? "second" : "practice",
+                test.sides() == 1,
+                effects.isLog(),
+                effects.wasTried()));
+    var around = variances.surroundings(variances.values().ofSeasonMean(sampling));
+    variances.end();
+    root.end();
+    Design design =
+        new Design(
+            layout,
+            arms,
+            secondArms,
+            second,
+            years,
+            variances.values(),
+            variances.wholePlot(),
+            variances.secondStrip(),
+            sampling);
+    SizeQuestion size =
+        new SizeQuestion(
+            design,
+            range(design),
+            test,
+            any,
+            wanted,
+            asked.difference(),
+            asked.margin(),
+            asked.trueDifference(),
+            units);
+    return new SizeDocument(
+        question == null ? "" : question,
+        size,
+        effects.isLog(),
+        variances.outcome(),
+        variances.used(),
+        cores,
+        simulation.question(size, around, effects.isLog()));
+  }
+
+  private SizeQuestion.@Nullable Range range(Design design) {
+    PlotVariance low = variances.low();
+    if (!variances.hasRange() || low.ofSeasonMean(design.sampling()) == 0) {
+      return null;
+    }
+    return new SizeQuestion.Range(
+        design.with(low, design.sampling()), design.with(variances.high(), design.sampling()));
+  }
+
+  private Sampling sampling() {
+    return new Sampling(
+        SizeFields.count(root, "dates", MOST_DATES, 1),
+        SizeFields.count(root, "cores", MOST_UNITS, 1),
+        SizeFields.count(root, "composites", MOST_DATES, 1),
+        SizeFields.count(root, "duplicates", MOST_DATES, 1));
+  }
+
+  private int arms() {
+    boolean halves = layout == Layout.SPLIT_YARD || layout == Layout.YARDS_AND_YEARS;
+    Integer arms = root.wholeNumber("arms", 2, halves ? 2 : MOST_ARMS, "");
+    return arms == null ? 2 : arms;
+  }
+
+  private int requiredArms(String name) {
+    Integer arms = root.wholeNumber(name, 2, MOST_ARMS, "");
+    if (arms == null && !root.has(name)) {
+      root.missing(name, "the number of arms of the second factor");
+    }
+    return arms == null ? 2 : arms;
+  }
+
+  private int years() {
+    Integer years = root.wholeNumber("years", 2, 50, "");
+    if (years == null && !root.has("years")) {
+      root.missing("years", "their number, 2 or more");
+    }
+    return years == null ? 2 : years;
+  }
+
+  private boolean isSecond() {
+    String compare =
+        SizeFields.choice(root, "compare", new String[] {"practice", "second"}, word -> word);
+    return "second".equals(compare);
+  }
+
+  private boolean isAny(int arms) {
+    String test = SizeFields.choice(root, "test", new String[] {"pair", "any"}, word -> word);
+    if ("any".equals(test) && arms == 2) {
+      return false;
+    }
+    return "any".equals(test);
+  }
+
+  private @Nullable Integer units(int arms) {
+    Integer units = root.wholeNumber("units", 0, MOST_UNITS, layout.units());
+    int fewest = layout == Layout.LATIN_SQUARE && arms == 2 ? 2 : layout.fewest();
+    if (units != null && units < fewest) {
+      root.fault(
+          "units",
+          "%d %s %s nothing to judge a difference by, whatever is sampled in it; give %d or more."
+              .formatted(
+                  units,
+                  units == 1 ? layout.unit() : layout.units(),
+                  units == 1 ? "leaves" : "leave",
+                  fewest));
+      return null;
+    }
+    return units;
+  }
+
+  private DifferenceTest test() {
+    Double alpha = SizeFields.inside(root, "alpha", 0, 0.5);
+    Integer sides = root.wholeNumber("sides", 1, 2, "");
+    Rejections counted =
+        SizeFields.choice(root, "rejections", Rejections.values(), Rejections::word);
+    return new DifferenceTest(
+        alpha == null ? USUAL_ALPHA : alpha,
+        sides == null ? 2 : sides,
+        counted == null ? Rejections.BOTH_TAILS : counted);
+  }
+
+  private SizeDocument.@Nullable CoresWanted cores() {
+    if (!root.has("coresFor")) {
+      return null;
+    }
+    JsonObject json = root.object("coresFor");
+    Double error = SizeFields.inside(json, "relativeError", 0.001, 10);
+    if (!json.has("relativeError")) {
+      json.missing("relativeError", "a fraction of the mean, as 0.1");
+    }
+    Double cv = SizeFields.above0(json, "cv", 10, "a coefficient of variation");
+    if (!json.has("cv")) {
+      json.missing("cv", "the coefficient of variation between cores, as 0.4");
+    }
+    Double level = SizeFields.inside(json, "level", 0.5, 1);
+    json.refuseOthers();
+    if (error == null || cv == null) {
+      return null;
+    }
+    if (cv / error > 400) {
+      json.fault("relativeError", "no number of cores up to a million reaches it; give a larger one.");
+    }
+    return new SizeDocument.CoresWanted(cv, error, level == null ? 0.95 : level);
+  }
+
+  /** Whether a text stands where a number belongs because the number is to come from results. */
+  static boolean refersToResults(@Nullable JsonValue value) {
+    return value != null
+        && value.content() instanceof String text
+        && OBSERVED_WORDS.matcher(text).matches();
+  }
+
+  static String noPowerFromResults() {
+    return NO_POWER_FROM_RESULTS;
+  }
+}

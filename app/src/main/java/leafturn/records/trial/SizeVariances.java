@@ -1,0 +1,253 @@
+package leafturn.records.trial;
+
+import java.util.ArrayList;
+import java.util.EnumMap;
+import java.util.List;
+import java.util.Map;
+import java.util.function.ToDoubleFunction;
+import leafturn.records.Faults;
+import leafturn.records.JsonObject;
+import leafturn.records.NearestName;
+import leafturn.records.trial.SizeDocument.UsedVariance;
+import leafturn.trials.power.Layout;
+import leafturn.trials.power.LogScale;
+import leafturn.trials.power.PlotVariance;
+import leafturn.trials.power.Spread;
+import leafturn.trials.power.Spread.Part;
+import leafturn.trials.power.Surroundings;
+import org.jspecify.annotations.Nullable;
+
+/** Reads what makes plots differ: starting values of an outcome by name, and the file's own. */
+final class SizeVariances {
+  private static final double MOST = 1e12;
+  private static final double MOST_CV = 10;
+  private static final String OWN = "this file";
+
+  private final JsonObject root;
+  private final JsonObject own;
+  private final Layout layout;
+  private final Map<Part, Spread> starting = new EnumMap<>(Part.class);
+  private final Map<Part, Double> given = new EnumMap<>(Part.class);
+  private final List<UsedVariance> used = new ArrayList<>();
+  private @Nullable String outcome;
+  private double wholePlot;
+  private double secondStrip;
+
+  SizeVariances(JsonObject root, Layout layout) {
+    this.root = root;
+    this.layout = layout;
+    readOutcome();
+    SizeFields.onlyOne(root, "sd", "cv", "sdOfDifference");
+    this.own = root.object("variances");
+    readWhole();
+    readOwn();
+    readCorrelation();
+    if (layout.hasSecondFactor()) {
+      wholePlot = named("wholePlot");
+      secondStrip = layout == Layout.STRIP_PLOT ? named("secondStrip") : 0;
+    }
+    requireSome();
+  }
+
+  private void readOutcome() {
+    String name = root.text("outcome");
+    if (name == null) {
+      return;
+    }
+    List<Spread> rows = Spread.of(name);
+    if (rows.isEmpty()) {
+      root.fault(
+          "outcome",
+          "%s has no starting values; %s"
+              .formatted(Faults.quoted(name), NearestName.advice(name, Spread.outcomes())));
+      return;
+    }
+    outcome = name;
+    rows.forEach(row -> starting.put(row.part(), row));
+  }
+
+  private void readWhole() {
+    Double sd = SizeFields.above0(root, "sd", SizeFields.LARGEST, "a standard deviation");
+    Double cv = SizeFields.above0(root, "cv", MOST_CV, "a coefficient of variation");
+    Double ofDifference =
+        SizeFields.above0(root, "sdOfDifference", SizeFields.LARGEST, "a standard deviation");
+    if (sd != null) {
+      give(Part.PLOT, sd, "unit of the outcome", sd * sd);
+    }
+    if (cv != null) {
+      give(Part.PLOT, cv, "CV", LogScale.variance(cv));
+    }
+    if (ofDifference != null) {
+      give(Part.PLOT, ofDifference, "sd of a difference", ofDifference * ofDifference / 2);
+    }
+    if (root.has("sd") || root.has("cv") || root.has("sdOfDifference")) {
+      starting.clear();
+      SizeFields.onlyOne(root, root.has("sd") ? "sd" : root.has("cv") ? "cv" : "sdOfDifference", "outcome");
+    }
+  }
+
+  private void readOwn() {
+    for (Part part : Part.values()) {
+      if (part == Part.DATE_CORRELATION) {
+        continue;
+      }
+      Double variance = own.number(part.word(), 0, MOST, "a variance");
+      if (variance != null) {
+        if (given.containsKey(part)) {
+          own.fault(part.word(), "it stands beside sd, cv or sdOfDifference; give one of them.");
+        }
+        give(part, variance, "variance", variance);
+      }
+    }
+  }
+
+  private void readCorrelation() {
+    Double correlation = root.number("dateCorrelation", 0, 0.999, "");
+    if (correlation != null) {
+      give(Part.DATE_CORRELATION, correlation, "-", correlation);
+    }
+  }
+
+  private void give(Part part, double value, String unit, double variance) {
+    given.put(part, variance);
+    used.add(
+        new UsedVariance(part.word(), value, unit, variance, Double.NaN, Double.NaN, OWN, "given"));
+  }
+
+  private double named(String name) {
+    Double variance = own.number(name, 0, MOST, "a variance");
+    if (variance == null) {
+      if (!own.has(name)) {
+        own.missing(name, "a variance, 0 where there is none");
+      }
+      return 0;
+    }
+    used.add(
+        new UsedVariance(
+            name, variance, "variance", variance, Double.NaN, Double.NaN, OWN, "given"));
+    return variance;
+  }
+
+  private void requireSome() {
+    boolean tried = root.has("outcome") || root.has("variances") || root.has("sd") || root.has("cv");
+    if (!tried && !root.has("sdOfDifference")) {
+      root.missing(
+          "outcome",
+          "the name of an outcome with starting values (%s), or variances, sd, cv or sdOfDifference of your own"
+              .formatted(String.join(", ", Spread.outcomes())));
+    } else if (starting.isEmpty() && !given.isEmpty() && total() == 0) {
+      root.fault("variances", "all are 0; where nothing varies no trial is needed.");
+    } else if (starting.isEmpty() && root.has("variances") && given.isEmpty()) {
+      root.fault("variances", "it names no variance of plots; give plot, and plotByDate, core and laboratory where they are known.");
+    }
+  }
+
+  private double total() {
+    return given.entrySet().stream()
+        .filter(entry -> entry.getKey() != Part.DATE_CORRELATION)
+        .mapToDouble(Map.Entry::getValue)
+        .sum();
+  }
+
+  /** The outcome whose starting values are used, or null. */
+  @Nullable String outcome() {
+    return outcome;
+  }
+
+  /** Whether the outcome varies by a share of itself; null where that is not known. */
+  @Nullable Boolean isRelative() {
+    Spread core = starting.get(Part.CORE);
+    return core == null ? null : core.isRelative();
+  }
+
+  /** Whether a part is at its starting value, so that it has a range. */
+  boolean hasRange() {
+    return starting.keySet().stream().anyMatch(part -> !given.containsKey(part));
+  }
+
+  /** Every variance used, starting values first. */
+  List<UsedVariance> used() {
+    List<UsedVariance> all = new ArrayList<>();
+    starting.forEach(
+        (part, row) -> {
+          if (!given.containsKey(part)) {
+            all.add(
+                new UsedVariance(
+                    part.word(),
+                    row.value(),
+                    row.unit(),
+                    row.asVariance(row.value()),
+                    row.low(),
+                    row.high(),
+                    row.source(),
+                    row.status()));
+          }
+        });
+    all.addAll(used);
+    return all;
+  }
+
+  /** The variances at their values. */
+  PlotVariance values() {
+    return at(Spread::value);
+  }
+
+  /** The variances at the low ends of their ranges. */
+  PlotVariance low() {
+    return at(Spread::low);
+  }
+
+  /** The variances at the high ends of their ranges. */
+  PlotVariance high() {
+    return at(Spread::high);
+  }
+
+  private PlotVariance at(ToDoubleFunction<Spread> end) {
+    return new PlotVariance(
+        part(Part.PLOT, end),
+        part(Part.PLOT_BY_DATE, end),
+        part(Part.DATE_CORRELATION, end),
+        part(Part.CORE, end),
+        part(Part.LABORATORY, end));
+  }
+
+  private double part(Part part, ToDoubleFunction<Spread> end) {
+    Double own = given.get(part);
+    Spread row = starting.get(part);
+    return own != null ? own : row == null ? 0 : row.asVariance(end.applyAsDouble(row));
+  }
+
+  double wholePlot() {
+    return wholePlot;
+  }
+
+  double secondStrip() {
+    return secondStrip;
+  }
+
+  /** Variances for simulated trials; those that a balanced trial takes out are as plots' if left out. */
+  Surroundings surroundings(double usual) {
+    Double block = own.number("block", 0, MOST, "a variance");
+    Double byDate = own.number("blockByDate", 0, MOST, "a variance");
+    double blocks = block == null ? usual : block;
+    if (layout.hasFormula()) {
+      return new Surroundings(
+          blocks, byDate == null ? values().plotByDate() : byDate, 0, 0, 0, 0);
+    }
+    Double year = own.number("year", 0, MOST, "a variance");
+    Double blockByYear = own.number("blockByYear", 0, MOST, "a variance");
+    Double plotByYear = own.number("plotByYear", 0, MOST, "a variance");
+    return new Surroundings(
+        blocks,
+        0,
+        year == null ? usual : year,
+        blockByYear == null ? usual : blockByYear,
+        named("practiceByYear"),
+        plotByYear == null ? 0 : plotByYear);
+  }
+
+  /** Reports names that do not belong to the design. */
+  void end() {
+    own.refuseOthers();
+  }
+}

@@ -1,0 +1,195 @@
+package leafturn.reports.trial;
+
+import com.fasterxml.jackson.annotation.JsonInclude;
+import com.fasterxml.jackson.annotation.JsonUnwrapped;
+import java.util.ArrayList;
+import java.util.List;
+import leafturn.quantity.DisplayNumber;
+import leafturn.records.trial.SizeDocument;
+import leafturn.records.trial.SizeDocument.UsedVariance;
+import leafturn.reports.Paragraph;
+import leafturn.reports.TextTable;
+import leafturn.trials.power.Design;
+import leafturn.trials.power.Sampling;
+import leafturn.trials.power.SimulatedPower;
+import leafturn.trials.power.SizeAnswer;
+import leafturn.trials.power.SizeAnswer.AtUnits;
+import org.jspecify.annotations.Nullable;
+
+/** The size of a trial as {@code trial size} writes it; what was not asked is null. */
+public record SizeReport(
+    String question,
+    String design,
+    String unit,
+    @Nullable String outcome,
+    String scale,
+    double alpha,
+    int sides,
+    String rejections,
+    String convention,
+    List<UsedVariance> variances,
+    double plotMeanVariance,
+    @Nullable Double differenceVariancePerUnit,
+    SizeAnswer.@Nullable Needed neededForDifference,
+    SizeAnswer.@Nullable Needed neededForEquivalence,
+    @Nullable Row planned,
+    SizeAnswer.@Nullable MoreSampling moreSampling,
+    @Nullable Cores cores,
+    @Nullable SimulatedPower simulation,
+    List<String> words,
+    List<String> warnings,
+    List<Row> table) {
+
+  /** What a number of units can show; on the log scale with the ratios. */
+  public record Row(
+      @JsonUnwrapped AtUnits at,
+      @JsonInclude(JsonInclude.Include.NON_NULL) @Nullable Double detectableRatio,
+      @JsonInclude(JsonInclude.Include.NON_NULL) @Nullable Double smallestMarginRatio) {
+    static Row of(AtUnits at, boolean log) {
+      return new Row(
+          at,
+          log ? Math.exp(at.detectable()) : null,
+          log ? Math.exp(at.smallestMargin()) : null);
+    }
+  }
+
+  /** Cores for a relative error. */
+  public record Cores(double cv, double relativeError, double level, double byNormal, int byT) {}
+
+  /**
+   * The report of an answer.
+   *
+   * @param answer by formula; null for a design without one
+   * @param simulated null where no trials were simulated
+   */
+  public static SizeReport of(
+      SizeDocument document, @Nullable SizeAnswer answer, @Nullable SimulatedPower simulated) {
+    Design design = document.size().design();
+    SizeWords wording = new SizeWords(document);
+    List<String> words = new ArrayList<>();
+    if (answer != null) {
+      words.addAll(wording.of(answer));
+    }
+    if (simulated != null) {
+      words.addAll(wording.of(simulated));
+    }
+    AtUnits at = answer == null ? null : answer.at();
+    return new SizeReport(
+        document.question(),
+        design.layout().word(),
+        design.layout().unit(),
+        document.outcome(),
+        document.log() ? "log" : "identity",
+        document.size().test().alpha(),
+        document.size().test().sides(),
+        document.size().test().rejections().word(),
+        wording.convention(),
+        document.variances(),
+        design.variance().ofSeasonMean(design.sampling()),
+        answer == null ? null : design.varianceOfDifference(1),
+        answer == null ? null : answer.forDifference(),
+        answer == null ? null : answer.forEquivalence(),
+        at == null ? null : Row.of(at, document.log()),
+        answer == null ? null : answer.more(),
+        cores(document.cores()),
+        simulated,
+        words,
+        answer == null ? List.of() : wording.warnings(answer),
+        answer == null
+            ? List.of()
+            : answer.table().stream().map(row -> Row.of(row, document.log())).toList());
+  }
+
+  private static @Nullable Cores cores(SizeDocument.@Nullable CoresWanted wanted) {
+    if (wanted == null) {
+      return null;
+    }
+    return new Cores(
+        wanted.cv(),
+        wanted.errorFraction(),
+        wanted.level(),
+        Sampling.coresByNormal(wanted.cv(), wanted.errorFraction(), wanted.level()),
+        Sampling.cores(wanted.cv(), wanted.errorFraction(), wanted.level()));
+  }
+
+  /** The report in words, line by line. */
+  public List<String> lines() {
+    List<String> lines = new ArrayList<>();
+    if (!question.isEmpty()) {
+      lines.addAll(Paragraph.of("", question));
+      lines.add("");
+    }
+    words.forEach(sentence -> lines.addAll(Paragraph.of("- ", sentence)));
+    if (cores != null) {
+      lines.addAll(
+          Paragraph.of(
+              "- ",
+              "%d cores bring their mean within %s with %s confidence, at a CV of %s."
+                  .formatted(
+                      cores.byT,
+                      SizeWords.percent(cores.relativeError),
+                      SizeWords.percent(cores.level),
+                      SizeWords.percent(cores.cv))));
+    }
+    lines.addAll(Paragraph.of("- ", convention));
+    warnings.forEach(warning -> lines.addAll(Paragraph.of("Take care: ", warning)));
+    addVariances(lines);
+    addTable(lines);
+    return lines.stream().map(Paragraph::plain).toList();
+  }
+
+  private void addVariances(List<String> lines) {
+    lines.add("");
+    lines.add(outcome == null ? "Variances" : "Variances of " + outcome);
+    for (UsedVariance own : variances) {
+      String range =
+          Double.isNaN(own.low())
+              ? ""
+              : " (%s to %s)"
+                  .formatted(DisplayNumber.plain(own.low()), DisplayNumber.plain(own.high()));
+      lines.addAll(
+          Paragraph.of(
+              "  ",
+              "%s: %s %s%s; %s; %s"
+                  .formatted(
+                      own.part(),
+                      DisplayNumber.plain(own.value()),
+                      own.unit(),
+                      range,
+                      own.status(),
+                      own.source())));
+    }
+  }
+
+  private void addTable(List<String> lines) {
+    if (table.isEmpty()) {
+      return;
+    }
+    boolean log = scale.equals("log");
+    lines.add("");
+    TextTable text =
+        new TextTable(
+            "units",
+            "power to find it",
+            log ? "detectable ratio" : "detectable difference",
+            "power to show equivalence",
+            log ? "margin that can be shown, ratio" : "margin that can be shown");
+    for (Row row : table) {
+      text.row(
+          Integer.toString(row.at.units()),
+          share(row.at.power()),
+          effect(row.at.detectable(), row.detectableRatio),
+          share(row.at.equivalencePower()),
+          effect(row.at.smallestMargin(), row.smallestMarginRatio));
+    }
+    lines.addAll(text.lines());
+  }
+
+  private static String share(double power) {
+    return Double.isNaN(power) ? "-" : SizeWords.percent(power);
+  }
+
+  private static String effect(double difference, @Nullable Double ratio) {
+    return SizeWords.number(ratio == null ? difference : ratio);
+  }
+}

@@ -1,0 +1,147 @@
+package leafturn.trials.power;
+
+import org.hipparchus.special.Gamma;
+
+/**
+ * A trial's design, the number of its units aside.
+ *
+ * @param layout how arms lie on the ground
+ * @param arms of the practice, 2 or more
+ * @param secondArms of the second factor; 1 without one
+ * @param comparesSecond whether the second factor is the one that is asked about
+ * @param years only for yards and years; 1 otherwise
+ * @param variance what makes plots differ
+ * @param wholePlot variance between whole plots (split plot) or strips of the practice (strip plot)
+ * @param secondStrip variance between strips of the second factor (strip plot)
+ * @param sampling how often a plot is measured
+ */
+public record Design(
+    Layout layout,
+    int arms,
+    int secondArms,
+    boolean comparesSecond,
+    int years,
+    PlotVariance variance,
+    double wholePlot,
+    double secondStrip,
+    Sampling sampling) {
+
+  /** Latin squares by their order, from memory. */
+  private static final double[] LATIN_SQUARES = {
+    1, 1, 2, 12, 576, 161_280, 812_851_200, 61_479_419_904_000d
+  };
+
+  /** The halves of yards, one number for each. */
+  public static Design splitYards(PlotVariance variance, Sampling sampling) {
+    return new Design(Layout.SPLIT_YARD, 2, 1, false, 1, variance, 0, 0, sampling);
+  }
+
+  /** A design with one factor. */
+  public static Design oneFactor(
+      Layout layout, int arms, PlotVariance variance, Sampling sampling) {
+    return new Design(layout, arms, 1, false, 1, variance, 0, 0, sampling);
+  }
+
+  /** The same with other variances or sampling of its plots. */
+  public Design with(PlotVariance others, Sampling otherSampling) {
+    return new Design(
+        layout, arms, secondArms, comparesSecond, years, others, wholePlot, secondStrip,
+        otherSampling);
+  }
+
+  /** Arms of the factor that is asked about. */
+  public int comparedArms() {
+    return comparesSecond ? secondArms : arms;
+  }
+
+  /**
+   * Variance of the difference between two arms' means.
+   *
+   * @param units yards, blocks, squares or plots per arm; may be a fraction
+   * @source common practice, no source
+   */
+  public double varianceOfDifference(double units) {
+    double plot = variance.ofSeasonMean(sampling);
+    return switch (layout) {
+      case SPLIT_YARD, INDEPENDENT_GROUPS, RANDOMISED_BLOCK -> 2 * plot / units;
+      case LATIN_SQUARE -> 2 * plot / (arms * units);
+      case SPLIT_PLOT ->
+          comparesSecond
+              ? 2 * plot / (units * arms)
+              : 2 * (wholePlot + plot / secondArms) / units;
+      case STRIP_PLOT ->
+          comparesSecond
+              ? 2 * (secondStrip + plot / arms) / units
+              : 2 * (wholePlot + plot / secondArms) / units;
+      case YARDS_AND_YEARS ->
+          throw new IllegalStateException("yards and years have no formula; simulate them");
+    };
+  }
+
+  /**
+   * Degrees of freedom that the difference is judged by.
+   *
+   * @param units yards, blocks, squares or plots per arm; may be a fraction
+   * @source common practice, no source
+   */
+  public double degreesOfFreedom(double units) {
+    return switch (layout) {
+      case SPLIT_YARD, YARDS_AND_YEARS -> units - 1;
+      case INDEPENDENT_GROUPS -> arms * (units - 1);
+      case RANDOMISED_BLOCK -> (arms - 1) * (units - 1);
+      case LATIN_SQUARE -> (arms - 1) * (units * (arms - 1) - 1);
+      case SPLIT_PLOT ->
+          comparesSecond ? arms * (secondArms - 1) * (units - 1) : (arms - 1) * (units - 1);
+      case STRIP_PLOT -> (comparedArms() - 1) * (units - 1);
+    };
+  }
+
+  /** Fewer units leave no degree of freedom. */
+  public int fewestUnits() {
+    return layout == Layout.LATIN_SQUARE && arms == 2 ? 2 : layout.fewest();
+  }
+
+  /**
+   * The smallest p that drawing lots anew could give: one over the number of layouts that tell the
+   * arms apart. For a split yard each yard's side is drawn by coin. NaN for Latin squares of more
+   * than 7 arms, where it is of no account.
+   *
+   * @param units whole
+   * @source fisher1935, section 21
+   */
+  public double smallestP(int units) {
+    double orders = logFactorial(comparedArms());
+    double log =
+        switch (layout) {
+          case SPLIT_YARD, RANDOMISED_BLOCK, STRIP_PLOT, YARDS_AND_YEARS -> orders * (1 - units);
+          case INDEPENDENT_GROUPS ->
+              orders + arms * logFactorial(units) - logFactorial(arms * units);
+          case LATIN_SQUARE -> orders - units * logLatinSquares(arms);
+          case SPLIT_PLOT -> orders * (1 - (comparesSecond ? units * arms : units));
+        };
+    return Math.min(1, Math.exp(log));
+  }
+
+  /**
+   * The same where half of the yards are returned on the left, half on the right; NaN for an odd
+   * number, which cannot be balanced.
+   *
+   * @param units whole
+   * @source fisher1935, section 21
+   */
+  public static double smallestPBalanced(int units) {
+    if (units % 2 != 0) {
+      return Double.NaN;
+    }
+    double log = Math.log(2) + 2 * logFactorial(units / 2) - logFactorial(units);
+    return Math.min(1, Math.exp(log));
+  }
+
+  private static double logLatinSquares(int arms) {
+    return arms < LATIN_SQUARES.length ? Math.log(LATIN_SQUARES[arms]) : Double.NaN;
+  }
+
+  private static double logFactorial(int n) {
+    return Gamma.logGamma(n + 1.0);
+  }
+}
