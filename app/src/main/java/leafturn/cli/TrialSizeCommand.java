@@ -7,7 +7,6 @@ import java.util.concurrent.atomic.AtomicInteger;
 import leafturn.records.InputException;
 import leafturn.records.trial.SizeDocument;
 import leafturn.records.trial.SizeFile;
-import leafturn.reports.JsonReport;
 import leafturn.reports.trial.SizeReport;
 import leafturn.trials.analysis.data.TrialFaultException;
 import leafturn.trials.power.SimulatedPower;
@@ -19,7 +18,6 @@ import org.jspecify.annotations.Nullable;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Mixin;
 import picocli.CommandLine.Model.CommandSpec;
-import picocli.CommandLine.Option;
 import picocli.CommandLine.Parameters;
 import picocli.CommandLine.Spec;
 
@@ -37,8 +35,7 @@ final class TrialSizeCommand implements Callable<Integer> {
   @SuppressWarnings("NullAway.Init") // picocli sets it before the command runs
   private Path sizeFile;
 
-  @Option(names = "--json", description = "Prints one JSON document.")
-  private boolean json;
+  @Mixin private final Printing printing = new Printing();
 
   @Mixin private final HelpOption help = new HelpOption();
 
@@ -52,12 +49,7 @@ final class TrialSizeCommand implements Callable<Integer> {
     boolean byFormula = document.size().design().layout().hasFormula();
     SizeAnswer answer = byFormula ? TrialSize.of(document.size()) : null;
     SizeReport report = SizeReport.of(document, answer, simulated(document.simulation()));
-    PrintWriter writer = spec.commandLine().getOut();
-    if (json) {
-      writer.println(JsonReport.of(report));
-    } else {
-      report.lines().forEach(writer::println);
-    }
+    printing.print(() -> report, report::lines);
     return ExitCode.DONE;
   }
 

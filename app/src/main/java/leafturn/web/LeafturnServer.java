@@ -149,6 +149,7 @@ public final class LeafturnServer implements AutoCloseable {
         new SeasonRoom(desk, plans),
         new TrialPlanRoom(desk),
         new TrialRoom(desk),
+        new TrialSizeRoom(desk),
         new LaboratoryRoom(desk),
         new PropertyRoom(desk),
         new LogRoom(desk),

@@ -20,7 +20,6 @@ final class SizeEffects {
     this.root = root;
     String scale =
         SizeFields.choice(root, "scale", new String[] {"identity", "log"}, word -> word);
-    boolean ratios = root.has("ratio") || root.has("marginRatio") || root.has("cv");
     if (relative != null && scale != null && relative != scale.equals("log")) {
       root.fault(
           "scale",
@@ -28,7 +27,17 @@ final class SizeEffects {
               ? "the starting values of this outcome are shares of itself; leave scale out, or give log."
               : "the starting values of this outcome are in its own unit; leave scale out, or give identity.");
     }
-    this.log = relative != null ? relative : scale != null ? scale.equals("log") : ratios;
+    this.log = isLog(root, relative);
+  }
+
+  /** Whether a file speaks of logarithms: its outcome's own scale, else what it says. */
+  static boolean isLog(JsonObject root, @Nullable Boolean relative) {
+    if (relative != null) {
+      return relative;
+    }
+    return root.has("scale")
+        ? root.holds("scale", "log")
+        : root.has("ratio") || root.has("marginRatio") || root.has("cv");
   }
 
   boolean isLog() {

@@ -21,6 +21,7 @@ import org.jspecify.annotations.Nullable;
 final class SizeVariances {
   private static final double MOST = 1e12;
   private static final double MOST_CV = 10;
+  private static final double MOST_SD = 1e6;
   private static final String OWN = "this file";
 
   private final JsonObject root;
@@ -40,6 +41,7 @@ final class SizeVariances {
     SizeFields.onlyOne(root, "sd", "cv", "sdOfDifference");
     this.own = root.object("variances");
     readWhole();
+    readSpread();
     readOwn();
     readCorrelation();
     if (layout.hasSecondFactor()) {
@@ -86,6 +88,28 @@ final class SizeVariances {
     }
   }
 
+  /** A person's own values in the terms of the starting values: CV on the log scale, else SD. */
+  private void readSpread() {
+    JsonObject spread = root.object("spread");
+    boolean log = SizeEffects.isLog(root, isRelative());
+    for (Part part : Part.values()) {
+      if (part != Part.DATE_CORRELATION) {
+        Double value = spread.number(part.word(), 0, log ? MOST_CV : MOST_SD, "");
+        if (value != null) {
+          refuseBeside(spread, part);
+          give(part, value, log ? "CV" : "sd", log ? LogScale.variance(value) : value * value);
+        }
+      }
+    }
+    spread.refuseOthers();
+  }
+
+  private void refuseBeside(JsonObject json, Part part) {
+    if (given.containsKey(part)) {
+      json.fault(part.word(), "it stands beside another value of the same; give one of them.");
+    }
+  }
+
   private void readOwn() {
     for (Part part : Part.values()) {
       if (part == Part.DATE_CORRELATION) {
@@ -93,9 +117,7 @@ final class SizeVariances {
       }
       Double variance = own.number(part.word(), 0, MOST, "a variance");
       if (variance != null) {
-        if (given.containsKey(part)) {
-          own.fault(part.word(), "it stands beside sd, cv or sdOfDifference; give one of them.");
-        }
+        refuseBeside(own, part);
         give(part, variance, "variance", variance);
       }
     }
@@ -129,7 +151,7 @@ final class SizeVariances {
   }
 
   private void requireSome() {
-    boolean tried = root.has("outcome") || root.has("variances") || root.has("sd") || root.has("cv");
+    boolean tried = root.has("outcome") || root.has("variances") || root.has("spread") || root.has("sd") || root.has("cv");
     if (!tried && !root.has("sdOfDifference")) {
       root.missing(
           "outcome",
@@ -225,25 +247,27 @@ final class SizeVariances {
     return secondStrip;
   }
 
-  /** Variances for simulated trials; those that a balanced trial takes out are as plots' if left out. */
+  /**
+   * Variances for simulated trials.
+   *
+   * @param usual of what a balanced trial takes out, where the file does not say
+   */
   Surroundings surroundings(double usual) {
-    Double block = own.number("block", 0, MOST, "a variance");
-    Double byDate = own.number("blockByDate", 0, MOST, "a variance");
-    double blocks = block == null ? usual : block;
+    double block = aside("block", usual);
     if (layout.hasFormula()) {
-      return new Surroundings(
-          blocks, byDate == null ? values().plotByDate() : byDate, 0, 0, 0, 0);
+      return new Surroundings(block, aside("blockByDate", values().plotByDate()), 0, 0, 0, 0);
     }
-    Double year = own.number("year", 0, MOST, "a variance");
-    Double blockByYear = own.number("blockByYear", 0, MOST, "a variance");
-    Double plotByYear = own.number("plotByYear", 0, MOST, "a variance");
     return new Surroundings(
-        blocks,
+        block,
         0,
-        year == null ? usual : year,
-        blockByYear == null ? usual : blockByYear,
+        aside("year", usual),
+        aside("blockByYear", usual),
         named("practiceByYear"),
-        plotByYear == null ? 0 : plotByYear);
+        aside("plotByYear", 0));
+  }
+
+  private double aside(String name, double usual) {
+    return own.has(name) ? named(name) : usual;
   }
 
   /** Reports names that do not belong to the design. */

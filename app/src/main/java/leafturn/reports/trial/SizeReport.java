@@ -1,5 +1,6 @@
 package leafturn.reports.trial;
 
+import com.fasterxml.jackson.annotation.JsonIgnore;
 import com.fasterxml.jackson.annotation.JsonInclude;
 import com.fasterxml.jackson.annotation.JsonUnwrapped;
 import java.util.ArrayList;
@@ -10,8 +11,10 @@ import leafturn.records.trial.SizeDocument.UsedVariance;
 import leafturn.reports.Paragraph;
 import leafturn.reports.TextTable;
 import leafturn.trials.power.Design;
+import leafturn.trials.power.LogScale;
 import leafturn.trials.power.Sampling;
 import leafturn.trials.power.SimulatedPower;
+import leafturn.trials.power.SimulationQuestion;
 import leafturn.trials.power.SizeAnswer;
 import leafturn.trials.power.SizeAnswer.AtUnits;
 import org.jspecify.annotations.Nullable;
@@ -20,7 +23,7 @@ import org.jspecify.annotations.Nullable;
 public record SizeReport(
     String question,
     String design,
-    String unit,
+    String units,
     @Nullable String outcome,
     String scale,
     double alpha,
@@ -29,16 +32,18 @@ public record SizeReport(
     String convention,
     List<UsedVariance> variances,
     double plotMeanVariance,
+    @Nullable Double plotMeanCv,
     @Nullable Double differenceVariancePerUnit,
     SizeAnswer.@Nullable Needed neededForDifference,
     SizeAnswer.@Nullable Needed neededForEquivalence,
     @Nullable Row planned,
     SizeAnswer.@Nullable MoreSampling moreSampling,
     @Nullable Cores cores,
-    @Nullable SimulatedPower simulation,
+    @Nullable Simulation simulation,
     List<String> words,
     List<String> warnings,
-    List<Row> table) {
+    List<Row> table,
+    @JsonIgnore SizeTable grid) {
 
   /** What a number of units can show; on the log scale with the ratios. */
   public record Row(
@@ -50,6 +55,34 @@ public record SizeReport(
           at,
           log ? Math.exp(at.detectable()) : null,
           log ? Math.exp(at.smallestMargin()) : null);
+    }
+  }
+
+  /**
+   * Simulated trials.
+   *
+   * @param seed that gives the same again
+   * @param analysis how each was analysed
+   */
+  public record Simulation(
+      long seed,
+      String analysis,
+      int trials,
+      int notAnalysed,
+      SimulatedPower.@Nullable Share found,
+      SimulatedPower.@Nullable Share equivalent) {
+    static @Nullable Simulation of(
+        @Nullable SimulationQuestion question, @Nullable SimulatedPower simulated) {
+      if (question == null || simulated == null) {
+        return null;
+      }
+      return new Simulation(
+          question.seed(),
+          SizeWords.analysis(question),
+          simulated.trials(),
+          simulated.notAnalysed(),
+          simulated.found(),
+          simulated.equivalent());
     }
   }
 
@@ -70,14 +103,15 @@ public record SizeReport(
     if (answer != null) {
       words.addAll(wording.of(answer));
     }
-    if (simulated != null) {
-      words.addAll(wording.of(simulated));
+    if (simulated != null && document.simulation() != null) {
+      words.addAll(wording.of(document.simulation(), simulated));
     }
     AtUnits at = answer == null ? null : answer.at();
+    double plot = design.variance().ofSeasonMean(design.sampling());
     return new SizeReport(
         document.question(),
         design.layout().word(),
-        design.layout().unit(),
+        design.layout().units(),
         document.outcome(),
         document.log() ? "log" : "identity",
         document.size().test().alpha(),
@@ -85,19 +119,23 @@ public record SizeReport(
         document.size().test().rejections().word(),
         wording.convention(),
         document.variances(),
-        design.variance().ofSeasonMean(design.sampling()),
+        plot,
+        document.log() ? LogScale.cv(plot) : null,
         answer == null ? null : design.varianceOfDifference(1),
         answer == null ? null : answer.forDifference(),
         answer == null ? null : answer.forEquivalence(),
         at == null ? null : Row.of(at, document.log()),
         answer == null ? null : answer.more(),
         cores(document.cores()),
-        simulated,
+        Simulation.of(document.simulation(), simulated),
         words,
         answer == null ? List.of() : wording.warnings(answer),
         answer == null
             ? List.of()
-            : answer.table().stream().map(row -> Row.of(row, document.log())).toList());
+            : answer.table().stream().map(row -> Row.of(row, document.log())).toList(),
+        answer == null
+            ? new SizeTable(List.of(), List.of())
+            : SizeTable.of(document, answer));
   }
 
   private static @Nullable Cores cores(SizeDocument.@Nullable CoresWanted wanted) {
@@ -162,34 +200,12 @@ public record SizeReport(
   }
 
   private void addTable(List<String> lines) {
-    if (table.isEmpty()) {
+    if (grid.rows().isEmpty()) {
       return;
     }
-    boolean log = scale.equals("log");
     lines.add("");
-    TextTable text =
-        new TextTable(
-            "units",
-            "power to find it",
-            log ? "detectable ratio" : "detectable difference",
-            "power to show equivalence",
-            log ? "margin that can be shown, ratio" : "margin that can be shown");
-    for (Row row : table) {
-      text.row(
-          Integer.toString(row.at.units()),
-          share(row.at.power()),
-          effect(row.at.detectable(), row.detectableRatio),
-          share(row.at.equivalencePower()),
-          effect(row.at.smallestMargin(), row.smallestMarginRatio));
-    }
+    TextTable text = new TextTable(grid.headings().toArray(String[]::new));
+    grid.rows().forEach(row -> text.row(row.toArray(String[]::new)));
     lines.addAll(text.lines());
-  }
-
-  private static String share(double power) {
-    return Double.isNaN(power) ? "-" : SizeWords.percent(power);
-  }
-
-  private static String effect(double difference, @Nullable Double ratio) {
-    return SizeWords.number(ratio == null ? difference : ratio);
   }
 }

@@ -8,6 +8,7 @@ import leafturn.trials.power.Design;
 import leafturn.trials.power.DifferenceTest.Rejections;
 import leafturn.trials.power.Layout;
 import leafturn.trials.power.SimulatedPower;
+import leafturn.trials.power.SimulationQuestion;
 import leafturn.trials.power.SizeAnswer;
 import leafturn.trials.power.SizeAnswer.AtUnits;
 import leafturn.trials.power.SizeAnswer.MoreSampling;
@@ -162,6 +163,14 @@ public final class SizeWords {
                     : number(balanced) + " where as many are returned left as right"));
   }
 
+  /** What a figure of power over units shows. */
+  public String figure(SizeAnswer answer) {
+    String planned =
+        answer.at() == null ? "" : "; %s are planned".formatted(numbers.count(answer.at().units()));
+    return "Power over the number of %s, with the variances below; dotted, the wanted %s%s."
+        .formatted(layout.units(), SizeNumbers.percent(question.power()), planned);
+  }
+
   /** What speaks against the number of units, and what the answer rests on. */
   public List<String> warnings(SizeAnswer answer) {
     List<String> warnings = new ArrayList<>();
@@ -185,28 +194,39 @@ public final class SizeWords {
     return warnings;
   }
 
+  /** How simulated trials are analysed. */
+  static String analysis(SimulationQuestion question) {
+    if (question.analysis() != null) {
+      return "the mixed model of the file, on every reading";
+    }
+    return question.size().design().layout() == Layout.SPLIT_YARD
+        ? "paired differences of season means"
+        : "the usual mixed model of the design on season means, with Kenward and Roger's degrees of freedom";
+  }
+
   /** What simulated trials found. */
-  public List<String> of(SimulatedPower simulated) {
+  public List<String> of(SimulationQuestion asked, SimulatedPower simulated) {
     List<String> words = new ArrayList<>();
-    String trials = DisplayNumber.decimals(simulated.trials(), 0) + " simulated trials";
+    words.add(
+        "%s whole trials were simulated from seed %d, each analysed by %s; all rejections count."
+            .formatted(
+                DisplayNumber.decimals(simulated.trials(), 0), asked.seed(), analysis(asked)));
     if (simulated.found() != null) {
       words.add(
-          "Of %s, each analysed as planned, %s found the difference (95 %% interval %s to %s); all rejections count."
-              .formatted(
-                  trials,
-                  percent(simulated.found().share()),
-                  percent(simulated.found().low()),
-                  percent(simulated.found().high())));
+          "The power to find %s is %s."
+              .formatted(effect(question.difference()), share(simulated.found())));
     }
     if (simulated.equivalent() != null) {
       words.add(
-          "Of %s under a true difference of %s, %s showed equivalence (95 %% interval %s to %s)."
+          "The power to show a difference within %s, where in truth it is %s, is %s."
+              .formatted(margin(question.margin()), truth(), share(simulated.equivalent())));
+    }
+    if (!layout.hasFormula()) {
+      words.add(
+          "More yards cannot replace years: however many, the variance of the difference stays above %s, judged by %d degrees of freedom."
               .formatted(
-                  trials,
-                  truth(),
-                  percent(simulated.equivalent().share()),
-                  percent(simulated.equivalent().low()),
-                  percent(simulated.equivalent().high())));
+                  number(2 * asked.around().practiceByYear() / question.design().years()),
+                  question.design().years() - 1));
     }
     if (simulated.notAnalysed() > 0) {
       words.add(
@@ -214,6 +234,15 @@ public final class SizeWords {
               .formatted(simulated.notAnalysed()));
     }
     return words;
+  }
+
+  private static String share(SimulatedPower.Share share) {
+    return "%s (Monte Carlo error %s, 95 %% interval %s to %s)"
+        .formatted(
+            percent(share.share()),
+            DisplayNumber.significant(100 * share.error(), 2) + " points",
+            percent(share.low()),
+            percent(share.high()));
   }
 
   private String truth() {

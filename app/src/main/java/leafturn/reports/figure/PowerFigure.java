@@ -1,0 +1,133 @@
+package leafturn.reports.figure;
+
+import java.util.ArrayList;
+import java.util.List;
+
+/** Power over the number of units: curves labelled directly, with the wanted power across. */
+public final class PowerFigure {
+  private static final double TYPE_PX = 14;
+  private static final double LEFT_PX = 54;
+  private static final double RIGHT_PX = 16;
+  private static final double TOP_PX = 34;
+  private static final double FOOT_PX = 52;
+  private static final double MARK_PX = 6;
+  private static final int UNITS_APART = 10;
+  private static final int MOST_UNITS = 40;
+  private static final double[] SHARES = {0, 0.2, 0.4, 0.6, 0.8, 1};
+
+  private final String unit;
+  private final double wanted;
+  private final List<Line> lines;
+
+  /**
+   * One curve.
+   *
+   * @param words what it is the power of
+   * @param units rising, at most 40
+   * @param powers at each of them, 0 to 1
+   */
+  public record Line(String words, List<Integer> units, List<Double> powers) {
+    public Line {
+      units = List.copyOf(units);
+      powers = List.copyOf(powers);
+    }
+  }
+
+  /**
+   * @param unit what there can be more of, in the plural
+   * @param wanted power that is drawn across
+   * @param lines one or two curves
+   */
+  public PowerFigure(String unit, double wanted, List<Line> lines) {
+    this.unit = unit;
+    this.wanted = wanted;
+    this.lines = List.copyOf(lines);
+  }
+
+  /**
+   * The figure as SVG.
+   *
+   * @param wide true for a wide page
+   */
+  public String draw(boolean wide) {
+    Box size = wide ? new Box(0, 0, 900, 360) : new Box(0, 0, 360, 340);
+    Svg svg =
+        Svg.labelled(
+            size,
+            wide ? "season-wide" : "season-narrow",
+            "Power over the number of %s; the table holds the values".formatted(unit));
+    Scale x = new Scale(0, MOST_UNITS, LEFT_PX, size.width() - RIGHT_PX);
+    Scale y = new Scale(0, 1, size.height() - FOOT_PX, TOP_PX);
+    axes(svg, size, x, y);
+    svg.line(
+        new Point(LEFT_PX, y.px(wanted)),
+        new Point(size.width() - RIGHT_PX, y.px(wanted)),
+        "cut-line");
+    LabelPlaces labels = new LabelPlaces(size);
+    for (int i = 0; i < lines.size(); i++) {
+      List<Point> points = points(lines.get(i), x, y);
+      svg.openLine(points, i == 0 ? "grass-line" : "second-line");
+      points.forEach(
+          at ->
+              labels.keepFree(
+                  new Box(at.x() - MARK_PX, at.y() - MARK_PX, 2 * MARK_PX, 2 * MARK_PX)));
+    }
+    for (Line line : lines) {
+      label(svg, labels, line, points(line, x, y));
+    }
+    return svg.close();
+  }
+
+  private static List<Point> points(Line line, Scale x, Scale y) {
+    List<Point> points = new ArrayList<>();
+    for (int i = 0; i < line.units().size(); i++) {
+      points.add(new Point(x.px(line.units().get(i)), y.px(line.powers().get(i))));
+    }
+    return points;
+  }
+
+  private void axes(Svg svg, Box size, Scale x, Scale y) {
+    double foot = size.height() - FOOT_PX;
+    for (int units = 0; units <= MOST_UNITS; units += UNITS_APART) {
+      svg.line(new Point(x.px(units), TOP_PX), new Point(x.px(units), foot), "edge");
+      svg.words(
+          soft(
+              new Point(x.px(units), foot + 1.4 * TYPE_PX),
+              Label.Align.MIDDLE,
+              Integer.toString(units)));
+    }
+    for (double share : SHARES) {
+      svg.line(
+          new Point(LEFT_PX, y.px(share)), new Point(size.width() - RIGHT_PX, y.px(share)), "edge");
+      svg.words(
+          soft(
+              new Point(LEFT_PX - 8, y.px(share) + 0.35 * TYPE_PX),
+              Label.Align.END,
+              Math.round(100 * share) + " %"));
+    }
+    svg.line(new Point(LEFT_PX, foot), new Point(size.width() - RIGHT_PX, foot), "ground");
+    svg.words(
+        soft(new Point(size.width() - RIGHT_PX, size.height() - 8), Label.Align.END, unit));
+    svg.words(soft(new Point(2, TYPE_PX), Label.Align.START, "power"));
+  }
+
+  private static Label soft(Point at, Label.Align align, String words) {
+    return new Label(at, align, TYPE_PX, "soft", words);
+  }
+
+  /** Beside the curve, where there is room: below and to the right of one of its points. */
+  private static void label(Svg svg, LabelPlaces labels, Line line, List<Point> points) {
+    Label label = new Label(points.get(0), Label.Align.START, TYPE_PX, "strong", line.words());
+    List<Point> places = new ArrayList<>();
+    for (int i = points.size() / 2; i < points.size(); i++) {
+      places.add(new Point(points.get(i).x() + 8, points.get(i).y() + 2 * TYPE_PX));
+    }
+    for (int i = points.size() / 2; i >= 0; i--) {
+      places.add(new Point(points.get(i).x() + 10, points.get(i).y() + 1.6 * TYPE_PX));
+      places.add(
+          new Point(
+              points.get(i).x() - 10 - label.box().width(), points.get(i).y() - 0.6 * TYPE_PX));
+    }
+    labels.place(label, places).ifPresent(svg::words);
+  }
+}

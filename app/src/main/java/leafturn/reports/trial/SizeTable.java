@@ -1,0 +1,50 @@
+package leafturn.reports.trial;
+
+import java.util.List;
+import leafturn.records.trial.SizeDocument;
+import leafturn.trials.power.SizeAnswer;
+import leafturn.trials.power.SizeAnswer.AtUnits;
+
+/**
+ * What numbers of units can show, in words.
+ *
+ * @param headings of the columns
+ * @param rows cells of each row, the number of units first
+ */
+public record SizeTable(List<String> headings, List<List<String>> rows) {
+  public SizeTable {
+    headings = List.copyOf(headings);
+    rows = rows.stream().map(List::copyOf).toList();
+  }
+
+  /** The table of an answer. */
+  public static SizeTable of(SizeDocument document, SizeAnswer answer) {
+    boolean log = document.log();
+    List<String> headings =
+        List.of(
+            document.size().design().layout().units(),
+            "power to find it",
+            log ? "detectable ratio" : "detectable difference",
+            "power to show equivalence",
+            log ? "margin that can be shown, ratio" : "margin that can be shown");
+    return new SizeTable(
+        headings, answer.table().stream().map(row -> cells(row, log)).toList());
+  }
+
+  private static List<String> cells(AtUnits row, boolean log) {
+    return List.of(
+        Integer.toString(row.units()),
+        share(row.power()),
+        effect(row.detectable(), log),
+        share(row.equivalencePower()),
+        effect(row.smallestMargin(), log));
+  }
+
+  private static String share(double power) {
+    return Double.isNaN(power) ? "-" : SizeNumbers.percent(power);
+  }
+
+  private static String effect(double difference, boolean log) {
+    return SizeNumbers.number(log ? Math.exp(difference) : difference);
+  }
+}

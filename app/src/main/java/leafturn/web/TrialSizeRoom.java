@@ -1,0 +1,79 @@
+package leafturn.web;
+
+import io.javalin.http.Context;
+import java.util.List;
+import java.util.Map;
+import leafturn.quantity.Units;
+import leafturn.records.InputException;
+import leafturn.records.people.Visitor;
+import leafturn.records.sheet.TrialSheet;
+import leafturn.records.trial.BookPlan;
+import leafturn.records.trial.SizeDocument;
+import leafturn.records.trial.SizeFile;
+import leafturn.records.trial.TrialShelf;
+import leafturn.trials.design.TrialPlan;
+import leafturn.trials.power.Spread;
+import leafturn.trials.power.TrialSize;
+import leafturn.web.form.Form;
+import leafturn.web.trial.SizeForm;
+
+/** How many yards a trial of the book needs: nothing is kept, the question stands in the address. */
+final class TrialSizeRoom implements Room {
+  private static final int UNUSABLE = 422;
+
+  private final Desk desk;
+
+  TrialSizeRoom(Desk desk) {
+    this.desk = desk;
+  }
+
+  @Override
+  public void open(Routes routes) {
+    routes.read("/trials/{id}/size", Right.READ, this::show);
+  }
+
+  private void show(Context context) {
+    Visitor visitor = Guest.visitor(context);
+    String id = context.pathParam("id");
+    TrialSheet trial =
+        desk.book()
+            .read(reading -> new TrialShelf(reading, visitor).find(id))
+            .orElseThrow(Refusal::notFound)
+            .content();
+    TrialSizePage page = page(context, id, trial, visitor.person().units());
+    if (page.answer() == null && page.planFaults().isEmpty()) {
+      context.status(UNUSABLE);
+    }
+    desk.show(context, "trialsize.jte", trial.name(), Map.of("page", page));
+  }
+
+  private static TrialSizePage page(Context context, String id, TrialSheet trial, Units units) {
+    TrialPlan plan;
+    try {
+      plan = BookPlan.of(trial);
+    } catch (InputException unfinished) {
+      List<String> faults =
+          unfinished.faultsByField().stream().map(fault -> fault.sentence()).toList();
+      return new TrialSizePage(id, trial.name(), "", null, faults, null);
+    }
+    String asked = context.queryParam("outcome");
+    String outcome =
+        asked != null && Spread.outcomes().contains(asked) ? asked : SizeForm.outcomeOf(plan);
+    SizeForm question = new SizeForm(plan, outcome);
+    boolean sent = outcome.equals(context.queryParam("of"));
+    Form form =
+        sent
+            ? Form.sent(question.shape(), units, context.queryParamMap())
+            : question.filled(units);
+    try {
+      SizeDocument document =
+          SizeFile.read(question.changed(form).document("size", question.base()));
+      TrialSizePage.Answer answer =
+          TrialSizePage.Answer.of(document, TrialSize.of(document.size()));
+      return new TrialSizePage(id, trial.name(), outcome, form, List.of(), answer);
+    } catch (InputException faults) {
+      return new TrialSizePage(
+          id, trial.name(), outcome, form.faulted(faults), List.of(), null);
+    }
+  }
+}
