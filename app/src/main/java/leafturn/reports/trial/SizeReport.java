@@ -78,7 +78,7 @@ public record SizeReport(
       }
       return new Simulation(
           question.seed(),
-          SizeWords.analysis(question),
+          SimulationWords.analysis(question),
           simulated.trials(),
           simulated.notAnalysed(),
           simulated.found(),
@@ -104,7 +104,7 @@ public record SizeReport(
       words.addAll(wording.of(answer));
     }
     if (simulated != null && document.simulation() != null) {
-      words.addAll(wording.of(document.simulation(), simulated));
+      words.addAll(new SimulationWords(document).of(document.simulation(), simulated));
     }
     AtUnits at = answer == null ? null : answer.at();
     double plot = design.variance().ofSeasonMean(design.sampling());
@@ -165,9 +165,9 @@ public record SizeReport(
               "%d cores bring their mean within %s with %s confidence, at a CV of %s."
                   .formatted(
                       cores.byT,
-                      SizeWords.percent(cores.relativeError),
-                      SizeWords.percent(cores.level),
-                      SizeWords.percent(cores.cv))));
+                      SizeNumbers.percent(cores.relativeError),
+                      SizeNumbers.percent(cores.level),
+                      SizeNumbers.percent(cores.cv))));
     }
     lines.addAll(Paragraph.of("- ", convention));
     warnings.forEach(warning -> lines.addAll(Paragraph.of("Take care: ", warning)));

@@ -2,13 +2,10 @@ package leafturn.reports.trial;
 
 import java.util.ArrayList;
 import java.util.List;
-import leafturn.quantity.DisplayNumber;
 import leafturn.records.trial.SizeDocument;
 import leafturn.trials.power.Design;
 import leafturn.trials.power.DifferenceTest.Rejections;
 import leafturn.trials.power.Layout;
-import leafturn.trials.power.SimulatedPower;
-import leafturn.trials.power.SimulationQuestion;
 import leafturn.trials.power.SizeAnswer;
 import leafturn.trials.power.SizeAnswer.AtUnits;
 import leafturn.trials.power.SizeAnswer.MoreSampling;
@@ -24,17 +21,19 @@ public final class SizeWords {
   private final SizeDocument document;
   private final SizeQuestion question;
   private final Layout layout;
+  private final SizeNumbers numbers;
 
   /** Words for an answer to a document. */
   public SizeWords(SizeDocument document) {
     this.document = document;
     this.question = document.size();
     this.layout = question.design().layout();
+    this.numbers = new SizeNumbers(document);
   }
 
   /** What counts as found, in one sentence. */
   public String convention() {
-    String level = percent(question.test().alpha());
+    String level = SizeNumbers.percent(question.test().alpha());
     if (question.any()) {
       return "F test of all arms at %s; two arms lie apart and the others midway.".formatted(level);
     }
@@ -64,9 +63,9 @@ public final class SizeWords {
       words.add(
           "To find %s with a power of %s takes %s%s."
               .formatted(
-                  effect(question.difference()),
-                  percent(question.power()),
-                  count(difference.whole()),
+                  numbers.effect(question.difference()),
+                  SizeNumbers.percent(question.power()),
+                  numbers.count(difference.whole()),
                   range(difference)));
     }
     Needed equivalence = answer.forEquivalence();
@@ -74,10 +73,10 @@ public final class SizeWords {
       words.add(
           "To show with a power of %s that the difference is within %s, when it is in truth %s, takes %s%s."
               .formatted(
-                  percent(question.power()),
-                  margin(question.margin()),
-                  truth(),
-                  count(equivalence.whole()),
+                  SizeNumbers.percent(question.power()),
+                  numbers.margin(question.margin()),
+                  numbers.truth(),
+                  numbers.count(equivalence.whole()),
                   range(equivalence)));
     }
   }
@@ -90,22 +89,22 @@ public final class SizeWords {
       words.add(
           "%s find %s with a power of %s."
               .formatted(
-                  capital(count(at.units())), effect(question.difference()), percent(at.power())));
+                  SizeNumbers.capital(numbers.count(at.units())), numbers.effect(question.difference()), SizeNumbers.percent(at.power())));
     }
     words.add(
         "The minimum detectable difference of %s, with a power of %s, is %s."
-            .formatted(count(at.units()), percent(question.power()), effect(at.detectable())));
+            .formatted(numbers.count(at.units()), SizeNumbers.percent(question.power()), numbers.effect(at.detectable())));
     if (!Double.isNaN(at.equivalencePower())) {
       words.add(
           "%s show a difference within %s with a power of %s."
               .formatted(
-                  capital(count(at.units())),
-                  margin(question.margin()),
-                  percent(at.equivalencePower())));
+                  SizeNumbers.capital(numbers.count(at.units())),
+                  numbers.margin(question.margin()),
+                  SizeNumbers.percent(at.equivalencePower())));
     }
     words.add(
         "The smallest margin of equivalence they can show with that power is %s."
-            .formatted(margin(at.smallestMargin())));
+            .formatted(numbers.margin(at.smallestMargin())));
   }
 
   private void moreSampling(List<String> words, @Nullable MoreSampling more) {
@@ -121,20 +120,20 @@ public final class SizeWords {
             .formatted(
                 layout.units(),
                 layout.unit(),
-                number(more.variance()),
-                number(more.floor()),
-                percent(more.floor() / more.variance())));
+                SizeNumbers.number(more.variance()),
+                SizeNumbers.number(more.floor()),
+                SizeNumbers.percent(more.floor() / more.variance())));
     if (!Double.isNaN(more.power())) {
       words.add(
           "With %s, ten times the cores bring the power from %s to %s, ten times the dates to %s, any number of both to %s; %s instead bring it to %s."
               .formatted(
-                  count(more.units()),
-                  percent(more.power()),
-                  percent(more.tenfoldCores()),
-                  percent(more.tenfoldDates()),
-                  percent(more.atFloor()),
-                  count(more.moreUnits()),
-                  percent(more.powerOfMoreUnits())));
+                  numbers.count(more.units()),
+                  SizeNumbers.percent(more.power()),
+                  SizeNumbers.percent(more.tenfoldCores()),
+                  SizeNumbers.percent(more.tenfoldDates()),
+                  SizeNumbers.percent(more.atFloor()),
+                  numbers.count(more.moreUnits()),
+                  SizeNumbers.percent(more.powerOfMoreUnits())));
     }
   }
 
@@ -149,18 +148,18 @@ public final class SizeWords {
     if (layout != Layout.SPLIT_YARD) {
       words.add(
           "The smallest p that drawing lots anew could give with %s is %s."
-              .formatted(count(units), number(smallest)));
+              .formatted(numbers.count(units), SizeNumbers.number(smallest)));
       return;
     }
     double balanced = Design.smallestPBalanced(units);
     words.add(
         "The smallest p that drawing lots anew could give with %s is %s where a coin draws each yard's side, and %s."
             .formatted(
-                count(units),
-                number(smallest),
+                numbers.count(units),
+                SizeNumbers.number(smallest),
                 Double.isNaN(balanced)
                     ? "an odd number cannot be balanced"
-                    : number(balanced) + " where as many are returned left as right"));
+                    : SizeNumbers.number(balanced) + " where as many are returned left as right"));
   }
 
   /** What a figure of power over units shows. */
@@ -185,92 +184,13 @@ public final class SizeWords {
     } else if (units > 0 && question.design().smallestP(units) >= question.test().alpha()) {
       warnings.add(
           "%s cannot reach p below %s by drawing lots anew, however large the difference."
-              .formatted(capital(count(units)), number(question.test().alpha())));
+              .formatted(SizeNumbers.capital(numbers.count(units)), SizeNumbers.number(question.test().alpha())));
     }
     if (document.variances().stream().anyMatch(own -> own.status().equals("assumed"))) {
       warnings.add(
           "Some of the variances are assumed; measure your own on a first round and ask again.");
     }
     return warnings;
-  }
-
-  /** How simulated trials are analysed. */
-  static String analysis(SimulationQuestion question) {
-    if (question.analysis() != null) {
-      return "the mixed model of the file, on every reading";
-    }
-    return question.size().design().layout() == Layout.SPLIT_YARD
-        ? "paired differences of season means"
-        : "the usual mixed model of the design on season means, with Kenward and Roger's degrees of freedom";
-  }
-
-  /** What simulated trials found. */
-  public List<String> of(SimulationQuestion asked, SimulatedPower simulated) {
-    List<String> words = new ArrayList<>();
-    words.add(
-        "%s whole trials were simulated from seed %d, each analysed by %s; all rejections count."
-            .formatted(
-                DisplayNumber.decimals(simulated.trials(), 0), asked.seed(), analysis(asked)));
-    if (simulated.found() != null) {
-      words.add(
-          "The power to find %s is %s."
-              .formatted(effect(question.difference()), share(simulated.found())));
-    }
-    if (simulated.equivalent() != null) {
-      words.add(
-          "The power to show a difference within %s, where in truth it is %s, is %s."
-              .formatted(margin(question.margin()), truth(), share(simulated.equivalent())));
-    }
-    if (!layout.hasFormula()) {
-      words.add(
-          "More yards cannot replace years: however many, the variance of the difference stays above %s, judged by %d degrees of freedom."
-              .formatted(
-                  number(2 * asked.around().practiceByYear() / question.design().years()),
-                  question.design().years() - 1));
-    }
-    if (simulated.notAnalysed() > 0) {
-      words.add(
-          "%d of them could not be analysed and count as having shown nothing."
-              .formatted(simulated.notAnalysed()));
-    }
-    return words;
-  }
-
-  private static String share(SimulatedPower.Share share) {
-    return "%s (Monte Carlo error %s, 95 %% interval %s to %s)"
-        .formatted(
-            percent(share.share()),
-            DisplayNumber.significant(100 * share.error(), 2) + " points",
-            percent(share.low()),
-            percent(share.high()));
-  }
-
-  private String truth() {
-    double truth = question.trueDifference();
-    if (truth == 0) {
-      return "none";
-    }
-    return document.log() ? "a ratio of " + number(Math.exp(truth)) : number(truth);
-  }
-
-  private String effect(@Nullable Double difference) {
-    return difference == null ? "a difference" : effect(difference.doubleValue());
-  }
-
-  private String effect(double difference) {
-    return document.log()
-        ? "a ratio of " + number(Math.exp(difference))
-        : "a difference of " + number(difference);
-  }
-
-  private String margin(@Nullable Double margin) {
-    return margin == null ? "the margin" : margin(margin.doubleValue());
-  }
-
-  private String margin(double margin) {
-    return document.log()
-        ? "a ratio of %s either way".formatted(number(Math.exp(margin)))
-        : "±" + number(margin);
   }
 
   private String range(Needed needed) {
@@ -280,30 +200,5 @@ public final class SizeWords {
     return needed.high() == 0
         ? " (%d at least, within the range of the variances)".formatted(needed.low())
         : " (%d to %d within the range of the variances)".formatted(needed.low(), needed.high());
-  }
-
-  private String count(int units) {
-    if (units == 0) {
-      return "more than a million " + layout.units();
-    }
-    return "%s %s"
-        .formatted(DisplayNumber.decimals(units, 0), units == 1 ? layout.unit() : layout.units());
-  }
-
-  static String percent(double fraction) {
-    if (fraction > 0.995 && fraction < 1) {
-      return "over 99 %";
-    }
-    double percent = 100 * fraction;
-    return (percent < 1 ? DisplayNumber.significant(percent, 2) : DisplayNumber.decimals(percent, 0))
-        + " %";
-  }
-
-  static String number(double value) {
-    return DisplayNumber.significant(value, 3);
-  }
-
-  private static String capital(String text) {
-    return Character.toUpperCase(text.charAt(0)) + text.substring(1);
   }
 }

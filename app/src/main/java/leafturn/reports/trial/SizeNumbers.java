@@ -1,0 +1,72 @@
+package leafturn.reports.trial;
+
+import leafturn.quantity.DisplayNumber;
+import leafturn.records.trial.SizeDocument;
+import leafturn.trials.power.Layout;
+import org.jspecify.annotations.Nullable;
+
+/** Numbers of a trial's size as they stand in sentences. */
+final class SizeNumbers {
+  private final SizeDocument document;
+
+  SizeNumbers(SizeDocument document) {
+    this.document = document;
+  }
+
+  String truth() {
+    double truth = document.size().trueDifference();
+    if (truth == 0) {
+      return "none";
+    }
+    return document.log() ? "a ratio of " + number(Math.exp(truth)) : number(truth);
+  }
+
+  String effect(@Nullable Double difference) {
+    return difference == null ? "a difference" : effect(difference.doubleValue());
+  }
+
+  String effect(double difference) {
+    return document.log()
+        ? "a ratio of " + number(Math.exp(difference))
+        : "a difference of " + number(difference);
+  }
+
+  String margin(@Nullable Double margin) {
+    return margin == null ? "the margin" : margin(margin.doubleValue());
+  }
+
+  String margin(double margin) {
+    return document.log()
+        ? "a ratio of %s either way".formatted(number(Math.exp(margin)))
+        : "±" + number(margin);
+  }
+
+  String count(int units) {
+    if (units == 0) {
+      return "more than a million " + layout().units();
+    }
+    return "%s %s"
+        .formatted(DisplayNumber.decimals(units, 0), units == 1 ? layout().unit() : layout().units());
+  }
+
+  static String percent(double fraction) {
+    if (fraction > 0.995 && fraction < 1) {
+      return "over 99 %";
+    }
+    double percent = 100 * fraction;
+    return (percent < 1 ? DisplayNumber.significant(percent, 2) : DisplayNumber.decimals(percent, 0))
+        + " %";
+  }
+
+  static String number(double value) {
+    return DisplayNumber.significant(value, 3);
+  }
+
+  static String capital(String text) {
+    return Character.toUpperCase(text.charAt(0)) + text.substring(1);
+  }
+
+  private Layout layout() {
+    return document.size().design().layout();
+  }
+}
