@@ -11,6 +11,10 @@ public final class PowerFigure {
   private static final double TOP_PX = 34;
   private static final double FOOT_PX = 52;
   private static final double MARK_PX = 6;
+
+  /** Words stand best about half way up. */
+  private static final double MIDDLE_PX = 160;
+
   private static final int UNITS_APART = 10;
   private static final int MOST_UNITS = 40;
   private static final double[] SHARES = {0, 0.2, 0.4, 0.6, 0.8, 1};
@@ -72,8 +76,8 @@ public final class PowerFigure {
               labels.keepFree(
                   new Box(at.x() - MARK_PX, at.y() - MARK_PX, 2 * MARK_PX, 2 * MARK_PX)));
     }
-    for (Line line : lines) {
-      label(svg, labels, line, points(line, x, y));
+    for (int i = 0; i < lines.size(); i++) {
+      label(svg, labels, lines.get(i).words(), points(lines.get(i), x, y), isUpper(i));
     }
     return svg.close();
   }
@@ -115,19 +119,29 @@ public final class PowerFigure {
     return new Label(at, align, TYPE_PX, "soft", words);
   }
 
-  /** Beside the curve, where there is room: below and to the right of one of its points. */
-  private static void label(Svg svg, LabelPlaces labels, Line line, List<Point> points) {
-    Label label = new Label(points.get(0), Label.Align.START, TYPE_PX, "strong", line.words());
+  /** Whether a curve lies above the other where they rise. */
+  private boolean isUpper(int number) {
+    int early = lines.get(number).powers().size() / 3;
+    return lines.stream()
+        .allMatch(other -> other.powers().get(early) <= lines.get(number).powers().get(early));
+  }
+
+  /** Beside the curve: the upper one's words above it to the left, the lower one's below. */
+  private static void label(
+      Svg svg, LabelPlaces labels, String words, List<Point> points, boolean above) {
+    Label label = new Label(points.get(0), Label.Align.START, TYPE_PX, "strong", words);
+    double width = label.box().width();
     List<Point> places = new ArrayList<>();
-    for (int i = points.size() / 2; i < points.size(); i++) {
-      places.add(new Point(points.get(i).x() + 8, points.get(i).y() + 2 * TYPE_PX));
-    }
-    for (int i = points.size() / 2; i >= 0; i--) {
-      places.add(new Point(points.get(i).x() + 10, points.get(i).y() + 1.6 * TYPE_PX));
+    for (Point at : points) {
       places.add(
-          new Point(
-              points.get(i).x() - 10 - label.box().width(), points.get(i).y() - 0.6 * TYPE_PX));
+          above
+              ? new Point(at.x() - 10 - width, at.y() - 0.6 * TYPE_PX)
+              : new Point(at.x() + 12, at.y() + 1.2 * TYPE_PX));
     }
+    places.sort(
+        (one, other) ->
+            Double.compare(Math.abs(one.y() - MIDDLE_PX), Math.abs(other.y() - MIDDLE_PX)));
+    places.removeIf(place -> place.x() < LEFT_PX);
     labels.place(label, places).ifPresent(svg::words);
   }
 }

@@ -31,6 +31,15 @@ final class SizeNumbers {
         : "a difference of " + number(difference);
   }
 
+  String detectable(double difference) {
+    return document.log() ? effect(difference) : number(difference);
+  }
+
+  /** What several samples of a plot on one date are. */
+  String samples() {
+    return "visual rating".equals(document.outcome()) ? "ratings" : "cores";
+  }
+
   String margin(@Nullable Double margin) {
     return margin == null ? "the margin" : margin(margin.doubleValue());
   }
@@ -51,15 +60,17 @@ final class SizeNumbers {
 
   static String percent(double fraction) {
     if (fraction > 0.995 && fraction < 1) {
-      return "over 99 %";
+      return "over 99\u00a0%";
     }
     double percent = 100 * fraction;
     return (percent < 1 ? DisplayNumber.significant(percent, 2) : DisplayNumber.decimals(percent, 0))
-        + " %";
+        + "\u00a0%";
   }
 
+  /** A number to three digits, without zeros at its end. */
   static String number(double value) {
-    return DisplayNumber.significant(value, 3);
+    String digits = DisplayNumber.significant(value, 3);
+    return digits.contains(".") ? digits.replaceAll("\\.?0+$", "") : digits;
   }
 
   static String capital(String text) {

@@ -117,7 +117,7 @@ public record SizeReport(
         document.size().test().alpha(),
         document.size().test().sides(),
         document.size().test().rejections().word(),
-        wording.convention(),
+        Paragraph.plain(wording.convention()),
         document.variances(),
         plot,
         document.log() ? LogScale.cv(plot) : null,
@@ -128,14 +128,18 @@ public record SizeReport(
         answer == null ? null : answer.more(),
         cores(document.cores()),
         Simulation.of(document.simulation(), simulated),
-        words,
-        answer == null ? List.of() : wording.warnings(answer),
+        plain(words),
+        answer == null ? List.of() : plain(wording.warnings(answer)),
         answer == null
             ? List.of()
             : answer.table().stream().map(row -> Row.of(row, document.log())).toList(),
         answer == null
             ? new SizeTable(List.of(), List.of())
             : SizeTable.of(document, answer));
+  }
+
+  private static List<String> plain(List<String> sentences) {
+    return sentences.stream().map(Paragraph::plain).toList();
   }
 
   private static @Nullable Cores cores(SizeDocument.@Nullable CoresWanted wanted) {

@@ -1,6 +1,7 @@
 package leafturn.reports.trial;
 
 import java.util.List;
+import leafturn.quantity.DisplayNumber;
 import leafturn.records.trial.SizeDocument;
 import leafturn.trials.power.SizeAnswer;
 import leafturn.trials.power.SizeAnswer.AtUnits;
@@ -45,6 +46,6 @@ public record SizeTable(List<String> headings, List<List<String>> rows) {
   }
 
   private static String effect(double difference, boolean log) {
-    return SizeNumbers.number(log ? Math.exp(difference) : difference);
+    return DisplayNumber.significant(log ? Math.exp(difference) : difference, 3);
   }
 }

@@ -92,8 +92,8 @@ public final class SizeWords {
                   SizeNumbers.capital(numbers.count(at.units())), numbers.effect(question.difference()), SizeNumbers.percent(at.power())));
     }
     words.add(
-        "The minimum detectable difference of %s, with a power of %s, is %s."
-            .formatted(numbers.count(at.units()), SizeNumbers.percent(question.power()), numbers.effect(at.detectable())));
+        "The minimum detectable difference, which %s find with a power of %s, is %s."
+            .formatted(numbers.count(at.units()), SizeNumbers.percent(question.power()), numbers.detectable(at.detectable())));
     if (!Double.isNaN(at.equivalencePower())) {
       words.add(
           "%s show a difference within %s with a power of %s."
@@ -116,8 +116,9 @@ public final class SizeWords {
       return;
     }
     words.add(
-        "More cores or dates cannot replace %s: of the variance of a difference in one %s (%s), %s or %s stays however many are taken."
+        "More %s or dates cannot replace %s: of the variance of a difference in one %s (%s), %s or %s stays however many are taken."
             .formatted(
+                numbers.samples(),
                 layout.units(),
                 layout.unit(),
                 SizeNumbers.number(more.variance()),
@@ -125,9 +126,10 @@ public final class SizeWords {
                 SizeNumbers.percent(more.floor() / more.variance())));
     if (!Double.isNaN(more.power())) {
       words.add(
-          "With %s, ten times the cores bring the power from %s to %s, ten times the dates to %s, any number of both to %s; %s instead bring it to %s."
+          "With %s, ten times the %s bring the power from %s to %s, ten times the dates to %s, any number of both to %s; %s instead bring it to %s."
               .formatted(
                   numbers.count(more.units()),
+                  numbers.samples(),
                   SizeNumbers.percent(more.power()),
                   SizeNumbers.percent(more.tenfoldCores()),
                   SizeNumbers.percent(more.tenfoldDates()),

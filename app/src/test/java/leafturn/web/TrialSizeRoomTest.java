@@ -1,0 +1,79 @@
+package leafturn.web;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import com.fasterxml.jackson.databind.JsonNode;
+import com.fasterxml.jackson.databind.ObjectMapper;
+import java.io.IOException;
+import java.io.UncheckedIOException;
+import java.net.http.HttpResponse;
+import java.util.List;
+import leafturn.records.Examples;
+import leafturn.records.sheet.Kind;
+import leafturn.records.sheet.TrialSheet;
+import org.junit.jupiter.api.Test;
+
+/** The page that tells how many yards a trial needs. */
+class TrialSizeRoomTest extends DemoSite {
+  private static final String ID = "5f0c0a52-1d0b-4f0e-9c61-2f3b7a7c9d10";
+  private static final String PAGE = "/trials/" + ID + "/size";
+
+  @Override
+  void prepare() {
+    try {
+      JsonNode plan =
+          new ObjectMapper().readTree(Examples.file("split-yards.trial.json").toFile());
+      TrialSheet trial = new TrialSheet(plan, List.of(), null, null, null, null);
+      book.write("Owner", writing -> writing.add(Kind.TRIAL, ID, trial));
+    } catch (IOException e) {
+      throw new UncheckedIOException(e);
+    }
+  }
+
+  @Test
+  void thePlanAsksTheQuestion() throws Exception {
+    String page = visitor.read(PAGE);
+    assertThat(page)
+        .contains("<h1>To find a difference of 0.5 with a power of 80\u00a0% takes 16 yards")
+        .contains("More ratings or dates cannot replace yards", "minimum detectable difference")
+        .contains("where a coin draws each yard's side", "Take care")
+        .contains("<svg class=\"season-wide\"", "to show equivalence")
+        .contains("Leinauer 2015", "name=\"spread.core\"", "value=\"0.65\"");
+    assertThat(page).doesNotContain("style=", "<script>");
+  }
+
+  @Test
+  void variancesOfOnesOwnChangeTheAnswer() throws Exception {
+    String asked =
+        "?of=visual+rating&outcome=visual+rating&difference=0.5&units=8&dates=1&cores=1"
+            + "&spread.plot=0.1&spread.plotByDate=0&spread.core=0.1&spread.laboratory=0";
+    assertThat(visitor.read(PAGE + asked)).contains("takes 4 yards", "over 99\u00a0%");
+    String none = visitor.read(PAGE + asked.replace("spread.plot=0.1", "spread.plot=x"));
+    assertThat(none).contains("This cannot be answered yet", "is not a number", "value=\"x\"");
+  }
+
+  @Test
+  void anotherOutcomeBringsItsOwnVariances() throws Exception {
+    String page =
+        visitor.read(
+            PAGE + "?of=visual+rating&outcome=soil+potassium&spread.core=0.65&difference=0.5");
+    assertThat(page).contains("a ratio of 1.2 ", "name=\"ratio\"", "value=\"0.35\"");
+  }
+
+  @Test
+  void faultsAreToldAllAtOnceAndKeepWhatWasTyped() throws Exception {
+    HttpResponse<String> refused =
+        visitor.ask(
+            PAGE
+                + "?of=visual+rating&outcome=visual+rating&difference=-1&margin=0&units=1&dates=1");
+    assertThat(refused.statusCode()).isEqualTo(422);
+    assertThat(refused.body())
+        .contains("-1 is out of range", "0 is out of range", "1 yard leaves nothing to judge")
+        .contains("value=\"-1\"");
+  }
+
+  @Test
+  void whatIsNoTrialIsNotFound() throws Exception {
+    assertThat(visitor.ask("/trials/nothing/size").statusCode()).isEqualTo(404);
+  }
+}
