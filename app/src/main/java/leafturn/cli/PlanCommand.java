@@ -122,7 +122,8 @@ final class PlanCommand implements Callable<Integer> {
             draws,
             programmes.rules());
     int threads = Runtime.getRuntime().availableProcessors();
-    try (ProgressLine progress = ProgressLine.on(System.console() == null ? null : err(), "programmes")) {
+    try (ProgressLine progress =
+        ProgressLine.on(System.console() == null ? null : err(), "programmes")) {
       return SeasonPlanner.plan(request, threads, progress);
     } catch (NoPlanException impossible) {
       throw new InputException(

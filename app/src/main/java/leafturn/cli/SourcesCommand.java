@@ -124,8 +124,7 @@ final class SourcesCommand implements Callable<Integer> {
   }
 
   private static void add(Spread spread, List<String> lines) {
-    lines.add(
-        "%s%s: %s".formatted(lines.isEmpty() ? "" : "\n", spread.name(), spread.meaning()));
+    lines.add("%s%s: %s".formatted(lines.isEmpty() ? "" : "\n", spread.name(), spread.meaning()));
     lines.add(
         "  %s %s (%s to %s); %s; used for the size of trials; %s"
             .formatted(

@@ -136,11 +136,6 @@ public final class JsonObject {
     return has(name) && Objects.requireNonNull(members.get(name)).content() == null;
   }
 
-  /** True when the field holds this text. */
-  public boolean holds(String name, String text) {
-    return has(name) && text.equals(Objects.requireNonNull(members.get(name)).content());
-  }
-
   /** True when the field holds an object. */
   public boolean holdsObject(String name) {
     return has(name) && Objects.requireNonNull(members.get(name)).members() != null;

@@ -17,7 +17,9 @@ import leafturn.trials.power.TrialSize;
 import leafturn.web.form.Form;
 import leafturn.web.trial.SizeForm;
 
-/** How many yards a trial of the book needs: nothing is kept, the question stands in the address. */
+/**
+ * How many yards a trial of the book needs: nothing is kept, the question stands in the address.
+ */
 final class TrialSizeRoom implements Room {
   private static final int UNUSABLE = 422;
 
@@ -62,9 +64,7 @@ final class TrialSizeRoom implements Room {
     SizeForm question = new SizeForm(plan, outcome);
     boolean sent = outcome.equals(context.queryParam("of"));
     Form form =
-        sent
-            ? Form.sent(question.shape(), units, context.queryParamMap())
-            : question.filled(units);
+        sent ? Form.sent(question.shape(), units, context.queryParamMap()) : question.filled(units);
     try {
       SizeDocument document =
           SizeFile.read(question.changed(form).document("size", question.base()));
@@ -72,8 +72,7 @@ final class TrialSizeRoom implements Room {
           TrialSizePage.Answer.of(document, TrialSize.of(document.size()));
       return new TrialSizePage(id, trial.name(), outcome, form, List.of(), answer);
     } catch (InputException faults) {
-      return new TrialSizePage(
-          id, trial.name(), outcome, form.faulted(faults), List.of(), null);
+      return new TrialSizePage(id, trial.name(), outcome, form.faulted(faults), List.of(), null);
     }
   }
 }

@@ -50,7 +50,11 @@ class TrialSizeCommandTest {
   @ParameterizedTest
   @ValueSource(
       strings = {
-        "soil-potassium", "quality", "mowing-by-feed", "split-yard-model", "yards-and-years"
+        "soil-potassium",
+        "quality",
+        "mowing-by-feed",
+        "split-yard-model",
+        "yards-and-years"
       })
   void examplesFollowTheSchemaAndAreAnswered(String name) throws IOException {
     Path file = Examples.file(name + ".size.json");
@@ -65,8 +69,7 @@ class TrialSizeCommandTest {
 
   @Test
   void theAnswerInWordsAndNumbers() throws IOException {
-    JsonNode report =
-        JSON.readTree(run(Examples.file("soil-potassium.size.json"), "--json").out());
+    JsonNode report = JSON.readTree(run(Examples.file("soil-potassium.size.json"), "--json").out());
     assertThat(report.get("words").toString())
         .contains(
             "More cores or dates cannot replace yards",
@@ -101,8 +104,7 @@ class TrialSizeCommandTest {
         .isCloseTo(0.803096857, within(5e-10));
     assertThat(pairs.get("neededForDifference").get("exact").asDouble())
         .isCloseTo(9.93786, within(1e-3));
-    assertThat(pairs.get("planned").get("detectable").asDouble())
-        .isCloseTo(0.996002, within(1e-4));
+    assertThat(pairs.get("planned").get("detectable").asDouble()).isCloseTo(0.996002, within(1e-4));
     JsonNode yards =
         answer(
             """
@@ -110,8 +112,7 @@ class TrialSizeCommandTest {
              "dateCorrelation": 0.5,
              "variances": {"plot": 0.05, "plotByDate": 0.1, "core": 0.3}}
             """);
-    assertThat(yards.get("planned").get("power").asDouble())
-        .isCloseTo(0.886756, within(5e-7));
+    assertThat(yards.get("planned").get("power").asDouble()).isCloseTo(0.886756, within(5e-7));
     JsonNode blocks =
         answer(
             """
@@ -206,8 +207,7 @@ class TrialSizeCommandTest {
 
   @Test
   void fewYardsAreWarnedOf() throws IOException {
-    String question =
-        "{\"design\": \"split-yard\", \"sd\": 1, \"difference\": 5, \"units\": %d}";
+    String question = "{\"design\": \"split-yard\", \"sd\": 1, \"difference\": 5, \"units\": %d}";
     assertThat(asked(question.formatted(4)).out()).contains("Fewer than 6 yards");
     assertThat(asked(question.formatted(7)).out()).contains("Fewer than 8 yards");
     assertThat(asked(question.formatted(8)).out()).doesNotContain("Fewer than");

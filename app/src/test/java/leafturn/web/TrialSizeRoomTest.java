@@ -21,8 +21,7 @@ class TrialSizeRoomTest extends DemoSite {
   @Override
   void prepare() {
     try {
-      JsonNode plan =
-          new ObjectMapper().readTree(Examples.file("split-yards.trial.json").toFile());
+      JsonNode plan = new ObjectMapper().readTree(Examples.file("split-yards.trial.json").toFile());
       TrialSheet trial = new TrialSheet(plan, List.of(), null, null, null, null);
       book.write("Owner", writing -> writing.add(Kind.TRIAL, ID, trial));
     } catch (IOException e) {

@@ -1,6 +1,7 @@
 package leafturn.records.trial;
 
 import leafturn.records.JsonObject;
+import leafturn.records.JsonValue;
 import org.jspecify.annotations.Nullable;
 
 /** Reads the differences that matter: as differences, or as ratios on the scale of logarithms. */
@@ -18,8 +19,7 @@ final class SizeEffects {
    */
   SizeEffects(JsonObject root, @Nullable Boolean relative) {
     this.root = root;
-    String scale =
-        SizeFields.choice(root, "scale", new String[] {"identity", "log"}, word -> word);
+    String scale = SizeFields.choice(root, "scale", new String[] {"identity", "log"}, word -> word);
     if (relative != null && scale != null && relative != scale.equals("log")) {
       root.fault(
           "scale",
@@ -35,9 +35,10 @@ final class SizeEffects {
     if (relative != null) {
       return relative;
     }
-    return root.has("scale")
-        ? root.holds("scale", "log")
-        : root.has("ratio") || root.has("marginRatio") || root.has("cv");
+    JsonValue scale = root.take("scale");
+    return scale == null
+        ? root.has("ratio") || root.has("marginRatio") || root.has("cv")
+        : "log".equals(scale.content());
   }
 
   boolean isLog() {
@@ -68,7 +69,8 @@ final class SizeEffects {
     if (difference == null && margin == null && !root.has("units") && !wasTried()) {
       root.missing(
           log ? "ratio" : "difference",
-          "the %s that matters, a margin, or the number of units".formatted(log ? "ratio" : "difference"));
+          "the %s that matters, a margin, or the number of units"
+              .formatted(log ? "ratio" : "difference"));
     }
     return new Effects(difference, margin, truth);
   }
@@ -99,8 +101,7 @@ final class SizeEffects {
   private double truth() {
     if (!log) {
       refuse("trueRatio", "trueDifference", "a ratio needs the log scale");
-      Double value =
-          root.number("trueDifference", -SizeFields.LARGEST, SizeFields.LARGEST, "");
+      Double value = root.number("trueDifference", -SizeFields.LARGEST, SizeFields.LARGEST, "");
       return value == null ? 0 : value;
     }
     refuse("trueDifference", "trueRatio", "this outcome is compared by ratios");

@@ -19,13 +19,19 @@ final class SizeFields {
 
   /** A number above 0, or null when it is missing or wrong. */
   static @Nullable Double above0(JsonObject json, String name, double high, String what) {
-    return between(json, name, 0, high, true, "%s above 0 and up to %s".formatted(what, plain(high)));
+    return between(
+        json, name, 0, high, true, "%s above 0 and up to %s".formatted(what, plain(high)));
   }
 
   /** A number strictly between two ends, or null when it is missing or wrong. */
   static @Nullable Double inside(JsonObject json, String name, double low, double high) {
     return between(
-        json, name, low, high, false, "a number above %s and below %s".formatted(plain(low), plain(high)));
+        json,
+        name,
+        low,
+        high,
+        false,
+        "a number above %s and below %s".formatted(plain(low), plain(high)));
   }
 
   private static @Nullable Double between(
@@ -56,7 +62,8 @@ final class SizeFields {
   }
 
   /** One of several constants by its word, or null when it is missing or unknown. */
-  static <E> @Nullable E choice(JsonObject json, String name, E[] values, Function<E, String> word) {
+  static <E> @Nullable E choice(
+      JsonObject json, String name, E[] values, Function<E, String> word) {
     String text = json.text(name);
     if (text == null) {
       return null;

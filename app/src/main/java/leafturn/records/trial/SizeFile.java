@@ -256,7 +256,8 @@ public final class SizeFile {
       return null;
     }
     if (cv / error > 400) {
-      json.fault("relativeError", "no number of cores up to a million reaches it; give a larger one.");
+      json.fault(
+          "relativeError", "no number of cores up to a million reaches it; give a larger one.");
     }
     return new SizeDocument.CoresWanted(cv, error, level == null ? 0.95 : level);
   }

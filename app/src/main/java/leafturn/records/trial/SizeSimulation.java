@@ -31,8 +31,7 @@ final class SizeSimulation {
    * @param log whether the outcome is a logarithm
    * @param hasTruth whether there is a difference to find or a margin to show
    */
-  record Setting(
-      Layout layout, String compared, boolean oneSided, boolean log, boolean hasTruth) {}
+  record Setting(Layout layout, String compared, boolean oneSided, boolean log, boolean hasTruth) {}
 
   SizeSimulation(JsonObject root, Setting setting) {
     this.root = root;
@@ -40,7 +39,8 @@ final class SizeSimulation {
     this.asked = root.has("simulate");
     if (!asked) {
       if (!setting.layout.hasFormula()) {
-        root.missing("simulate", "{\"trials\": 1000, \"seed\": 1}, since this design has no formula");
+        root.missing(
+            "simulate", "{\"trials\": 1000, \"seed\": 1}, since this design has no formula");
       }
       trials = FEWEST_TRIALS;
       seed = 1;
@@ -80,7 +80,8 @@ final class SizeSimulation {
     }
     boolean byContrast = contrast != null && contrast;
     if (byContrast && model.compare() == null) {
-      json.fault("firstContrast", "the model compares no means; give it compare, or leave this out.");
+      json.fault(
+          "firstContrast", "the model compares no means; give it compare, or leave this out.");
     }
     return new MixedAnalysis(model, term == null ? setting.compared : term, byContrast);
   }

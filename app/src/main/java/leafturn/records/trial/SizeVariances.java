@@ -84,7 +84,8 @@ final class SizeVariances {
     }
     if (root.has("sd") || root.has("cv") || root.has("sdOfDifference")) {
       starting.clear();
-      SizeFields.onlyOne(root, root.has("sd") ? "sd" : root.has("cv") ? "cv" : "sdOfDifference", "outcome");
+      SizeFields.onlyOne(
+          root, root.has("sd") ? "sd" : root.has("cv") ? "cv" : "sdOfDifference", "outcome");
     }
   }
 
@@ -151,7 +152,12 @@ final class SizeVariances {
   }
 
   private void requireSome() {
-    boolean tried = root.has("outcome") || root.has("variances") || root.has("spread") || root.has("sd") || root.has("cv");
+    boolean tried =
+        root.has("outcome")
+            || root.has("variances")
+            || root.has("spread")
+            || root.has("sd")
+            || root.has("cv");
     if (!tried && !root.has("sdOfDifference")) {
       root.missing(
           "outcome",
@@ -160,7 +166,9 @@ final class SizeVariances {
     } else if (starting.isEmpty() && !given.isEmpty() && total() == 0) {
       root.fault("variances", "all are 0; where nothing varies no trial is needed.");
     } else if (starting.isEmpty() && root.has("variances") && given.isEmpty()) {
-      root.fault("variances", "it names no variance of plots; give plot, and plotByDate, core and laboratory where they are known.");
+      root.fault(
+          "variances",
+          "it names no variance of plots; give plot, and plotByDate, core and laboratory where they are known.");
     }
   }
 

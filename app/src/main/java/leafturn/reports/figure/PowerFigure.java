@@ -110,8 +110,7 @@ public final class PowerFigure {
               Math.round(100 * share) + " %"));
     }
     svg.line(new Point(LEFT_PX, foot), new Point(size.width() - RIGHT_PX, foot), "ground");
-    svg.words(
-        soft(new Point(size.width() - RIGHT_PX, size.height() - 8), Label.Align.END, unit));
+    svg.words(soft(new Point(size.width() - RIGHT_PX, size.height() - 8), Label.Align.END, unit));
     svg.words(soft(new Point(2, TYPE_PX), Label.Align.START, "power"));
   }
 

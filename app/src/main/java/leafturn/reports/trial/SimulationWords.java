@@ -46,13 +46,17 @@ final class SimulationWords {
     if (simulated.equivalent() != null) {
       words.add(
           "The power to show a difference within %s, where in truth it is %s, is %s."
-              .formatted(numbers.margin(question.margin()), numbers.truth(), share(simulated.equivalent())));
+              .formatted(
+                  numbers.margin(question.margin()),
+                  numbers.truth(),
+                  share(simulated.equivalent())));
     }
     if (!layout.hasFormula()) {
       words.add(
           "More yards cannot replace years: however many, the variance of the difference stays above %s, judged by %d degrees of freedom."
               .formatted(
-                  SizeNumbers.number(2 * asked.around().practiceByYear() / question.design().years()),
+                  SizeNumbers.number(
+                      2 * asked.around().practiceByYear() / question.design().years()),
                   question.design().years() - 1));
     }
     if (simulated.notAnalysed() > 0) {

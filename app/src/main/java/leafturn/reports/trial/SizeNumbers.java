@@ -55,7 +55,8 @@ final class SizeNumbers {
       return "more than a million " + layout().units();
     }
     return "%s %s"
-        .formatted(DisplayNumber.decimals(units, 0), units == 1 ? layout().unit() : layout().units());
+        .formatted(
+            DisplayNumber.decimals(units, 0), units == 1 ? layout().unit() : layout().units());
   }
 
   static String percent(double fraction) {
@@ -63,7 +64,9 @@ final class SizeNumbers {
       return "over 99\u00a0%";
     }
     double percent = 100 * fraction;
-    return (percent < 1 ? DisplayNumber.significant(percent, 2) : DisplayNumber.decimals(percent, 0))
+    return (percent < 1
+            ? DisplayNumber.significant(percent, 2)
+            : DisplayNumber.decimals(percent, 0))
         + "\u00a0%";
   }
 

@@ -52,9 +52,7 @@ public record SizeReport(
       @JsonInclude(JsonInclude.Include.NON_NULL) @Nullable Double smallestMarginRatio) {
     static Row of(AtUnits at, boolean log) {
       return new Row(
-          at,
-          log ? Math.exp(at.detectable()) : null,
-          log ? Math.exp(at.smallestMargin()) : null);
+          at, log ? Math.exp(at.detectable()) : null, log ? Math.exp(at.smallestMargin()) : null);
     }
   }
 
@@ -133,9 +131,7 @@ public record SizeReport(
         answer == null
             ? List.of()
             : answer.table().stream().map(row -> Row.of(row, document.log())).toList(),
-        answer == null
-            ? new SizeTable(List.of(), List.of())
-            : SizeTable.of(document, answer));
+        answer == null ? new SizeTable(List.of(), List.of()) : SizeTable.of(document, answer));
   }
 
   private static List<String> plain(List<String> sentences) {

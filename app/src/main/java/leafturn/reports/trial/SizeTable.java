@@ -28,8 +28,7 @@ public record SizeTable(List<String> headings, List<List<String>> rows) {
             log ? "detectable ratio" : "detectable difference",
             "power to show equivalence",
             log ? "margin that can be shown, ratio" : "margin that can be shown");
-    return new SizeTable(
-        headings, answer.table().stream().map(row -> cells(row, log)).toList());
+    return new SizeTable(headings, answer.table().stream().map(row -> cells(row, log)).toList());
   }
 
   private static List<String> cells(AtUnits row, boolean log) {

@@ -89,11 +89,16 @@ public final class SizeWords {
       words.add(
           "%s find %s with a power of %s."
               .formatted(
-                  SizeNumbers.capital(numbers.count(at.units())), numbers.effect(question.difference()), SizeNumbers.percent(at.power())));
+                  SizeNumbers.capital(numbers.count(at.units())),
+                  numbers.effect(question.difference()),
+                  SizeNumbers.percent(at.power())));
     }
     words.add(
         "The minimum detectable difference, which %s find with a power of %s, is %s."
-            .formatted(numbers.count(at.units()), SizeNumbers.percent(question.power()), numbers.detectable(at.detectable())));
+            .formatted(
+                numbers.count(at.units()),
+                SizeNumbers.percent(question.power()),
+                numbers.detectable(at.detectable())));
     if (!Double.isNaN(at.equivalencePower())) {
       words.add(
           "%s show a difference within %s with a power of %s."
@@ -186,7 +191,9 @@ public final class SizeWords {
     } else if (units > 0 && question.design().smallestP(units) >= question.test().alpha()) {
       warnings.add(
           "%s cannot reach p below %s by drawing lots anew, however large the difference."
-              .formatted(SizeNumbers.capital(numbers.count(units)), SizeNumbers.number(question.test().alpha())));
+              .formatted(
+                  SizeNumbers.capital(numbers.count(units)),
+                  SizeNumbers.number(question.test().alpha())));
     }
     if (document.variances().stream().anyMatch(own -> own.status().equals("assumed"))) {
       warnings.add(

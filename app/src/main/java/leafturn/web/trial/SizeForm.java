@@ -82,10 +82,13 @@ public final class SizeForm {
       spreads.add(spread(row));
     }
     if (design().equals("split-plot") || design().equals("strip-plot")) {
-      spreads.add(Field.number("variances.wholePlot", "Variance between main plots or strips", "").needed());
+      spreads.add(
+          Field.number("variances.wholePlot", "Variance between main plots or strips", "")
+              .needed());
     }
     if (design().equals("strip-plot")) {
-      spreads.add(Field.number("variances.secondStrip", "Variance between the other strips", "").needed());
+      spreads.add(
+          Field.number("variances.secondStrip", "Variance between the other strips", "").needed());
     }
     return new FormShape(
         List.of(
@@ -148,8 +151,7 @@ public final class SizeForm {
       values.put("units", Integer.toString(plannedUnits()));
     }
     boolean soil = primary.kind() == Outcome.Kind.SOIL;
-    int dates =
-        soil ? plan.observing().cores().dates().size() : plan.observing().dates().size();
+    int dates = soil ? plan.observing().cores().dates().size() : plan.observing().dates().size();
     values.put("dates", Integer.toString(Math.max(1, dates)));
     int cores = soil ? plan.observing().cores().perPlot() : 1;
     values.put("cores", Integer.toString(Math.max(1, cores)));

@@ -45,7 +45,14 @@ public record Design(
   /** The same with other variances or sampling of its plots. */
   public Design with(PlotVariance others, Sampling otherSampling) {
     return new Design(
-        layout, arms, secondArms, comparesSecond, years, others, wholePlot, secondStrip,
+        layout,
+        arms,
+        secondArms,
+        comparesSecond,
+        years,
+        others,
+        wholePlot,
+        secondStrip,
         otherSampling);
   }
 
@@ -66,9 +73,7 @@ public record Design(
       case SPLIT_YARD, INDEPENDENT_GROUPS, RANDOMISED_BLOCK -> 2 * plot / units;
       case LATIN_SQUARE -> 2 * plot / (arms * units);
       case SPLIT_PLOT ->
-          comparesSecond
-              ? 2 * plot / (units * arms)
-              : 2 * (wholePlot + plot / secondArms) / units;
+          comparesSecond ? 2 * plot / (units * arms) : 2 * (wholePlot + plot / secondArms) / units;
       case STRIP_PLOT ->
           comparesSecond
               ? 2 * (secondStrip + plot / arms) / units

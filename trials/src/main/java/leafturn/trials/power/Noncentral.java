@@ -21,8 +21,7 @@ public final class Noncentral {
    */
   public static double tAbove(double t, double df, double shift) {
     double steepness = Math.abs(shift);
-    return ScaleMixture.meanOfSteep(
-        df, steepness, scale -> Tails.normalBelow(shift - t * scale));
+    return ScaleMixture.meanOfSteep(df, steepness, scale -> Tails.normalBelow(shift - t * scale));
   }
 
   /**

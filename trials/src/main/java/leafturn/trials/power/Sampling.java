@@ -80,7 +80,8 @@ public record Sampling(int dates, int cores, int composites, int duplicates) {
   public static int cores(double cv, double errorFraction, double level) {
     double fewest = coresByNormal(cv, errorFraction, level);
     if (fewest > MOST_CORES) {
-      throw new IllegalArgumentException("a million cores do not reach a relative error that small");
+      throw new IllegalArgumentException(
+          "a million cores do not reach a relative error that small");
     }
     int cores = Math.max(2, (int) fewest);
     while (true) {

@@ -34,7 +34,8 @@ public record SimulatedPower(
       double z = Tails.tQuantileTwoSided(0.05, Double.POSITIVE_INFINITY);
       double centre = (share + z * z / (2 * trials)) / (1 + z * z / trials);
       double variance = share * (1 - share) / trials;
-      double reach = z * Math.sqrt(variance + z * z / (4.0 * trials * trials)) / (1 + z * z / trials);
+      double reach =
+          z * Math.sqrt(variance + z * z / (4.0 * trials * trials)) / (1 + z * z / trials);
       return new Share(
           share, Math.sqrt(variance), Math.max(0, centre - reach), Math.min(1, centre + reach));
     }

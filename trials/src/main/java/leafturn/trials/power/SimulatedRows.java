@@ -28,7 +28,8 @@ final class SimulatedRows {
       addUnit(unit);
     }
     int compared = columns.indexOf(design.comparesSecond() ? "second" : "practice");
-    this.effects = cells.stream().mapToDouble(row -> effect(row.get(compared), difference)).toArray();
+    this.effects =
+        cells.stream().mapToDouble(row -> effect(row.get(compared), difference)).toArray();
   }
 
   /** The rows of a design: two arms lie the difference apart, the others midway. */

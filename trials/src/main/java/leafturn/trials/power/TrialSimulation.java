@@ -41,8 +41,7 @@ public final class TrialSimulation {
    * @param progress hears how many more trials are done, from several threads
    * @throws TrialFaultException where the first trial cannot be analysed, saying why
    */
-  public static SimulatedPower of(
-      SimulationQuestion question, int threads, IntConsumer progress) {
+  public static SimulatedPower of(SimulationQuestion question, int threads, IntConsumer progress) {
     return new TrialSimulation(question, threads, progress).power();
   }
 

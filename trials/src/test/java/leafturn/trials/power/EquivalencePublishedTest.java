@@ -18,8 +18,7 @@ class EquivalencePublishedTest {
     double diff = row.get("diff").asDouble();
     double se = row.get("se").asDouble();
     int df = row.get("df").asInt();
-    return new PairedDifference(
-        new double[0], diff, Double.NaN, se, df, diff / se, Double.NaN);
+    return new PairedDifference(new double[0], diff, Double.NaN, se, df, diff / se, Double.NaN);
   }
 
   @Test

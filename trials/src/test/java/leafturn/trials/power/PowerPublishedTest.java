@@ -122,8 +122,7 @@ class PowerPublishedTest {
     for (JsonNode row : numbers.at("results/rcbd/values")) {
       int arms = row.get("t").asInt();
       Design design =
-          Design.oneFactor(
-              Layout.RANDOMISED_BLOCK, arms, PlotVariance.whole(1), Sampling.ONCE);
+          Design.oneFactor(Layout.RANDOMISED_BLOCK, arms, PlotVariance.whole(1), Sampling.ONCE);
       SizeQuestion question =
           new SizeQuestion(
               design,
@@ -166,9 +165,7 @@ class PowerPublishedTest {
         double power =
             power(design, test(0.05, Rejections.BOTH_TAILS), row.get("delta").asDouble(), blocks);
         String field = second ? "power_sub_pairwise" : "power_whole";
-        assertThat(power)
-            .as(row.toString())
-            .isCloseTo(row.get(field).asDouble(), within(EXACT));
+        assertThat(power).as(row.toString()).isCloseTo(row.get(field).asDouble(), within(EXACT));
       }
     }
   }

@@ -17,8 +17,7 @@ class SamplingPublishedTest {
       double cv = row.get("cv").asDouble();
       double error = row.get("rel_error").asDouble();
       double normal = row.get("n_normal_95").asDouble();
-      assertThat(Sampling.coresByNormal(cv, error, 0.95))
-          .isCloseTo(normal, within(1e-10 * normal));
+      assertThat(Sampling.coresByNormal(cv, error, 0.95)).isCloseTo(normal, within(1e-10 * normal));
       assertThat(Sampling.cores(cv, error, 0.95))
           .as(row.toString())
           .isEqualTo(row.get("n_t_95").asInt());

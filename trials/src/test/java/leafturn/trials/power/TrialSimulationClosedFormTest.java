@@ -81,8 +81,7 @@ class TrialSimulationClosedFormTest {
 
   @Test
   void latinSquares() {
-    Design design =
-        Design.oneFactor(Layout.LATIN_SQUARE, 4, PlotVariance.whole(1), Sampling.ONCE);
+    Design design = Design.oneFactor(Layout.LATIN_SQUARE, 4, PlotVariance.whole(1), Sampling.ONCE);
     assertThatSimulationAgrees(question(design, true, 2, 1), 1000);
   }
 
@@ -111,8 +110,7 @@ class TrialSimulationClosedFormTest {
   @Test
   void moreYardsCannotReplaceYears() {
     PlotVariance half = PlotVariance.whole(0.02);
-    Design design =
-        new Design(Layout.YARDS_AND_YEARS, 2, 1, false, 3, half, 0, 0, Sampling.ONCE);
+    Design design = new Design(Layout.YARDS_AND_YEARS, 2, 1, false, 3, half, 0, 0, Sampling.ONCE);
     Surroundings around = new Surroundings(0.1, 0, 0.1, 0.05, 0.05, 0.02);
     double[] power = new double[2];
     for (int i = 0; i < 2; i++) {
@@ -121,8 +119,7 @@ class TrialSimulationClosedFormTest {
       power[i] = TrialSimulation.of(years, 2, done -> {}).found().share();
     }
     double yearsAlone =
-        new DifferenceTest(0.05, 2, Rejections.BOTH_TAILS)
-            .power(0.4 / Math.sqrt(2 * 0.05 / 3), 2);
+        new DifferenceTest(0.05, 2, Rejections.BOTH_TAILS).power(0.4 / Math.sqrt(2 * 0.05 / 3), 2);
     assertThat(power[1]).isLessThan(yearsAlone + 0.1);
     assertThat(power[1] - power[0]).isLessThan(0.15);
   }
