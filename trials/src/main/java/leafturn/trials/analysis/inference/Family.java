@@ -8,6 +8,7 @@ import leafturn.trials.analysis.multiplicity.LargestT;
 import leafturn.trials.analysis.multiplicity.StudentizedRange;
 import leafturn.trials.analysis.numeric.Matrices;
 import leafturn.trials.analysis.numeric.Tails;
+import org.jspecify.annotations.Nullable;
 
 /**
  * Comparisons that are judged together, and what their number does to p values and intervals.
@@ -21,6 +22,7 @@ final class Family {
   private final double[] df;
   private final double[] p;
   private final LargestT largest;
+  private double @Nullable [] adjusted;
 
   /**
    * @param means how many means are compared
@@ -57,8 +59,15 @@ final class Family {
     return correlation;
   }
 
-  /** The adjusted p values, in the order of the comparisons. */
-  double[] adjusted() {
+  /** The adjusted p value of a comparison. */
+  double adjusted(int comparison) {
+    if (adjusted == null) {
+      adjusted = adjusted();
+    }
+    return adjusted[comparison];
+  }
+
+  private double[] adjusted() {
     if (Arrays.stream(p).anyMatch(Double::isNaN)) {
       return p;
     }

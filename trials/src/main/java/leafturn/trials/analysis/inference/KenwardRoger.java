@@ -20,7 +20,7 @@ public final class KenwardRoger implements Approximation {
   /** Works out the adjustment of a fit. */
   public KenwardRoger(MixedFit fit) {
     this.fit = fit;
-    this.information = VarianceInformation.of(fit);
+    this.information = fit.varianceInformation();
     this.adjusted = adjusted(information);
   }
 

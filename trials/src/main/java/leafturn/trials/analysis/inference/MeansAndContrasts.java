@@ -20,10 +20,13 @@ import org.jspecify.annotations.Nullable;
  * @source searle1980
  */
 public final class MeansAndContrasts {
+  private static final double NONE = Double.NaN;
+
   private final MixedFit fit;
   private final Approximation by;
   private final Comparison comparison;
   private final MeanFunctions functions;
+  private final NewUnit newUnit;
   private final List<Mean> means = new ArrayList<>();
   private final List<Contrast> contrasts = new ArrayList<>();
 
@@ -35,7 +38,10 @@ public final class MeansAndContrasts {
       double upper,
       @Nullable String letters) {}
 
-  /** The first mean less the second, {@code within} the levels of other factors. */
+  /**
+   * The first mean less the second, {@code within} the levels of other factors; {@code newUnit} is
+   * null where the trial does not tell how the difference varies between units.
+   */
   public record Contrast(
       String first,
       String second,
@@ -43,9 +49,11 @@ public final class MeansAndContrasts {
       Estimate estimate,
       double pAdjusted,
       double lower,
-      double upper) {}
+      double upper,
+      NewUnit.@Nullable Interval newUnit) {}
 
-  private record Pair(int first, int second) {}
+  /** Two levels and their difference; no function where it cannot be estimated. */
+  private record Pair(int first, int second, double @Nullable [] function, Estimate estimate) {}
 
   /** Estimates what a comparison asks for. */
   public MeansAndContrasts(MixedFit fit, Approximation by, Comparison comparison) {
@@ -53,6 +61,7 @@ public final class MeansAndContrasts {
     this.by = by;
     this.comparison = comparison;
     this.functions = new MeanFunctions(fit);
+    this.newUnit = new NewUnit(fit, comparison);
     for (Map<String, String> within : functions.combinations(comparison.within())) {
       addFamily(within);
     }
@@ -96,59 +105,65 @@ public final class MeansAndContrasts {
     return new Mean(cell, estimate, estimate.value() - reach, estimate.value() + reach, letters);
   }
 
-  private List<Pair> pairs(List<String> levels) {
+  private List<Pair> pairs(List<String> levels, List<double @Nullable []> own) {
     List<Pair> pairs = new ArrayList<>();
     int control = comparison.control() == null ? -1 : levels.indexOf(comparison.control());
     for (int i = 0; i < levels.size(); i++) {
       if (control < 0) {
         for (int j = i + 1; j < levels.size(); j++) {
-          pairs.add(new Pair(i, j));
+          pairs.add(pair(i, j, own));
         }
       } else if (i != control) {
-        pairs.add(new Pair(i, control));
+        pairs.add(pair(i, control, own));
       }
     }
     return pairs;
   }
 
+  private Pair pair(int first, int second, List<double @Nullable []> own) {
+    double[] function = difference(own.get(first), own.get(second));
+    return new Pair(first, second, function, Estimate.of(fit, by, function));
+  }
+
   private List<Contrast> contrasts(
       List<String> levels, List<double @Nullable []> own, Map<String, String> within) {
-    List<Pair> pairs = pairs(levels);
-    List<double[]> estimable = new ArrayList<>();
+    List<Pair> pairs = pairs(levels, own);
+    Family family = family(pairs);
+    List<Contrast> result = new ArrayList<>();
+    int next = 0;
+    for (Pair pair : pairs) {
+      String first = levels.get(pair.first);
+      String second = levels.get(pair.second);
+      Estimate estimate = pair.estimate;
+      if (pair.function == null) {
+        result.add(new Contrast(first, second, within, estimate, NONE, NONE, NONE, null));
+      } else {
+        double reach = estimate.se() * family.reach(next, comparison.levelFraction());
+        double low = estimate.value() - reach;
+        double high = estimate.value() + reach;
+        double p = family.adjusted(next++);
+        NewUnit.Interval elsewhere = newUnit.interval(estimate, pair.function, first, second);
+        result.add(new Contrast(first, second, within, estimate, p, low, high, elsewhere));
+      }
+    }
+    return result;
+  }
+
+  /** The comparisons that can be estimated. */
+  private Family family(List<Pair> pairs) {
+    List<double[]> functions = new ArrayList<>();
     List<Estimate> estimates = new ArrayList<>();
-    List<Estimate> all = new ArrayList<>();
     Set<Integer> compared = new LinkedHashSet<>();
     for (Pair pair : pairs) {
-      double[] difference = difference(own.get(pair.first), own.get(pair.second));
-      Estimate estimate = Estimate.of(fit, by, difference);
-      all.add(estimate);
-      if (difference != null) {
-        estimable.add(difference);
-        estimates.add(estimate);
+      if (pair.function != null) {
+        functions.add(pair.function);
+        estimates.add(pair.estimate);
         compared.add(pair.first);
         compared.add(pair.second);
       }
     }
-    Family family =
-        new Family(
-            comparison.multiplicity(), compared.size(), estimable, estimates, by.covariance());
-    double[] adjusted = family.adjusted();
-    List<Contrast> result = new ArrayList<>();
-    int next = 0;
-    for (int i = 0; i < pairs.size(); i++) {
-      Estimate estimate = all.get(i);
-      double reach = Double.NaN;
-      double p = Double.NaN;
-      if (estimate.isEstimable()) {
-        reach = estimate.se() * family.reach(next, comparison.levelFraction());
-        p = adjusted[next++];
-      }
-      String first = levels.get(pairs.get(i).first);
-      String second = levels.get(pairs.get(i).second);
-      double low = estimate.value() - reach;
-      result.add(new Contrast(first, second, within, estimate, p, low, estimate.value() + reach));
-    }
-    return result;
+    return new Family(
+        comparison.multiplicity(), compared.size(), functions, estimates, by.covariance());
   }
 
   private static double @Nullable [] difference(

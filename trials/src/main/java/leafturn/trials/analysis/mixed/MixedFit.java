@@ -4,6 +4,7 @@ import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.List;
 import leafturn.trials.analysis.data.ModelFrame;
+import leafturn.trials.analysis.data.TrialFaultException;
 import leafturn.trials.analysis.fixed.ColumnBasis;
 import leafturn.trials.analysis.fixed.FixedColumns;
 import leafturn.trials.analysis.model.TrialModel;
@@ -19,6 +20,7 @@ public final class MixedFit {
   private final RestrictedLikelihood likelihood;
   private final RestrictedLikelihood.State state;
   private final Estimates estimates;
+  private @Nullable VarianceInformation information;
 
   /**
    * What was estimated, in the unit of the response.
@@ -180,6 +182,40 @@ public final class MixedFit {
       }
     }
     return all;
+  }
+
+  /** Whether the random effects are few enough to look at every pair of them. */
+  public boolean hasVarianceInformation() {
+    return likelihood.blocks().stream().allMatch(Block::allowsMoves);
+  }
+
+  /**
+   * How well the data know the variances.
+   *
+   * @throws TrialFaultException where there are too many random effects
+   */
+  public VarianceInformation varianceInformation() {
+    if (!hasVarianceInformation()) {
+      throw new TrialFaultException(
+          "df is kenward-roger, which looks at every pair of the random effects that hang together; over %,d observations these are too many. Use \"df\": \"satterthwaite\"."
+              .formatted(frame.rows()));
+    }
+    VarianceInformation known = information;
+    if (known == null) {
+      known = VarianceInformation.of(this);
+      information = known;
+    }
+    return known;
+  }
+
+  /** The sets of random effects. */
+  public List<RandomEffects> randomEffects() {
+    return likelihood.structure().effects();
+  }
+
+  /** The covariance of the effects of a set as they are scaled, relative to the residual variance. */
+  public double[][] relativeCovariance(int set) {
+    return likelihood.structure().gamma(state.theta(), set);
   }
 
   /**

@@ -1,7 +1,9 @@
 package leafturn.trials.analysis.mixed;
 
+import java.util.Arrays;
 import java.util.List;
 import leafturn.trials.analysis.mixed.CovarianceStructure.Slopes;
+import leafturn.trials.analysis.numeric.Matrices;
 
 /**
  * Observations that are correlated with each other and with no others, a yard for instance. Blocks
@@ -89,6 +91,72 @@ record Pattern(
       }
       slopes.time()[p] += weight * sum;
     }
+  }
+
+  /**
+   * Adds the slopes of the sum of x'V x over several vectors x.
+   *
+   * @param weight what the slopes are multiplied with
+   * @param x {@code [row * columns + column]}
+   */
+  void addForms(
+      Slopes slopes, double weight, double[] x, int columns, double[][][] timeDerivatives) {
+    for (int set = 0; set < groups.length; set++) {
+      addGammaForms(slopes.gamma()[set], set, weight, x, columns);
+    }
+    if (timeDerivatives.length == 0) {
+      return;
+    }
+    double[][] between = new double[timeDerivatives[0].length][timeDerivatives[0].length];
+    for (int i = 0; i < size; i++) {
+      for (int j = 0; j < size; j++) {
+        if (units[i] == units[j]) {
+          double sum = 0;
+          for (int k = 0; k < columns; k++) {
+            sum += x[i * columns + k] * x[j * columns + k];
+          }
+          between[positions[i]][positions[j]] += sum;
+        }
+      }
+    }
+    for (int p = 0; p < timeDerivatives.length; p++) {
+      slopes.time()[p] += weight * Matrices.traceOfProduct(timeDerivatives[p], between);
+    }
+  }
+
+  private void addGammaForms(
+      double[][] slopes, int set, double weight, double[] x, int columns) {
+    int effects = slopes.length;
+    double[] sums = sums(set, x, columns);
+    for (int at = 0; at < sums.length; at += effects * columns) {
+      for (int a = 0; a < effects; a++) {
+        for (int b = 0; b <= a; b++) {
+          double sum = 0;
+          for (int k = 0; k < columns; k++) {
+            sum += sums[at + a * columns + k] * sums[at + b * columns + k];
+          }
+          slopes[a][b] += weight * sum;
+          slopes[b][a] += a == b ? 0 : weight * sum;
+        }
+      }
+    }
+  }
+
+  /** Z'x of one set, {@code [(group * effects + effect) * columns + column]}. */
+  double[] sums(int set, double[] x, int columns) {
+    int effects = this.columns[set].length;
+    int most = Arrays.stream(groups[set]).max().orElse(-1) + 1;
+    double[] sums = new double[most * effects * columns];
+    for (int a = 0; a < effects; a++) {
+      double[] factors = this.columns[set][a];
+      for (int i = 0; i < size; i++) {
+        int to = (groups[set][i] * effects + a) * columns;
+        for (int k = 0; k < columns; k++) {
+          sums[to + k] += factors[i] * x[i * columns + k];
+        }
+      }
+    }
+    return sums;
   }
 
   private void addGammaSlopes(double[][] slopes, int set, double weight, double[] k) {

@@ -20,34 +20,39 @@ import org.jspecify.annotations.Nullable;
  */
 final class RestrictedLikelihood implements NewtonMinimum.Function {
   private final CovarianceStructure structure;
-  private final List<Pattern> patterns;
-  private final double[] observed;
+  private final List<Block> blocks;
+  private final int observations;
   private final int directions;
   private final int freedom;
+  private @Nullable State latest;
 
   /**
-   * @param observed the observations less what least squares explains
+   * @param observations how many there are
    * @param directions rank of the fixed part
    */
   RestrictedLikelihood(
-      CovarianceStructure structure, List<Pattern> patterns, double[] observed, int directions) {
+      CovarianceStructure structure, List<Block> blocks, int observations, int directions) {
     this.structure = structure;
-    this.patterns = patterns;
-    this.observed = observed;
+    this.blocks = blocks;
+    this.observations = observations;
     this.directions = directions;
-    this.freedom = observed.length - directions;
+    this.freedom = observations - directions;
   }
 
   CovarianceStructure structure() {
     return structure;
   }
 
-  List<Pattern> patterns() {
-    return patterns;
+  List<Block> blocks() {
+    return blocks;
   }
 
   int directions() {
     return directions;
+  }
+
+  int observations() {
+    return observations;
   }
 
   /** Observations less coefficients. */
@@ -55,13 +60,18 @@ final class RestrictedLikelihood implements NewtonMinimum.Function {
     return freedom;
   }
 
-  /** The factors of one block's covariance. */
-  record Block(double[] inverse, double[] weighted) {}
+  /**
+   * One block at one point.
+   *
+   * @param weighted V⁻¹Q
+   * @param rest V⁻¹r of each member, {@code [row * members + member]}
+   */
+  record Solved(BlockFactor factor, double[] weighted, double[] rest) {}
 
   /**
    * All that the likelihood knows at one point.
    *
-   * @param blocks V⁻¹ and V⁻¹Q of each pattern
+   * @param solved of each pattern of blocks
    * @param covariance of the basis' coefficients, relative to the residual variance
    * @param coefficients of the basis, beyond those of least squares
    * @param squares r'V⁻¹r
@@ -71,7 +81,7 @@ final class RestrictedLikelihood implements NewtonMinimum.Function {
    */
   record State(
       double[] theta,
-      List<Block> blocks,
+      List<Solved> solved,
       double[][] covariance,
       double[] coefficients,
       double squares,
@@ -90,6 +100,15 @@ final class RestrictedLikelihood implements NewtonMinimum.Function {
     return new NewtonMinimum.Point(theta, value, gradient(state, variance));
   }
 
+  /** Where a factor is dear, the average information stands for the Hessian. */
+  @Override
+  public double[][] curvature(NewtonMinimum.Point point) {
+    State state = blocks.stream().anyMatch(Block::isDear) ? state(point.position()) : null;
+    return state == null
+        ? NewtonMinimum.hessian(point, this, 1e-5)
+        : new AverageInformation(this, state).matrix();
+  }
+
   /** The slopes at a given residual variance. */
   double[] gradient(State state, double variance) {
     double[] traces = structure.chain(state.theta, state.traces);
@@ -102,177 +121,100 @@ final class RestrictedLikelihood implements NewtonMinimum.Function {
 
   /** Works through all blocks; null where V is not positive definite. */
   @Nullable State state(double[] theta) {
-    double[] free = structure.timeParameters(theta);
-    double[][] timeCovariance = structure.time().covariance(free);
-    List<Block> blocks = new ArrayList<>();
+    State known = latest;
+    if (known != null && known.theta == theta) {
+      return known;
+    }
+    List<BlockFactor> factors = new ArrayList<>();
+    List<double[]> solved = new ArrayList<>();
     double[] information = new double[directions * directions];
+    double[] moments = new double[directions];
     double logDeterminant = 0;
-    for (Pattern pattern : patterns) {
-      double[] factor = pattern.covariance(structure, theta, timeCovariance);
-      if (!Cholesky.factor(factor, pattern.size())) {
+    for (Block block : blocks) {
+      BlockFactor factor = block.factor(structure, theta);
+      if (factor == null) {
         return null;
       }
-      logDeterminant += pattern.count() * Cholesky.logDeterminant(factor, pattern.size());
-      double[] inverse = Cholesky.inverse(factor, pattern.size());
-      Block block = new Block(inverse, weighted(inverse, pattern));
-      addInformation(information, pattern, block);
-      blocks.add(block);
+      logDeterminant += block.pattern().count() * factor.logDeterminant();
+      double[] all = factor.solve(block.joined(), block.columns());
+      block.addInformation(information, moments, all);
+      factors.add(factor);
+      solved.add(all);
     }
     if (!Cholesky.factor(information, directions)) {
       return null;
     }
     logDeterminant += Cholesky.logDeterminant(information, directions);
-    double[] covariance = Cholesky.inverse(information, directions);
-    return completed(theta, blocks, square(covariance), logDeterminant);
+    latest = completed(theta, factors, solved, new Fixed(information, moments), logDeterminant);
+    return latest;
   }
 
+  /** The factor of Q'V⁻¹Q and Q'V⁻¹y. */
+  private record Fixed(double[] factor, double[] moments) {}
+
   private State completed(
-      double[] theta, List<Block> blocks, double[][] covariance, double logDeterminants) {
-    double[] coefficients = Matrices.product(covariance, moments(blocks));
+      double[] theta,
+      List<BlockFactor> factors,
+      List<double[]> solved,
+      Fixed fixed,
+      double logDeterminants) {
+    double[][] covariance = square(Cholesky.inverse(fixed.factor, directions));
+    double[] root = Cholesky.inverseOfFactor(fixed.factor, directions);
+    double[] coefficients = Matrices.product(covariance, fixed.moments);
     double[][][] derivatives = structure.time().derivatives(structure.timeParameters(theta));
     Slopes traces = Slopes.none(structure);
     Slopes falls = Slopes.none(structure);
+    List<Solved> all = new ArrayList<>();
     double squares = 0;
     for (int b = 0; b < blocks.size(); b++) {
-      Pattern pattern = patterns.get(b);
       Block block = blocks.get(b);
-      double[] projected = projected(pattern, block, covariance);
-      pattern.addSlopes(traces, pattern.count(), projected, derivatives);
-      double[] outer = new double[pattern.size() * pattern.size()];
-      for (int[] member : pattern.members()) {
-        double[] rest = rest(member, pattern, coefficients);
-        double[] solved = product(block.inverse, rest);
-        squares += Matrices.dot(rest, solved);
-        addOuter(outer, solved);
-      }
-      pattern.addSlopes(falls, 1, outer, derivatives);
+      Pattern pattern = block.pattern();
+      double[] weighted = block.weighted(solved.get(b));
+      double[] rest = block.rest(solved.get(b), coefficients);
+      squares += block.squares(rest, coefficients);
+      factors.get(b).addTraces(traces, pattern.count());
+      double[] known = known(weighted, root);
+      pattern.addForms(traces, -pattern.count(), known, directions, derivatives);
+      pattern.addForms(falls, 1, rest, pattern.count(), derivatives);
+      all.add(new Solved(factors.get(b), weighted, rest));
     }
-    return new State(
-        theta, blocks, covariance, coefficients, squares, logDeterminants, traces, falls);
+    return new State(theta, all, covariance, coefficients, squares, logDeterminants, traces, falls);
+  }
+
+  /** V⁻¹Q R' with R'R the covariance of the coefficients, so that its products are the share of Q. */
+  private double[] known(double[] weighted, double[] root) {
+    double[] known = new double[weighted.length];
+    for (int at = 0; at < weighted.length; at += directions) {
+      for (int j = 0; j < directions; j++) {
+        double sum = 0;
+        for (int k = 0; k <= j; k++) {
+          sum += root[j * directions + k] * weighted[at + k];
+        }
+        known[at + j] = sum;
+      }
+    }
+    return known;
   }
 
   /** V⁻¹r and the diagonal of the projection, for each observation. */
   double[][] residualParts(State state) {
-    double[][] parts = new double[observed.length][2];
-    for (int b = 0; b < patterns.size(); b++) {
-      Pattern pattern = patterns.get(b);
-      double[] projected = projected(pattern, state.blocks.get(b), state.covariance);
-      for (int[] member : pattern.members()) {
-        double[] rest = rest(member, pattern, state.coefficients);
-        double[] solved = product(state.blocks.get(b).inverse, rest);
-        for (int i = 0; i < member.length; i++) {
-          parts[member[i]][0] = solved[i];
-          parts[member[i]][1] = projected[i * member.length + i];
+    double[][] parts = new double[observations][2];
+    for (int b = 0; b < blocks.size(); b++) {
+      Pattern pattern = blocks.get(b).pattern();
+      Solved solved = state.solved.get(b);
+      double[] diagonal = solved.factor.diagonal();
+      double[] row = new double[directions];
+      for (int i = 0; i < pattern.size(); i++) {
+        System.arraycopy(solved.weighted, i * directions, row, 0, directions);
+        double own = diagonal[i] - Matrices.form(row, state.covariance, row);
+        for (int m = 0; m < pattern.count(); m++) {
+          double[] part = parts[pattern.members().get(m)[i]];
+          part[0] = solved.rest[i * pattern.count() + m];
+          part[1] = own;
         }
       }
     }
     return parts;
-  }
-
-  /** V⁻¹Q of a block, row by row. */
-  private double[] weighted(double[] inverse, Pattern pattern) {
-    int size = pattern.size();
-    double[] weighted = new double[size * directions];
-    for (int i = 0; i < size; i++) {
-      for (int k = 0; k < size; k++) {
-        double weight = inverse[i * size + k];
-        if (weight != 0) {
-          int from = k * directions;
-          int to = i * directions;
-          for (int j = 0; j < directions; j++) {
-            weighted[to + j] += weight * pattern.basis()[from + j];
-          }
-        }
-      }
-    }
-    return weighted;
-  }
-
-  private void addInformation(double[] information, Pattern pattern, Block block) {
-    double[] basis = pattern.basis();
-    for (int i = 0; i < pattern.size(); i++) {
-      int at = i * directions;
-      for (int j = 0; j < directions; j++) {
-        double left = pattern.count() * basis[at + j];
-        for (int k = 0; k <= j; k++) {
-          information[j * directions + k] += left * block.weighted[at + k];
-        }
-      }
-    }
-  }
-
-  /** Q'V⁻¹y. */
-  private double[] moments(List<Block> blocks) {
-    double[] moments = new double[directions];
-    for (int b = 0; b < blocks.size(); b++) {
-      double[] weighted = blocks.get(b).weighted;
-      for (int[] member : patterns.get(b).members()) {
-        for (int i = 0; i < member.length; i++) {
-          double value = observed[member[i]];
-          for (int j = 0; j < directions; j++) {
-            moments[j] += weighted[i * directions + j] * value;
-          }
-        }
-      }
-    }
-    return moments;
-  }
-
-  private double[] rest(int[] member, Pattern pattern, double[] coefficients) {
-    double[] rest = new double[member.length];
-    for (int i = 0; i < member.length; i++) {
-      double explained = 0;
-      for (int j = 0; j < directions; j++) {
-        explained += pattern.basis()[i * directions + j] * coefficients[j];
-      }
-      rest[i] = observed[member[i]] - explained;
-    }
-    return rest;
-  }
-
-  /** V⁻¹ - V⁻¹Q (Q'V⁻¹Q)⁻¹ Q'V⁻¹ within a block. */
-  private double[] projected(Pattern pattern, Block block, double[][] covariance) {
-    int size = pattern.size();
-    double[] projected = block.inverse.clone();
-    double[] row = new double[directions];
-    for (int i = 0; i < size; i++) {
-      for (int j = 0; j < directions; j++) {
-        row[j] = 0;
-        for (int k = 0; k < directions; k++) {
-          row[j] += block.weighted[i * directions + k] * covariance[k][j];
-        }
-      }
-      for (int l = 0; l < size; l++) {
-        double sum = 0;
-        for (int j = 0; j < directions; j++) {
-          sum += row[j] * block.weighted[l * directions + j];
-        }
-        projected[i * size + l] -= sum;
-      }
-    }
-    return projected;
-  }
-
-  private static double[] product(double[] matrix, double[] vector) {
-    int size = vector.length;
-    double[] product = new double[size];
-    for (int i = 0; i < size; i++) {
-      double sum = 0;
-      for (int j = 0; j < size; j++) {
-        sum += matrix[i * size + j] * vector[j];
-      }
-      product[i] = sum;
-    }
-    return product;
-  }
-
-  private static void addOuter(double[] sum, double[] vector) {
-    int size = vector.length;
-    for (int i = 0; i < size; i++) {
-      for (int j = 0; j < size; j++) {
-        sum[i * size + j] += vector[i] * vector[j];
-      }
-    }
   }
 
   private double[][] square(double[] flat) {

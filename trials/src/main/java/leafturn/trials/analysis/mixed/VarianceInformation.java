@@ -1,7 +1,5 @@
 package leafturn.trials.analysis.mixed;
 
-import java.util.ArrayList;
-import java.util.List;
 import leafturn.trials.analysis.numeric.Matrices;
 
 /**
@@ -20,177 +18,98 @@ public record VarianceInformation(
     double[][] covariance, double[][][] first, double[][][][] second, double[][] uncertainty) {
 
   /** Collects the terms of a fit. */
-  public static VarianceInformation of(MixedFit fit) {
+  static VarianceInformation of(MixedFit fit) {
     Sums sums = new Sums(fit);
-    for (int b = 0; b < sums.patterns.size(); b++) {
-      sums.add(sums.patterns.get(b), fit.state().blocks().get(b));
+    for (int b = 0; b < fit.state().solved().size(); b++) {
+      Block block = fit.likelihood().blocks().get(b);
+      sums.add(block.pattern(), fit.state().solved().get(b));
     }
     return sums.finished();
   }
 
-  /** Sums over the blocks, in the scale in which the likelihood works. */
+  /**
+   * Sums over the blocks: V relative to the residual variance while blocks are added, then in the
+   * unit of the response. The last parameter is the residual variance s, for which V_i is V/s.
+   */
   private static final class Sums {
     private final MixedFit fit;
-    private final CovarianceStructure structure;
-    private final List<Pattern> patterns;
-    private final double variance;
     private final int directions;
-    private final int parameters;
+    private final int last;
     private final double[][][] first;
     private final double[][][][] second;
     private final double[][] traces;
+    private final double[][] whole;
 
     Sums(MixedFit fit) {
       this.fit = fit;
-      this.structure = fit.likelihood().structure();
-      this.patterns = fit.likelihood().patterns();
-      this.variance = fit.scaledVariance();
       this.directions = fit.likelihood().directions();
-      this.parameters = structure.parameters() + 1;
-      this.first = new double[parameters][directions][directions];
-      this.second = new double[parameters][parameters][directions][directions];
-      this.traces = new double[parameters][parameters];
+      this.last = fit.likelihood().structure().parameters();
+      this.first = new double[last + 1][directions][directions];
+      this.second = new double[last + 1][last + 1][directions][directions];
+      this.traces = new double[last + 1][last + 1];
+      this.whole = new double[directions][directions];
     }
 
-    void add(Pattern pattern, RestrictedLikelihood.Block block) {
-      int size = pattern.size();
-      double[] inverse = scaled(block.inverse(), 1 / variance);
-      double[] weighted = scaled(block.weighted(), 1 / variance);
-      List<double[]> derivatives = derivatives(pattern);
-      List<double[]> products = new ArrayList<>();
-      List<double[]> moved = new ArrayList<>();
-      for (int i = 0; i < parameters; i++) {
-        products.add(product(inverse, derivatives.get(i), size, size));
-        moved.add(product(derivatives.get(i), weighted, size, directions));
-        addCross(first[i], -pattern.count(), weighted, moved.get(i));
-      }
-      for (int j = 0; j < parameters; j++) {
-        double[] solved = product(inverse, moved.get(j), size, directions);
-        for (int i = 0; i < parameters; i++) {
-          addCross(second[i][j], pattern.count(), moved.get(i), solved);
-          traces[i][j] += pattern.count() * trace(products.get(i), products.get(j), size);
+    void add(Pattern pattern, RestrictedLikelihood.Solved solved) {
+      BlockFactor.Moves moves = solved.factor().moves(solved.weighted(), directions);
+      int count = pattern.count();
+      double[][] own = new double[directions][directions];
+      BlockFactor.Moves.addCross(own, pattern.basis(), solved.weighted());
+      Matrices.add(whole, count, own);
+      for (int i = 0; i < last; i++) {
+        Matrices.add(first[i], -count, moves.first()[i]);
+        traces[i][last] += count * moves.single()[i];
+        for (int j = 0; j <= i; j++) {
+          Matrices.add(second[i][j], count, moves.second()[i][j]);
+          traces[i][j] += count * moves.traces()[i][j];
         }
       }
     }
 
     VarianceInformation finished() {
-      double scale = fit.scale() * fit.scale();
-      double[][] covariance = new double[directions][directions];
-      Matrices.add(covariance, variance, fit.state().covariance());
-      double[][] information = new double[parameters][parameters];
-      for (int i = 0; i < parameters; i++) {
+      double variance = fit.residualVariance();
+      double[][] covariance = fit.basisCovariance();
+      addResidual();
+      double[][] information = new double[last + 1][last + 1];
+      for (int i = 0; i <= last; i++) {
+        Matrices.multiply(first[i], 1 / (variance * power(i, variance)));
+        for (int j = 0; j <= i; j++) {
+          double powers = power(i, variance) * power(j, variance);
+          Matrices.multiply(second[i][j], 1 / (variance * powers));
+          traces[i][j] /= powers;
+          second[j][i] = Matrices.transpose(second[i][j]);
+        }
+      }
+      for (int i = 0; i <= last; i++) {
         double[][] left = Matrices.product(covariance, first[i]);
-        for (int j = 0; j < parameters; j++) {
+        for (int j = 0; j <= i; j++) {
           double[][] right = Matrices.product(covariance, first[j]);
           double twice =
               traces[i][j]
                   - 2 * Matrices.traceOfProduct(covariance, second[i][j])
                   + Matrices.traceOfProduct(left, right);
           information[i][j] = twice / 2;
+          information[j][i] = information[i][j];
         }
       }
-      double[][] unscaled = new double[directions][directions];
-      Matrices.add(unscaled, scale, covariance);
-      inUnitOfResponse(1 / scale);
-      return new VarianceInformation(
-          unscaled, first, second, Matrices.inverseOfSymmetric(information));
+      double[][] uncertainty = Matrices.inverseOfSymmetric(information);
+      return new VarianceInformation(covariance, first, second, uncertainty);
     }
 
-    private void inUnitOfResponse(double factor) {
-      for (int i = 0; i < parameters; i++) {
-        for (double[] row : first[i]) {
-          multiply(row, factor);
-        }
-        for (int j = 0; j < parameters; j++) {
-          for (double[] row : second[i][j]) {
-            multiply(row, factor);
-          }
-        }
-      }
+    /** The residual variance counts once more for each time that V stands in place of V_i. */
+    private double power(int parameter, double variance) {
+      return parameter == last ? variance : 1;
     }
 
-    private static void multiply(double[] row, double factor) {
-      for (int k = 0; k < row.length; k++) {
-        row[k] *= factor;
+    /** What follows from V⁻¹V = 1. */
+    private void addResidual() {
+      Matrices.add(first[last], -1, whole);
+      Matrices.add(second[last][last], 1, whole);
+      for (int i = 0; i < last; i++) {
+        Matrices.add(second[last][i], -1, first[i]);
+        traces[last][i] = traces[i][last];
       }
-    }
-
-    /** V_i of each parameter; the last is the residual variance. */
-    private List<double[]> derivatives(Pattern pattern) {
-      List<double[]> all = new ArrayList<>();
-      for (int set = 0; set < structure.effects().size(); set++) {
-        for (int a = 0; a < structure.effects().get(set).size(); a++) {
-          for (int b = 0; b <= a; b++) {
-            all.add(scaled(pattern.gammaDerivative(set, a, b), variance));
-          }
-        }
-      }
-      double[] free = structure.timeParameters(fit.state().theta());
-      for (double[][] ofTimes : structure.time().derivatives(free)) {
-        all.add(scaled(pattern.timeDerivative(ofTimes), variance));
-      }
-      double[] whole =
-          pattern.covariance(structure, fit.state().theta(), structure.time().covariance(free));
-      all.add(mirrored(whole, pattern.size()));
-      return all;
-    }
-
-    private static double[] mirrored(double[] lower, int size) {
-      for (int i = 0; i < size; i++) {
-        for (int j = 0; j < i; j++) {
-          lower[j * size + i] = lower[i * size + j];
-        }
-      }
-      return lower;
-    }
-
-    private static double[] scaled(double[] values, double factor) {
-      double[] scaled = new double[values.length];
-      for (int i = 0; i < values.length; i++) {
-        scaled[i] = values[i] * factor;
-      }
-      return scaled;
-    }
-
-    private static double[] product(double[] left, double[] right, int size, int columns) {
-      double[] product = new double[size * columns];
-      for (int i = 0; i < size; i++) {
-        for (int k = 0; k < size; k++) {
-          double factor = left[i * size + k];
-          if (factor != 0) {
-            for (int j = 0; j < columns; j++) {
-              product[i * columns + j] += factor * right[k * columns + j];
-            }
-          }
-        }
-      }
-      return product;
-    }
-
-    /** Adds weight times A'B. */
-    private void addCross(double[][] sum, double weight, double[] a, double[] b) {
-      int rows = a.length / directions;
-      for (int i = 0; i < rows; i++) {
-        int at = i * directions;
-        for (int j = 0; j < directions; j++) {
-          double factor = weight * a[at + j];
-          if (factor != 0) {
-            for (int k = 0; k < directions; k++) {
-              sum[j][k] += factor * b[at + k];
-            }
-          }
-        }
-      }
-    }
-
-    private static double trace(double[] a, double[] b, int size) {
-      double trace = 0;
-      for (int i = 0; i < size; i++) {
-        for (int j = 0; j < size; j++) {
-          trace += a[i * size + j] * b[j * size + i];
-        }
-      }
-      return trace;
+      traces[last][last] = fit.likelihood().observations();
     }
   }
 }

@@ -43,10 +43,10 @@ public final class VarianceUncertainty {
     double[][][] derivatives =
         structure.time().derivatives(structure.timeParameters(state.theta()));
     Slopes slopes = Slopes.none(structure);
-    for (int b = 0; b < state.blocks().size(); b++) {
-      Pattern pattern = likelihood.patterns().get(b);
-      double[] weights = weights(state.blocks().get(b).weighted(), share);
-      pattern.addSlopes(slopes, pattern.count(), outer(weights), derivatives);
+    for (int b = 0; b < state.solved().size(); b++) {
+      Pattern pattern = likelihood.blocks().get(b).pattern();
+      double[] weights = weights(state.solved().get(b).weighted(), share);
+      pattern.addForms(slopes, pattern.count(), weights, 1, derivatives);
     }
     double[] chained = structure.chain(state.theta(), slopes);
     double[] all = new double[chained.length + 1];
@@ -65,17 +65,6 @@ public final class VarianceUncertainty {
       }
     }
     return weights;
-  }
-
-  private static double[] outer(double[] weights) {
-    int size = weights.length;
-    double[] outer = new double[size * size];
-    for (int i = 0; i < size; i++) {
-      for (int j = 0; j < size; j++) {
-        outer[i * size + j] = weights[i] * weights[j];
-      }
-    }
-    return outer;
   }
 
   /** Half the Hessian of minus twice the log likelihood, whose inverse is the covariance. */

@@ -76,7 +76,8 @@ public final class Cholesky {
     return inverse;
   }
 
-  private static double[] inverseOfFactor(double[] factor, int order) {
+  /** The inverse of the factor L, its lower triangle row by row. */
+  public static double[] inverseOfFactor(double[] factor, int order) {
     double[] inverse = new double[order * order];
     for (int i = 0; i < order; i++) {
       int rowI = i * order;

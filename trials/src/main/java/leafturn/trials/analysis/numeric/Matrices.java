@@ -78,6 +78,15 @@ public final class Matrices {
     }
   }
 
+  /** Multiplies every element of A. */
+  public static void multiply(double[][] a, double factor) {
+    for (double[] row : a) {
+      for (int j = 0; j < row.length; j++) {
+        row[j] *= factor;
+      }
+    }
+  }
+
   /** Eigenvalues and eigenvectors of a matrix that is symmetric up to rounding. */
   public static EigenDecompositionSymmetric eigen(double[][] symmetric) {
     double[][] exact = new double[symmetric.length][symmetric.length];

@@ -24,6 +24,11 @@ public final class NewtonMinimum {
   public interface Function {
     /** The value and the gradient at a point; the value is infinite where there is none. */
     Point at(double[] position);
+
+    /** The Hessian, or what is near it, at a point of the function. */
+    default double[][] curvature(Point point) {
+      return hessian(point, this, 1e-5);
+    }
   }
 
   /** The function at one position. */
@@ -52,7 +57,7 @@ public final class NewtonMinimum {
     double[][] hessian = null;
     for (int step = 0; step < MOST_STEPS && best.gradientSize() > gradientTolerance; step++) {
       if (hessian == null) {
-        hessian = hessian(best, function, 1e-5);
+        hessian = function.curvature(best);
       }
       Point next = downhill(best, direction(best, hessian), function);
       hessian = updated(hessian, best, next);

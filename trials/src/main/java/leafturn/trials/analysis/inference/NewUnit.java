@@ -1,0 +1,155 @@
+package leafturn.trials.analysis.inference;
+
+import java.util.ArrayList;
+import java.util.HashSet;
+import java.util.LinkedHashSet;
+import java.util.List;
+import java.util.Set;
+import leafturn.trials.analysis.fixed.FixedColumns;
+import leafturn.trials.analysis.mixed.MixedFit;
+import leafturn.trials.analysis.mixed.RandomEffects;
+import leafturn.trials.analysis.mixed.VarianceInformation;
+import leafturn.trials.analysis.model.Comparison;
+import leafturn.trials.analysis.model.RandomTerm;
+import leafturn.trials.analysis.numeric.Matrices;
+import leafturn.trials.analysis.numeric.Tails;
+import org.jspecify.annotations.Nullable;
+
+/**
+ * What a difference is in a unit (yard, year) that was not in the trial: the mean difference give
+ * or take how much it varies between units, which the random terms of unit and treatment together
+ * tell. Where each unit has one observation of each treatment, the residual tells it, errors of
+ * measurement included. Degrees of freedom are those of the sum of both variances.
+ *
+ * @source higgins2009; satterthwaite1946
+ */
+public final class NewUnit {
+  private final MixedFit fit;
+  private final Comparison comparison;
+  private final Set<String> unit = new LinkedHashSet<>();
+  private final List<Integer> telling = new ArrayList<>();
+  private final boolean residualTells;
+
+  /**
+   * An interval for the difference in a new unit.
+   *
+   * @param unit the factors that make a unit
+   */
+  public record Interval(List<String> unit, double df, double lower, double upper) {}
+
+  NewUnit(MixedFit fit, Comparison comparison) {
+    this.fit = fit;
+    this.comparison = comparison;
+    Set<String> fixed = new HashSet<>();
+    fit.model().fixed().forEach(term -> fixed.addAll(term.variables()));
+    for (RandomTerm term : fit.model().random()) {
+      if (term.within().stream().noneMatch(fixed::contains)) {
+        unit.addAll(term.within());
+      }
+    }
+    for (int set = 0; set < fit.randomEffects().size() && !unit.isEmpty(); set++) {
+      if (tells(fit.randomEffects().get(set))) {
+        telling.add(set);
+      }
+    }
+    residualTells = telling.isEmpty() && !unit.isEmpty() && isOncePerUnit();
+  }
+
+  /** Whether effects differ between treatments within a unit and between units. */
+  private boolean tells(RandomEffects effects) {
+    List<String> others = new ArrayList<>(effects.within());
+    boolean between = others.remove(comparison.factor());
+    others.removeAll(comparison.within());
+    boolean slopes = effects.effects().stream().anyMatch(this::isOfFactor);
+    boolean mean = effects.effects().equals(List.of(FixedColumns.INTERCEPT));
+    return unit.containsAll(others) && !others.isEmpty() && (between ? mean : slopes);
+  }
+
+  private boolean isOfFactor(String effect) {
+    return effect.startsWith(comparison.factor() + "[");
+  }
+
+  private boolean isOncePerUnit() {
+    List<String> names = new ArrayList<>(unit);
+    names.add(comparison.factor());
+    names.addAll(comparison.within());
+    int[] groups = RandomEffects.groups(names, fit.frame());
+    Set<Integer> met = new HashSet<>();
+    for (int group : groups) {
+      if (!met.add(group)) {
+        return false;
+      }
+    }
+    return fit.model().overTime() == null;
+  }
+
+  /**
+   * The interval at the level of the comparison.
+   *
+   * @param function of the difference
+   * @param first the level from which the second is taken
+   * @return null where nothing tells how the difference varies
+   */
+  @Nullable Interval interval(Estimate estimate, double[] function, String first, String second) {
+    if ((telling.isEmpty() && !residualTells) || !fit.hasVarianceInformation()) {
+      return null;
+    }
+    VarianceInformation known = fit.varianceInformation();
+    int parameters = known.first().length;
+    double[] slopes = new double[parameters];
+    double varies = addVariance(slopes, first, second);
+    double[] share = Matrices.product(known.covariance(), function);
+    for (int i = 0; i < parameters; i++) {
+      slopes[i] -= Matrices.form(share, known.first()[i], share);
+    }
+    double variance = Matrices.dot(function, share) + varies;
+    double df =
+        2 * variance * variance / Matrices.form(slopes, known.uncertainty(), slopes);
+    double spread = Math.sqrt(estimate.se() * estimate.se() + varies);
+    double reach = spread * Tails.tQuantileTwoSided(1 - comparison.levelFraction(), df);
+    return new Interval(
+        List.copyOf(unit), df, estimate.value() - reach, estimate.value() + reach);
+  }
+
+  /** How much the difference varies between units, and the slopes of that. */
+  private double addVariance(double[] slopes, String first, String second) {
+    int last = slopes.length - 1;
+    double residual = fit.residualVariance();
+    if (residualTells) {
+      slopes[last] += 2;
+      return 2 * residual;
+    }
+    double relative = 0;
+    int parameter = 0;
+    for (int set = 0; set < fit.randomEffects().size(); set++) {
+      RandomEffects effects = fit.randomEffects().get(set);
+      double[] weights = weights(effects, first, second);
+      boolean means = effects.within().contains(comparison.factor());
+      double times = !telling.contains(set) ? 0 : means ? 2 : 1;
+      double[][] gamma = fit.relativeCovariance(set);
+      for (int a = 0; a < effects.size(); a++) {
+        for (int b = 0; b <= a; b++) {
+          double weight = times * weights[a] * weights[b] * (a == b ? 1 : 2);
+          relative += weight * gamma[a][b];
+          slopes[parameter++] += weight * residual;
+        }
+      }
+    }
+    slopes[last] += relative;
+    return relative * residual;
+  }
+
+  private double[] weights(RandomEffects effects, String first, String second) {
+    double[] weights = new double[effects.size()];
+    for (int a = 0; a < weights.length; a++) {
+      String effect = effects.effects().get(a);
+      boolean mean = effects.within().contains(comparison.factor());
+      if (mean || effect.equals(comparison.factor() + "[" + first + "]")) {
+        weights[a] = 1 / effects.scales()[a];
+      } else if (effect.equals(comparison.factor() + "[" + second + "]")) {
+        weights[a] = -1 / effects.scales()[a];
+      }
+    }
+    return weights;
+  }
+}

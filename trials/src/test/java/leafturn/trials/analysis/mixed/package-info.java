@@ -1,0 +1,4 @@
+@NullMarked
+package leafturn.trials.analysis.mixed;
+
+import org.jspecify.annotations.NullMarked;

@@ -1,0 +1,4 @@
+@NullMarked
+package leafturn.trials.analysis.numeric;
+
+import org.jspecify.annotations.NullMarked;
