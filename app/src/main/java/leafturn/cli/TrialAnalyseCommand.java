@@ -18,7 +18,6 @@ import leafturn.reports.TrialReport;
 import leafturn.reports.trial.AskedModelView;
 import leafturn.reports.trial.TabledDocument;
 import leafturn.reports.trial.TrialDocumentFile;
-import leafturn.trials.analysis.TrialAnalysis;
 import leafturn.trials.analysis.data.TrialFaultException;
 import leafturn.trials.analysis.data.TrialTable;
 import leafturn.trials.analysis.model.TrialModel;
@@ -118,7 +117,7 @@ final class TrialAnalyseCommand implements Callable<Integer> {
         write(table, asked, AskedModelView.of(model, report));
         print(report, report.lines());
       } else {
-        TrialReport report = TrialReport.of(TrialAnalysis.of(table, model));
+        TrialReport report = TrialReport.of(table, model);
         write(table, asked, AskedModelView.of(model, report));
         print(report, report.lines());
       }

@@ -1,13 +1,15 @@
 package leafturn.reports;
 
 import com.fasterxml.jackson.annotation.JsonInclude;
-import java.util.ArrayList;
 import java.util.List;
-import java.util.Locale;
 import java.util.Map;
+import leafturn.trials.analysis.CensoredAnalysis;
 import leafturn.trials.analysis.TrialAnalysis;
+import leafturn.trials.analysis.censored.CensoredFit;
+import leafturn.trials.analysis.data.TrialTable;
 import leafturn.trials.analysis.inference.MarginalTests;
 import leafturn.trials.analysis.inference.MeansAndContrasts;
+import leafturn.trials.analysis.inference.NewUnit;
 import leafturn.trials.analysis.mixed.MixedFit;
 import leafturn.trials.analysis.model.OverTime;
 import leafturn.trials.analysis.model.TrialModel;
@@ -25,7 +27,11 @@ public record TrialReport(
     List<String> boundary,
     List<Mean> means,
     List<Contrast> contrasts,
+    @JsonInclude(JsonInclude.Include.NON_NULL) @Nullable List<Above> aboveLimit,
     List<String> warnings) {
+
+  /** How many values of one level lie above their detection limit, of how many. */
+  public record Above(String factor, String level, int above, int values) {}
 
   /** A marginal test of a term. */
   public record Test(String term, double numDf, double denDf, double f, double p) {
@@ -95,7 +101,8 @@ public record TrialReport(
       double upper,
       @JsonInclude(JsonInclude.Include.NON_NULL) @Nullable Double ratio,
       @JsonInclude(JsonInclude.Include.NON_NULL) @Nullable Double ratioLower,
-      @JsonInclude(JsonInclude.Include.NON_NULL) @Nullable Double ratioUpper) {
+      @JsonInclude(JsonInclude.Include.NON_NULL) @Nullable Double ratioUpper,
+      @JsonInclude(JsonInclude.Include.NON_NULL) NewUnit.@Nullable Interval newUnit) {
     static Contrast of(MeansAndContrasts.Contrast contrast, boolean log) {
       return new Contrast(
           contrast.first(),
@@ -110,8 +117,49 @@ public record TrialReport(
           contrast.upper(),
           log ? Math.exp(contrast.estimate().value()) : null,
           log ? Math.exp(contrast.lower()) : null,
-          log ? Math.exp(contrast.upper()) : null);
+          log ? Math.exp(contrast.upper()) : null,
+          contrast.newUnit());
     }
+  }
+
+  /**
+   * The report of a table under a model: by censored likelihood where many values lie below
+   * detection and the model allows it.
+   *
+   * @throws leafturn.trials.analysis.data.TrialFaultException with a sentence for each fault
+   */
+  public static TrialReport of(TrialTable table, TrialModel model) {
+    return CensoredAnalysis.isFor(table, model)
+        ? of(CensoredAnalysis.of(table, model))
+        : of(TrialAnalysis.of(table, model));
+  }
+
+  private static TrialReport of(CensoredAnalysis analysis) {
+    CensoredFit fit = analysis.fit();
+    boolean log = fit != null && fit.model().scale() == TrialModel.Scale.LOG;
+    double scale = fit == null ? Double.NaN : fit.regression().scale();
+    return new TrialReport(
+        analysis.observations(),
+        Double.NaN,
+        analysis.tests().stream().map(Test::of).toList(),
+        coefficients(analysis.coefficients()),
+        List.of(),
+        null,
+        scale * scale,
+        List.of(),
+        analysis.means().stream().map(mean -> Mean.of(mean, log)).toList(),
+        analysis.contrasts().stream().map(contrast -> Contrast.of(contrast, log)).toList(),
+        analysis.above().stream()
+            .map(own -> new Above(own.factor(), own.level(), own.above(), own.values()))
+            .toList(),
+        analysis.warnings());
+  }
+
+  private static List<Coefficient> coefficients(
+      List<leafturn.trials.analysis.fixed.Coefficient> all) {
+    return all.stream()
+        .map(own -> new Coefficient(own.name(), own.estimate(), own.se()))
+        .toList();
   }
 
   /** The report of an analysis. */
@@ -122,9 +170,7 @@ public record TrialReport(
         fit.frame().rows(),
         fit.logLikelihood(),
         analysis.tests().stream().map(Test::of).toList(),
-        analysis.coefficients().stream()
-            .map(own -> new Coefficient(own.name(), own.estimate(), own.se()))
-            .toList(),
+        coefficients(analysis.coefficients()),
         fit.variances().stream()
             .map(own -> new Variance(own.within(), own.effect(), own.effect2(), own.variance()))
             .toList(),
@@ -133,94 +179,12 @@ public record TrialReport(
         fit.boundary(),
         analysis.means().stream().map(mean -> Mean.of(mean, log)).toList(),
         analysis.contrasts().stream().map(contrast -> Contrast.of(contrast, log)).toList(),
+        null,
         analysis.warnings());
   }
 
   /** The report in words, line by line. */
   public List<String> lines() {
-    List<String> lines = new ArrayList<>();
-    lines.add(
-        "%d observations; restricted log likelihood %s"
-            .formatted(observations, number(logLikelihoodReml)));
-    lines.add("");
-    lines.add("Tests (each term beside all others)");
-    for (Test test : tests) {
-      lines.add(
-          Double.isNaN(test.f)
-              ? "  %-28s not estimable".formatted(test.term)
-              : "  %-28s F %s on %s and %s df, p %s"
-                  .formatted(
-                      test.term,
-                      number(test.f),
-                      number(test.numDf),
-                      number(test.denDf),
-                      p(test.p)));
-    }
-    lines.add("");
-    lines.add("Variances");
-    for (Variance own : variances) {
-      String effects = own.effect2 == null ? own.effect : own.effect + " with " + own.effect2;
-      lines.add(
-          "  %-28s %s  %s".formatted(String.join("*", own.within), number(own.variance), effects));
-    }
-    lines.add("  %-28s %s".formatted("residual", number(residualVariance)));
-    if (correlation != null && correlation.rho != null) {
-      lines.add(
-          "  correlation over time (%s): %s"
-              .formatted(correlation.structure, number(correlation.rho)));
-    }
-    addMeans(lines);
-    if (!warnings.isEmpty()) {
-      lines.add("");
-      warnings.forEach(warning -> lines.add("Note: " + warning));
-    }
-    return lines;
-  }
-
-  private void addMeans(List<String> lines) {
-    if (means.isEmpty()) {
-      return;
-    }
-    lines.add("");
-    lines.add("Means");
-    for (Mean mean : means) {
-      lines.add(
-          Double.isNaN(mean.mean)
-              ? "  %-28s not estimable".formatted(String.join(", ", mean.levels.values()))
-              : "  %-28s %s (%s to %s) %s"
-                  .formatted(
-                      String.join(", ", mean.levels.values()),
-                      number(mean.mean),
-                      number(mean.lower),
-                      number(mean.upper),
-                      mean.letters == null ? "" : mean.letters));
-    }
-    lines.add("");
-    lines.add("Differences");
-    for (Contrast own : contrasts) {
-      String within = own.within.isEmpty() ? "" : " at " + String.join(", ", own.within.values());
-      lines.add(
-          "  %-28s %s (%s to %s), adjusted p %s"
-              .formatted(
-                  own.first + " - " + own.second + within,
-                  number(own.difference),
-                  number(own.lower),
-                  number(own.upper),
-                  p(own.pAdjusted)));
-    }
-  }
-
-  private static String number(double value) {
-    if (Double.isNaN(value)) {
-      return "-";
-    }
-    boolean whole = Math.abs(value - Math.rint(value)) < 1e-9 && Math.abs(value) < 1e5;
-    return String.format(Locale.ROOT, whole ? "%.0f" : "%.5g", value);
-  }
-
-  private static String p(double value) {
-    return Double.isNaN(value)
-        ? "-"
-        : String.format(Locale.ROOT, value < 1e-4 ? "%.1e" : "%.4f", value);
+    return new TrialReportLines(this).lines();
   }
 }

@@ -3,6 +3,7 @@ package leafturn.trials.analysis;
 import java.util.ArrayList;
 import java.util.List;
 import leafturn.trials.analysis.diagnostics.DeletionResiduals;
+import leafturn.trials.analysis.fixed.Coefficient;
 import leafturn.trials.analysis.inference.MarginalTests;
 import leafturn.trials.analysis.inference.MeansAndContrasts.Contrast;
 import leafturn.trials.analysis.mixed.MixedFit;
@@ -17,7 +18,7 @@ final class AnalysisWarnings {
   static List<String> of(
       MixedFit fit,
       List<MarginalTests.Test> tests,
-      List<MixedFit.Coefficient> coefficients,
+      List<Coefficient> coefficients,
       List<Contrast> contrasts) {
     List<String> warnings = new ArrayList<>(fit.warnings());
     fit.boundary().forEach(term -> warnings.add(boundary(term, fit.model().degreesOfFreedom())));

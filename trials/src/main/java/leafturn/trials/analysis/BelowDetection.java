@@ -19,7 +19,7 @@ public final class BelowDetection {
   /** Share of values below detection that may stand at half their limit. */
   public static final double MOST_FOR_HALF = 0.15;
 
-  private static final double MOST_AT_ALL = 0.7;
+  static final double MOST_AT_ALL = 0.7;
 
   private final ModelFrame frame;
   private final boolean log;
@@ -36,20 +36,26 @@ public final class BelowDetection {
    */
   static BelowDetection of(ModelFrame frame, TrialModel model) {
     BelowDetection below = new BelowDetection(frame, model);
-    double share = (double) below.count / frame.rows();
+    double share = share(frame);
     String found =
         "%d of %d values of %s (%.0f %%) lie below their detection limit"
             .formatted(below.count, frame.rows(), frame.response().name(), 100 * share);
     if (share > MOST_AT_ALL) {
       throw new TrialFaultException(
-          found + "; above 70 % only the proportion above the limit can be compared.");
+          found
+              + "; above 70 % only the proportion above the limit can be compared: leave out the random terms to have it counted.");
     }
     if (share > MOST_FOR_HALF) {
       throw new TrialFaultException(
           found
-              + "; above 15 % a stand-in such as half the limit would decide the result. Use a censored likelihood or ranks, or a method with a lower limit.");
+              + "; above 15 % a stand-in such as half the limit would decide the result, and the censored likelihood takes no random terms. Give blocks or yards as fixed terms (one value a plot), compare ranks, or have the samples measured by a method with a lower limit.");
     }
     return below;
+  }
+
+  /** How much of the response lies below detection, 0 to 1. */
+  static double share(ModelFrame frame) {
+    return (double) frame.response().countBelowDetection() / frame.rows();
   }
 
   /** The observations with half the limit for each value below it. */

@@ -5,6 +5,7 @@ import java.util.List;
 import leafturn.trials.analysis.data.ModelFrame;
 import leafturn.trials.analysis.data.TrialFaultException;
 import leafturn.trials.analysis.data.TrialTable;
+import leafturn.trials.analysis.fixed.Coefficient;
 import leafturn.trials.analysis.inference.Approximation;
 import leafturn.trials.analysis.inference.Containment;
 import leafturn.trials.analysis.inference.KenwardRoger;
@@ -30,7 +31,7 @@ import leafturn.trials.analysis.model.TrialModel;
 public record TrialAnalysis(
     MixedFit fit,
     List<MarginalTests.Test> tests,
-    List<MixedFit.Coefficient> coefficients,
+    List<Coefficient> coefficients,
     List<MeansAndContrasts.Mean> means,
     List<MeansAndContrasts.Contrast> contrasts,
     List<String> warnings) {
@@ -60,7 +61,7 @@ public record TrialAnalysis(
     MixedFit fit = MixedModel.fit(model, frame);
     Approximation by = approximation(fit, model.degreesOfFreedom());
     List<MarginalTests.Test> tests = new MarginalTests(fit).all(by);
-    List<MixedFit.Coefficient> coefficients = fit.coefficients(by.covariance());
+    List<Coefficient> coefficients = fit.coefficients(by.covariance());
     Comparison compare = model.compare();
     List<MeansAndContrasts.Mean> means = List.of();
     List<MeansAndContrasts.Contrast> contrasts = List.of();
@@ -82,7 +83,7 @@ public record TrialAnalysis(
     };
   }
 
-  private static void checkControl(ModelFrame frame, Comparison compare) {
+  static void checkControl(ModelFrame frame, Comparison compare) {
     List<String> levels = frame.factor(compare.factor()).levels();
     if (compare.control() != null && !levels.contains(compare.control())) {
       throw new TrialFaultException(

@@ -7,6 +7,7 @@ import java.util.ArrayList;
 import java.util.Collections;
 import java.util.List;
 import leafturn.trials.analysis.data.TrialTable;
+import leafturn.trials.analysis.fixed.Coefficient;
 import leafturn.trials.analysis.inference.KenwardRoger;
 import leafturn.trials.analysis.inference.MarginalTests;
 import leafturn.trials.analysis.mixed.MixedFit;
@@ -44,7 +45,7 @@ class CertifiedValuesPublishedTest {
   @CsvSource({"nist_norris, 1e-12", "nist_longley, 1e-9", "nist_pontius, 1e-11"})
   void regressionsAreCertified(String name, double relative) {
     ReferenceCase reference = new ReferenceCase(name);
-    List<MixedFit.Coefficient> ours = fit(reference).coefficients(fit(reference).basisCovariance());
+    List<Coefficient> ours = fit(reference).coefficients(fit(reference).basisCovariance());
     double[] estimates = reference.numbers("results/coefficients");
     double[] errors = reference.numbers("results/standard_errors");
     assertThat(ours).hasSize(estimates.length);
@@ -60,7 +61,7 @@ class CertifiedValuesPublishedTest {
   @Test
   void anExactPolynomialIsFoundExactly() {
     ReferenceCase reference = new ReferenceCase("nist_wampler1");
-    List<MixedFit.Coefficient> ours = fit(reference).coefficients(fit(reference).basisCovariance());
+    List<Coefficient> ours = fit(reference).coefficients(fit(reference).basisCovariance());
     assertThat(ours).allSatisfy(own -> assertThat(own.estimate()).isCloseTo(1, within(1e-8)));
   }
 

@@ -10,6 +10,7 @@ import java.util.List;
 import java.util.Set;
 import java.util.stream.Stream;
 import leafturn.trials.analysis.data.TrialTable;
+import leafturn.trials.analysis.fixed.Coefficient;
 import leafturn.trials.analysis.inference.Approximation;
 import leafturn.trials.analysis.inference.KenwardRoger;
 import leafturn.trials.analysis.inference.MarginalTests;
@@ -110,11 +111,11 @@ class MixedModelsPublishedTest {
 
   private static void compare(
       Check check, MixedFit fit, Approximation by, String field, double relative) {
-    List<MixedFit.Coefficient> ours = fit.coefficients(by.covariance());
+    List<Coefficient> ours = fit.coefficients(by.covariance());
     JsonNode theirs = check.at(field);
     assertThat(theirs).hasSameSizeAs(ours);
     for (JsonNode expected : theirs) {
-      MixedFit.Coefficient own = named(ours, expected.get("term").asText());
+      Coefficient own = named(ours, expected.get("term").asText());
       double se = expected.get("Std. Error").asDouble();
       assertThat(own.se()).as("%s", expected).isCloseTo(se, within(relative * se));
       double estimate = expected.get("Estimate").asDouble();
@@ -124,7 +125,7 @@ class MixedModelsPublishedTest {
     }
   }
 
-  private static MixedFit.Coefficient named(List<MixedFit.Coefficient> ours, String term) {
+  private static Coefficient named(List<Coefficient> ours, String term) {
     return ours.stream()
         .filter(coefficient -> foreign(coefficient.name()).equals(term))
         .findFirst()

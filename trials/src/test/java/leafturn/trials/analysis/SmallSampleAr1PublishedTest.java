@@ -8,6 +8,7 @@ import java.util.HashSet;
 import java.util.List;
 import java.util.Set;
 import java.util.stream.Stream;
+import leafturn.trials.analysis.fixed.Coefficient;
 import leafturn.trials.analysis.inference.Approximation;
 import leafturn.trials.analysis.inference.KenwardRoger;
 import leafturn.trials.analysis.inference.MarginalTests;
@@ -83,8 +84,8 @@ class SmallSampleAr1PublishedTest {
   @MethodSource("checks")
   void standardErrorsAreTheReferences(Check check) {
     MixedFit fit = check.fit();
-    List<MixedFit.Coefficient> adjusted = fit.coefficients(new KenwardRoger(fit).covariance());
-    List<MixedFit.Coefficient> plain = fit.coefficients(fit.basisCovariance());
+    List<Coefficient> adjusted = fit.coefficients(new KenwardRoger(fit).covariance());
+    List<Coefficient> plain = fit.coefficients(fit.basisCovariance());
     JsonNode coding = check.at("treatment_coding");
     assertThat(fit.logLikelihood()).isCloseTo(coding.get("REML_logLik").asDouble(), within(1e-6));
     for (int i = 0; i < plain.size(); i++) {

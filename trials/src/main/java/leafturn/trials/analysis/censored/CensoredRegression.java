@@ -14,12 +14,12 @@ import leafturn.trials.analysis.numeric.Tails;
  *
  * @param coefficients of the columns
  * @param scale standard deviation of the errors
- * @param standardErrors of the coefficients, then of the logarithm of the scale
+ * @param covariance of the coefficients and, last, the logarithm of the scale
  * @param logLikelihood on the scale of the response
  * @source tobin1958
  */
 public record CensoredRegression(
-    double[] coefficients, double scale, double[] standardErrors, double logLikelihood) {
+    double[] coefficients, double scale, double[][] covariance, double logLikelihood) {
   private static final double HALF_LOG_TWO_PI = 0.5 * Math.log(2 * Math.PI);
   private static final double MOST_CENSORED = 0.7;
 
@@ -40,14 +40,19 @@ public record CensoredRegression(
     NewtonMinimum.Point best = NewtonMinimum.from(start(response, rows), minusLog, 1e-9);
     double[][] covariance =
         Matrices.inverseOfSymmetric(NewtonMinimum.hessian(best, minusLog, 1e-5));
-    double[] errors = new double[best.position().length];
-    Arrays.setAll(errors, k -> Math.sqrt(covariance[k][k]));
     int columns = rows[0].length;
     return new CensoredRegression(
         Arrays.copyOf(best.position(), columns),
         Math.exp(best.position()[columns]),
-        errors,
+        covariance,
         -best.value());
+  }
+
+  /** Of the coefficients, then of the logarithm of the scale. */
+  public double[] standardErrors() {
+    double[] errors = new double[covariance.length];
+    Arrays.setAll(errors, k -> Math.sqrt(covariance[k][k]));
+    return errors;
   }
 
   /** Least squares at the limits, with its spread. */

@@ -1,7 +1,9 @@
 package leafturn.trials.analysis.data;
 
 import java.util.ArrayList;
+import java.util.Arrays;
 import java.util.List;
+import java.util.Locale;
 import java.util.function.Predicate;
 import leafturn.trials.analysis.model.Comparison;
 import leafturn.trials.analysis.model.OverTime;
@@ -26,29 +28,36 @@ final class ModelChecks {
    */
   static void check(TrialTable table, TrialModel model) {
     ModelChecks checks = new ModelChecks(table, model);
-    checks.column("response", model.response());
-    model.factors().forEach(name -> checks.column("factors", name));
-    model.covariates().forEach(name -> checks.column("covariates", name));
+    checks.columns();
+    model.fixed().forEach(checks::fixed);
+    model.random().forEach(checks::random);
+    checks.compare(model.compare());
+    if (checks.faults.isEmpty()) {
+      checks.units();
+    }
+    if (!checks.faults.isEmpty()) {
+      throw new TrialFaultException(checks.faults);
+    }
+  }
+
+  private void columns() {
+    column("response", model.response());
+    model.factors().forEach(name -> column("factors", name));
+    model.covariates().forEach(name -> column("covariates", name));
     model.covariates().stream()
         .filter(model.factors()::contains)
         .forEach(
             name ->
-                checks.faults.add(
+                faults.add(
                     "'%s' stands in factors and in covariates; it can be one of them."
                         .formatted(name)));
-    model.fixed().forEach(checks::fixed);
-    model.random().forEach(checks::random);
     OverTime overTime = model.overTime();
     if (overTime != null) {
-      overTime.unit().forEach(name -> checks.column("overTime.unit", name));
-      checks.column("overTime.time", overTime.time());
+      overTime.unit().forEach(name -> column("overTime.unit", name));
+      column("overTime.time", overTime.time());
       if (overTime.unit().isEmpty()) {
-        checks.faults.add("overTime.unit is empty; name the columns that tell the plots apart.");
+        faults.add("overTime.unit is empty; name the columns that tell the plots apart.");
       }
-    }
-    checks.compare(model.compare());
-    if (!checks.faults.isEmpty()) {
-      throw new TrialFaultException(checks.faults);
     }
   }
 
@@ -115,11 +124,19 @@ final class ModelChecks {
       faults.add(
           "compare names a factor twice; within needs another factor than the one compared.");
     }
+    level(compare);
+    multiplicity(compare);
+  }
+
+  private void level(Comparison compare) {
     if (!(compare.levelFraction() > 0 && compare.levelFraction() < 1)) {
       faults.add(
           "compare.level is %s; the level of an interval lies between 0 and 1, as 0.95."
               .formatted(compare.levelFraction()));
     }
+  }
+
+  private void multiplicity(Comparison compare) {
     boolean tukey = compare.multiplicity() == Comparison.Multiplicity.TUKEY;
     if (tukey && compare.control() != null) {
       faults.add(
@@ -129,5 +146,38 @@ final class ModelChecks {
       faults.add(
           "compare.multiplicity is dunnett, but compare.control is missing; name the level that the others are compared with.");
     }
+  }
+
+  /** A column of units beside the response may hold one unit only. */
+  private void units() {
+    String response = model.response().toLowerCase(Locale.ROOT);
+    for (String column : table.columns()) {
+      String name = column.toLowerCase(Locale.ROOT);
+      boolean ofResponse =
+          List.of("unit", "units", response + "unit", response + "_unit", response + " unit")
+              .contains(name);
+      if (ofResponse && !isUsed(column)) {
+        List<String> units =
+            Arrays.stream(table.cells(column)).filter(cell -> !cell.isEmpty()).distinct().toList();
+        if (units.size() > 1) {
+          faults.add(
+              "Column '%s' holds %d units (%s); bring %s to one unit first."
+                  .formatted(
+                      column,
+                      units.size(),
+                      String.join(", ", units.subList(0, Math.min(4, units.size()))),
+                      model.response()));
+        }
+      }
+    }
+  }
+
+  private boolean isUsed(String column) {
+    OverTime overTime = model.overTime();
+    return model.isFactor(column)
+        || model.covariates().contains(column)
+        || model.random().stream().anyMatch(term -> term.within().contains(column))
+        || (overTime != null
+            && (overTime.unit().contains(column) || overTime.time().equals(column)));
   }
 }

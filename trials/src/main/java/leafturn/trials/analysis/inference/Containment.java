@@ -5,6 +5,7 @@ import java.util.Arrays;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
+import leafturn.trials.analysis.data.TrialFaultException;
 import leafturn.trials.analysis.fixed.Coding;
 import leafturn.trials.analysis.fixed.ColumnBasis;
 import leafturn.trials.analysis.fixed.FixedColumns;
@@ -23,6 +24,9 @@ import leafturn.trials.analysis.numeric.Matrices;
  * @source common practice, no source
  */
 public final class Containment implements Approximation {
+  /** Rows times columns of random terms that are compared. */
+  private static final long MOST_CELLS = 20_000_000;
+
   private final MixedFit fit;
   private final double[][] covariance;
   private final FixedColumns columns;
@@ -38,6 +42,7 @@ public final class Containment implements Approximation {
     double[][] rows = columns.rows();
     this.ownBasis = new ColumnBasis(rows);
     this.between = Matrices.product(Matrices.transpose(ownBasis.rows()), fit.basis().rows());
+    checkSize(fit);
     List<double[][]> strata = new ArrayList<>();
     for (RandomEffects set : sets()) {
       strata.add(indicators(set));
@@ -48,6 +53,15 @@ public final class Containment implements Approximation {
       if (own.length > 0) {
         freedomOfTerm.put(term, found.freedom(own));
       }
+    }
+  }
+
+  private void checkSize(MixedFit fit) {
+    long effects = sets().stream().mapToLong(set -> (long) set.groupCount() * set.size()).sum();
+    if (effects * fit.frame().rows() > MOST_CELLS) {
+      throw new TrialFaultException(
+          "df is design, which compares the columns of all random terms; %,d columns over %,d observations are too many. Use \"df\": \"satterthwaite\"."
+              .formatted(effects, fit.frame().rows()));
     }
   }
 

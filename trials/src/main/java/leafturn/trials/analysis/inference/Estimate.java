@@ -1,6 +1,6 @@
 package leafturn.trials.analysis.inference;
 
-import leafturn.trials.analysis.mixed.MixedFit;
+import leafturn.trials.analysis.fixed.FixedFit;
 import leafturn.trials.analysis.numeric.Matrices;
 import leafturn.trials.analysis.numeric.Tails;
 import org.jspecify.annotations.Nullable;
@@ -16,7 +16,7 @@ public record Estimate(double value, double se, double df) {
   /** What cannot be estimated. */
   static final Estimate NONE = new Estimate(Double.NaN, Double.NaN, Double.NaN);
 
-  static Estimate of(MixedFit fit, Approximation by, double @Nullable [] function) {
+  static Estimate of(FixedFit fit, Approximation by, double @Nullable [] function) {
     if (function == null) {
       return NONE;
     }

@@ -57,9 +57,16 @@ public final class KenwardRoger implements Approximation {
     return adjusted;
   }
 
+  /** For one function A1 and A2 are the same A, the scale is 1 and the degrees of freedom 2 / A. */
   @Override
   public double degreesOfFreedom(double[] function) {
-    return test(new double[][] {function}).denominatorDf();
+    double[] share = Matrices.product(information.covariance(), function);
+    double variance = Matrices.dot(function, share);
+    double[] slopes = new double[information.first().length];
+    for (int i = 0; i < slopes.length; i++) {
+      slopes[i] = Matrices.form(share, information.first()[i], share) / variance;
+    }
+    return 2 / Matrices.form(slopes, information.uncertainty(), slopes);
   }
 
   @Override

@@ -5,7 +5,7 @@ import java.util.List;
 import leafturn.trials.analysis.fixed.Coding;
 import leafturn.trials.analysis.fixed.ColumnBasis;
 import leafturn.trials.analysis.fixed.FixedColumns;
-import leafturn.trials.analysis.mixed.MixedFit;
+import leafturn.trials.analysis.fixed.FixedFit;
 import leafturn.trials.analysis.model.Term;
 import leafturn.trials.analysis.numeric.Matrices;
 import leafturn.trials.analysis.numeric.Tails;
@@ -19,7 +19,7 @@ import org.hipparchus.linear.EigenDecompositionSymmetric;
  * @source searle1971, section 8.2
  */
 public final class MarginalTests {
-  private final MixedFit fit;
+  private final FixedFit fit;
   private final FixedColumns columns;
   private final ColumnBasis ownBasis;
   private final double[][] between;
@@ -33,7 +33,7 @@ public final class MarginalTests {
   }
 
   /** Prepares the hypotheses of a fit. */
-  public MarginalTests(MixedFit fit) {
+  public MarginalTests(FixedFit fit) {
     this.fit = fit;
     this.columns = new FixedColumns(fit.model(), fit.frame(), Coding.SUM_TO_ZERO);
     this.ownBasis = new ColumnBasis(columns.rows());

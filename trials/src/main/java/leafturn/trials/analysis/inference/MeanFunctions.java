@@ -8,16 +8,16 @@ import java.util.Map;
 import java.util.Objects;
 import leafturn.trials.analysis.data.Factor;
 import leafturn.trials.analysis.fixed.Cell;
-import leafturn.trials.analysis.mixed.MixedFit;
+import leafturn.trials.analysis.fixed.FixedFit;
 import org.jspecify.annotations.Nullable;
 
 /** Marginal means as functions of the coefficients of the basis. */
 final class MeanFunctions {
-  private final MixedFit fit;
+  private final FixedFit fit;
   private final List<String> factors;
   private final Map<String, Double> covariateMeans = new LinkedHashMap<>();
 
-  MeanFunctions(MixedFit fit) {
+  MeanFunctions(FixedFit fit) {
     this.fit = fit;
     this.factors =
         fit.model().fixed().stream()

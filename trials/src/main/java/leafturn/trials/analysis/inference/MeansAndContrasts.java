@@ -6,6 +6,7 @@ import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Map;
 import java.util.Set;
+import leafturn.trials.analysis.fixed.FixedFit;
 import leafturn.trials.analysis.mixed.MixedFit;
 import leafturn.trials.analysis.model.Comparison;
 import leafturn.trials.analysis.model.Comparison.Multiplicity;
@@ -22,11 +23,11 @@ import org.jspecify.annotations.Nullable;
 public final class MeansAndContrasts {
   private static final double NONE = Double.NaN;
 
-  private final MixedFit fit;
+  private final FixedFit fit;
   private final Approximation by;
   private final Comparison comparison;
   private final MeanFunctions functions;
-  private final NewUnit newUnit;
+  private final @Nullable NewUnit newUnit;
   private final List<Mean> means = new ArrayList<>();
   private final List<Contrast> contrasts = new ArrayList<>();
 
@@ -56,12 +57,12 @@ public final class MeansAndContrasts {
   private record Pair(int first, int second, double @Nullable [] function, Estimate estimate) {}
 
   /** Estimates what a comparison asks for. */
-  public MeansAndContrasts(MixedFit fit, Approximation by, Comparison comparison) {
+  public MeansAndContrasts(FixedFit fit, Approximation by, Comparison comparison) {
     this.fit = fit;
     this.by = by;
     this.comparison = comparison;
     this.functions = new MeanFunctions(fit);
-    this.newUnit = new NewUnit(fit, comparison);
+    this.newUnit = fit instanceof MixedFit mixed ? new NewUnit(mixed, comparison) : null;
     for (Map<String, String> within : functions.combinations(comparison.within())) {
       addFamily(within);
     }
@@ -142,7 +143,8 @@ public final class MeansAndContrasts {
         double low = estimate.value() - reach;
         double high = estimate.value() + reach;
         double p = family.adjusted(next++);
-        NewUnit.Interval elsewhere = newUnit.interval(estimate, pair.function, first, second);
+        NewUnit.Interval elsewhere =
+            newUnit == null ? null : newUnit.interval(estimate, pair.function, first, second);
         result.add(new Contrast(first, second, within, estimate, p, low, high, elsewhere));
       }
     }

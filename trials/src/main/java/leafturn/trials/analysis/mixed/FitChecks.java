@@ -13,7 +13,7 @@ import leafturn.trials.analysis.model.OverTime;
 import leafturn.trials.analysis.model.TrialModel;
 
 /** Whether the data can carry a model at all. */
-final class FitChecks {
+public final class FitChecks {
   private FitChecks() {}
 
   /**
@@ -21,14 +21,7 @@ final class FitChecks {
    */
   static void check(
       TrialModel model, ModelFrame frame, ColumnBasis basis, List<RandomEffects> effects) {
-    List<String> faults = new ArrayList<>();
-    checkValues(frame, faults);
-    checkLevels(model, frame, faults);
-    if (frame.rows() <= basis.rank()) {
-      faults.add(
-          "%d observations carry %d coefficients, so nothing is left to judge the error by; leave terms out or observe more plots."
-              .formatted(frame.rows(), basis.rank()));
-    }
+    List<String> faults = ofFixed(model, frame, basis);
     for (RandomEffects set : effects) {
       checkGroups(set, model, frame, faults);
       checkConfounded(set, basis, faults);
@@ -40,6 +33,19 @@ final class FitChecks {
     if (!faults.isEmpty()) {
       throw new TrialFaultException(faults);
     }
+  }
+
+  /** A sentence for each thing that cannot work in the fixed part alone. */
+  public static List<String> ofFixed(TrialModel model, ModelFrame frame, ColumnBasis basis) {
+    List<String> faults = new ArrayList<>();
+    checkValues(frame, faults);
+    checkLevels(model, frame, faults);
+    if (frame.rows() <= basis.rank()) {
+      faults.add(
+          "%d observations carry %d coefficients, so nothing is left to judge the error by; leave terms out or observe more plots."
+              .formatted(frame.rows(), basis.rank()));
+    }
+    return faults;
   }
 
   private static void checkValues(ModelFrame frame, List<String> faults) {

@@ -1,18 +1,18 @@
 package leafturn.trials.analysis.mixed;
 
 import java.util.ArrayList;
-import java.util.Arrays;
 import java.util.List;
 import leafturn.trials.analysis.data.ModelFrame;
 import leafturn.trials.analysis.data.TrialFaultException;
 import leafturn.trials.analysis.fixed.ColumnBasis;
 import leafturn.trials.analysis.fixed.FixedColumns;
+import leafturn.trials.analysis.fixed.FixedFit;
 import leafturn.trials.analysis.model.TrialModel;
 import leafturn.trials.analysis.numeric.Matrices;
 import org.jspecify.annotations.Nullable;
 
 /** A fitted linear mixed model. */
-public final class MixedFit {
+public final class MixedFit implements FixedFit {
   private final TrialModel model;
   private final ModelFrame frame;
   private final FixedColumns columns;
@@ -44,14 +44,6 @@ public final class MixedFit {
   public record Variance(
       List<String> within, String effect, @Nullable String effect2, double variance) {}
 
-  /** A coefficient; NaN where it is aliased with others. */
-  public record Coefficient(String name, double estimate, double se) {
-    /** Whether the data can tell it from the others. */
-    public boolean isEstimable() {
-      return !Double.isNaN(estimate);
-    }
-  }
-
   MixedFit(
       TrialModel model,
       ModelFrame frame,
@@ -68,42 +60,33 @@ public final class MixedFit {
     this.estimates = estimates;
   }
 
-  /** What was asked for. */
+  @Override
   public TrialModel model() {
     return model;
   }
 
-  /** The observations used. */
+  @Override
   public ModelFrame frame() {
     return frame;
   }
 
-  /** The fixed part in treatment coding. */
+  @Override
   public FixedColumns columns() {
     return columns;
   }
 
-  /** The basis of the fixed part. */
+  @Override
   public ColumnBasis basis() {
     return basis;
   }
 
-  /**
-   * The estimate of a function of the coefficients.
-   *
-   * @param function weights of the basis' coefficients
-   */
+  @Override
   public double value(double[] function) {
     double fromConstant = Matrices.dot(function, estimates.constant);
     double sizes =
         Matrices.dot(function, function) * Matrices.dot(estimates.constant, estimates.constant);
     boolean isDifference = Math.abs(fromConstant) < 1e-12 * Math.sqrt(sizes);
     return Matrices.dot(function, estimates.coefficients) + (isDifference ? 0 : fromConstant);
-  }
-
-  /** The estimates of several functions. */
-  public double[] values(double[][] functions) {
-    return Arrays.stream(functions).mapToDouble(this::value).toArray();
   }
 
   /** Covariance of the basis' coefficients, before any correction for small samples. */
@@ -146,22 +129,6 @@ public final class MixedFit {
         * (freedom * (Math.log(2 * Math.PI) + variance + 1)
             + state.logDeterminants()
             + 2 * basis.logDeterminant());
-  }
-
-  /** Coefficients in treatment coding with standard errors from a covariance of the basis. */
-  public List<Coefficient> coefficients(double[][] basisCovariance) {
-    List<Coefficient> all = new ArrayList<>();
-    for (int j = 0; j < columns.size(); j++) {
-      double[] function = basis.coefficientOnBasis(j);
-      all.add(
-          function == null
-              ? new Coefficient(columns.name(j), Double.NaN, Double.NaN)
-              : new Coefficient(
-                  columns.name(j),
-                  value(function),
-                  Math.sqrt(Matrices.form(function, basisCovariance, function))));
-    }
-    return all;
   }
 
   /** Variances and covariances of the random effects. */

@@ -1,0 +1,103 @@
+package leafturn.trials.analysis;
+
+import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.api.Assertions.within;
+
+import java.util.List;
+import leafturn.trials.analysis.data.TrialTable;
+import leafturn.trials.analysis.inference.MeansAndContrasts.Contrast;
+import leafturn.trials.analysis.inference.NewUnit;
+import leafturn.trials.analysis.model.Comparison.Multiplicity;
+import leafturn.trials.analysis.model.RandomTerm;
+import leafturn.trials.analysis.numeric.Tails;
+import leafturn.trials.analysis.paired.PairedDifference;
+import org.junit.jupiter.api.Test;
+
+/** The interval for a new unit in balanced data, where it follows from mean squares. */
+class NewUnitClosedFormTest {
+
+  private static Contrast first(TrialAnalysis analysis) {
+    return analysis.contrasts().get(0);
+  }
+
+  @Test
+  void inBalancedPairsItIsThatOfThePairedDifferences() {
+    Models models =
+        Models.of("wear")
+            .factors("mat")
+            .fixed("mat")
+            .random("boy")
+            .compare("mat", null, Multiplicity.NONE);
+    TrialTable pairs = Cases.table("shoes_paired");
+    StringBuilder csv = new StringBuilder("boy,mat,wear\n");
+    double[] differences = new double[pairs.rows().size()];
+    for (int i = 0; i < differences.length; i++) {
+      String one = pairs.cells("A")[i];
+      String other = pairs.cells("B")[i];
+      csv.append("%d,A,%s%n%d,B,%s%n".formatted(i, one, i, other));
+      differences[i] = Double.parseDouble(one) - Double.parseDouble(other);
+    }
+    TrialAnalysis analysis =
+        TrialAnalysis.of(ReferenceCase.table(csv.toString()), models.model());
+    PairedDifference.Interval paired = PairedDifference.of(differences).newYard(0.95);
+    NewUnit.Interval own = first(analysis).newUnit();
+    assertThat(own).isNotNull();
+    assertThat(own.unit()).containsExactly("boy");
+    assertThat(own.df()).isCloseTo(9, within(1e-5));
+    assertThat(own.lower()).isCloseTo(paired.lower(), within(1e-6));
+    assertThat(own.upper()).isCloseTo(paired.upper(), within(1e-6));
+  }
+
+  /**
+   * Six workers, three machines, three runs: the variance of a difference in a new worker is 7/9 of
+   * the mean square between and -6/9 of that within.
+   */
+  @Test
+  void withReplicatesTheVarianceBetweenUnitsIsParted() {
+    Models models = Cases.machines().compare("Machine", null, Multiplicity.NONE);
+    TrialAnalysis analysis = TrialAnalysis.of(Cases.table("machines"), models.model());
+    double within = analysis.fit().residualVariance();
+    double between = 3 * analysis.fit().variances().get(1).variance() + within;
+    double variance = 7.0 / 9 * between - 6.0 / 9 * within;
+    double df =
+        variance
+            * variance
+            / (Math.pow(7.0 / 9 * between, 2) / 10 + Math.pow(6.0 / 9 * within, 2) / 36);
+    double reach = Math.sqrt(variance) * Tails.tQuantileTwoSided(0.05, df);
+    NewUnit.Interval own = first(analysis).newUnit();
+    assertThat(own).isNotNull();
+    assertThat(own.df()).isCloseTo(df, within(1e-4));
+    double difference = first(analysis).estimate().value();
+    assertThat(own.lower()).isCloseTo(difference - reach, within(1e-4));
+    assertThat(own.upper()).isCloseTo(difference + reach, within(1e-4));
+  }
+
+  @Test
+  void slopesOfTheTreatmentTellTheSame() {
+    RandomTerm apart = new RandomTerm(List.of("Worker"), List.of("Machine"), false, true);
+    Models models =
+        Models.of("score")
+            .factors("Machine")
+            .fixed("Machine")
+            .random(apart)
+            .compare("Machine", null, Multiplicity.NONE);
+    TrialAnalysis analysis = TrialAnalysis.of(Cases.table("machines"), models.model());
+    NewUnit.Interval own = first(analysis).newUnit();
+    assertThat(own).isNotNull();
+    double difference = first(analysis).estimate().value();
+    double reach = own.upper() - difference;
+    double spread = reach / Tails.tQuantileTwoSided(0.05, own.df());
+    double se = first(analysis).estimate().se();
+    double[] published = {16.6405, 74.3956, 28.2447};
+    assertThat(spread * spread - se * se)
+        .isCloseTo(published[0] + published[1] - 2 * published[2], within(1e-3));
+  }
+
+  @Test
+  void withoutUnitsThereIsNone() {
+    Models models =
+        Models.of("weight").factors("group").fixed("group").compare("group", null, Multiplicity.NONE);
+    TrialAnalysis analysis = TrialAnalysis.of(Cases.table("plantgrowth"), models.model());
+    assertThat(first(analysis).newUnit()).isNull();
+  }
+}
