@@ -7,7 +7,7 @@ import org.jspecify.annotations.Nullable;
 
 /**
  * An orthonormal basis of the columns of a design matrix, X = Q T, by Gram-Schmidt with a second
- * pass, which keeps it orthogonal to working precision. A column that adds nothing to those before
+ * pass where the first takes much off, which keeps it orthogonal to working precision. A column that adds nothing to those before
  * it is aliased: its coefficient cannot be estimated beside theirs.
  *
  * @source golub2013, section 5.2.8
@@ -15,6 +15,9 @@ import org.jspecify.annotations.Nullable;
 public final class ColumnBasis {
   /** A column is aliased if less than this share of its length is new. */
   private static final double NEW_SHARE = 1e-9;
+
+  /** A second pass is needed where the first leaves less than this share of the length. */
+  private static final double ENOUGH_LEFT = 0.9;
 
   private final int columns;
   private final List<Integer> kept = new ArrayList<>();
@@ -33,18 +36,28 @@ public final class ColumnBasis {
     }
   }
 
+  private void takeShares(double[] column, double[] share) {
+    for (int k = 0; k < basis.size(); k++) {
+      double[] direction = basis.get(k);
+      double along = Matrices.dot(direction, column);
+      share[k] += along;
+      for (int i = 0; i < column.length; i++) {
+        column[i] -= along * direction[i];
+      }
+    }
+  }
+
   private void add(int index, double[] column) {
     double length = Math.sqrt(Matrices.dot(column, column));
     double[] share = new double[basis.size() + 1];
+    double before = length;
     for (int pass = 0; pass < 2; pass++) {
-      for (int k = 0; k < basis.size(); k++) {
-        double[] direction = basis.get(k);
-        double along = Matrices.dot(direction, column);
-        share[k] += along;
-        for (int i = 0; i < column.length; i++) {
-          column[i] -= along * direction[i];
-        }
+      takeShares(column, share);
+      double after = Math.sqrt(Matrices.dot(column, column));
+      if (after > ENOUGH_LEFT * before) {
+        break;
       }
+      before = after;
     }
     double rest = Math.sqrt(Matrices.dot(column, column));
     boolean adds = rest > NEW_SHARE * length && length > 0;

@@ -87,15 +87,30 @@ public final class FixedColumns {
 
   /** The rows of all observations. */
   public double[][] rows() {
-    double[][] rows = new double[frame.rows()][];
-    for (int i = 0; i < rows.length; i++) {
-      int row = i;
-      rows[i] =
-          row(
-              new Cell(
-                  name -> frame.factor(name).codes()[row], name -> frame.covariate(name)[row]));
+    double[][] rows = new double[frame.rows()][columns.size()];
+    for (int j = 0; j < columns.size(); j++) {
+      for (double[] row : rows) {
+        row[j] = 1;
+      }
+      for (Part part : columns.get(j).parts) {
+        multiply(rows, j, part);
+      }
     }
     return rows;
+  }
+
+  private void multiply(double[][] rows, int column, Part part) {
+    if (part.levels == 0) {
+      double[] values = frame.covariate(part.variable);
+      for (int i = 0; i < rows.length; i++) {
+        rows[i][column] *= values[i];
+      }
+    } else {
+      int[] codes = frame.factor(part.variable).codes();
+      for (int i = 0; i < rows.length; i++) {
+        rows[i][column] *= part.coding.value(codes[i], part.column, part.levels);
+      }
+    }
   }
 
   /**

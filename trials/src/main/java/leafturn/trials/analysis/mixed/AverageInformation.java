@@ -40,7 +40,30 @@ final class AverageInformation {
             form / variance - falls[i] * falls[j] / (likelihood.freedom() * variance * variance);
       }
     }
+    for (int set = 0; set < likelihood.structure().effects().size(); set++) {
+      addBend(matrix, set, variance);
+    }
     return matrix;
+  }
+
+  /**
+   * What the slopes with the covariance L L' add because it is a square: 2 M for each column of L.
+   * Near a variance of zero nothing else is left.
+   */
+  private void addBend(double[][] matrix, int set, double variance) {
+    double[][] traces = state.traces().gamma()[set];
+    double[][] falls = state.falls().gamma()[set];
+    int offset = likelihood.structure().offset(set);
+    for (int i = 0; i < traces.length; i++) {
+      for (int k = 0; k < traces.length; k++) {
+        double bend = 2 * (traces[i][k] - falls[i][k] / variance);
+        for (int column = 0; column <= Math.min(i, k); column++) {
+          int one = offset + CovarianceStructure.entries(i) + column;
+          int other = offset + CovarianceStructure.entries(k) + column;
+          matrix[one][other] += bend;
+        }
+      }
+    }
   }
 
   private void addBlock(double[][] forms, double[][] onBasis, int b) {
