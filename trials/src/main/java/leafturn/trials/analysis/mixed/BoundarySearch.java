@@ -14,7 +14,6 @@ import org.jspecify.annotations.Nullable;
 final class BoundarySearch {
   private static final double NEARLY_ZERO = 0.02;
   private static final double SAME_VALUE = 1e-6;
-  private static final double FLAT = 1e-8;
 
   private BoundarySearch() {}
 
@@ -60,7 +59,7 @@ final class BoundarySearch {
       }
       position[j] = 0;
     }
-    NewtonMinimum.Point without = NewtonMinimum.from(position, likelihood, FLAT);
+    NewtonMinimum.Point without = NewtonMinimum.from(position, likelihood, likelihood.flat());
     RestrictedLikelihood.State state = likelihood.state(without.position());
     if (state == null || without.value() > best.value() + SAME_VALUE) {
       return null;

@@ -15,8 +15,6 @@ import leafturn.trials.analysis.numeric.NewtonMinimum;
 
 /** From data to a fitted linear mixed model by restricted maximum likelihood. */
 public final class MixedModel {
-  private static final double FLAT = 1e-8;
-
   private MixedModel() {}
 
   /** The fixed part and what least squares makes of it. */
@@ -86,7 +84,7 @@ public final class MixedModel {
   private static NewtonMinimum.Point lowest(RestrictedLikelihood likelihood) {
     NewtonMinimum.Point best = null;
     for (double[] start : likelihood.structure().starts()) {
-      NewtonMinimum.Point found = NewtonMinimum.from(start, likelihood, FLAT);
+      NewtonMinimum.Point found = NewtonMinimum.from(start, likelihood, likelihood.flat());
       if (best == null || found.value() < best.value()) {
         best = found;
       }

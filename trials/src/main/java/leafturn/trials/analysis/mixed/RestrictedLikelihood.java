@@ -100,10 +100,20 @@ final class RestrictedLikelihood implements NewtonMinimum.Function {
     return new NewtonMinimum.Point(theta, value, gradient(state, variance));
   }
 
+  /** Whether one evaluation takes long. */
+  private boolean isDear() {
+    return blocks.stream().anyMatch(Block::isDear);
+  }
+
+  /** The slope at which a search may end: the value is then within its square of the lowest. */
+  double flat() {
+    return isDear() ? 1e-6 : 1e-8;
+  }
+
   /** Where a factor is dear, the average information stands for the Hessian. */
   @Override
   public double[][] curvature(NewtonMinimum.Point point) {
-    State state = blocks.stream().anyMatch(Block::isDear) ? state(point.position()) : null;
+    State state = isDear() ? state(point.position()) : null;
     return state == null
         ? NewtonMinimum.hessian(point, this, 1e-5)
         : new AverageInformation(this, state).matrix();
