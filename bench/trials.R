@@ -47,11 +47,11 @@ measure("season2880", 9, function() {
 means <- read.csv(file.path(work, "means.csv"))
 means$date <- factor(means$date)
 means$yard <- factor(means$yard)
-contrasts(means$date) <- contr.sum(12)
 means$trt <- factor(means$trt)
-contrasts(means$trt) <- contr.sum(2)
 model <- logK ~ trt * date + (1 | yard) + (1 | yard:trt) + (1 | yard:date)
 measure("means960", 9, function() lme4::lmer(model, means), logLikelihood, 1)
+contrasts(means$date) <- contr.sum(12)
+contrasts(means$trt) <- contr.sum(2)
 tested <- lmerTest::lmer(model, means)
 measure("kenwardRoger960", 3, function() {
   anova(tested, type = 3, ddf = "Kenward-Roger")

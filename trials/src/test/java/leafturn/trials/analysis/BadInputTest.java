@@ -2,6 +2,7 @@ package leafturn.trials.analysis;
 
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.assertThatThrownBy;
+import static org.assertj.core.api.Assertions.within;
 
 import leafturn.trials.analysis.data.TrialFaultException;
 import leafturn.trials.analysis.data.TrialTable;
@@ -85,6 +86,44 @@ class BadInputTest {
   @Test
   void aResponseBeyondMeasure() {
     refused("arm,y\na,1\nb,1e300\na,3\n", oneWay(), "Line 3: y is 1e300");
+  }
+
+  @Test
+  void aColumnOfMixedUnits() {
+    refused(
+        "arm,unit,y\na,mg/kg,1\nb,%,2\na,mg/kg,3\nb,%,5\n",
+        oneWay(),
+        "Column 'unit' holds 2 units (mg/kg, %)");
+  }
+
+  @Test
+  void asManyGroupsAsRows() {
+    refused(
+        "plot,arm,y\n1,a,1\n2,b,2\n3,a,3\n4,b,5\n",
+        oneWay().random("plot"),
+        "one observation in each group");
+  }
+
+  @Test
+  void aConstantCovariateIsNotEstimable() {
+    Models models = Models.of("y").factors("arm").covariates("x").fixed("arm", "x");
+    TrialTable table = ReferenceCase.table("arm,x,y\na,2,1\nb,2,2\na,2,4\nb,2,2\na,2,3\n");
+    TrialAnalysis analysis = TrialAnalysis.of(table, models.model());
+    assertThat(analysis.tests().get(1).isEstimable()).isFalse();
+    assertThat(analysis.warnings()).anySatisfy(w -> assertThat(w).contains("x is not estimable"));
+  }
+
+  @Test
+  void threeHundredColumnsAreNoHindrance() {
+    StringBuilder csv = new StringBuilder("arm,y");
+    for (int i = 0; i < 298; i++) {
+      csv.append(",c").append(i);
+    }
+    for (String row : new String[] {"a,1", "b,2", "a,3", "b,5"}) {
+      csv.append('\n').append(row).append(",1".repeat(298));
+    }
+    TrialAnalysis analysis = TrialAnalysis.of(ReferenceCase.table(csv + "\n"), oneWay().model());
+    assertThat(analysis.tests().get(0).f()).isCloseTo(2.25 / 3.25, within(1e-12));
   }
 
   @Test
