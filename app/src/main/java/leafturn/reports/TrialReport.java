@@ -157,9 +157,7 @@ public record TrialReport(
 
   private static List<Coefficient> coefficients(
       List<leafturn.trials.analysis.fixed.Coefficient> all) {
-    return all.stream()
-        .map(own -> new Coefficient(own.name(), own.estimate(), own.se()))
-        .toList();
+    return all.stream().map(own -> new Coefficient(own.name(), own.estimate(), own.se())).toList();
   }
 
   /** The report of an analysis. */

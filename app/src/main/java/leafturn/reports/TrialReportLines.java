@@ -56,7 +56,8 @@ final class TrialReportLines {
     lines.add("");
     lines.add("Variances");
     for (TrialReport.Variance own : report.variances()) {
-      String effects = own.effect2() == null ? own.effect() : own.effect() + " with " + own.effect2();
+      String effects =
+          own.effect2() == null ? own.effect() : own.effect() + " with " + own.effect2();
       lines.add(
           "  %-28s %s  %s"
               .formatted(String.join("*", own.within()), number(own.variance()), effects));

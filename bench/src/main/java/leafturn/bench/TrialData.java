@@ -78,8 +78,7 @@ final class TrialData {
       sum[1]++;
     }
     StringBuilder text = new StringBuilder("yard,trt,date,logK\n");
-    sums.forEach(
-        (key, sum) -> text.append(key).append(',').append(sum[0] / sum[1]).append('\n'));
+    sums.forEach((key, sum) -> text.append(key).append(',').append(sum[0] / sum[1]).append('\n'));
     write(to, text.toString());
   }
 

@@ -1,6 +1,7 @@
 package leafturn.trials.analysis;
 
 import java.util.ArrayList;
+import java.util.Arrays;
 import java.util.List;
 import leafturn.trials.analysis.diagnostics.DeletionResiduals;
 import leafturn.trials.analysis.fixed.Coefficient;
@@ -13,6 +14,9 @@ import leafturn.trials.analysis.model.DegreesOfFreedom;
 final class AnalysisWarnings {
   private static final double FEW_DF = 5;
 
+  /** A share of the variance that is rounding alone. */
+  private static final double NOTHING = 1e-24;
+
   private AnalysisWarnings() {}
 
   static List<String> of(
@@ -21,6 +25,11 @@ final class AnalysisWarnings {
       List<Coefficient> coefficients,
       List<Contrast> contrasts) {
     List<String> warnings = new ArrayList<>(fit.warnings());
+    if (isWithoutError(fit)) {
+      warnings.add(
+          "The model leaves nothing of %s unexplained, so there is no error to judge by: F, p and intervals mean nothing here; look whether values were copied or computed from each other."
+              .formatted(fit.model().response()));
+    }
     fit.boundary().forEach(term -> warnings.add(boundary(term, fit.model().degreesOfFreedom())));
     coefficients.stream()
         .filter(coefficient -> !coefficient.isEstimable())
@@ -38,6 +47,13 @@ final class AnalysisWarnings {
     }
     warnings.addAll(DeletionResiduals.of(fit).sentences());
     return warnings;
+  }
+
+  private static boolean isWithoutError(MixedFit fit) {
+    double[] values = fit.frame().response().values();
+    double mean = Arrays.stream(values).average().orElse(0);
+    double spread = Arrays.stream(values).map(v -> (v - mean) * (v - mean)).average().orElse(0);
+    return fit.residualVariance() < NOTHING * spread;
   }
 
   private static void addTest(List<String> warnings, MarginalTests.Test test) {

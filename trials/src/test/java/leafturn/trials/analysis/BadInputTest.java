@@ -92,8 +92,7 @@ class BadInputTest {
   void aColumnOfMixedUnits() {
     refused(
         "arm,unit,y\na,mg/kg,1\nb,%,2\na,mg/kg,3\nb,%,5\n",
-        oneWay(),
-        "Column 'unit' holds 2 units (mg/kg, %)");
+        oneWay(), "Column 'unit' holds 2 units (mg/kg, %)");
   }
 
   @Test
@@ -124,6 +123,19 @@ class BadInputTest {
     }
     TrialAnalysis analysis = TrialAnalysis.of(ReferenceCase.table(csv + "\n"), oneWay().model());
     assertThat(analysis.tests().get(0).f()).isCloseTo(2.25 / 3.25, within(1e-12));
+  }
+
+  @Test
+  void aLimitThatIsNotThereAndAValueTooSmall() {
+    refused("arm,y\na,<\nb,2\na,3\n", oneWay(), "Line 2: y is '<' without a detection limit");
+    refused("arm,y\na,1e-300\nb,2\na,3\n", oneWay(), "between 1e-40 and 1e40");
+  }
+
+  @Test
+  void nothingLeftUnexplainedIsSaid() {
+    TrialTable table = ReferenceCase.table("arm,y\na,1\nb,2\na,1\nb,2\na,1\nb,2\n");
+    assertThat(TrialAnalysis.of(table, oneWay().model()).warnings())
+        .anySatisfy(warning -> assertThat(warning).contains("no error to judge by"));
   }
 
   @Test

@@ -33,8 +33,7 @@ class BelowDetectionClosedFormTest {
   /** Means of groups are those of the likelihood at the detection limit, none below all data. */
   @Test
   void theMeansOfTheLikelihoodLieBelowThoseOfTheLimits() {
-    CensoredAnalysis own =
-        CensoredAnalysis.of(ReferenceCase.table(ONE_WAY), oneWay().model());
+    CensoredAnalysis own = CensoredAnalysis.of(ReferenceCase.table(ONE_WAY), oneWay().model());
     double atLimit = (1 + 1 + 1.4 + 2.2 + 1.9) / 5;
     assertThat(own.means().get(0).estimate().value()).isLessThan(atLimit);
     assertThat(own.contrasts().get(0).estimate().df()).isEqualTo(8);
@@ -47,8 +46,7 @@ class BelowDetectionClosedFormTest {
   @Test
   void theEstimateSolvesTheLikelihood() {
     String csv = "y\n<1\n<1\n1.4\n2.2\n1.9\n2.6\n";
-    CensoredAnalysis own =
-        CensoredAnalysis.of(ReferenceCase.table(csv), Models.of("y").model());
+    CensoredAnalysis own = CensoredAnalysis.of(ReferenceCase.table(csv), Models.of("y").model());
     double mean = own.coefficients().get(0).estimate();
     assertThat(own.fit()).isNotNull();
     double scale = own.fit().regression().scale();
@@ -75,8 +73,7 @@ class BelowDetectionClosedFormTest {
 
   @Test
   void aGroupWhollyBelowDetectionHasNoMean() {
-    TrialTable table =
-        ReferenceCase.table("arm,y\na,<1\na,<1\na,<1\nb,2.1\nb,3.4\nb,2.6\nb,4.2\n");
+    TrialTable table = ReferenceCase.table("arm,y\na,<1\na,<1\na,<1\nb,2.1\nb,3.4\nb,2.6\nb,4.2\n");
     assertThatThrownBy(() -> CensoredAnalysis.of(table, oneWay().model()))
         .isInstanceOf(TrialFaultException.class)
         .hasMessageContaining("has no lower bound");

@@ -37,8 +37,7 @@ class NewUnitClosedFormTest {
       csv.append("%d,A,%s%n%d,B,%s%n".formatted(i, one, i, other));
       differences[i] = Double.parseDouble(one) - Double.parseDouble(other);
     }
-    TrialAnalysis analysis =
-        TrialAnalysis.of(ReferenceCase.table(csv.toString()), models.model());
+    TrialAnalysis analysis = TrialAnalysis.of(ReferenceCase.table(csv.toString()), models.model());
     PairedDifference.Interval paired = PairedDifference.of(differences).newYard(0.95);
     NewUnit.Interval own = first(analysis).newUnit();
     assertThat(own).isNotNull();
@@ -96,7 +95,10 @@ class NewUnitClosedFormTest {
   @Test
   void withoutUnitsThereIsNone() {
     Models models =
-        Models.of("weight").factors("group").fixed("group").compare("group", null, Multiplicity.NONE);
+        Models.of("weight")
+            .factors("group")
+            .fixed("group")
+            .compare("group", null, Multiplicity.NONE);
     TrialAnalysis analysis = TrialAnalysis.of(Cases.table("plantgrowth"), models.model());
     assertThat(first(analysis).newUnit()).isNull();
   }

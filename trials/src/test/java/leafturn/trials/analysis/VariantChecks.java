@@ -75,7 +75,9 @@ final class VariantChecks {
 
   private void near(String name, String quantity, double own, double relative) {
     double value = expected(name, quantity);
-    all.assertThat(own).as(name + " " + quantity).isCloseTo(value, within(relative * Math.abs(value)));
+    all.assertThat(own)
+        .as(name + " " + quantity)
+        .isCloseTo(value, within(relative * Math.abs(value)));
   }
 
   private void mixed(String name, Models models) throws IOException {
@@ -100,7 +102,9 @@ final class VariantChecks {
     all.assertThat(own).as(name + " variances").hasSameSizeAs(published);
     for (int i = 0; i < Math.min(own.size(), published.size()); i++) {
       double tolerance = 2e-5 * Math.abs(published.get(i)) + 1e-6 * residual;
-      all.assertThat(own.get(i)).as(name + " variance").isCloseTo(published.get(i), within(tolerance));
+      all.assertThat(own.get(i))
+          .as(name + " variance")
+          .isCloseTo(published.get(i), within(tolerance));
     }
     MarginalTests tests = new MarginalTests(fit);
     tested(name, "Kenward-Roger", tests.all(new KenwardRoger(fit)), 1e-5);

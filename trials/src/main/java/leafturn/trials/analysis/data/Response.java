@@ -13,8 +13,8 @@ import java.util.List;
  *     {@code values}
  */
 public record Response(String name, double[] values, boolean[] belowDetection) {
-  /** Values beyond this size lose all meaning in sums of squares. */
-  private static final double LARGEST = 1e100;
+  /** Beyond this size, and below one over it, powers of variances leave the range of numbers. */
+  private static final double LARGEST = 1e40;
 
   private static final int MOST_FAULTS = 10;
 
@@ -30,6 +30,11 @@ public record Response(String name, double[] values, boolean[] belowDetection) {
     for (int i = 0; i < cells.length; i++) {
       below[i] = cells[i].startsWith("<");
       String text = below[i] ? cells[i].substring(1).strip() : cells[i];
+      if (below[i] && text.isEmpty()) {
+        faults.add(
+            "Line %d: %s is '<' without a detection limit; write it as <2, or leave the cell empty if the value is missing."
+                .formatted(lines.get(i), name));
+      }
       values[i] = number(text, name, lines.get(i), faults);
     }
     if (!faults.isEmpty()) {
@@ -80,9 +85,10 @@ public record Response(String name, double[] values, boolean[] belowDetection) {
               .formatted(line, name, text.length() > 40 ? text.substring(0, 40) + "..." : text));
       return Double.NaN;
     }
-    if (Math.abs(value) > LARGEST) {
+    double size = Math.abs(value);
+    if (size > LARGEST || (size > 0 && size < 1 / LARGEST)) {
       faults.add(
-          "Line %d: %s is %s, beyond what can be measured or computed; use a unit in which it is below 1e100."
+          "Line %d: %s is %s, beyond what can be measured or computed; use a unit in which it lies between 1e-40 and 1e40."
               .formatted(line, name, text));
       return Double.NaN;
     }

@@ -7,8 +7,9 @@ import org.jspecify.annotations.Nullable;
 
 /**
  * An orthonormal basis of the columns of a design matrix, X = Q T, by Gram-Schmidt with a second
- * pass where the first takes much off, which keeps it orthogonal to working precision. A column that adds nothing to those before
- * it is aliased: its coefficient cannot be estimated beside theirs.
+ * pass where the first takes much off, which keeps it orthogonal to working precision. A column
+ * that adds nothing to those before it is aliased: its coefficient cannot be estimated beside
+ * theirs.
  *
  * @source golub2013, section 5.2.8
  */

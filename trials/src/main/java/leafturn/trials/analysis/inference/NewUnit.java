@@ -103,12 +103,10 @@ public final class NewUnit {
       slopes[i] -= Matrices.form(share, known.first()[i], share);
     }
     double variance = Matrices.dot(function, share) + varies;
-    double df =
-        2 * variance * variance / Matrices.form(slopes, known.uncertainty(), slopes);
+    double df = 2 * variance * variance / Matrices.form(slopes, known.uncertainty(), slopes);
     double spread = Math.sqrt(estimate.se() * estimate.se() + varies);
     double reach = spread * Tails.tQuantileTwoSided(1 - comparison.levelFraction(), df);
-    return new Interval(
-        List.copyOf(unit), df, estimate.value() - reach, estimate.value() + reach);
+    return new Interval(List.copyOf(unit), df, estimate.value() - reach, estimate.value() + reach);
   }
 
   /** How much the difference varies between units, and the slopes of that. */

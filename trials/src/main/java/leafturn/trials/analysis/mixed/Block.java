@@ -84,7 +84,9 @@ record Block(Pattern pattern, int directions, double[] joined, @Nullable CrossPr
     return directions + pattern.count();
   }
 
-  /** Whether how V⁻¹ moves with each variance can be worked out, which takes every pair of effects. */
+  /**
+   * Whether how V⁻¹ moves with each variance can be worked out, which takes every pair of effects.
+   */
   boolean allowsMoves() {
     return cross == null || (long) pattern.size() * cross.effects() <= MOST_PAIRS;
   }

@@ -7,10 +7,10 @@ import leafturn.trials.analysis.numeric.UpperFactor;
 import org.jspecify.annotations.Nullable;
 
 /**
- * V = I + Z G Z' by way of its random effects, for independent errors. With G = L L' the determinant
- * of V is that of I + L'Z'ZL. The set with the most effects is eliminated group by group; what
- * remains for the other sets is factored as a dense matrix. What is left of a vector when its
- * predicted effects are taken off is its product with V⁻¹.
+ * V = I + Z G Z' by way of its random effects, for independent errors. With G = L L' the
+ * determinant of V is that of I + L'Z'ZL. The set with the most effects is eliminated group by
+ * group; what remains for the other sets is factored as a dense matrix. What is left of a vector
+ * when its predicted effects are taken off is its product with V⁻¹.
  *
  * @source henderson1959; bates2015, section 3.4
  */

@@ -14,8 +14,7 @@ import org.jspecify.annotations.Nullable;
  * @param schur the factor of S
  * @param logDeterminant log |V|
  */
-record Elimination(
-    double[][] kept, double[][] shrunk, UpperFactor schur, double logDeterminant) {
+record Elimination(double[][] kept, double[][] shrunk, UpperFactor schur, double logDeterminant) {
 
   /**
    * Eliminates the largest set.

@@ -180,7 +180,9 @@ public final class MixedFit implements FixedFit {
     return likelihood.structure().effects();
   }
 
-  /** The covariance of the effects of a set as they are scaled, relative to the residual variance. */
+  /**
+   * The covariance of the effects of a set as they are scaled, relative to the residual variance.
+   */
   public double[][] relativeCovariance(int set) {
     return likelihood.structure().gamma(state.theta(), set);
   }

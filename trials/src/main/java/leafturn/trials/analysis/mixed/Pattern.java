@@ -124,8 +124,7 @@ record Pattern(
     }
   }
 
-  private void addGammaForms(
-      double[][] slopes, int set, double weight, double[] x, int columns) {
+  private void addGammaForms(double[][] slopes, int set, double weight, double[] x, int columns) {
     int effects = slopes.length;
     double[] sums = sums(set, x, columns);
     for (int at = 0; at < sums.length; at += effects * columns) {

@@ -191,7 +191,9 @@ final class RestrictedLikelihood implements NewtonMinimum.Function {
     return new State(theta, all, covariance, coefficients, squares, logDeterminants, traces, falls);
   }
 
-  /** V⁻¹Q R' with R'R the covariance of the coefficients, so that its products are the share of Q. */
+  /**
+   * V⁻¹Q R' with R'R the covariance of the coefficients, so that its products are the share of Q.
+   */
   private double[] known(double[] weighted, double[] root) {
     double[] known = new double[weighted.length];
     for (int at = 0; at < weighted.length; at += directions) {

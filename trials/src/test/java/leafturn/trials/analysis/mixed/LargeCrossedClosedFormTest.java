@@ -78,8 +78,7 @@ class LargeCrossedClosedFormTest {
     assertThatThrownBy(() -> TrialAnalysis.of(table, models().model()))
         .isInstanceOf(TrialFaultException.class)
         .hasMessageContaining("Use \"df\": \"satterthwaite\"");
-    assertThatThrownBy(
-            () -> TrialAnalysis.of(table, models().df(DegreesOfFreedom.DESIGN).model()))
+    assertThatThrownBy(() -> TrialAnalysis.of(table, models().df(DegreesOfFreedom.DESIGN).model()))
         .isInstanceOf(TrialFaultException.class)
         .hasMessageContaining("Use \"df\": \"satterthwaite\"");
   }
