@@ -1,5 +1,6 @@
 package leafturn.trials.observation;
 
+import java.math.BigDecimal;
 import java.time.LocalDate;
 import java.util.ArrayList;
 import java.util.List;
@@ -48,7 +49,9 @@ public record Mishap(
     for (Mishap mishap : mishaps) {
       String place = mishap.plots.isEmpty() ? "all plots" : String.join(", ", mishap.plots);
       String area =
-          mishap.areaM2 == null ? "area not measured" : "%.3g m²".formatted(mishap.areaM2);
+          mishap.areaM2 == null
+              ? "area not measured"
+              : BigDecimal.valueOf(mishap.areaM2).stripTrailingZeros().toPlainString() + " m²";
       String told = "%s on %s (%s, %s)".formatted(mishap.what, mishap.day, place, area);
       if (mishap.decision == null) {
         remarks.add(

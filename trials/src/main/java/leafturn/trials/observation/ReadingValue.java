@@ -12,7 +12,7 @@ import org.jspecify.annotations.Nullable;
  */
 public record ReadingValue(double value, boolean belowDetection) {
   private static final Pattern NUMBER =
-      Pattern.compile("[-+]?(\\d{1,15}([.,]\\d{0,12})?|[.,]\\d{1,12})([eE][-+]?\\d{1,2})?");
+      Pattern.compile("[-+]?(\\d{1,15}([.,]\\d{0,12})?|[.,]\\d{1,12})([eE][-+]?\\d{1,3})?");
   private static final Pattern BELOW = Pattern.compile("<\\s*(.+)");
   private static final Pattern WORDS =
       Pattern.compile("(?i)n\\.?d\\.?|bdl|below detection|not detected|trace");

@@ -1,0 +1,88 @@
+package leafturn.trials.observation;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.regex.Pattern;
+import leafturn.trials.design.Outcome;
+import org.jspecify.annotations.Nullable;
+
+/**
+ * Limits within which values of a kind usually lie; what lies outside is often another unit.
+ *
+ * @param words what it is the range of
+ * @param low least usual value, in {@code unit}
+ * @param high greatest usual value, in {@code unit}
+ * @param unit of both
+ * @source common practice, no source
+ */
+public record UsualRange(String words, double low, double high, String unit) {
+  private static final UsualRange SOIL_P = new UsualRange("soil P", 1, 500, "mg/kg P");
+  private static final UsualRange SOIL_K = new UsualRange("soil K", 10, 1000, "mg/kg K");
+  private static final UsualRange TISSUE_K = new UsualRange("tissue K", 0.5, 5, "% K");
+  private static final Pattern PHOSPHORUS = Pattern.compile("(?i).*phosph.*|(.*\\W)?P(\\W.*)?");
+  private static final Pattern POTASSIUM = Pattern.compile("(?i).*potass.*|(.*\\W)?K(\\W.*)?");
+
+  /** The range of an outcome; null where none is usual. */
+  public static @Nullable UsualRange of(Outcome outcome) {
+    String told = outcome.name() + " " + outcome.unit();
+    boolean potassium = POTASSIUM.matcher(told).matches();
+    boolean phosphorus = !potassium && PHOSPHORUS.matcher(told).matches();
+    return switch (outcome.kind()) {
+      case SOIL -> potassium ? SOIL_K : phosphorus ? SOIL_P : null;
+      case TISSUE -> potassium ? TISSUE_K : null;
+      default -> null;
+    };
+  }
+
+  /**
+   * Whether the plan allows a value.
+   *
+   * @param value in the unit of the outcome
+   */
+  public static boolean isAllowed(Outcome outcome, double value) {
+    Double low = outcome.low();
+    Double high = outcome.high();
+    return (low == null || value >= low) && (high == null || value <= high);
+  }
+
+  /**
+   * What is outside the range, or below or above what the plan allows.
+   *
+   * @param value in the unit of the outcome
+   */
+  public static List<String> faults(Outcome outcome, double value) {
+    List<String> faults = new ArrayList<>();
+    Double low = outcome.low();
+    Double high = outcome.high();
+    if (!isAllowed(outcome, value)) {
+      faults.add(
+          "%s lies outside what the plan allows, %s to %s %s"
+              .formatted(
+                  number(value),
+                  low == null ? "any" : number(low),
+                  high == null ? "any" : number(high),
+                  outcome.unit()));
+    }
+    UsualRange usual = of(outcome);
+    ReadingUnit unit = ReadingUnit.of(outcome.unit());
+    if (usual != null && faults.isEmpty() && unit.unit() != null) {
+      double compared = unit.to(ReadingUnit.of(usual.unit), value, null);
+      if (compared < usual.low || compared > usual.high) {
+        faults.add(
+            "%s %s is far from usual for %s (%s to %s %s); is it in another unit?"
+                .formatted(
+                    number(value),
+                    outcome.unit(),
+                    usual.words,
+                    number(usual.low),
+                    number(usual.high),
+                    usual.unit));
+      }
+    }
+    return faults;
+  }
+
+  private static String number(double value) {
+    return java.math.BigDecimal.valueOf(value).stripTrailingZeros().toPlainString();
+  }
+}

@@ -1,0 +1,430 @@
+package leafturn.trials.observation;
+
+import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.api.Assertions.assertThatList;
+import static org.assertj.core.api.Assertions.assertThatThrownBy;
+import static org.assertj.core.api.Assertions.within;
+
+import java.time.LocalDate;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Map;
+import leafturn.trials.analysis.Models;
+import leafturn.trials.analysis.ReferenceCase;
+import leafturn.trials.analysis.TrialAnalysis;
+import leafturn.trials.analysis.data.TrialFaultException;
+import leafturn.trials.analysis.model.DegreesOfFreedom;
+import leafturn.trials.analysis.model.OverTime;
+import leafturn.trials.analysis.paired.PairedDifference;
+import leafturn.trials.design.Outcome;
+import leafturn.trials.design.Protocol;
+import leafturn.trials.observation.Remark.Weight;
+import org.junit.jupiter.api.Test;
+
+/** The mistakes of field trials on lawns, a test for each, named after the mistake. */
+class MistakesTest {
+  private static final LocalDate MAY = LocalDate.of(2026, 5, 4);
+
+  private static final Outcome SOIL_K =
+      new Outcome(
+          "soil K",
+          Outcome.Kind.SOIL,
+          "mg/kg K",
+          null,
+          null,
+          Outcome.Scale.LOG,
+          Outcome.Summary.LAST_DATE,
+          1.2,
+          true);
+
+  private static final Outcome QUALITY =
+      new Outcome(
+          "quality",
+          Outcome.Kind.RATING,
+          "1-9",
+          1.0,
+          9.0,
+          Outcome.Scale.IDENTITY,
+          Outcome.Summary.SEASON_MEAN,
+          0.5,
+          true);
+
+  /** Split yards: the west half collected in odd yards, returned in even ones. */
+  private static List<ObservedPlot> yards(int count) {
+    List<ObservedPlot> plots = new ArrayList<>();
+    for (int yard = 1; yard <= count; yard++) {
+      boolean odd = yard % 2 == 1;
+      plots.add(half(yard, 1, odd ? "collected" : "returned", "west"));
+      plots.add(half(yard, 2, odd ? "returned" : "collected", "east"));
+    }
+    return plots;
+  }
+
+  private static ObservedPlot half(int yard, int number, String arm, String side) {
+    return new ObservedPlot(
+        "B%d-%d".formatted(yard, number),
+        "yard " + yard,
+        arm,
+        100,
+        Map.of("side", side));
+  }
+
+  private static Reading rating(String plot, LocalDate date, String value) {
+    return Reading.own(plot, date, "quality", value, "Ada");
+  }
+
+  private static Reading measured(String plot, String value, String unit, String method) {
+    return measured(plot, MAY, value, unit, method, null, null);
+  }
+
+  private static Reading measured(
+      String plot,
+      LocalDate date,
+      String value,
+      String unit,
+      String method,
+      String batch,
+      Integer duplicate) {
+    return new Reading(
+        plot, date, "soil K", value, unit, "Fen Laboratory", method, null, batch, null, "AB12C",
+        duplicate, null);
+  }
+
+  private static List<String> sentences(List<Remark> remarks, Weight weight) {
+    return remarks.stream()
+        .filter(remark -> remark.weight() == weight)
+        .map(Remark::sentence)
+        .toList();
+  }
+
+  @Test
+  void coresDatesOrRatersUsedAsReplicates() {
+    ExperimentalUnits one = ExperimentalUnits.of(yards(1));
+    assertThat(one.judgesTreatments()).isFalse();
+    assertThat(sentences(one.remarks(360), Weight.REFUSED).get(0))
+        .contains("0 degrees of freedom", "360 readings", "no p value", "difference between");
+    ExperimentalUnits four = ExperimentalUnits.of(yards(4));
+    assertThat(four.treatmentErrorDf()).isEqualTo(3);
+    assertThat(sentences(four.remarks(48), Weight.WARNING).get(0)).contains("4 units", "below 5");
+    ExperimentalUnits ten = ExperimentalUnits.of(yards(10));
+    assertThat(ten.treatmentErrorDf()).isEqualTo(9);
+    assertThat(sentences(ten.remarks(120), Weight.WARNING)).isEmpty();
+    assertThat(sentences(ten.remarks(120), Weight.NOTE).get(0)).contains("9 degrees", "12 or more");
+    assertThat(ExperimentalUnits.of(yards(13)).remarks(26)).isEmpty();
+  }
+
+  @Test
+  void squaresAndLostPlotsHaveTheDegreesOfFreedomOfTheirLayout() {
+    List<ObservedPlot> square = new ArrayList<>();
+    for (int row = 0; row < 4; row++) {
+      for (int column = 0; column < 4; column++) {
+        square.add(
+            ObservedPlot.of("R%d-%d".formatted(row, column), "row " + row, "arm " + (row + column) % 4));
+      }
+    }
+    assertThat(ExperimentalUnits.ofSquare(square, 4).treatmentErrorDf()).isEqualTo(3 * 2);
+    assertThat(ExperimentalUnits.of(square).treatmentErrorDf()).isEqualTo(3 * 3);
+    assertThat(ExperimentalUnits.of(square.subList(1, 16)).treatmentErrorDf()).isEqualTo(8);
+  }
+
+  @Test
+  void treatmentConfoundedWithSideSlopeMowerOperatorLaboratoryOrDate() {
+    List<ObservedPlot> always = new ArrayList<>();
+    for (int yard = 1; yard <= 6; yard++) {
+      always.add(half(yard, 1, "collected", "west"));
+      always.add(half(yard, 2, "returned", "east"));
+    }
+    assertThat(sentences(new Confounding(always).remarks(List.of()), Weight.REFUSED).get(0))
+        .contains("side", "collected with west", "returned with east");
+    assertThat(new Confounding(yards(6)).remarks(List.of())).isEmpty();
+    List<Reading> byRater =
+        yards(4).stream()
+            .map(
+                plot ->
+                    Reading.own(
+                        plot.code(),
+                        MAY,
+                        "quality",
+                        "6",
+                        plot.arm().equals("returned") ? "Ada" : "Bo"))
+            .toList();
+    assertThat(sentences(new Confounding(yards(4)).remarks(byRater), Weight.REFUSED).get(0))
+        .contains("rater", "always go together");
+    List<Reading> onOneDay = new ArrayList<>(byRater);
+    yards(4).stream()
+        .filter(plot -> plot.arm().equals("returned"))
+        .forEach(plot -> onOneDay.add(rating(plot.code(), MAY.plusDays(7), "6")));
+    assertThat(sentences(new Confounding(yards(4)).remarks(onOneDay), Weight.WARNING))
+        .anySatisfy(each -> assertThat(each).contains("collected never goes with date 2026-05-11"));
+  }
+
+  @Test
+  void halvesNotRandomisedOrLayoutChangedLater() {
+    assertThat(new RecordedLayout(7L, "a", "a", "l", "l").remarks()).isEmpty();
+    assertThat(sentences(new RecordedLayout(null, "a", "a", null, null).remarks(), Weight.WARNING))
+        .allSatisfy(each -> assertThat(each).contains("No seed"));
+    assertThat(sentences(new RecordedLayout(7L, null, "a", null, null).remarks(), Weight.REFUSED))
+        .allSatisfy(each -> assertThat(each).contains("never frozen"));
+    assertThat(sentences(new RecordedLayout(7L, "a", "b", "l", "l").remarks(), Weight.WARNING))
+        .allSatisfy(each -> assertThat(each).contains("changed after it was frozen"));
+    assertThat(sentences(new RecordedLayout(7L, "a", "a", "l", "m").remarks(), Weight.REFUSED))
+        .allSatisfy(each -> assertThat(each).contains("not the one that was drawn"));
+  }
+
+  @Test
+  void dateAsRandomOrAsAnOrdinarySplitPlotFactor() {
+    Models random = Models.of("quality").factors("practice", "date").fixed("practice").random("date");
+    assertThat(sentences(DateRole.remarks(random.model(), "date"), Weight.WARNING))
+        .allSatisfy(each -> assertThat(each).contains("drawn at random"))
+        .hasSize(1);
+    Models plain =
+        Models.of("quality").factors("practice", "date").fixed("practice", "date", "practice*date");
+    assertThat(sentences(DateRole.remarks(plain.model(), "date"), Weight.WARNING).get(0))
+        .contains("never given out by chance", "overTime");
+  }
+
+  @Test
+  void missingPlotsOrUnequalAreas() {
+    List<Reading> most = new ArrayList<>();
+    for (ObservedPlot plot : yards(3)) {
+      most.add(rating(plot.code(), MAY, "6"));
+      if (!plot.code().equals("B2-1")) {
+        most.add(rating(plot.code(), MAY.plusDays(7), "6"));
+      }
+    }
+    assertThat(sentences(Completeness.missing(yards(3), most), Weight.NOTE).get(0))
+        .contains("1 of 12", "B2-1 on 2026-05-11", "never filled in");
+    List<ObservedPlot> unequal =
+        List.of(
+            new ObservedPlot("B1-1", "yard 1", "returned", 100, Map.of()),
+            new ObservedPlot("B1-2", "yard 1", "collected", 130, Map.of()));
+    assertThat(sentences(Completeness.areas(unequal, "kg"), Weight.REFUSED).get(0))
+        .contains("100 to 130 m²", "g/m2");
+    assertThat(Completeness.areas(unequal, "g/m2")).isEmpty();
+  }
+
+  @Test
+  void twoRowsForOnePlotAndDateOrDuplicatesCountedTwice() {
+    List<Reading> twice = List.of(rating("B1-1", MAY, "6"), rating("B1-1", MAY, "7"));
+    assertThat(sentences(ReadingKeys.remarks(twice), Weight.REFUSED).get(0))
+        .contains("quality of plot B1-1 on 2026-05-04 stands twice (6 and 7)");
+    List<Reading> duplicates =
+        List.of(
+            measured("B1-1", MAY, "120", "mg/kg", "Mehlich-3", null, 1),
+            measured("B1-1", MAY, "126", "mg/kg", "Mehlich-3", null, 2),
+            measured("B1-2", MAY, "100", "mg/kg", "Mehlich-3", null, 1));
+    assertThat(ReadingKeys.remarks(duplicates)).isEmpty();
+    OutcomeReadings read = OutcomeReadings.of(SOIL_K, duplicates, null);
+    LaboratoryDuplicates averaged = LaboratoryDuplicates.of(read.readings());
+    assertThatList(averaged.samples().stream().map(CleanReading::value).toList())
+        .containsExactly(123.0, 100.0);
+    assertThat(averaged.variance()).isCloseTo(18, within(1e-12));
+    assertThat(averaged.degreesOfFreedom()).isEqualTo(1);
+    assertThat(averaged.words("mg/kg")).contains("4.24 mg/kg", "1 degrees of freedom");
+  }
+
+  @Test
+  void laboratoryOrMethodChangedMidSeason() {
+    List<Reading> two =
+        List.of(
+            measured("B1-1", "120", "mg/kg", "Mehlich-3"),
+            measured("B1-2", "100", "mg/kg", "ammonium acetate"));
+    assertThat(sentences(MethodChange.remarks(two), Weight.REFUSED).get(0))
+        .contains("Mehlich-3", "ammonium acetate", "not one quantity", "each method by itself");
+    List<Reading> batches =
+        List.of(
+            measured("B1-1", MAY, "120", "mg/kg", "Mehlich-3", "run 1", null),
+            measured("B1-2", MAY, "100", "mg/kg", "Mehlich-3", "run 2", null),
+            measured("B2-1", MAY.plusDays(7), "100", "mg/kg", "Mehlich-3", "run 2", null));
+    assertThat(sentences(MethodChange.remarks(batches), Weight.WARNING).get(0))
+        .contains("2 batches", "blocks");
+  }
+
+  @Test
+  void unitsMixed() {
+    List<Reading> mixed =
+        List.of(
+            measured("B1-1", "120", "ppm", "Mehlich-3"),
+            measured("B1-2", "120", "mg/kg K2O", "Mehlich-3"),
+            measured("B2-1", "120", null, "Mehlich-3"),
+            measured("B2-2", "120", "lb/acre", "Mehlich-3"),
+            measured("B3-1", "9000", "mg/kg", "Mehlich-3"));
+    OutcomeReadings read = OutcomeReadings.of(SOIL_K, mixed, null);
+    assertThat(read.readings().get(0).value()).isEqualTo(120);
+    assertThat(read.readings().get(1).value()).isCloseTo(120 / 1.2046, within(0.005));
+    assertThatList(read.faults())
+        .satisfiesExactly(
+            each -> assertThat(each).contains("Plot B2-1", "unit of soil K is missing"),
+            each -> assertThat(each).contains("Plot B2-2", "depth of the cores"));
+    assertThatList(read.doubts())
+        .satisfiesExactly(
+            each -> assertThat(each).contains("Plot B3-1", "9000", "10 to 1000 mg/kg", "another unit"));
+  }
+
+  @Test
+  void belowDetectionAsZeroOrAsTheLimitOrAsHalfOfItInSilence() {
+    assertThat(ReadingValue.of("<2", null)).isEqualTo(new ReadingValue(2, true));
+    assertThat(ReadingValue.of("nd", 2.0)).isEqualTo(new ReadingValue(2, true));
+    assertThat(ReadingValue.of("0", 2.0)).isEqualTo(new ReadingValue(2, true));
+    assertThat(ReadingValue.of("2", 2.0)).isEqualTo(new ReadingValue(2, false));
+    assertThatThrownBy(() -> ReadingValue.of("nd", null)).hasMessageContaining("detection limit");
+    String few = "arm,y\na,<2\na,3\na,4\na,5\na,3.5\nb,4\nb,5\nb,6\nb,4.5\nb,5.5\n";
+    Models model = Models.of("y").factors("arm").fixed("arm");
+    assertThat(TrialAnalysis.of(ReferenceCase.table(few), model.model()).warnings())
+        .anySatisfy(each -> assertThat(each).contains("stand at half of it"))
+        .anySatisfy(each -> assertThat(each).contains("at the limit", "zero"));
+    String many = few.replace("a,3\n", "a,<2\n");
+    assertThatThrownBy(() -> TrialAnalysis.of(ReferenceCase.table(many), model.model()))
+        .isInstanceOf(TrialFaultException.class)
+        .hasMessageContaining("above 15 %");
+  }
+
+  @Test
+  void skewedNutrientsOnTheirRawScale() {
+    double[] skewed = new double[40];
+    List<String> groups = new ArrayList<>();
+    for (int i = 0; i < skewed.length; i++) {
+      groups.add(i % 2 == 0 ? "returned" : "collected");
+      skewed[i] = Math.exp(4 + 0.85 * Math.sin(2.4 * i) * 1.3);
+    }
+    BoxCox profile = BoxCox.profile(skewed, groups);
+    assertThat(profile.asksForLog()).isTrue();
+    assertThat(profile.remark("soil P", false).sentence()).contains("log scale", "ratio");
+    assertThat(profile.remark("soil P", true).weight()).isEqualTo(Weight.NOTE);
+    assertThatThrownBy(() -> BoxCox.profile(new double[] {0, 1}, List.of("a", "a")))
+        .hasMessageContaining("no logarithm");
+  }
+
+  @Test
+  void outlierRemovedBecauseItWasInconvenient() {
+    String csv = "arm,y\na,1\na,1.2\na,0.9\na,1.1\na,9\nb,2\nb,2.1\nb,1.9\nb,2.2\nb,1.8\n";
+    TrialAnalysis analysis =
+        TrialAnalysis.of(
+            ReferenceCase.table(csv), Models.of("y").factors("arm").fixed("arm").model());
+    assertThat(analysis.warnings())
+        .anySatisfy(each -> assertThat(each).contains("lies apart", "stays in"));
+    assertThat(analysis.fit().frame().rows()).isEqualTo(10);
+  }
+
+  @Test
+  void ratingTreatedAsARatio() {
+    Reading perCent =
+        new Reading(
+            "B1-1", MAY, "quality", "80", "%", null, null, null, null, "Ada", null, null, null);
+    assertThat(OutcomeReadings.of(QUALITY, List.of(perCent), null).faults().get(0))
+        .contains("rating", "no per cent");
+    assertThatThrownBy(
+            () ->
+                new Outcome(
+                    "quality",
+                    Outcome.Kind.RATING,
+                    "1-9",
+                    1.0,
+                    9.0,
+                    Outcome.Scale.LOG,
+                    Outcome.Summary.SEASON_MEAN,
+                    1.2,
+                    true))
+        .hasMessageContaining("a rating has no logarithm");
+    assertThat(
+            OutcomeReadings.of(QUALITY, List.of(rating("B1-1", MAY, "12")), null).doubts().get(0))
+        .contains("outside what the plan allows", "1 to 9");
+  }
+
+  @Test
+  void anUndecidedResultReportedAsNoDifference() {
+    PairedDifference shoes =
+        PairedDifference.of(new double[] {0.8, -0.3, 0.2, -0.6, 0.9, -0.4, 0.5, 0.1});
+    PairedDifference.Verdict verdict = shoes.verdict(0.05, 0.2);
+    assertThat(verdict).isEqualTo(PairedDifference.Verdict.UNDECIDED);
+    assertThat(verdict.words()).isEqualTo("undecided");
+  }
+
+  @Test
+  void stoppingEarlyPickingTheBestDateOrManyOutcomes() {
+    List<LocalDate> planned = List.of(MAY, MAY.plusDays(14), MAY.plusDays(28));
+    assertThat(
+            sentences(new Looks(planned, null, 1, 1).remarks(planned.subList(0, 2)), Weight.REFUSED)
+                .get(0))
+        .contains("under way", "no test");
+    assertThat(
+            sentences(
+                    new Looks(planned, MAY.plusDays(15), 1, 1).remarks(planned.subList(0, 2)),
+                    Weight.WARNING)
+                .get(0))
+        .contains("before its last planned day", "finds too much");
+    List<Remark> more =
+        new Looks(planned, MAY.plusDays(30), 6, 1).remarks(List.of(MAY, MAY.plusDays(9)));
+    assertThat(sentences(more, Weight.WARNING).get(0)).contains("2026-05-13", "not on the best day");
+    assertThat(sentences(more, Weight.NOTE).get(0)).contains("5 outcomes", "exploratory", "adjusted");
+    assertThat(new Looks(planned, MAY.plusDays(30), 1, 1).remarks(planned)).isEmpty();
+  }
+
+  @Test
+  void singularFitIgnored() {
+    TrialAnalysis analysis =
+        TrialAnalysis.of(
+            new ReferenceCase("dyestuff2").table(),
+            Models.of("Yield").factors("Batch").random("Batch").model());
+    assertThat(analysis.fit().boundary()).isNotEmpty();
+    assertThat(analysis.warnings())
+        .anySatisfy(each -> assertThat(each).contains("Held at the boundary"));
+  }
+
+  @Test
+  void testsWithEmptyCellsOrAliasedTerms() {
+    String csv =
+        "arm,feed,y\na,low,1\na,low,1.2\na,high,2\na,high,2.3\nb,low,1.5\nb,low,1.1\n";
+    TrialAnalysis analysis =
+        TrialAnalysis.of(
+            ReferenceCase.table(csv),
+            Models.of("y").factors("arm", "feed").fixed("arm", "feed", "arm*feed").model());
+    assertThat(analysis.warnings())
+        .anySatisfy(each -> assertThat(each).contains("arm*feed", "not estimable"));
+  }
+
+  @Test
+  void clippingsDriftOrTheCollectedHalfMownLaterOrShorter() {
+    Protocol asked =
+        new Protocol(null, 70.0, true, true, true, true, Protocol.Feed.EQUAL);
+    MowingRecord wrong = new MowingRecord(MAY, false, false, false, 70.0, 55.0);
+    List<String> warnings = sentences(MowingRecord.remarks(asked, List.of(wrong)), Weight.WARNING);
+    assertThatList(warnings)
+        .anySatisfy(each -> assertThat(each).contains("different days", "longer grass"))
+        .anySatisfy(each -> assertThat(each).contains("not mown first", "carried into"))
+        .anySatisfy(each -> assertThat(each).contains("deck was not cleaned", "drift"))
+        .anySatisfy(each -> assertThat(each).contains("70 mm (returned) and 55 mm (collected)"));
+    MowingRecord right = new MowingRecord(MAY, true, true, true, 70.0, 70.0);
+    assertThat(MowingRecord.remarks(asked, List.of(right))).isEmpty();
+  }
+
+  @Test
+  void irrigationDogUrineOrSpreaderOverlapOnOneHalf() {
+    Mishap open = new Mishap(MAY, "dog urine", List.of("B1-1"), 0.4, null);
+    assertThat(sentences(Mishap.remarks(List.of(open), yards(2)), Weight.WARNING).get(0))
+        .contains("dog urine on 2026-05-04", "B1-1", "0.4 m²", "nobody has decided");
+    Mishap seen =
+        new Mishap(MAY, "spreader overlap", List.of("B1-1"), 4.0, new Mishap.Decision(true, false));
+    assertThat(sentences(Mishap.remarks(List.of(seen), yards(2)), Weight.WARNING).get(0))
+        .contains("results in sight", "both ways");
+    assertThat(seen.leavesOut("B1-1", MAY)).isTrue();
+    assertThat(seen.leavesOut("B1-1", MAY.minusDays(1))).isFalse();
+    assertThat(seen.leavesOut("B1-2", MAY)).isFalse();
+    Mishap kept =
+        new Mishap(MAY, "irrigation fault", List.of("B1-1"), null, new Mishap.Decision(false, true));
+    assertThat(sentences(Mishap.remarks(List.of(kept), yards(2)), Weight.WARNING).get(0))
+        .contains("only plots of one treatment");
+  }
+
+  @Test
+  void valuesThatAreNoNumbersOrCannotBe() {
+    List<Reading> bad =
+        List.of(
+            measured("B1-1", "about 120", "mg/kg", "Mehlich-3"),
+            measured("B1-2", "1e300", "mg/kg", "Mehlich-3"));
+    assertThatList(OutcomeReadings.of(SOIL_K, bad, null).faults())
+        .satisfiesExactly(
+            each -> assertThat(each).contains("Plot B1-1", "'about 120' is no number"),
+            each -> assertThat(each).contains("Plot B1-2", "1e300", "beyond what can be"));
+  }
+}

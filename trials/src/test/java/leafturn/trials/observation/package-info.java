@@ -1,0 +1,4 @@
+@NullMarked
+package leafturn.trials.observation;
+
+import org.jspecify.annotations.NullMarked;
