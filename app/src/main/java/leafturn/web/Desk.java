@@ -15,6 +15,7 @@ import leafturn.records.people.Visitor;
 import leafturn.records.round.AdviceKeeper;
 import leafturn.records.round.BookRound;
 import leafturn.records.sheet.AdviceSheet.Way;
+import leafturn.records.trial.TrialGrounds;
 
 /** What the rooms share: the book, the round made from it, the templates and the clock. */
 final class Desk {
@@ -28,6 +29,7 @@ final class Desk {
   private final Clock clock;
   private final BookRound rounds;
   private final AdviceKeeper keeper;
+  private final TrialGrounds grounds = new TrialGrounds();
   private final Assets assets = new Assets();
   private final Pages pages = new Pages();
 
@@ -67,6 +69,11 @@ final class Desk {
   LocalDate today() {
     LocalDate fixed = book.read(BookTitle::of).fixedDay();
     return fixed == null ? LocalDate.now(clock) : fixed;
+  }
+
+  /** Trials as they lie on the ground. */
+  TrialGrounds grounds() {
+    return grounds;
   }
 
   Assets assets() {

@@ -17,6 +17,8 @@ public record ImportDone(String headline, String place, String placeName) {
     String name = ImportStart.nameOf(book, file);
     return switch (file.kind()) {
       case PROPERTIES -> new ImportDone(headline, "/lawns", "the lawns");
+      case READINGS ->
+          new ImportDone(headline, "/trials/" + file.target() + "/readings", "the readings");
       case WEATHER -> new ImportDone(headline, "/weather/" + file.target(), name);
       case LOG ->
           book.find(Kind.LAWN, file.target())

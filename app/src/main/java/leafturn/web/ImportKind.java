@@ -4,13 +4,15 @@ import java.util.List;
 import leafturn.records.exchange.Column;
 import leafturn.records.exchange.LogColumns;
 import leafturn.records.exchange.PropertyColumns;
+import leafturn.records.exchange.ReadingColumns;
 import leafturn.records.exchange.WeatherColumns;
 
 /** What can be imported. */
 public enum ImportKind {
   LOG("Past log", "entry", "entries", LogColumns.ALL),
   PROPERTIES("Properties and lawns", "sheet", "sheets", PropertyColumns.ALL),
-  WEATHER("Daily weather", "day", "days", WeatherColumns.ALL);
+  WEATHER("Daily weather", "day", "days", WeatherColumns.ALL),
+  READINGS("Readings of a trial", "reading", "readings", ReadingColumns.ALL);
 
   private final String title;
   private final String one;

@@ -6,14 +6,20 @@ import java.util.Map;
 import leafturn.records.InputException;
 import leafturn.records.SourceText;
 import leafturn.records.WeatherFile;
+import leafturn.records.archive.Sha256;
 import leafturn.records.book.BookReading;
+import leafturn.records.book.Sheet;
 import leafturn.records.exchange.LogImport;
 import leafturn.records.exchange.Preview;
 import leafturn.records.exchange.PropertyImport;
 import leafturn.records.exchange.Reading;
+import leafturn.records.exchange.ReadingImport;
 import leafturn.records.exchange.WeatherImport;
+import leafturn.records.sheet.Kind;
+import leafturn.records.sheet.TrialSheet;
 import leafturn.records.table.Table;
 import leafturn.records.table.TableFile;
+import leafturn.records.trial.TrialGrounds;
 
 /** Looks at a kept file with the eyes of its kind. */
 final class ImportLook {
@@ -21,13 +27,16 @@ final class ImportLook {
 
   private final KeptFile file;
   private final LocalDate today;
+  private final TrialGrounds grounds;
 
   /**
    * @param today the day on which it is looked at
+   * @param grounds lays out the trial that readings belong to
    */
-  ImportLook(KeptFile file, LocalDate today) {
+  ImportLook(KeptFile file, LocalDate today, TrialGrounds grounds) {
     this.file = file;
     this.today = today;
+    this.grounds = grounds;
   }
 
   /**
@@ -50,8 +59,21 @@ final class ImportLook {
       case LOG ->
           LogImport.look(book, table, reading, file.target().isEmpty() ? null : file.target());
       case PROPERTIES -> PropertyImport.look(book, table, reading, today.withDayOfYear(1));
+      case READINGS -> ReadingImport.look(book, table, reading, ask(book));
       case WEATHER -> WeatherImport.look(book, table, reading, file.target(), file.replacing());
     };
+  }
+
+  private ReadingImport.Ask ask(BookReading book) {
+    Sheet<TrialSheet> trial =
+        book.find(Kind.TRIAL, file.target())
+            .orElseThrow(() -> new InputException("This trial is no longer in the book."));
+    String laboratory = file.laboratory();
+    return new ReadingImport.Ask(
+        trial.id(),
+        grounds.of(trial.content()),
+        laboratory == null ? null : book.find(Kind.LABORATORY, laboratory).orElse(null),
+        Sha256.of(file.bytes()));
   }
 
   private static Map<Integer, Reading.Pick> within(Map<Integer, Reading.Pick> picks, Table table) {

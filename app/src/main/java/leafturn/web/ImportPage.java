@@ -13,6 +13,7 @@ import leafturn.records.exchange.Preview;
 import leafturn.records.exchange.Reading;
 import leafturn.records.exchange.Reading.DateOrder;
 import leafturn.records.sheet.Kind;
+import leafturn.records.sheet.TrialReadingsSheet;
 import leafturn.records.table.Table;
 import leafturn.web.form.Field;
 import org.jspecify.annotations.Nullable;
@@ -94,8 +95,20 @@ public final class ImportPage {
           ? "One thing is to be put right first."
           : "%,d things are to be put right first.".formatted(faults);
     }
-    int news = preview.arrivals().count();
+    int news = news();
     return news == 0 ? "There is nothing new in this file." : words(news) + " can be imported.";
+  }
+
+  /** How many things would be added; readings come many to a sheet. */
+  private int news() {
+    if (file.kind() != ImportKind.READINGS) {
+      return preview.arrivals().count();
+    }
+    return preview.arrivals().sheets().stream()
+        .map(Arrivals.NewSheet::content)
+        .map(TrialReadingsSheet.class::cast)
+        .mapToInt(sheet -> sheet.readings().size())
+        .sum();
   }
 
   private String words(int count) {
@@ -115,7 +128,7 @@ public final class ImportPage {
 
   /** What would be added, in a few words: "12 entries", "2 properties and 4 lawns". */
   String arrivals() {
-    return words(preview.arrivals().count());
+    return words(news());
   }
 
   /** What importing would do, in sentences. */
@@ -150,7 +163,7 @@ public final class ImportPage {
 
   /** The words on the button. */
   public String importThese() {
-    int count = preview.arrivals().count();
+    int count = news();
     return (count == 1 ? "Import this " : "Import these ")
         + (count == 1 ? words(count).replaceFirst("^1 ", "") : words(count));
   }
@@ -200,7 +213,7 @@ public final class ImportPage {
   }
 
   public boolean hasColumns() {
-    return !preview.table().headings().isEmpty();
+    return !preview.table().headings().isEmpty() && file.laboratory() == null;
   }
 
   public boolean isWeather() {

@@ -13,13 +13,17 @@ import leafturn.quantity.Units;
 import leafturn.records.Choice;
 import leafturn.records.InputException;
 import leafturn.records.book.BookWriting;
+import leafturn.records.book.Sheet;
 import leafturn.records.exchange.Column;
 import leafturn.records.exchange.Preview;
 import leafturn.records.exchange.Reading;
 import leafturn.records.exchange.Reading.DateOrder;
 import leafturn.records.people.Secret;
 import leafturn.records.sheet.Kind;
+import leafturn.records.sheet.TrialSheet;
 import leafturn.records.table.TableFile;
+import leafturn.records.trial.TrialShelf;
+import org.jspecify.annotations.Nullable;
 
 /**
  * Where past logs, properties and weather come in from files: a file is sent, looked at, and then
@@ -58,7 +62,7 @@ final class ImportRoom implements Room {
     try {
       KeptFile file = sent(context);
       // What cannot be read at all is told at once, and not kept.
-      desk.book().read(new ImportLook(file, desk.today())::preview);
+      desk.book().read(new ImportLook(file, desk.today(), desk.grounds())::preview);
       files.keep(session(context), file);
       Answers.goTo(context, HERE + "/" + file.key());
     } catch (InputException e) {
@@ -78,15 +82,17 @@ final class ImportRoom implements Room {
       throw new InputException("Choose a file that is not empty.");
     }
     String target = target(kind, form);
+    String laboratory = laboratory(kind, first(form, "laboratory"));
     String name = upload.filename().replaceAll("\\p{Cntrl}|.*[/\\\\]", "").strip();
     String shown = name.isEmpty() ? "file" : name;
     try (InputStream content = upload.content()) {
       return KeptFile.of(
-          Secret.fresh(),
-          kind,
-          shown.substring(0, Math.min(shown.length(), LONGEST_NAME)),
-          content.readNBytes(TableFile.LIMIT_BYTES + 1),
-          target);
+              Secret.fresh(),
+              kind,
+              shown.substring(0, Math.min(shown.length(), LONGEST_NAME)),
+              content.readNBytes(TableFile.LIMIT_BYTES + 1),
+              target)
+          .readBy(laboratory);
     } catch (IOException e) {
       throw new UncheckedIOException(e);
     }
@@ -96,6 +102,9 @@ final class ImportRoom implements Room {
   private String target(ImportKind kind, Map<String, List<String>> form) {
     if (kind == ImportKind.PROPERTIES) {
       return "";
+    }
+    if (kind == ImportKind.READINGS) {
+      return trial(first(form, "trial"));
     }
     boolean weather = kind == ImportKind.WEATHER;
     String id = first(form, weather ? "station" : "lawn");
@@ -117,13 +126,37 @@ final class ImportRoom implements Room {
     return id;
   }
 
+  /** Id of a trial that takes readings. */
+  private String trial(String id) {
+    TrialSheet trial =
+        desk.book()
+            .read(reading -> reading.find(Kind.TRIAL, id))
+            .map(Sheet::content)
+            .orElseThrow(() -> new InputException("Choose the trial that the readings belong to."));
+    String closed = TrialShelf.closed(trial);
+    if (!closed.isEmpty()) {
+      throw new InputException(closed);
+    }
+    return id;
+  }
+
+  private @Nullable String laboratory(ImportKind kind, String id) {
+    if (kind != ImportKind.READINGS || id.isEmpty()) {
+      return null;
+    }
+    if (desk.book().read(reading -> reading.find(Kind.LABORATORY, id)).isEmpty()) {
+      throw new InputException("Choose the laboratory, or that each row holds one reading.");
+    }
+    return id;
+  }
+
   private void look(Context context, KeptFile file) {
     if (file.isImported()) {
       ImportDone page = desk.book().read(reading -> ImportDone.of(reading, file));
       desk.show(context, "importdone.jte", "Imported", Map.of("page", page));
       return;
     }
-    Preview preview = desk.book().read(new ImportLook(file, desk.today())::preview);
+    Preview preview = desk.book().read(new ImportLook(file, desk.today(), desk.grounds())::preview);
     show(context, file, preview, "");
   }
 
@@ -143,7 +176,7 @@ final class ImportRoom implements Room {
             ? file.reading(picks(file, form), !first(form, "replace").isEmpty())
             : file.onSheet(sheet);
     try {
-      desk.book().read(new ImportLook(chosen, desk.today())::preview);
+      desk.book().read(new ImportLook(chosen, desk.today(), desk.grounds())::preview);
     } catch (InputException e) {
       context.status(UNUSABLE);
       begin(context, e.faults());
@@ -195,7 +228,7 @@ final class ImportRoom implements Room {
   }
 
   private Preview addIfSeen(BookWriting writing, KeptFile file, String seen) {
-    Preview preview = new ImportLook(file, desk.today()).preview(writing);
+    Preview preview = new ImportLook(file, desk.today(), desk.grounds()).preview(writing);
     if (isSeen(preview, seen)) {
       preview.arrivals().write(writing);
     }

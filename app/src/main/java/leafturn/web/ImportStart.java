@@ -15,12 +15,28 @@ import org.jspecify.annotations.Nullable;
  *
  * @param lawns that a log can belong to
  * @param stations that weather can belong to
- * @param lawn id of the lawn that is chosen beforehand; may be empty
- * @param station id of the station that is chosen beforehand; may be empty
+ * @param trials that take readings
+ * @param laboratories whose mapping can read a file
+ * @param chosen what is chosen beforehand
  * @param faults what is wrong with the file that was sent
  */
 public record ImportStart(
-    List<Choice> lawns, List<Choice> stations, String lawn, String station, List<String> faults) {
+    List<Choice> lawns,
+    List<Choice> stations,
+    List<Choice> trials,
+    List<Choice> laboratories,
+    Chosen chosen,
+    List<String> faults) {
+
+  /**
+   * What is chosen beforehand, by id; empty for nothing.
+   *
+   * @param lawn id of a lawn
+   * @param station id of a station
+   * @param trial id of a trial
+   * @param laboratory id of a laboratory
+   */
+  public record Chosen(String lawn, String station, String trial, String laboratory) {}
 
   /**
    * @param asked values of the page's address by name, null where there is none
@@ -40,8 +56,25 @@ public record ImportStart(
         book.all(Kind.STATION).stream()
             .map(station -> new Choice(station.id(), station.content().name()))
             .toList();
-    return new ImportStart(
-        lawns, stations, orEmpty(asked.apply("lawn")), orEmpty(asked.apply("station")), faults);
+    List<Choice> laboratories =
+        book.all(Kind.LABORATORY).stream()
+            .map(laboratory -> new Choice(laboratory.id(), laboratory.content().name()))
+            .toList();
+    Chosen chosen =
+        new Chosen(
+            orEmpty(asked.apply("lawn")),
+            orEmpty(asked.apply("station")),
+            orEmpty(asked.apply("trial")),
+            orEmpty(asked.apply("laboratory")));
+    return new ImportStart(lawns, stations, trials(book), laboratories, chosen, faults);
+  }
+
+  /** Those that are frozen and have not ended. */
+  private static List<Choice> trials(BookReading book) {
+    return book.all(Kind.TRIAL).stream()
+        .filter(trial -> trial.content().frozen() != null && trial.content().ended() == null)
+        .map(trial -> new Choice(trial.id(), trial.content().name()))
+        .toList();
   }
 
   /** What a kept file is for, in words; empty where its rows say so themselves. */
@@ -53,6 +86,9 @@ public record ImportStart(
       return book.find(Kind.STATION, file.target())
           .map(station -> station.content().name())
           .orElse("");
+    }
+    if (file.kind() == ImportKind.READINGS) {
+      return book.find(Kind.TRIAL, file.target()).map(trial -> trial.content().name()).orElse("");
     }
     return book.find(Kind.LAWN, file.target())
         .map(

@@ -42,7 +42,7 @@ public record TrialPage(
     String hash,
     List<Later> changes,
     String readings,
-    List<String> events,
+    List<Event> events,
     boolean mayChange,
     boolean mayLog) {
   public TrialPage {
@@ -50,6 +50,14 @@ public record TrialPage(
     changes = List.copyOf(changes);
     events = List.copyOf(events);
   }
+
+  /**
+   * Something that befell it.
+   *
+   * @param id of its sheet
+   * @param words what it was and what was decided
+   */
+  public record Event(String id, String words) {}
 
   /**
    * A change after the plan was frozen.

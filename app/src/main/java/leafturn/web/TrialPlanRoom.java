@@ -122,17 +122,19 @@ final class TrialPlanRoom implements Room {
     List<String> ids = PlanDocument.lawns(form);
     JsonNode old = before == null ? MissingNode.getInstance() : before.plan();
     ObjectNode plan = PlanDocument.of(form, old);
-    boolean sameLawns = before != null && before.lawns().equals(ids) && before.frozen() != null;
-    ArrayNode lawns = sameLawns ? (ArrayNode) old.path("lawns") : PlanLawns.of(reading, ids);
+    boolean sameLawns = before != null && before.lawns().equals(ids) && old.path("lawns").isArray();
+    boolean kept =
+        sameLawns && (before.frozen() != null || !PlanLawns.withoutOutline(reading, ids).isEmpty());
+    ArrayNode lawns = kept ? (ArrayNode) old.path("lawns") : PlanLawns.of(reading, ids);
     if (lawns.isEmpty()) {
       plan.remove("lawns");
     } else {
       plan.set("lawns", lawns);
     }
-    List<String> bare = PlanLawns.withoutOutline(reading, ids);
+    List<String> bare = kept ? List.of() : PlanLawns.withoutOutline(reading, ids);
     if (!bare.isEmpty()) {
       fault(faults, "nobody has drawn the outline of %s yet.".formatted(String.join("; ", bare)));
-    } else if (ids.isEmpty()) {
+    } else if (ids.isEmpty() && !kept) {
       fault(faults, "none is chosen; choose the lawns that take part.");
     }
     try {

@@ -87,7 +87,9 @@ final class TrialRoom implements Room {
         content.frozen() == null ? "" : content.frozen().hash(),
         TrialPage.changes(shelf.history(id), units, zone),
         readings(shelf.readingSheets(id)),
-        shelf.events(id).stream().map(event -> words(event.content())).toList(),
+        shelf.events(id).stream()
+            .map(event -> new TrialPage.Event(event.id(), words(event.content())))
+            .toList(),
         shelf.mayChange(),
         shelf.mayLog(content));
   }

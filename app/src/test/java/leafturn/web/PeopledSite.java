@@ -23,6 +23,7 @@ import leafturn.records.round.DemoBook;
 import leafturn.records.sheet.Content;
 import leafturn.records.sheet.Kind;
 import leafturn.records.sheet.Property;
+import leafturn.records.sheet.TrialSheet;
 
 /**
  * The invented round with an account of each role. Helper and reader are clients with whom the
@@ -101,13 +102,14 @@ final class PeopledSite implements AutoCloseable {
       into.add(property.content().address());
       into.add(property.content().name());
       for (Sheet<? extends Content> sheet : sheetsOf(reading, property.id())) {
-        into.add(sheet.id());
+        (sheet.kind() == Kind.TRIAL ? marks : into).add(sheet.id());
         if (sheet.content().address() != null) {
           into.add(sheet.content().address());
         }
       }
     }
     marks.removeAll(own);
+    reading.all(Kind.TRIAL).forEach(trial -> marks.add(trial.content().name()));
     return marks;
   }
 
@@ -121,6 +123,11 @@ final class PeopledSite implements AutoCloseable {
   }
 
   private static boolean belongs(BookReading reading, Sheet<?> sheet, String property) {
+    if (sheet.content() instanceof TrialSheet trial) {
+      return trial.lawns().stream()
+          .map(id -> reading.find(Kind.LAWN, id).orElseThrow().content().property())
+          .anyMatch(property::equals);
+    }
     String lawn = sheet.content().lawn();
     return property.equals(sheet.content().property())
         || lawn != null

@@ -53,6 +53,10 @@ public final class DemoBook {
           StationDays.put(writing, STATION, ExampleStation.days());
           DemoBook demo = new DemoBook(writing, weather.firstDay());
           round.lawns().forEach(demo::add);
+          DemoTrial.write(
+              writing,
+              object(file("split-yards.trial.json")),
+              round.lawns().stream().map(entry -> id("lawn " + entry.slug())).toList());
           return round;
         });
   }
@@ -110,7 +114,8 @@ public final class DemoBook {
     }
   }
 
-  private static String id(String name) {
+  /** The id of a thing of the round, the same each time. */
+  static String id(String name) {
     byte[] bytes = ("leafturn demo " + name).getBytes(StandardCharsets.UTF_8);
     return UUID.nameUUIDFromBytes(bytes).toString();
   }

@@ -8,9 +8,10 @@ import java.util.List;
 import leafturn.records.book.BookReading;
 import leafturn.records.book.Sheet;
 import leafturn.records.shape.Anchor;
+import leafturn.records.shape.GridShape;
 import leafturn.records.shape.Outline;
-import leafturn.records.shape.PlaneGeoJson;
 import leafturn.records.sheet.BedSheet;
+import leafturn.records.sheet.DeckType;
 import leafturn.records.sheet.Kind;
 import leafturn.records.sheet.LawnSheet;
 import leafturn.records.sheet.MowerSheet;
@@ -59,7 +60,7 @@ public final class PlanLawns {
       return;
     }
     ObjectNode entry = lawns.addObject().put("name", name(book, lawn));
-    entry.set("outline", PlaneGeoJson.of(outline));
+    entry.set("outline", GridShape.of(outline));
     ArrayNode beds = beds(book, lawn.content().property(), outline.anchor());
     if (!beds.isEmpty()) {
       entry.set("keepOut", beds);
@@ -75,7 +76,7 @@ public final class PlanLawns {
     }
     for (Sheet<BedSheet> bed : book.ofProperty(Kind.BED, property)) {
       Outline outline = bed.content().outline();
-      ObjectNode shape = outline == null ? null : PlaneGeoJson.onGridOf(anchor, outline);
+      ObjectNode shape = outline == null ? null : GridShape.onGridOf(anchor, outline);
       if (shape != null) {
         beds.add(shape);
       }
@@ -83,10 +84,17 @@ public final class PlanLawns {
     return beds;
   }
 
+  /** Where nobody has said, a deck that throws to the right: then drift is reckoned with. */
   private static ObjectNode mower(@Nullable MowerSheet mower) {
     Double deck = mower == null ? null : mower.deckWidthMm();
+    DeckType type = mower == null ? null : mower.deckType();
+    String discharge =
+        type == null || type == DeckType.SIDE_DISCHARGE
+            ? "right"
+            : type == DeckType.REAR_BAG || type == DeckType.REAR_DISCHARGE ? "rear" : "none";
     return JsonNodeFactory.instance
         .objectNode()
-        .put("deckWidthMm", deck == null ? USUAL_DECK_MM : deck);
+        .put("deckWidthMm", deck == null ? USUAL_DECK_MM : deck)
+        .put("discharge", discharge);
   }
 }

@@ -62,6 +62,14 @@ public final class TrialShelf {
                 lawn -> lawn.isPresent() && may.test(visitor, lawn.get().content().property()));
   }
 
+  /** Why a trial takes no readings; empty where it takes them. */
+  public static String closed(TrialSheet trial) {
+    if (trial.frozen() == null) {
+      return "The plan of this trial is not frozen yet; readings are taken only after that.";
+    }
+    return trial.ended() == null ? "" : "This trial has ended; it takes no more readings.";
+  }
+
   /** How far a trial has come. */
   public TrialState state(Sheet<TrialSheet> trial) {
     if (trial.content().ended() != null) {

@@ -13,6 +13,7 @@ import leafturn.web.form.Form;
 public final class PlanDocument {
   private static final ObjectMapper JSON = new ObjectMapper();
   private static final String DATES = "dates";
+  private static final String CORES = "cores";
   private static final String CONTRASTS = "contrasts";
   private static final String LAYOUTS = "allowedLayouts";
   private static final String EXCLUSIONS = "exclusions";
@@ -28,6 +29,9 @@ public final class PlanDocument {
     ObjectNode plan = (ObjectNode) parsed(form.document("plan", typed(before)).text());
     plan.remove(TrialPlanForm.LAWNS);
     lists(plan, DATES, "[\\s,;]+");
+    if (plan.path(CORES) instanceof ObjectNode cores) {
+      lists(cores, DATES, "[\\s,;]+");
+    }
     lists(plan, EXCLUSIONS, "\\R");
     rows(plan, CONTRASTS, "\\s*(?:\\s-\\s|−|–|\\bminus\\b)\\s*");
     rows(plan, LAYOUTS, "\\s*[,;]\\s*");
@@ -53,6 +57,9 @@ public final class PlanDocument {
     }
     ObjectNode root = plan.deepCopy();
     join(root, DATES, "\n", "");
+    if (root.path(CORES) instanceof ObjectNode cores) {
+      join(cores, DATES, "\n", "");
+    }
     join(root, EXCLUSIONS, "\n", "");
     join(root, CONTRASTS, "\n", " − ");
     join(root, LAYOUTS, "\n", ", ");

@@ -74,7 +74,10 @@ public final class PlanWords {
       lines.merge(label, outcome(outcome), (one, other) -> one + "; " + other);
     }
     put(lines, "Planned contrasts", joined(plan.path("contrasts"), PlanWords::contrast));
-    put(lines, "Left out if", joined(plan.path("exclusions"), JsonNode::asText));
+    put(
+        lines,
+        "Left out if",
+        joined(plan.path("exclusions"), rule -> rule.asText().replaceFirst("\\.$", "")));
     put(lines, "Mowing", mowing());
     put(lines, "Feed", feed());
     put(lines, "Raters", said("ratersBlind", "do not know the arms", "know the arms"));

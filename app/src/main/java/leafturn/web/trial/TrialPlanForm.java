@@ -105,7 +105,7 @@ public final class TrialPlanForm {
               "Arm " + (i + 1),
               Field.text(path + "name", "Name"),
               Field.oneOf(path + "clippings", "Clippings", PlanChoices.CLIPPINGS),
-              Field.number(path + "feedShare", "Share of the feed", "1 for all of it"),
+              Field.number(path + "feedShare", "Share of the feed, 1 for all", ""),
               Field.text(path + "note", "What else it is")));
     }
     return groups;
@@ -171,7 +171,12 @@ public final class TrialPlanForm {
             Field.number("plots.bedM", "Kept from beds and trees", Measure.DISTANCE),
             Field.number("cores.perPlot", "Cores a plot and date", "")
                 .hint("12 to 15 or more make a fair mean; they are no replicates."),
-            Field.number("cores.fromOldHolesM", "Kept from old holes", Measure.DISTANCE)));
+            Field.number("cores.composites", "Bags a plot and date", "")
+                .hint("Two, once a season, tell the plots apart from the cores."),
+            Field.number("cores.depthCm", "Depth of the cores", Measure.DEPTH),
+            Field.number("cores.fromOldHolesM", "Kept from old holes", Measure.DISTANCE),
+            Field.longText("cores.dates", "Days on which cores are taken")
+                .hint("Among the days below; left empty: as the outcomes ask.")));
   }
 
   private static Group season() {

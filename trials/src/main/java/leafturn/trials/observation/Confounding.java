@@ -35,6 +35,10 @@ public final class Confounding {
       return counts.getOrDefault(arm, Map.of()).getOrDefault(level, 0);
     }
 
+    private int total(String level) {
+      return counts.keySet().stream().mapToInt(arm -> count(arm, level)).sum();
+    }
+
     private Set<String> armsAt(String level) {
       return counts.keySet().stream()
           .filter(arm -> count(arm, level) > 0)
@@ -60,6 +64,9 @@ public final class Confounding {
       }
       List<Remark> remarks = new ArrayList<>();
       for (String level : levels) {
+        if (total(level) < counts.size()) {
+          continue; // too few for every treatment to be there
+        }
         for (String arm : counts.keySet()) {
           if (count(arm, level) == 0) {
             remarks.add(

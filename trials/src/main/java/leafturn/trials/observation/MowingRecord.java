@@ -30,9 +30,27 @@ public record MowingRecord(
   /** Where the mowings departed from what the plan keeps the same. */
   public static List<Remark> remarks(Protocol protocol, List<MowingRecord> mowings) {
     List<Remark> remarks = new ArrayList<>();
-    asked(remarks, protocol.bothHalvesSameDay(), mowings, MowingRecord::sameDay, "the plots of a lawn were mown on different days", "one practice is judged on longer grass");
-    asked(remarks, protocol.collectedFirst(), mowings, MowingRecord::collectedFirst, "the collected plots were not mown first", "clippings may have been carried into them");
-    asked(remarks, protocol.deckCleaned(), mowings, MowingRecord::deckCleaned, "the deck was not cleaned between plots", "clippings drift into the collected plots");
+    asked(
+        remarks,
+        protocol.bothHalvesSameDay(),
+        mowings,
+        MowingRecord::sameDay,
+        "the plots of a lawn were mown on different days",
+        "one practice is judged on longer grass");
+    asked(
+        remarks,
+        protocol.collectedFirst(),
+        mowings,
+        MowingRecord::collectedFirst,
+        "the collected plots were not mown first",
+        "clippings may have been carried into them");
+    asked(
+        remarks,
+        protocol.deckCleaned(),
+        mowings,
+        MowingRecord::deckCleaned,
+        "the deck was not cleaned between plots",
+        "clippings drift into the collected plots");
     for (MowingRecord mowing : mowings) {
       Double returned = mowing.returnedHeightMm;
       Double collected = mowing.collectedHeightMm;
@@ -70,7 +88,8 @@ public record MowingRecord(
             .toList();
     if (!asked) {
       remarks.add(
-          Remark.warning("The plan does not ask that this is kept: %s may happen, and then %s.", what, why));
+          Remark.warning(
+              "The plan does not ask that this is kept: %s may happen, and then %s.", what, why));
     } else if (!days.isEmpty()) {
       remarks.add(Remark.warning("On %s %s: %s.", String.join(", ", days), what, why));
     }

@@ -29,8 +29,7 @@ public record OutcomeReadings(
    *
    * @param layer the soil the cores were taken from, or null where nobody told
    */
-  public static OutcomeReadings of(
-      Outcome outcome, List<Reading> all, @Nullable SoilLayer layer) {
+  public static OutcomeReadings of(Outcome outcome, List<Reading> all, @Nullable SoilLayer layer) {
     List<CleanReading> clean = new ArrayList<>();
     List<String> faults = new ArrayList<>();
     List<String> doubts = new ArrayList<>();
@@ -95,7 +94,6 @@ public record OutcomeReadings(
   public double belowDetectionFraction() {
     return readings.isEmpty()
         ? 0
-        : (double) readings.stream().filter(CleanReading::belowDetection).count()
-            / readings.size();
+        : (double) readings.stream().filter(CleanReading::belowDetection).count() / readings.size();
   }
 }

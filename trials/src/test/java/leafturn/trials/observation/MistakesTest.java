@@ -13,8 +13,6 @@ import leafturn.trials.analysis.Models;
 import leafturn.trials.analysis.ReferenceCase;
 import leafturn.trials.analysis.TrialAnalysis;
 import leafturn.trials.analysis.data.TrialFaultException;
-import leafturn.trials.analysis.model.DegreesOfFreedom;
-import leafturn.trials.analysis.model.OverTime;
 import leafturn.trials.analysis.paired.PairedDifference;
 import leafturn.trials.design.Outcome;
 import leafturn.trials.design.Protocol;
@@ -62,11 +60,7 @@ class MistakesTest {
 
   private static ObservedPlot half(int yard, int number, String arm, String side) {
     return new ObservedPlot(
-        "B%d-%d".formatted(yard, number),
-        "yard " + yard,
-        arm,
-        100,
-        Map.of("side", side));
+        "B%d-%d".formatted(yard, number), "yard " + yard, arm, 100, Map.of("side", side));
   }
 
   private static Reading rating(String plot, LocalDate date, String value) {
@@ -86,8 +80,19 @@ class MistakesTest {
       String batch,
       Integer duplicate) {
     return new Reading(
-        plot, date, "soil K", value, unit, "Fen Laboratory", method, null, batch, null, "AB12C",
-        duplicate, null);
+        plot,
+        date,
+        "soil K",
+        value,
+        unit,
+        "Fen Laboratory",
+        method,
+        null,
+        batch,
+        null,
+        "AB12C",
+        duplicate,
+        null);
   }
 
   private static List<String> sentences(List<Remark> remarks, Weight weight) {
@@ -119,7 +124,8 @@ class MistakesTest {
     for (int row = 0; row < 4; row++) {
       for (int column = 0; column < 4; column++) {
         square.add(
-            ObservedPlot.of("R%d-%d".formatted(row, column), "row " + row, "arm " + (row + column) % 4));
+            ObservedPlot.of(
+                "R%d-%d".formatted(row, column), "row " + row, "arm " + (row + column) % 4));
       }
     }
     assertThat(ExperimentalUnits.ofSquare(square, 4).treatmentErrorDf()).isEqualTo(3 * 2);
@@ -173,7 +179,8 @@ class MistakesTest {
 
   @Test
   void dateAsRandomOrAsAnOrdinarySplitPlotFactor() {
-    Models random = Models.of("quality").factors("practice", "date").fixed("practice").random("date");
+    Models random =
+        Models.of("quality").factors("practice", "date").fixed("practice").random("date");
     assertThat(sentences(DateRole.remarks(random.model(), "date"), Weight.WARNING))
         .allSatisfy(each -> assertThat(each).contains("drawn at random"))
         .hasSize(1);
@@ -258,7 +265,8 @@ class MistakesTest {
             each -> assertThat(each).contains("Plot B2-2", "depth of the cores"));
     assertThatList(read.doubts())
         .satisfiesExactly(
-            each -> assertThat(each).contains("Plot B3-1", "9000", "10 to 1000 mg/kg", "another unit"));
+            each ->
+                assertThat(each).contains("Plot B3-1", "9000", "10 to 1000 mg/kg", "another unit"));
   }
 
   @Test
@@ -355,8 +363,10 @@ class MistakesTest {
         .contains("before its last planned day", "finds too much");
     List<Remark> more =
         new Looks(planned, MAY.plusDays(30), 6, 1).remarks(List.of(MAY, MAY.plusDays(9)));
-    assertThat(sentences(more, Weight.WARNING).get(0)).contains("2026-05-13", "not on the best day");
-    assertThat(sentences(more, Weight.NOTE).get(0)).contains("5 outcomes", "exploratory", "adjusted");
+    assertThat(sentences(more, Weight.WARNING).get(0))
+        .contains("2026-05-13", "not on the best day");
+    assertThat(sentences(more, Weight.NOTE).get(0))
+        .contains("5 outcomes", "exploratory", "adjusted");
     assertThat(new Looks(planned, MAY.plusDays(30), 1, 1).remarks(planned)).isEmpty();
   }
 
@@ -373,8 +383,7 @@ class MistakesTest {
 
   @Test
   void testsWithEmptyCellsOrAliasedTerms() {
-    String csv =
-        "arm,feed,y\na,low,1\na,low,1.2\na,high,2\na,high,2.3\nb,low,1.5\nb,low,1.1\n";
+    String csv = "arm,feed,y\na,low,1\na,low,1.2\na,high,2\na,high,2.3\nb,low,1.5\nb,low,1.1\n";
     TrialAnalysis analysis =
         TrialAnalysis.of(
             ReferenceCase.table(csv),
@@ -385,8 +394,7 @@ class MistakesTest {
 
   @Test
   void clippingsDriftOrTheCollectedHalfMownLaterOrShorter() {
-    Protocol asked =
-        new Protocol(null, 70.0, true, true, true, true, Protocol.Feed.EQUAL);
+    Protocol asked = new Protocol(null, 70.0, true, true, true, true, Protocol.Feed.EQUAL);
     MowingRecord wrong = new MowingRecord(MAY, false, false, false, 70.0, 55.0);
     List<String> warnings = sentences(MowingRecord.remarks(asked, List.of(wrong)), Weight.WARNING);
     assertThatList(warnings)
@@ -411,7 +419,8 @@ class MistakesTest {
     assertThat(seen.leavesOut("B1-1", MAY.minusDays(1))).isFalse();
     assertThat(seen.leavesOut("B1-2", MAY)).isFalse();
     Mishap kept =
-        new Mishap(MAY, "irrigation fault", List.of("B1-1"), null, new Mishap.Decision(false, true));
+        new Mishap(
+            MAY, "irrigation fault", List.of("B1-1"), null, new Mishap.Decision(false, true));
     assertThat(sentences(Mishap.remarks(List.of(kept), yards(2)), Weight.WARNING).get(0))
         .contains("only plots of one treatment");
   }

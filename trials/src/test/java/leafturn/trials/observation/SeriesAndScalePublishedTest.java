@@ -35,7 +35,8 @@ class SeriesAndScalePublishedTest {
   void thePowerForWarpBreaksIsTheReferencesToItsGrid() {
     ReferenceCase warp = new ReferenceCase("warpbreaks");
     TrialTable table = warp.table();
-    double[] breaks = Arrays.stream(table.cells("breaks")).mapToDouble(Double::parseDouble).toArray();
+    double[] breaks =
+        Arrays.stream(table.cells("breaks")).mapToDouble(Double::parseDouble).toArray();
     String[] wool = table.cells("wool");
     String[] tension = table.cells("tension");
     List<String> groups = new ArrayList<>();

@@ -1,0 +1,189 @@
+package leafturn.records.exchange;
+
+import java.time.LocalDate;
+import java.util.ArrayList;
+import java.util.HashMap;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import leafturn.quantity.Units;
+import leafturn.records.Dates;
+import leafturn.records.Faults;
+import leafturn.records.exchange.Reading.DateOrder;
+import leafturn.records.exchange.Reading.Pick;
+import leafturn.records.sheet.LaboratorySheet;
+import leafturn.records.sheet.LaboratorySheet.Holds;
+import leafturn.records.table.Table;
+import org.jspecify.annotations.Nullable;
+
+/** A laboratory's table, one row a sample, read as the laboratory's mapping says. */
+final class LaboratoryTable {
+  private final LaboratorySheet laboratory;
+  private final Reading reading;
+  private final Map<String, LaboratorySheet.Column> byName = new LinkedHashMap<>();
+  private final Map<String, Integer> timesSeen = new HashMap<>();
+  private final Table table;
+
+  /** What takes the readings of a row. */
+  interface Taker {
+    void take(Table.Row row, String column, leafturn.trials.observation.Reading reading);
+  }
+
+  private LaboratoryTable(Table table, LaboratorySheet laboratory) {
+    this.table = table;
+    this.laboratory = laboratory;
+    List<Column> columns = new ArrayList<>();
+    Map<Integer, Pick> picks = new HashMap<>();
+    DateOrder order = DateOrder.valueOf(laboratory.dates().name());
+    for (LaboratorySheet.Column mapped : laboratory.columns()) {
+      Column.Type type = mapped.holds() == Holds.DATE ? Column.Type.DATE : Column.Type.TEXT;
+      Column column =
+          Column.of(ReadingColumns.READING, mapped.heading(), "", type, mapped.holds().words());
+      columns.add(column);
+      byName.put(mapped.heading(), mapped);
+      place(mapped.heading())
+          .ifPresent(place -> picks.put(place, new Pick(column, Units.METRIC, order)));
+    }
+    this.reading = new Reading(columns, picks);
+  }
+
+  static LaboratoryTable of(Table table, LaboratorySheet laboratory) {
+    return new LaboratoryTable(table, laboratory);
+  }
+
+  private Optional<Integer> place(String heading) {
+    for (int i = 0; i < table.headings().size(); i++) {
+      if (table.headings().get(i).strip().equalsIgnoreCase(heading.strip())) {
+        return Optional.of(i);
+      }
+    }
+    return Optional.empty();
+  }
+
+  Reading reading() {
+    return reading;
+  }
+
+  /** Reports columns of the mapping that are not in the table, and outcomes that no plan has. */
+  void check(Findings faults, TrialGround ground) {
+    byName.forEach(
+        (heading, mapped) -> {
+          if (place(heading).isEmpty()) {
+            faults.add(
+                "the column %s of %s is not in this file; its columns are %s."
+                    .formatted(
+                        Faults.quoted(heading),
+                        laboratory.name(),
+                        String.join(", ", table.headings())));
+          } else if (mapped.outcome() != null && ground.outcome(mapped.outcome()).isEmpty()) {
+            faults.add(
+                "the column %s holds %s, which is no outcome of this plan; it is passed over only"
+                        .formatted(Faults.quoted(heading), Faults.quoted(mapped.outcome()))
+                    + " when the mapping leaves it out.");
+          }
+        });
+    if (table.rows().isEmpty()) {
+      faults.add("it has headings but no rows under them.");
+    }
+  }
+
+  /** The readings of a row, a value column each. */
+  void readings(Table.Row row, Findings faults, TrialGround ground, Taker taker) {
+    String sample = text(row, Holds.SAMPLE);
+    TrialGround.Bag bag = sample == null ? null : ground.bag(sample);
+    String plot = bag == null ? text(row, Holds.PLOT) : bag.plot();
+    LocalDate date = bag == null ? date(row, faults) : bag.date();
+    if (plot == null) {
+      faults.add(
+          row,
+          sample == null
+              ? "it names no plot and no bag."
+              : Faults.quoted(sample) + " is no code of a bag of this trial.");
+      return;
+    }
+    if (date == null) {
+      return;
+    }
+    Integer duplicate = duplicate(row, faults, sample == null ? plot + " " + date : sample);
+    if (duplicate == null) {
+      return;
+    }
+    byName.forEach(
+        (heading, mapped) -> {
+          String value = cell(row, heading);
+          if (mapped.holds() == Holds.VALUE && value != null && mapped.outcome() != null) {
+            taker.take(
+                row,
+                heading,
+                new leafturn.trials.observation.Reading(
+                    plot,
+                    date,
+                    mapped.outcome(),
+                    value,
+                    mapped.unit(),
+                    laboratory.name(),
+                    mapped.method(),
+                    mapped.detectionLimit(),
+                    text(row, Holds.BATCH),
+                    text(row, Holds.RATER),
+                    sample,
+                    duplicate == 1 ? null : duplicate,
+                    text(row, Holds.NOTE)));
+          }
+        });
+  }
+
+  private @Nullable LocalDate date(Table.Row row, Findings faults) {
+    for (Pick pick : reading.picks().values()) {
+      String text = cell(row, pick.column().name());
+      if (pick.column().type() == Column.Type.DATE && text != null) {
+        CellReader.Cell cell = new CellReader(table).read(pick, text);
+        LocalDate day = cell.fault() == null ? Dates.parse(cell.value().asText()) : null;
+        if (day == null) {
+          String fault = cell.fault();
+          faults.add(row, pick.column(), fault == null ? Dates.fault(text) : fault);
+        }
+        return day;
+      }
+    }
+    faults.add(row, "it has no day of sampling; map the column that holds it.");
+    return null;
+  }
+
+  /** 1 for the first row of a sample; null after a fault. */
+  private @Nullable Integer duplicate(Table.Row row, Findings faults, String sample) {
+    String told = text(row, Holds.DUPLICATE);
+    if (told != null) {
+      if (told.matches("\\d{1,2}") && Integer.parseInt(told) >= 1) {
+        return Integer.valueOf(told);
+      }
+      faults.add(row, Faults.quoted(told) + " is no number of a duplicate; give 1, 2 and so on.");
+      return null;
+    }
+    int times = timesSeen.merge(sample, 1, Integer::sum);
+    if (times > 1 && laboratory.duplicates() == LaboratorySheet.Duplicates.NONE) {
+      faults.add(
+          row,
+          "%s stands in a row above already, and %s sends no duplicates; remove one, or change its mapping."
+              .formatted(Faults.quoted(sample), laboratory.name()));
+      return null;
+    }
+    return times;
+  }
+
+  private @Nullable String text(Table.Row row, Holds holds) {
+    return laboratory.columns().stream()
+        .filter(column -> column.holds() == holds)
+        .map(column -> cell(row, column.heading()))
+        .filter(java.util.Objects::nonNull)
+        .findFirst()
+        .orElse(null);
+  }
+
+  private @Nullable String cell(Table.Row row, String heading) {
+    String text = place(heading).map(place -> row.cells().get(place)).orElse("");
+    String read = table.isSpreadsheet() ? text : Guarded.read(text);
+    return read.isEmpty() ? null : read;
+  }
+}

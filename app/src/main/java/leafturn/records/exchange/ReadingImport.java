@@ -1,0 +1,247 @@
+package leafturn.records.exchange;
+
+import java.util.ArrayList;
+import java.util.HashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Objects;
+import leafturn.records.Faults;
+import leafturn.records.book.BookReading;
+import leafturn.records.book.Sheet;
+import leafturn.records.exchange.Arrivals.NewSheet;
+import leafturn.records.sheet.Kind;
+import leafturn.records.sheet.LaboratorySheet;
+import leafturn.records.sheet.TrialReadingsSheet;
+import leafturn.records.table.Table;
+import leafturn.trials.design.Outcome;
+import leafturn.trials.observation.OutcomeReadings;
+import leafturn.trials.observation.ReadingKeys;
+import leafturn.trials.observation.UsualRange;
+import org.jspecify.annotations.Nullable;
+
+/**
+ * Looks at a table of a trial's readings: one row a reading, or a laboratory's table with one row a
+ * sample. A reading that the book has already is not added twice, whatever file brings it.
+ */
+public final class ReadingImport {
+  private final String trial;
+  private final @Nullable Sheet<LaboratorySheet> laboratory;
+  private final TrialGround ground;
+  private final TableLook look;
+  private final Map<List<Object>, leafturn.trials.observation.Reading> known = new HashMap<>();
+  private final Map<List<Object>, Table.Row> rows = new HashMap<>();
+  private final List<leafturn.trials.observation.Reading> arrived = new ArrayList<>();
+
+  private ReadingImport(
+      String trial,
+      @Nullable Sheet<LaboratorySheet> laboratory,
+      TrialGround ground,
+      TableLook look) {
+    this.trial = trial;
+    this.laboratory = laboratory;
+    this.ground = ground;
+    this.look = look;
+  }
+
+  /**
+   * Looks at a table.
+   *
+   * @param trial id of the trial
+   * @param ground the trial as it lies on the ground
+   * @param laboratory whose mapping reads the table, or null for one row a reading
+   * @param reading what its columns are taken for, where there is no mapping
+   * @param fileHash SHA-256 of the file
+   */
+  public static Preview look(BookReading book, Table table, Reading reading, Ask ask) {
+    LaboratoryTable mapped =
+        ask.laboratory == null ? null : LaboratoryTable.of(table, ask.laboratory.content());
+    TableLook look = new TableLook(table, mapped == null ? reading : mapped.reading());
+    ReadingImport readings = new ReadingImport(ask.trial, ask.laboratory, ask.ground, look);
+    for (Sheet<TrialReadingsSheet> sheet : book.ofTrial(Kind.TRIAL_READINGS, ask.trial)) {
+      sheet.content().readings().forEach(each -> readings.known.put(ReadingKeys.of(each), each));
+      if (ask.fileHash.equals(sheet.content().fileHash())) {
+        readings.noteAgain(sheet);
+      }
+    }
+    if (mapped != null) {
+      mapped.check(look.faults, ask.ground);
+      table.rows().forEach(row -> mapped.readings(row, look.faults, ask.ground, readings::take));
+    } else if (look.hasColumns(ReadingColumns.OUTCOME, ReadingColumns.VALUE)) {
+      table.rows().forEach(readings::row);
+    }
+    return look.preview(readings.arrivals(table.file(), ask.fileHash), readings.notes);
+  }
+
+  /**
+   * What is asked.
+   *
+   * @param trial id of the trial
+   * @param ground the trial as it lies on the ground
+   * @param laboratory whose mapping reads the table, or null for one row a reading
+   * @param fileHash SHA-256 of the file
+   */
+  public record Ask(
+      String trial,
+      TrialGround ground,
+      @Nullable Sheet<LaboratorySheet> laboratory,
+      String fileHash) {}
+
+  private final List<String> notes = new ArrayList<>();
+
+  private void noteAgain(Sheet<TrialReadingsSheet> sheet) {
+    String sentence =
+        "This file was imported before, by %s; what is in the book already stays as it is."
+            .formatted(sheet.writtenBy());
+    if (!notes.contains(sentence)) {
+      notes.add(sentence);
+    }
+  }
+
+  private void row(Table.Row row) {
+    RowDocument document = RowDocument.of(ReadingColumns.READING, row, look.faults);
+    TrialGround.Bag bag = bag(row);
+    if (bag != null && !document.has(ReadingColumns.PLOT)) {
+      document.put(ReadingColumns.PLOT, bag.plot());
+    }
+    if (bag != null && !document.has(ReadingColumns.DATE)) {
+      document.put(ReadingColumns.DATE, bag.date().toString());
+    }
+    var read = document.read(TrialReadingsSheet::readOne);
+    if (read != null) {
+      take(row, ReadingColumns.VALUE, read);
+    }
+  }
+
+  private TrialGround.@Nullable Bag bag(Table.Row row) {
+    String code = look.faults.text(row, ReadingColumns.SAMPLE);
+    return code.isEmpty() ? null : ground.bag(code);
+  }
+
+  /** Takes a reading into what arrives, where it fits the trial and is new. */
+  private void take(Table.Row row, String column, leafturn.trials.observation.Reading given) {
+    Column of = look.reading.column(column).orElseThrow();
+    Outcome outcome = ground.outcome(given.outcome()).orElse(null);
+    if (outcome == null) {
+      look.faults.add(
+          row,
+          of,
+          "%s is no outcome of the plan; it has %s."
+              .formatted(
+                  Faults.quoted(given.outcome()),
+                  String.join(
+                      ", ",
+                      ground.plan().observing().outcomes().stream().map(Outcome::name).toList())));
+      return;
+    }
+    var plot = ground.plot(given.plot()).orElse(null);
+    if (plot == null) {
+      look.faults.add(
+          row,
+          of,
+          "%s is no plot of the layout; it has %s to %s."
+              .formatted(
+                  Faults.quoted(given.plot()),
+                  ground.plots().get(0).code(),
+                  ground.plots().get(ground.plots().size() - 1).code()));
+      return;
+    }
+    var reading = named(given, plot.code(), outcome.name());
+    if (isReadable(row, of, outcome, reading)) {
+      add(row, of, reading);
+    }
+  }
+
+  private boolean isReadable(
+      Table.Row row, Column of, Outcome outcome, leafturn.trials.observation.Reading reading) {
+    try {
+      var clean = OutcomeReadings.clean(outcome, reading, null);
+      if (!clean.belowDetection()) {
+        UsualRange.faults(outcome, clean.value())
+            .forEach(doubt -> look.remarks.add(row, of, doubt + "."));
+      }
+      if (!ground.plan().observing().dates().contains(reading.date())) {
+        look.remarks.add(row, of, "%s is no planned day.".formatted(reading.date()));
+      }
+      return true;
+    } catch (IllegalArgumentException e) {
+      look.faults.add(row, of, e.getMessage() + ".");
+      return false;
+    }
+  }
+
+  private void add(Table.Row row, Column of, leafturn.trials.observation.Reading reading) {
+    List<Object> key = ReadingKeys.of(reading);
+    Table.Row before = rows.putIfAbsent(key, row);
+    leafturn.trials.observation.Reading there = known.get(key);
+    if (before != null) {
+      look.faults.add(
+          row,
+          of,
+          "%s of plot %s on %s stands in %s too; number duplicates, or remove one."
+              .formatted(
+                  reading.outcome(), reading.plot(), reading.date(), look.table.place(before)));
+    } else if (there == null) {
+      arrived.add(reading);
+    } else if (saysTheSame(there, reading)) {
+      look.alreadyThere++;
+    } else {
+      look.conflicts.add(
+          row,
+          of,
+          "the book has %s %s for plot %s on %s."
+              .formatted(
+                  there.value(),
+                  Objects.requireNonNullElse(there.unit(), ""),
+                  there.plot(),
+                  there.date()));
+    }
+  }
+
+  private static boolean saysTheSame(
+      leafturn.trials.observation.Reading one, leafturn.trials.observation.Reading other) {
+    return one.value().equals(other.value()) && Objects.equals(one.unit(), other.unit());
+  }
+
+  /** The reading with plot and outcome as layout and plan write them. */
+  private static leafturn.trials.observation.Reading named(
+      leafturn.trials.observation.Reading given, String plot, String outcome) {
+    return new leafturn.trials.observation.Reading(
+        plot,
+        given.date(),
+        outcome,
+        given.value(),
+        given.unit(),
+        given.laboratory(),
+        given.method(),
+        given.detectionLimit(),
+        given.batch(),
+        given.rater(),
+        given.sample(),
+        given.duplicate(),
+        given.note());
+  }
+
+  private Arrivals arrivals(String file, String fileHash) {
+    List<NewSheet<?>> sheets = new ArrayList<>();
+    for (int from = 0; from < arrived.size(); from += TrialReadingsSheet.MOST) {
+      List<leafturn.trials.observation.Reading> part =
+          arrived.subList(from, Math.min(arrived.size(), from + TrialReadingsSheet.MOST));
+      TrialReadingsSheet sheet =
+          new TrialReadingsSheet(
+              trial, laboratory == null ? null : laboratory.id(), file, fileHash, part, null);
+      String id = Arrivals.idOf("readings " + Kind.TRIAL_READINGS.write(sheet));
+      sheets.add(new NewSheet<>(Kind.TRIAL_READINGS, id, sheet, words(part)));
+    }
+    return Arrivals.of(sheets);
+  }
+
+  private static String words(List<leafturn.trials.observation.Reading> part) {
+    return "%,d readings, from plot %s on %s to plot %s on %s"
+        .formatted(
+            part.size(),
+            part.get(0).plot(),
+            part.get(0).date(),
+            part.get(part.size() - 1).plot(),
+            part.get(part.size() - 1).date());
+  }
+}

@@ -1,0 +1,63 @@
+package leafturn.records.exchange;
+
+import java.time.LocalDate;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import leafturn.trials.design.Outcome;
+import leafturn.trials.design.TrialPlan;
+import leafturn.trials.observation.ObservedPlot;
+import org.jspecify.annotations.Nullable;
+
+/**
+ * A trial as it lies on the ground: its plan, its plots and the codes on the bags of its samples.
+ *
+ * @param plan the plan
+ * @param plots in the order of the layout
+ * @param bags what each code on a bag stands for
+ * @param walks codes of the plots in the order of the walk, for each planned day
+ */
+public record TrialGround(
+    TrialPlan plan,
+    List<ObservedPlot> plots,
+    Map<String, Bag> bags,
+    Map<LocalDate, List<String>> walks) {
+  public TrialGround {
+    plots = List.copyOf(plots);
+    bags = Map.copyOf(bags);
+    walks = Map.copyOf(walks);
+  }
+
+  /** The plots in the order in which they are rated and sampled on a day. */
+  public List<ObservedPlot> walk(LocalDate day) {
+    List<String> codes = walks.get(day);
+    return codes == null
+        ? plots
+        : codes.stream().map(this::plot).flatMap(Optional::stream).toList();
+  }
+
+  /**
+   * A bag with a sample.
+   *
+   * @param plot code of the plot
+   * @param date day of sampling
+   */
+  public record Bag(String plot, LocalDate date) {}
+
+  /** The plot of a code, whatever its case. */
+  public Optional<ObservedPlot> plot(String code) {
+    return plots.stream().filter(plot -> plot.code().equalsIgnoreCase(code.strip())).findFirst();
+  }
+
+  /** The outcome of a name, whatever its case. */
+  public Optional<Outcome> outcome(String name) {
+    return plan.observing().outcomes().stream()
+        .filter(outcome -> outcome.name().equalsIgnoreCase(name.strip()))
+        .findFirst();
+  }
+
+  /** What a code on a bag stands for, or null. */
+  public @Nullable Bag bag(String code) {
+    return bags.get(code.strip().toUpperCase(java.util.Locale.ROOT));
+  }
+}

@@ -1,0 +1,190 @@
+package leafturn.records.trial;
+
+import java.time.LocalDate;
+import java.util.ArrayList;
+import java.util.List;
+import leafturn.records.exchange.TrialGround;
+import leafturn.records.sheet.TrialEventSheet;
+import leafturn.records.sheet.TrialSheet;
+import leafturn.trials.design.Design;
+import leafturn.trials.design.Outcome;
+import leafturn.trials.observation.BoxCox;
+import leafturn.trials.observation.CleanReading;
+import leafturn.trials.observation.Completeness;
+import leafturn.trials.observation.Confounding;
+import leafturn.trials.observation.ExperimentalUnits;
+import leafturn.trials.observation.LaboratoryDuplicates;
+import leafturn.trials.observation.Looks;
+import leafturn.trials.observation.MethodChange;
+import leafturn.trials.observation.Mishap;
+import leafturn.trials.observation.MowingRecord;
+import leafturn.trials.observation.ObservedPlot;
+import leafturn.trials.observation.OutcomeReadings;
+import leafturn.trials.observation.Reading;
+import leafturn.trials.observation.ReadingKeys;
+import leafturn.trials.observation.RecordedLayout;
+import leafturn.trials.observation.Remark;
+
+/** Everything that is wrong or risky about a trial of the book, in sentences. */
+public final class TrialChecks {
+  /** Fewer values say nothing of how they scatter. */
+  private static final int ENOUGH_FOR_A_POWER = 12;
+
+  private final TrialSheet trial;
+  private final TrialGround ground;
+  private final List<Reading> readings;
+  private final List<TrialEventSheet> events;
+  private final List<Remark> remarks = new ArrayList<>();
+
+  private TrialChecks(
+      TrialSheet trial, TrialGround ground, List<Reading> readings, List<TrialEventSheet> events) {
+    this.trial = trial;
+    this.ground = ground;
+    this.readings = readings;
+    this.events = events;
+  }
+
+  /** What is to be said of a trial's readings and of what befell it. */
+  public static List<Remark> of(
+      TrialSheet trial, TrialGround ground, List<Reading> readings, List<TrialEventSheet> events) {
+    TrialChecks checks = new TrialChecks(trial, ground, readings, events);
+    checks.design();
+    ground.plan().observing().outcomes().forEach(checks::outcome);
+    checks.looks();
+    checks.handling();
+    return List.copyOf(checks.remarks);
+  }
+
+  private void design() {
+    boolean square = ground.plan().arrangement().design() == Design.LATIN_SQUARE;
+    ExperimentalUnits units =
+        square
+            ? ExperimentalUnits.ofSquare(ground.plots(), ground.plan().treatments().arms().size())
+            : ExperimentalUnits.of(ground.plots());
+    remarks.addAll(units.remarks(readings.size()));
+    TrialSheet.Frozen frozen = trial.frozen();
+    remarks.addAll(
+        new RecordedLayout(
+                ground.plan().seed(),
+                frozen == null ? null : frozen.hash(),
+                TrialPlanText.sha256(ground.plan()),
+                null,
+                null)
+            .remarks());
+    new Confounding(ground.plots()).remarks(List.of()).forEach(remarks::add);
+  }
+
+  private void outcome(Outcome outcome) {
+    List<Reading> own =
+        readings.stream().filter(each -> each.outcome().equals(outcome.name())).toList();
+    if (own.isEmpty()) {
+      return;
+    }
+    OutcomeReadings read = OutcomeReadings.of(outcome, own, null);
+    read.faults().forEach(fault -> remarks.add(new Remark(Remark.Weight.REFUSED, fault)));
+    read.doubts().forEach(doubt -> remarks.add(new Remark(Remark.Weight.WARNING, doubt)));
+    remarks.addAll(ReadingKeys.remarks(own));
+    remarks.addAll(MethodChange.remarks(own));
+    remarks.addAll(Completeness.missing(ground.plots(), own));
+    remarks.addAll(Completeness.areas(ground.plots(), outcome.unit()));
+    confoundedReadings(own);
+    LaboratoryDuplicates averaged = LaboratoryDuplicates.of(read.readings());
+    String duplicates = averaged.words(outcome.unit());
+    if (!duplicates.isEmpty()) {
+      remarks.add(new Remark(Remark.Weight.NOTE, duplicates));
+    }
+    scale(outcome, averaged.samples());
+  }
+
+  private void confoundedReadings(List<Reading> own) {
+    List<ObservedPlot> bare =
+        ground.plots().stream()
+            .map(plot -> ObservedPlot.of(plot.code(), plot.unit(), plot.arm()))
+            .toList();
+    remarks.addAll(new Confounding(bare).remarks(own));
+  }
+
+  private void scale(Outcome outcome, List<CleanReading> samples) {
+    List<CleanReading> positive =
+        samples.stream().filter(each -> !each.belowDetection() && each.value() > 0).toList();
+    if (outcome.kind() == Outcome.Kind.RATING || positive.size() < ENOUGH_FOR_A_POWER) {
+      return;
+    }
+    try {
+      BoxCox profile =
+          BoxCox.profile(
+              positive.stream().mapToDouble(CleanReading::value).toArray(),
+              positive.stream().map(each -> arm(each) + " " + each.date()).toList());
+      remarks.add(profile.remark(outcome.name(), outcome.scale() == Outcome.Scale.LOG));
+    } catch (IllegalArgumentException flat) {
+      remarks.add(
+          new Remark(
+              Remark.Weight.WARNING, "%s: %s.".formatted(outcome.name(), flat.getMessage())));
+    }
+  }
+
+  private String arm(CleanReading reading) {
+    return ground.plot(reading.plot()).map(ObservedPlot::arm).orElse("");
+  }
+
+  private void looks() {
+    String primary = ground.plan().primary().name();
+    List<LocalDate> read =
+        readings.stream()
+            .filter(each -> each.outcome().equals(primary))
+            .map(Reading::date)
+            .distinct()
+            .toList();
+    if (!read.isEmpty()) {
+      remarks.addAll(
+          new Looks(
+                  ground.plan().observing().dates(),
+                  trial.ended(),
+                  ground.plan().observing().outcomes().size(),
+                  ground.plan().treatments().contrasts().size())
+              .remarks(read));
+    }
+  }
+
+  private void handling() {
+    remarks.addAll(MowingRecord.remarks(ground.plan().protocol(), mowings(events)));
+    remarks.addAll(Mishap.remarks(mishaps(events), ground.plots()));
+  }
+
+  /** Mowings that were noted. */
+  public static List<MowingRecord> mowings(List<TrialEventSheet> events) {
+    List<MowingRecord> mowings = new ArrayList<>();
+    for (TrialEventSheet event : events) {
+      TrialEventSheet.Mown mown = event.mown();
+      if (mown != null) {
+        mowings.add(
+            new MowingRecord(
+                event.day(),
+                mown.sameDay(),
+                mown.collectedFirst(),
+                mown.deckCleaned(),
+                mown.returnedHeightMm(),
+                mown.collectedHeightMm()));
+      }
+    }
+    return mowings;
+  }
+
+  /** What else was noted, with what was decided. */
+  public static List<Mishap> mishaps(List<TrialEventSheet> events) {
+    List<Mishap> mishaps = new ArrayList<>();
+    for (TrialEventSheet event : events) {
+      if (event.what() != TrialEventSheet.Happening.MOWN) {
+        TrialEventSheet.Exclusion decided = event.exclusion();
+        mishaps.add(
+            new Mishap(
+                event.day(),
+                event.what().words(),
+                event.plots(),
+                event.areaM2(),
+                decided == null ? null : new Mishap.Decision(decided.leftOut(), decided.blind())));
+      }
+    }
+    return mishaps;
+  }
+}

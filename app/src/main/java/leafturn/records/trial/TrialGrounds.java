@@ -1,0 +1,82 @@
+package leafturn.records.trial;
+
+import com.fasterxml.jackson.databind.JsonNode;
+import java.time.LocalDate;
+import java.util.ArrayList;
+import java.util.HashMap;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import leafturn.records.InputException;
+import leafturn.records.exchange.TrialGround;
+import leafturn.records.sheet.TrialSheet;
+import leafturn.trials.design.Design;
+import leafturn.trials.design.NoRoomException;
+import leafturn.trials.design.TrialPlan;
+import leafturn.trials.design.layout.LaidPlot;
+import leafturn.trials.design.layout.TrialLayout;
+import leafturn.trials.observation.ObservedPlot;
+
+/**
+ * The ground of trials in the book: plots and bags as plan and seed lay them out. The last ones are
+ * kept, since laying out takes longer than a page may. Safe for use from several threads.
+ */
+public final class TrialGrounds {
+  private static final int KEPT = 16;
+
+  private final Map<JsonNode, TrialGround> byPlan = new LinkedHashMap<>();
+
+  /**
+   * The ground of a trial.
+   *
+   * @throws InputException when its plan has faults or does not fit on its lawns
+   */
+  public TrialGround of(TrialSheet trial) {
+    synchronized (byPlan) {
+      TrialGround kept = byPlan.remove(trial.plan());
+      TrialGround ground = kept == null ? laidOut(trial) : kept;
+      byPlan.put(trial.plan(), ground);
+      if (byPlan.size() > KEPT) {
+        byPlan.remove(byPlan.keySet().iterator().next());
+      }
+      return ground;
+    }
+  }
+
+  private static TrialGround laidOut(TrialSheet trial) {
+    TrialPlan plan = BookPlan.of(trial);
+    TrialLayout layout;
+    try {
+      layout = TrialLayout.of(plan);
+    } catch (NoRoomException none) {
+      throw new InputException(String.valueOf(none.getMessage()));
+    }
+    Map<String, TrialGround.Bag> bags = new HashMap<>();
+    layout.bags().forEach(bag -> bags.put(bag.code(), new TrialGround.Bag(bag.plot(), bag.date())));
+    Map<LocalDate, List<String>> walks = new HashMap<>();
+    layout
+        .walk()
+        .forEach(
+            stop ->
+                walks.computeIfAbsent(stop.date(), day -> new ArrayList<>()).addAll(stop.plots()));
+    return new TrialGround(plan, plots(layout), bags, walks);
+  }
+
+  private static List<ObservedPlot> plots(TrialLayout layout) {
+    return layout.plots().stream().map(plot -> observed(layout.plan(), plot)).toList();
+  }
+
+  /** The unit of a square is its row, that of other layouts the block. */
+  private static ObservedPlot observed(TrialPlan plan, LaidPlot plot) {
+    Design design = plan.arrangement().design();
+    String lawn = plan.lawns().get(plot.unit().lawn()).name();
+    String unit =
+        design == Design.LATIN_SQUARE
+            ? "row " + plot.unit().row()
+            : design == Design.SPLIT_YARD ? lawn : lawn + ", block " + plot.unit().block();
+    Map<String, String> traits =
+        design == Design.SPLIT_YARD ? Map.of("side", plot.where()) : Map.of();
+    return new ObservedPlot(
+        plot.code(), unit, plot.unit().arm(), plot.place().measured().getArea(), traits);
+  }
+}

@@ -1,0 +1,156 @@
+package leafturn.web;
+
+import io.javalin.http.Context;
+import java.time.ZoneId;
+import java.util.ArrayList;
+import java.util.Collections;
+import java.util.List;
+import java.util.Map;
+import java.util.Objects;
+import leafturn.records.InputException;
+import leafturn.records.book.BookReading;
+import leafturn.records.book.Sheet;
+import leafturn.records.exchange.TrialGround;
+import leafturn.records.people.Visitor;
+import leafturn.records.sheet.Kind;
+import leafturn.records.sheet.TrialEventSheet;
+import leafturn.records.sheet.TrialReadingsSheet;
+import leafturn.records.sheet.TrialSheet;
+import leafturn.records.trial.TrialChecks;
+import leafturn.records.trial.TrialShelf;
+import leafturn.reports.DayWords;
+import leafturn.trials.design.Outcome;
+import leafturn.trials.observation.Reading;
+import leafturn.trials.observation.Remark;
+import org.jspecify.annotations.Nullable;
+
+/** What was read in a trial and what is to be said of it. */
+final class TrialReadingsRoom implements Room {
+  private final Desk desk;
+
+  TrialReadingsRoom(Desk desk) {
+    this.desk = desk;
+  }
+
+  @Override
+  public void open(Routes routes) {
+    routes.read("/trials/{id}/readings", Right.READ, this::show);
+    routes.write(
+        "/trials/{id}/readings/{sheet}/withdraw", Right.CHANGE, Intake.FORM, this::withdraw);
+  }
+
+  private void show(Context context) {
+    Visitor visitor = Guest.visitor(context);
+    TrialReadingsPage page =
+        desk.book().read(reading -> page(reading, visitor, context.pathParam("id")));
+    desk.show(context, "trialreadings.jte", "Readings: " + page.name(), Map.of("page", page));
+  }
+
+  private TrialReadingsPage page(BookReading reading, Visitor visitor, String id) {
+    TrialShelf shelf = new TrialShelf(reading, visitor);
+    Sheet<TrialSheet> trial = shelf.find(id).orElseThrow(Refusal::notFound);
+    List<Sheet<TrialReadingsSheet>> sheets = shelf.readingSheets(id);
+    List<Reading> readings = shelf.readings(id);
+    List<TrialEventSheet> events = shelf.events(id).stream().map(Sheet::content).toList();
+    TrialGround ground = null;
+    String fault = "";
+    try {
+      ground = desk.grounds().of(trial.content());
+    } catch (InputException none) {
+      fault = String.join(" ", none.faults());
+    }
+    boolean blind = ground != null && ground.plan().protocol().ratersBlind();
+    List<Remark> remarks =
+        ground == null || readings.isEmpty() || blind && !shelf.mayChange()
+            ? List.of()
+            : TrialChecks.of(trial.content(), ground, readings, events);
+    return new TrialReadingsPage(
+        id,
+        trial.content().name(),
+        TrialShelf.closed(trial.content()),
+        fault,
+        ground == null ? List.of() : progress(ground, readings),
+        remarks,
+        entries(sheets),
+        shelf.mayLog(trial.content()),
+        shelf.mayChange());
+  }
+
+  private static List<TrialReadingsPage.Progress> progress(
+      TrialGround ground, List<Reading> readings) {
+    List<TrialReadingsPage.Progress> lines = new ArrayList<>();
+    for (var date : ground.plan().observing().dates()) {
+      for (Outcome outcome : ground.plan().observing().outcomes()) {
+        int read =
+            (int)
+                readings.stream()
+                    .filter(each -> each.date().equals(date))
+                    .filter(each -> each.outcome().equals(outcome.name()))
+                    .map(Reading::plot)
+                    .distinct()
+                    .count();
+        boolean cores = ground.plan().observing().cores().dates().contains(date);
+        if (outcome.kind() == Outcome.Kind.SOIL && !cores && read == 0) {
+          continue;
+        }
+        lines.add(
+            new TrialReadingsPage.Progress(
+                DayWords.dayAndYear(date),
+                date.toString(),
+                outcome.name(),
+                read,
+                ground.plots().size()));
+      }
+    }
+    return lines;
+  }
+
+  private List<TrialReadingsPage.Entry> entries(List<Sheet<TrialReadingsSheet>> sheets) {
+    ZoneId zone = desk.clock().getZone();
+    List<TrialReadingsPage.Entry> entries = new ArrayList<>();
+    for (Sheet<TrialReadingsSheet> sheet : sheets) {
+      List<Reading> readings = sheet.content().readings();
+      String from = sheet.content().file() == null ? "" : ", from " + sheet.content().file();
+      String outcomes =
+          String.join(", ", readings.stream().map(Reading::outcome).distinct().toList());
+      entries.add(
+          new TrialReadingsPage.Entry(
+              sheet.id(),
+              sheet.version(),
+              "%s of %s: %d %s by %s, entered %s%s"
+                  .formatted(
+                      outcomes,
+                      DayWords.dayAndYear(Objects.requireNonNull(sheet.content().day())),
+                      readings.size(),
+                      readings.size() == 1 ? "reading" : "readings",
+                      sheet.writtenBy(),
+                      Moments.words(sheet.writtenAt(), zone),
+                      from)));
+    }
+    Collections.reverse(entries);
+    return entries;
+  }
+
+  private void withdraw(Context context) {
+    Visitor visitor = Guest.visitor(context);
+    String id = context.pathParam("id");
+    String sheet = context.pathParam("sheet");
+    int version = version(context.formParam("version"));
+    desk.book()
+        .write(
+            visitor.person().name(),
+            writing -> {
+              new TrialShelf(writing, visitor).find(id).orElseThrow(Refusal::notFound);
+              writing
+                  .find(Kind.TRIAL_READINGS, sheet)
+                  .filter(found -> found.content().trial().equals(id))
+                  .orElseThrow(Refusal::notFound);
+              return writing.withdraw(Kind.TRIAL_READINGS, sheet, version);
+            });
+    Answers.goTo(context, "/trials/" + id + "/readings");
+  }
+
+  private static int version(@Nullable String sent) {
+    return sent != null && sent.matches("\\d{1,9}") ? Integer.parseInt(sent) : 0;
+  }
+}

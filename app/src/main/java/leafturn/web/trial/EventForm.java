@@ -1,0 +1,71 @@
+package leafturn.web.trial;
+
+import java.util.List;
+import java.util.stream.Stream;
+import leafturn.quantity.Measure;
+import leafturn.records.sheet.TrialEventSheet;
+import leafturn.web.form.Field;
+import leafturn.web.form.Field.Choice;
+import leafturn.web.form.FormShape;
+import leafturn.web.form.FormShape.Group;
+
+/** The form of a mowing or a mishap; its paths are those of the event's document. */
+public final class EventForm {
+  private EventForm() {}
+
+  /**
+   * The fields.
+   *
+   * @param plots codes of the plots
+   */
+  public static FormShape shape(List<String> plots) {
+    return new FormShape(List.of(what(plots), mowing(), decision()));
+  }
+
+  private static Group what(List<String> plots) {
+    List<Choice> happenings =
+        Stream.of(TrialEventSheet.Happening.values())
+            .map(each -> new Choice(leafturn.records.Choice.word(each), each.words()))
+            .toList();
+    return new Group(
+        "",
+        "",
+        List.of(
+            Field.date("day", "Day").needed(),
+            Field.oneOf("what", "What it was", happenings).needed(),
+            Field.someOf("plots", "Plots it touched", plots.stream().map(Choice::of).toList())
+                .hint("None ticked: all of them."),
+            Field.number("areaM2", "Area it touched", Measure.AREA),
+            Field.longText("note", "Note")));
+  }
+
+  private static Group mowing() {
+    return new Group(
+        "For a mowing",
+        "",
+        List.of(
+            yesOrNo("mown.sameDay", "All plots of a lawn that day"),
+            yesOrNo("mown.collectedFirst", "Collected plots first"),
+            yesOrNo("mown.deckCleaned", "Deck cleaned and bag emptied between"),
+            Field.number("mown.returnedHeightMm", "Height, clippings returned", Measure.HEIGHT),
+            Field.number("mown.collectedHeightMm", "Height, clippings collected", Measure.HEIGHT)));
+  }
+
+  private static Group decision() {
+    return new Group(
+        "For a mishap: do its plots stay in?",
+        "Decide before anybody looks at the results, by the rules of the plan; it can be decided"
+            + " later.",
+        List.of(
+            Field.oneOf(
+                "exclusion.leftOut",
+                "From that day on its plots are",
+                List.of(new Choice("true", "left out"), new Choice("false", "kept in"))),
+            yesOrNo("exclusion.blind", "Decided without knowing arms and results"),
+            Field.text("exclusion.why", "By which rule, or why")));
+  }
+
+  private static Field yesOrNo(String path, String label) {
+    return Field.oneOf(path, label, PlanChoices.YES_OR_NO);
+  }
+}

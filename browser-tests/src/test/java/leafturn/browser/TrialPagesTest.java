@@ -1,0 +1,124 @@
+package leafturn.browser;
+
+import static com.microsoft.playwright.assertions.PlaywrightAssertions.assertThat;
+import static org.assertj.core.api.Assertions.assertThat;
+
+import com.microsoft.playwright.Page;
+import com.microsoft.playwright.options.AriaRole;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.stream.Stream;
+import leafturn.browser.Chromium.Window;
+import org.junit.jupiter.api.AfterAll;
+import org.junit.jupiter.api.BeforeAll;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.TestInstance;
+import org.junit.jupiter.api.TestInstance.Lifecycle;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.Arguments;
+import org.junit.jupiter.params.provider.MethodSource;
+
+/** Trials in a real browser: planned, frozen, and read on a phone. */
+@TestInstance(Lifecycle.PER_CLASS)
+class TrialPagesTest {
+  private RunningLeafturn leafturn;
+  private Chromium chromium;
+
+  @BeforeAll
+  void start() throws Exception {
+    leafturn = RunningLeafturn.start();
+    chromium = new Chromium();
+  }
+
+  @AfterAll
+  void stop() throws Exception {
+    chromium.close();
+    leafturn.close();
+  }
+
+  private Visit visit(String path, Window window) {
+    return new Visit(chromium.window(window), leafturn.url(path));
+  }
+
+  private String demoTrial() {
+    try (Visit visit = visit("/trials", Window.DESK)) {
+      return visit.page().locator(".register a").first().getAttribute("href");
+    }
+  }
+
+  Stream<Arguments> pagesAndWindows() {
+    String trial = demoTrial();
+    List<Arguments> pairs = new ArrayList<>();
+    for (String path :
+        List.of(
+            "/trials",
+            "/trials/new",
+            trial,
+            trial + "/plan",
+            trial + "/readings",
+            trial + "/events",
+            "/laboratories",
+            "/laboratories/new")) {
+      for (Window window :
+          List.of(Window.PHONE, Window.PHONE_DARK, Window.DESK, Window.DESK_DARK)) {
+        pairs.add(Arguments.of(path, window));
+      }
+    }
+    return pairs.stream();
+  }
+
+  @ParameterizedTest
+  @MethodSource("pagesAndWindows")
+  void aPageIsSoundAccessibleAndFits(String path, Window window) {
+    try (Visit visit = visit(path, window)) {
+      assertThat(visit.complaints()).isEmpty();
+      Accessibility.check(visit.page());
+    }
+  }
+
+  @Test
+  void fromThePlanToReadingsOnAPhone() {
+    String trial;
+    try (Visit visit = visit("/lawns/linden-house-front/edit", Window.DESK)) {
+      Page page = visit.page();
+      page.locator("textarea[name='outline']").fill("0 0\n24 0\n24 16\n0 16");
+      press(page, "Save the correction");
+      page.waitForURL("**/lawns/linden-house-front");
+      page.navigate(leafturn.url("/trials/new"));
+      page.locator("[name='name']").fill("One yard");
+      page.locator("[name='question']").fill("Does returning keep the turf as good?");
+      page.getByLabel("Linden House, Front lawn").check();
+      page.locator("[name='cores.perPlot']").fill("0");
+      page.locator("[name='season.from']").fill("2015-04-01");
+      page.locator("[name='season.to']").fill("2015-10-31");
+      page.locator("[name='dates']").fill("2015-05-04 2015-06-01");
+      press(page, "Save the plan");
+      assertThat(page.locator("h1")).hasText("One yard");
+      press(page, "Freeze the plan");
+      assertThat(page.locator("main")).containsText("unchanged since");
+      trial = page.url();
+    }
+    try (Visit visit = new Visit(chromium.window(Window.PHONE), trial + "/readings")) {
+      Page page = visit.page();
+      page.getByRole(AriaRole.LINK, new Page.GetByRoleOptions().setName("Enter quality"))
+          .first()
+          .click();
+      assertThat(page.locator("main")).containsText("The arms are not shown");
+      page.locator("[name='rater']").fill("Robin");
+      page.locator("[name='plot-B1-1']").fill("6.5");
+      page.locator("[name='plot-B1-2']").fill("12");
+      press(page, "Save the readings");
+      assertThat(page.locator("#f-plot-B1-2-fault")).containsText("1 to 9");
+      page.locator("[name='plot-B1-2']").fill("7");
+      press(page, "Save the readings");
+      page.waitForURL("**/readings");
+      assertThat(page.locator("main")).containsText("2 of 2");
+      assertThat(page.locator("main")).containsText("0 degrees of freedom");
+      Accessibility.check(page);
+    }
+  }
+
+  private static void press(Page page, String button) {
+    page.getByRole(AriaRole.BUTTON, new Page.GetByRoleOptions().setName(button)).click();
+  }
+}
