@@ -4,6 +4,7 @@ import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.within;
 
 import java.util.List;
+import java.util.Objects;
 import leafturn.trials.analysis.data.TrialTable;
 import leafturn.trials.analysis.inference.MeansAndContrasts.Contrast;
 import leafturn.trials.analysis.inference.NewUnit;
@@ -39,8 +40,7 @@ class NewUnitClosedFormTest {
     }
     TrialAnalysis analysis = TrialAnalysis.of(ReferenceCase.table(csv.toString()), models.model());
     PairedDifference.Interval paired = PairedDifference.of(differences).newYard(0.95);
-    NewUnit.Interval own = first(analysis).newUnit();
-    assertThat(own).isNotNull();
+    NewUnit.Interval own = Objects.requireNonNull(first(analysis).newUnit());
     assertThat(own.unit()).containsExactly("boy");
     assertThat(own.df()).isCloseTo(9, within(1e-5));
     assertThat(own.lower()).isCloseTo(paired.lower(), within(1e-6));
@@ -63,8 +63,7 @@ class NewUnitClosedFormTest {
             * variance
             / (Math.pow(7.0 / 9 * between, 2) / 10 + Math.pow(6.0 / 9 * within, 2) / 36);
     double reach = Math.sqrt(variance) * Tails.tQuantileTwoSided(0.05, df);
-    NewUnit.Interval own = first(analysis).newUnit();
-    assertThat(own).isNotNull();
+    NewUnit.Interval own = Objects.requireNonNull(first(analysis).newUnit());
     assertThat(own.df()).isCloseTo(df, within(1e-4));
     double difference = first(analysis).estimate().value();
     assertThat(own.lower()).isCloseTo(difference - reach, within(1e-4));
@@ -81,8 +80,7 @@ class NewUnitClosedFormTest {
             .random(apart)
             .compare("Machine", null, Multiplicity.NONE);
     TrialAnalysis analysis = TrialAnalysis.of(Cases.table("machines"), models.model());
-    NewUnit.Interval own = first(analysis).newUnit();
-    assertThat(own).isNotNull();
+    NewUnit.Interval own = Objects.requireNonNull(first(analysis).newUnit());
     double difference = first(analysis).estimate().value();
     double reach = own.upper() - difference;
     double spread = reach / Tails.tQuantileTwoSided(0.05, own.df());

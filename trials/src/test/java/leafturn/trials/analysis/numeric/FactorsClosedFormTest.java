@@ -3,6 +3,7 @@ package leafturn.trials.analysis.numeric;
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.within;
 
+import java.util.Objects;
 import java.util.Random;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
@@ -20,8 +21,7 @@ class FactorsClosedFormTest {
       copy[i] = a[i].clone();
       System.arraycopy(a[i], 0, flat, i * order, order);
     }
-    UpperFactor factor = UpperFactor.of(copy);
-    assertThat(factor).isNotNull();
+    UpperFactor factor = Objects.requireNonNull(UpperFactor.of(copy));
     assertThat(Cholesky.factor(flat, order)).isTrue();
     assertThat(factor.logDeterminant())
         .isCloseTo(Cholesky.logDeterminant(flat, order), within(1e-10 * order));
