@@ -153,6 +153,7 @@ public final class LeafturnServer implements AutoCloseable {
         new TrialEntryRoom(desk),
         new TrialReadingsRoom(desk),
         new TrialEventRoom(desk),
+        new TrialLayoutRoom(desk),
         new LaboratoryRoom(desk),
         new PropertyRoom(desk),
         new LogRoom(desk),

@@ -93,7 +93,7 @@ public final class TrialPlanFile {
       root.fault("seed", "it is no whole number; give one, as 20260401.");
     }
     root.refuseOthers();
-    boolean whole = lawns.size() == root.objects("lawns").size();
+    boolean whole = !lawns.isEmpty() && lawns.size() == root.objects("lawns").size();
     if (treatments == null
         || arrangement == null
         || observing == null

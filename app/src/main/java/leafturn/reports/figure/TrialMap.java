@@ -72,9 +72,10 @@ public final class TrialMap {
     lawn.dropped().forEach(dropped -> svg.rings(rings(dropped.place().plot()), "plot-dropped"));
     lawn.plots().forEach(this::plot);
     marks();
+    lawn.pegs().forEach(this::peg);
     look.cores().forEach(this::core);
     lawn.plots().forEach(this::name);
-    lawn.pegs().forEach(this::peg);
+    lawn.pegs().forEach(peg -> words(Integer.toString(peg.number()), at(peg), "words"));
     return svg.close();
   }
 
@@ -116,9 +117,13 @@ public final class TrialMap {
   }
 
   private void peg(Peg peg) {
-    Point at = at(peg.xM(), peg.yM());
+    Point at = at(peg);
     svg.circle(at, PEG_PX, "peg");
-    words(Integer.toString(peg.number()), at, "words");
+    labels.keepFree(new Box(at.x() - PEG_PX, at.y() - PEG_PX, 2 * PEG_PX, 2 * PEG_PX));
+  }
+
+  private Point at(Peg peg) {
+    return at(peg.xM(), peg.yM());
   }
 
   /** Words beside a mark, away from the middle of the lawn where there is room. */
