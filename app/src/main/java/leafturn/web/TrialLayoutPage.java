@@ -63,8 +63,7 @@ public record TrialLayoutPage(
       List<Corner> corners) {}
 
   /** A plot in words. */
-  public record Plot(
-      String code, String treatment, String where, String area, String measured) {}
+  public record Plot(String code, String treatment, String where, String area, String measured) {}
 
   /** A corner in words. */
   public record Corner(String number, String plots, String fromA, String fromB, String side) {}
@@ -79,8 +78,7 @@ public record TrialLayoutPage(
   }
 
   /** The page of a layout. */
-  static TrialLayoutPage of(
-      String id, TrialLayout layout, boolean mayDraw, Units units) {
+  static TrialLayoutPage of(String id, TrialLayout layout, boolean mayDraw, Units units) {
     return new TrialLayoutPage(
         id,
         layout.plan().name(),
@@ -100,8 +98,7 @@ public record TrialLayoutPage(
   }
 
   private static Lawn lawn(TrialLayout layout, LaidLawn lawn, Units units) {
-    TrialMap.Look look =
-        new TrialMap.Look(layout.plan().treatments().names(), List.of(), units);
+    TrialMap.Look look = new TrialMap.Look(layout.plan().treatments().names(), List.of(), units);
     List<String> notes = new ArrayList<>(lawn.notes());
     lawn.dropped().forEach(dropped -> notes.add("Dropped: " + dropped.why() + "."));
     return new Lawn(

@@ -80,8 +80,7 @@ final class TrialLayoutRoom implements Room {
     Units units = Guest.visitor(context).person().units();
     TrialLayoutPage page;
     try {
-      page =
-          TrialLayoutPage.of(id, layout(found.trial().content()), found.mayDraw(), units);
+      page = TrialLayoutPage.of(id, layout(found.trial().content()), found.mayDraw(), units);
     } catch (InputException | NoRoomException none) {
       page = TrialLayoutPage.without(id, name, String.valueOf(none.getMessage()));
     }
