@@ -23,6 +23,7 @@ final class Assets {
           "atkinson-hyperlegible-next-OFL.txt",
           "atkinson-hyperlegible-next.woff2",
           "faults.js",
+          "findings.js",
           "leaf-192.png",
           "leaf-512.png",
           "leaf-maskable-512.png",

@@ -154,6 +154,7 @@ public final class LeafturnServer implements AutoCloseable {
         new TrialReadingsRoom(desk),
         new TrialEventRoom(desk),
         new TrialLayoutRoom(desk),
+        new TrialFindingsRoom(desk),
         new LaboratoryRoom(desk),
         new PropertyRoom(desk),
         new LogRoom(desk),

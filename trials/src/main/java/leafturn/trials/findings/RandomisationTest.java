@@ -5,6 +5,7 @@ import java.util.stream.IntStream;
 import leafturn.trials.analysis.paired.SignFlipTest;
 import leafturn.trials.design.Contrast;
 import leafturn.trials.findings.TrialFacts.Randomisation;
+import leafturn.trials.findings.TrialFacts.Sides;
 import org.jspecify.annotations.Nullable;
 
 /**
@@ -29,13 +30,13 @@ public record RandomisationTest(double p, long layouts, double smallestP, boolea
    */
   static @Nullable RandomisationTest of(
       PairedSeason pairs, SeasonTable table, Randomisation drawn) {
-    if (!drawn.allowed().isEmpty()) {
-      return listed(pairs, drawn);
+    if (drawn.sides() == Sides.LISTED) {
+      return drawn.allowed().isEmpty() ? null : listed(pairs, drawn);
     }
-    if (pairs.units().size() > SignFlipTest.MOST_YARDS) {
+    if (drawn.sides() == Sides.OTHER || pairs.units().size() > SignFlipTest.MOST_YARDS) {
       return null;
     }
-    if (!drawn.balanced() || drawn.plots().isEmpty()) {
+    if (drawn.sides() == Sides.FREE || drawn.plots().isEmpty()) {
       int units = pairs.units().size();
       double p = SignFlipTest.p(pairs.differences());
       return new RandomisationTest(p, 1L << units, SignFlipTest.smallestP(units), false);

@@ -51,21 +51,33 @@ public record TrialFacts(
     LISTED
   }
 
+  /** How the arms came to the plots of a unit. */
+  public enum Sides {
+    /** By a coin for each unit. */
+    FREE,
+    /** Each arm on each side equally often. */
+    BALANCED,
+    /** By a layout drawn from a list. */
+    LISTED,
+    /** In another way, for which there is no exact test. */
+    OTHER
+  }
+
   /**
    * How the layout was drawn.
    *
    * @param seed null where none is known
-   * @param balanced whether each arm had to lie on each side equally often
+   * @param sides how the arms came to the plots of a unit
    * @param plots codes in the order of the layouts; on a split yard the first of two is one side,
    *     the second the other
    * @param allowed the layouts one of which was drawn, an arm for each plot; empty where none were
    *     listed
    */
   public record Randomisation(
-      @Nullable Long seed, boolean balanced, List<String> plots, List<List<String>> allowed) {
+      @Nullable Long seed, Sides sides, List<String> plots, List<List<String>> allowed) {
     /** Sides drawn freely, or nothing known. */
     public static Randomisation free(@Nullable Long seed) {
-      return new Randomisation(seed, false, List.of(), List.of());
+      return new Randomisation(seed, Sides.FREE, List.of(), List.of());
     }
 
     public Randomisation {

@@ -1,0 +1,220 @@
+package leafturn.records.trial;
+
+import java.time.LocalDate;
+import java.util.ArrayList;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import leafturn.records.InputException;
+import leafturn.records.book.Sheet;
+import leafturn.records.sheet.TrialEventSheet;
+import leafturn.records.sheet.TrialSheet;
+import leafturn.trials.design.Arrangement;
+import leafturn.trials.design.Design;
+import leafturn.trials.design.NoRoomException;
+import leafturn.trials.design.Outcome;
+import leafturn.trials.design.TrialPlan;
+import leafturn.trials.design.layout.LaidPlot;
+import leafturn.trials.design.layout.TrialLayout;
+import leafturn.trials.design.layout.Unit;
+import leafturn.trials.findings.Findings;
+import leafturn.trials.findings.Plot;
+import leafturn.trials.findings.PlotReading;
+import leafturn.trials.findings.TrialFacts;
+import leafturn.trials.findings.TrialFacts.PlanRecord;
+import leafturn.trials.findings.TrialFacts.Randomisation;
+import leafturn.trials.findings.TrialFacts.Sides;
+import leafturn.trials.observation.Reading;
+import leafturn.trials.observation.ReadingUnit;
+import leafturn.trials.observation.ReadingValue;
+import org.jspecify.annotations.Nullable;
+
+/** The findings of a trial of the book: plan, layout and readings brought together. */
+public final class BookFindings {
+  private final TrialSheet trial;
+  private final TrialPlan plan;
+  private final List<TrialEventSheet> events;
+  private final List<String> faults = new ArrayList<>();
+
+  private BookFindings(TrialSheet trial, List<TrialEventSheet> events) {
+    this.trial = trial;
+    this.plan = BookPlan.of(trial);
+    this.events = events;
+  }
+
+  /**
+   * What a trial has found by today.
+   *
+   * @throws InputException where plan, layout or readings have faults
+   * @throws leafturn.trials.analysis.data.TrialFaultException where there is nothing to analyse
+   */
+  public static Findings of(TrialShelf shelf, Sheet<TrialSheet> trial, LocalDate today) {
+    List<TrialEventSheet> events = shelf.events(trial.id()).stream().map(Sheet::content).toList();
+    BookFindings own = new BookFindings(trial.content(), events);
+    return own.findings(shelf.readings(trial.id()), today);
+  }
+
+  private Findings findings(List<Reading> readings, LocalDate today) {
+    List<LaidPlot> laid = laid();
+    List<Plot> plots = laid.stream().map(this::plot).toList();
+    Map<String, List<PlotReading>> byOutcome = new LinkedHashMap<>();
+    for (Outcome outcome : plan.observing().outcomes()) {
+      List<PlotReading> own = new ArrayList<>();
+      readings.stream()
+          .filter(each -> each.outcome().equals(outcome.name()) && !isLeftOut(each))
+          .forEach(each -> add(own, each, outcome));
+      byOutcome.put(outcome.name(), own);
+    }
+    if (!faults.isEmpty()) {
+      throw new InputException(faults);
+    }
+    boolean ended = trial.ended() != null || today.isAfter(plan.observing().to());
+    return Findings.of(facts(plots, ended), plots, plan.observing().outcomes(), byOutcome);
+  }
+
+  private List<LaidPlot> laid() {
+    try {
+      return TrialLayout.of(plan).plots();
+    } catch (NoRoomException none) {
+      throw new InputException("The layout cannot be drawn: " + none.getMessage());
+    }
+  }
+
+  private void add(List<PlotReading> own, Reading reading, Outcome outcome) {
+    try {
+      ReadingValue value = ReadingValue.of(reading.value(), reading.detectionLimit());
+      double inUnit = inUnit(reading.unit(), outcome.unit(), value.value());
+      own.add(
+          new PlotReading(
+              reading.plot(),
+              reading.date().toString(),
+              reading.date().toEpochDay(),
+              inUnit,
+              value.belowDetection()));
+    } catch (IllegalArgumentException wrong) {
+      faults.add(
+          "%s of plot %s on %s: %s."
+              .formatted(outcome.name(), reading.plot(), reading.date(), wrong.getMessage()));
+    }
+  }
+
+  private static double inUnit(@Nullable String given, String unit, double value) {
+    return given == null || given.equals(unit)
+        ? value
+        : ReadingUnit.of(given).to(ReadingUnit.of(unit), value, null);
+  }
+
+  /** A plot that was left out after something befell it is left out from that day on. */
+  private boolean isLeftOut(Reading reading) {
+    return events.stream()
+        .anyMatch(
+            event ->
+                leavesOut(event)
+                    && !reading.date().isBefore(event.day())
+                    && (event.plots().isEmpty() || event.plots().contains(reading.plot())));
+  }
+
+  private static boolean leavesOut(TrialEventSheet event) {
+    TrialEventSheet.Exclusion decided = event.exclusion();
+    return decided != null && decided.leftOut();
+  }
+
+  private Plot plot(LaidPlot laid) {
+    Unit unit = laid.unit();
+    return new Plot(
+        laid.code(),
+        unitName(unit),
+        unit.arm(),
+        unit.secondArm(),
+        Integer.toString(unit.row()),
+        Integer.toString(unit.column()));
+  }
+
+  private String unitName(Unit unit) {
+    return switch (plan.arrangement().design()) {
+      case SPLIT_YARD, LISTED, LATIN_SQUARE -> plan.lawns().get(unit.lawn()).name();
+      case RANDOMISED_BLOCK, SPLIT_PLOT, STRIP_PLOT -> "block " + unit.block();
+      case PAIRED_STRIPS -> "pair " + unit.block();
+    };
+  }
+
+  private TrialFacts facts(List<Plot> plots, boolean ended) {
+    return new TrialFacts(
+        plan.name(),
+        plan.question(),
+        design(plots),
+        plan.treatments().factor(),
+        switch (plan.arrangement().design()) {
+          case SPLIT_YARD -> "yard";
+          case LISTED, LATIN_SQUARE -> "lawn";
+          case RANDOMISED_BLOCK, SPLIT_PLOT, STRIP_PLOT -> "block";
+          case PAIRED_STRIPS -> "pair";
+        },
+        plan.treatments().contrasts(),
+        plan.lawns().size(),
+        (int) plots.stream().map(Plot::unit).distinct().count(),
+        ended,
+        plan.observing().from().toEpochDay(),
+        randomisation(plots),
+        record());
+  }
+
+  private TrialFacts.Design design(List<Plot> plots) {
+    return switch (plan.arrangement().design()) {
+      case SPLIT_YARD, RANDOMISED_BLOCK, PAIRED_STRIPS -> TrialFacts.Design.UNITS;
+      case LATIN_SQUARE -> TrialFacts.Design.LATIN_SQUARE;
+      case SPLIT_PLOT -> TrialFacts.Design.SPLIT_PLOT;
+      case STRIP_PLOT -> TrialFacts.Design.STRIP_PLOT;
+      case LISTED -> holdsEachOnce(plots) ? TrialFacts.Design.UNITS : TrialFacts.Design.LISTED;
+    };
+  }
+
+  private boolean holdsEachOnce(List<Plot> plots) {
+    long units = plots.stream().map(Plot::unit).distinct().count();
+    long pairs = plots.stream().map(plot -> List.of(plot.unit(), plot.arm())).distinct().count();
+    int arms = plan.treatments().arms().size();
+    return plots.size() == units * arms && pairs == plots.size();
+  }
+
+  private Randomisation randomisation(List<Plot> plots) {
+    Arrangement arrangement = plan.arrangement();
+    List<String> codes = plots.stream().map(Plot::code).toList();
+    boolean balanced =
+        arrangement.design() == Design.SPLIT_YARD
+            && arrangement.sides() == Arrangement.Sides.BALANCED;
+    Sides sides =
+        switch (arrangement.design()) {
+          case SPLIT_YARD -> balanced ? Sides.BALANCED : Sides.FREE;
+          case RANDOMISED_BLOCK -> Sides.FREE;
+          case LISTED -> Sides.LISTED;
+          default -> Sides.OTHER;
+        };
+    return new Randomisation(plan.seed(), sides, codes, arrangement.allowedLayouts());
+  }
+
+  private PlanRecord record() {
+    TrialSheet.Frozen frozen = trial.frozen();
+    List<String> deviations = new ArrayList<>();
+    if (frozen != null && !BookPlan.isAsFrozen(trial)) {
+      deviations.add("The plan was changed after it was frozen; the page of the trial shows how");
+    }
+    LocalDate ended = trial.ended();
+    List<LocalDate> dates = plan.observing().dates();
+    if (ended != null && !dates.isEmpty() && ended.isBefore(dates.get(dates.size() - 1))) {
+      String why = trial.whyEnded() == null ? "" : ", " + trial.whyEnded();
+      deviations.add("It was ended on %s, before its last planned date%s".formatted(ended, why));
+    }
+    for (TrialEventSheet event : events) {
+      TrialEventSheet.Exclusion decided = event.exclusion();
+      if (decided != null && decided.leftOut()) {
+        String where =
+            event.plots().isEmpty() ? "all plots" : "plots " + String.join(", ", event.plots());
+        deviations.add(
+            "Left out from %s on: %s (%s; %s)"
+                .formatted(event.day(), where, event.what().words(), decided.why()));
+      }
+    }
+    return new PlanRecord(
+        frozen == null ? null : frozen.hash(), deviations, plan.observing().exclusions());
+  }
+}

@@ -1,0 +1,89 @@
+package leafturn.web;
+
+import io.javalin.http.Context;
+import java.io.ByteArrayOutputStream;
+import java.io.IOException;
+import java.io.UncheckedIOException;
+import java.util.HashMap;
+import java.util.List;
+import java.util.Map;
+import leafturn.records.InputException;
+import leafturn.records.ProgramVersion;
+import leafturn.records.book.Sheet;
+import leafturn.records.people.Visitor;
+import leafturn.records.sheet.TrialSheet;
+import leafturn.records.trial.BookFindings;
+import leafturn.records.trial.TrialShelf;
+import leafturn.reports.trial.FindingsDocument;
+import leafturn.reports.trial.FindingsView;
+import leafturn.trials.analysis.data.TrialFaultException;
+import leafturn.trials.findings.Findings;
+
+/** What a trial of the book has found, as a page and on paper. */
+final class TrialFindingsRoom implements Room {
+  private static final String PAGE = "/trials/{id}/findings";
+
+  private final Desk desk;
+
+  TrialFindingsRoom(Desk desk) {
+    this.desk = desk;
+  }
+
+  @Override
+  public void open(Routes routes) {
+    routes.read(PAGE, Right.READ, this::show);
+    routes.read("/trials/{id}/findings.pdf", Right.READ, this::paper);
+  }
+
+  private record Asked(String id, String name, Findings findings) {}
+
+  private Asked asked(Context context) {
+    Visitor visitor = Guest.visitor(context);
+    String id = context.pathParam("id");
+    return desk.book()
+        .read(
+            reading -> {
+              TrialShelf shelf = new TrialShelf(reading, visitor);
+              Sheet<TrialSheet> trial = shelf.find(id).orElseThrow(Refusal::notFound);
+              return new Asked(
+                  id, trial.content().name(), BookFindings.of(shelf, trial, desk.today()));
+            });
+  }
+
+  private void show(Context context) {
+    Map<String, Object> content = new HashMap<>();
+    String id = context.pathParam("id");
+    content.put("id", id);
+    String title = "Findings";
+    try {
+      Asked asked = asked(context);
+      title = "Findings: " + asked.name;
+      content.put("view", new FindingsView(asked.findings));
+      content.put("faults", List.of());
+    } catch (TrialFaultException nothing) {
+      content.put("faults", nothing.faults());
+    } catch (InputException wrong) {
+      content.put("faults", wrong.faults());
+    }
+    desk.show(context, "trialfindings.jte", title, content);
+  }
+
+  private void paper(Context context) {
+    FindingsDocument document;
+    try {
+      String made = "Worked out by " + ProgramVersion.name() + ".";
+      document = new FindingsDocument(asked(context).findings, null, List.of(made));
+    } catch (TrialFaultException | InputException nothing) {
+      throw Refusal.notFound();
+    }
+    ByteArrayOutputStream out = new ByteArrayOutputStream();
+    try {
+      document.paper().writePdf(out);
+    } catch (IOException e) {
+      throw new UncheckedIOException(e);
+    }
+    context.header("Content-Disposition", "inline; filename=\"findings.pdf\"");
+    context.contentType("application/pdf");
+    context.result(out.toByteArray());
+  }
+}
