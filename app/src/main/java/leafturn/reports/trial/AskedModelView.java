@@ -102,7 +102,7 @@ public final class AskedModelView {
         : "Undecided for %s: %s.".formatted(pair, found);
   }
 
-  /** The level of the intervals, for instance "95 %". */
+  /** The level of the intervals, for instance "95\u00a0%". */
   private String level() {
     var compare = model.compare();
     double fraction = compare == null ? 1 - ALPHA : compare.levelFraction();

@@ -34,6 +34,13 @@ public final class FindingsView {
     return words.headline();
   }
 
+  /** The answer alone, without its numbers. */
+  public String answer() {
+    String headline = words.headline();
+    int numbers = headline.indexOf(": ");
+    return numbers < 0 ? headline : headline.substring(0, numbers) + ".";
+  }
+
   /** How many units began and ended. */
   public String flow() {
     return words.flow();

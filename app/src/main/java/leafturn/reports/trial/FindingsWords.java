@@ -158,7 +158,7 @@ public final class FindingsWords {
   }
 
   private static String interval95(Effect effect, EffectWords words) {
-    return "95 % interval "
+    return "95\u00a0% interval "
         + words.interval(effect.estimated().interval(), effect.estimated().se());
   }
 
@@ -166,14 +166,14 @@ public final class FindingsWords {
     Effect.Equivalence tests = effect.equivalence();
     return tests == null
         ? ""
-        : "90 % interval " + words.interval(tests.interval(), effect.estimated().se());
+        : "90\u00a0% interval " + words.interval(tests.interval(), effect.estimated().se());
   }
 
   private String areas(OutcomeFindings found, AreasDifference areas, EffectWords words) {
     String by =
         areas.interval() == null
             ? "read on one date, so that how well it is known cannot be told"
-            : "95 %% interval %s from the measuring alone"
+            : "95\u00a0%% interval %s from the measuring alone"
                 .formatted(words.interval(areas.interval(), areas.samplingError()));
     return "One %s split once: the difference between the two areas is that %s (%s). Whether '%s' is why cannot be told from one %s."
         .formatted(
@@ -246,7 +246,7 @@ public final class FindingsWords {
     for (Effect effect : first.effects()) {
       if (effect.newUnit() != null) {
         all.add(
-            "In a new %s of this kind the %s is expected at %s (95 %% prediction interval)."
+            "In a new %s of this kind the %s is expected at %s (95\u00a0%% prediction interval)."
                 .formatted(
                     facts.unitWord(),
                     OutcomeFigures.pair(effect.contrast(), words.isRatio()),

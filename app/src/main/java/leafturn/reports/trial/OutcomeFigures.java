@@ -98,8 +98,8 @@ final class OutcomeFigures {
             pair(effect.contrast(), words.isRatio()),
             byDate ? " on each date and over the season" : " over the season",
             byDate
-                ? "Intervals of the dates hold for all of them at once (95 %)."
-                : "With its 95 % interval.",
+                ? "Intervals of the dates hold for all of them at once (95\u00a0%)."
+                : "With its 95\u00a0% interval.",
             margin);
   }
 

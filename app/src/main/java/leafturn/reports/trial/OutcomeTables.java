@@ -68,7 +68,7 @@ final class OutcomeTables {
       String pair =
           each.contrast().first() + (words.isRatio() ? " : " : " − ") + each.contrast().second();
       header.add(what() + " " + pair);
-      header.add("95 % interval, all dates at once");
+      header.add("95\u00a0% interval, all dates at once");
     }
     List<List<String>> rows = new ArrayList<>();
     for (int date = 0; date < table.dates().size(); date++) {
@@ -100,7 +100,7 @@ final class OutcomeTables {
     if (!effects.isEmpty()) {
       add(rows, "Verdict", each -> FindingsWords.verdict(each, words));
       add(rows, what(), each -> words.difference(each.estimated().difference(), se(each)));
-      add(rows, "95 % interval", each -> words.interval(each.estimated().interval(), se(each)));
+      add(rows, "95\u00a0% interval", each -> words.interval(each.estimated().interval(), se(each)));
       add(
           rows,
           FindingsWords.capital(FindingsWords.plural(facts.unitWord())),
@@ -133,7 +133,7 @@ final class OutcomeTables {
     add(rows, "Margin", each -> words.margin());
     add(
         rows,
-        "90 % interval",
+        "90\u00a0% interval",
         each -> {
           Effect.Equivalence tests = each.equivalence();
           return tests == null ? "–" : words.interval(tests.interval(), se(each));
@@ -154,7 +154,7 @@ final class OutcomeTables {
     if (found.effects().stream().anyMatch(each -> each.newUnit() != null)) {
       add(
           rows,
-          "In a new " + facts.unitWord() + ", 95 % prediction",
+          "In a new " + facts.unitWord() + ", 95\u00a0% prediction",
           each -> {
             var next = each.newUnit();
             return next == null ? "–" : words.interval(next, se(each));

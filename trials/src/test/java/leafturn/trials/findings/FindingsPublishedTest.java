@@ -124,4 +124,16 @@ class FindingsPublishedTest {
       assertThat(LargestT.ofDates(correlation).quantile(0.05, 9)).isCloseTo(row[1], within(5e-7));
     }
   }
+
+  /** R, power.t.test, in standard deviations of the difference, near tail; numbers_distributions. */
+  @Test
+  void theLeastDifferenceFoundIsTheReferences() {
+    double[][] published = {
+      {4, 2.12795}, {6, 1.43455}, {8, 1.15604}, {10, .996002}, {15, .778023}, {20, .660442},
+      {40, .454257}
+    };
+    for (double[] row : published) {
+      assertThat(Detectable.shift(row[0] - 1) / Math.sqrt(row[0])).isCloseTo(row[1], within(5e-6));
+    }
+  }
 }
