@@ -16,8 +16,10 @@ import leafturn.records.trial.BookFindings;
 import leafturn.records.trial.TrialShelf;
 import leafturn.reports.trial.FindingsDocument;
 import leafturn.reports.trial.FindingsView;
+import leafturn.reports.trial.TrialPackage;
 import leafturn.trials.analysis.data.TrialFaultException;
 import leafturn.trials.findings.Findings;
+import leafturn.trials.observation.Reading;
 
 /** What a trial of the book has found, as a page and on paper. */
 final class TrialFindingsRoom implements Room {
@@ -33,9 +35,10 @@ final class TrialFindingsRoom implements Room {
   public void open(Routes routes) {
     routes.read(PAGE, Right.READ, this::show);
     routes.read("/trials/{id}/findings.pdf", Right.READ, this::paper);
+    routes.read("/trials/{id}/data.zip", Right.READ, this::data);
   }
 
-  private record Asked(String id, String name, Findings findings) {}
+  private record Asked(TrialSheet trial, Findings findings, List<Reading> readings) {}
 
   private Asked asked(Context context) {
     Visitor visitor = Guest.visitor(context);
@@ -46,7 +49,7 @@ final class TrialFindingsRoom implements Room {
               TrialShelf shelf = new TrialShelf(reading, visitor);
               Sheet<TrialSheet> trial = shelf.find(id).orElseThrow(Refusal::notFound);
               return new Asked(
-                  id, trial.content().name(), BookFindings.of(shelf, trial, desk.today()));
+                  trial.content(), BookFindings.of(shelf, trial, desk.today()), shelf.readings(id));
             });
   }
 
@@ -57,7 +60,7 @@ final class TrialFindingsRoom implements Room {
     String title = "Findings";
     try {
       Asked asked = asked(context);
-      title = "Findings: " + asked.name;
+      title = "Findings: " + asked.trial.name();
       content.put("view", new FindingsView(asked.findings));
       content.put("faults", List.of());
     } catch (TrialFaultException nothing) {
@@ -84,6 +87,26 @@ final class TrialFindingsRoom implements Room {
     }
     context.header("Content-Disposition", "inline; filename=\"findings.pdf\"");
     context.contentType("application/pdf");
+    context.result(out.toByteArray());
+  }
+
+  private void data(Context context) {
+    TrialPackage data;
+    try {
+      Asked asked = asked(context);
+      String plan = asked.trial.plan().toString();
+      data = new TrialPackage(asked.findings, plan, asked.readings, ProgramVersion.name());
+    } catch (TrialFaultException | InputException nothing) {
+      throw Refusal.notFound();
+    }
+    ByteArrayOutputStream out = new ByteArrayOutputStream();
+    try {
+      data.writeTo(out);
+    } catch (IOException e) {
+      throw new UncheckedIOException(e);
+    }
+    context.header("Content-Disposition", "attachment; filename=\"trial.zip\"");
+    context.contentType("application/zip");
     context.result(out.toByteArray());
   }
 }

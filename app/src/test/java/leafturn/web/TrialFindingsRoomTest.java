@@ -36,7 +36,8 @@ class TrialFindingsRoomTest extends DemoSite {
         new TrialSheet.Frozen("2015-04-01T08:00:00Z", "Ada", BookPlan.hash(planned));
     LocalDate end = ended ? LocalDate.of(2026, 10, 31) : null;
     TrialSheet sheet = new TrialSheet(plan, List.of(), frozen, end, null, null);
-    return book.<String>write("Ada", writing -> writing.add(Kind.TRIAL, UUID.randomUUID().toString(), sheet).id());
+    return book.<String>write(
+        "Ada", writing -> writing.add(Kind.TRIAL, UUID.randomUUID().toString(), sheet).id());
   }
 
   private static List<Reading> readings(TrialPlan plan, String outcome) {
@@ -59,7 +60,8 @@ class TrialFindingsRoomTest extends DemoSite {
     TrialSheet sheet = new TrialSheet(plan, List.of(), null, null, null, null);
     List<Reading> readings = readings(BookPlan.of(sheet), "quality");
     TrialReadingsSheet read = new TrialReadingsSheet(id, null, null, null, readings, null);
-    book.write("Ada", writing -> writing.add(Kind.TRIAL_READINGS, UUID.randomUUID().toString(), read));
+    book.write(
+        "Ada", writing -> writing.add(Kind.TRIAL_READINGS, UUID.randomUUID().toString(), read));
     return id;
   }
 

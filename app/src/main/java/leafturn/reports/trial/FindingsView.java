@@ -92,7 +92,9 @@ public final class FindingsView {
       return "Layout: one of %,d allowed ones, %s.".formatted(allowed, drawn);
     }
     return "Layout: %s%s."
-        .formatted(facts.randomisation().sides() == TrialFacts.Sides.BALANCED ? "sides in balance, " : "", drawn);
+        .formatted(
+            facts.randomisation().sides() == TrialFacts.Sides.BALANCED ? "sides in balance, " : "",
+            drawn);
   }
 
   private static String ended(String sentence) {

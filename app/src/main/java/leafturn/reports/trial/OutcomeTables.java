@@ -100,7 +100,10 @@ final class OutcomeTables {
     if (!effects.isEmpty()) {
       add(rows, "Verdict", each -> FindingsWords.verdict(each, words));
       add(rows, what(), each -> words.difference(each.estimated().difference(), se(each)));
-      add(rows, "95\u00a0% interval", each -> words.interval(each.estimated().interval(), se(each)));
+      add(
+          rows,
+          "95\u00a0% interval",
+          each -> words.interval(each.estimated().interval(), se(each)));
       add(
           rows,
           FindingsWords.capital(FindingsWords.plural(facts.unitWord())),

@@ -125,11 +125,18 @@ class FindingsPublishedTest {
     }
   }
 
-  /** R, power.t.test, in standard deviations of the difference, near tail; numbers_distributions. */
+  /**
+   * R, power.t.test, in standard deviations of the difference, near tail; numbers_distributions.
+   */
   @Test
   void theLeastDifferenceFoundIsTheReferences() {
     double[][] published = {
-      {4, 2.12795}, {6, 1.43455}, {8, 1.15604}, {10, .996002}, {15, .778023}, {20, .660442},
+      {4, 2.12795},
+      {6, 1.43455},
+      {8, 1.15604},
+      {10, .996002},
+      {15, .778023},
+      {20, .660442},
       {40, .454257}
     };
     for (double[] row : published) {
