@@ -115,7 +115,7 @@ class TrialSimulationClosedFormTest {
     double[] power = new double[2];
     for (int i = 0; i < 2; i++) {
       SizeQuestion question = question(design, false, 0.4, i == 0 ? 5 : 12);
-      SimulationQuestion years = new SimulationQuestion(question, around, false, null, 100, 7);
+      SimulationQuestion years = new SimulationQuestion(question, around, false, null, 400, 7);
       power[i] = TrialSimulation.of(years, 2, done -> {}).found().share();
     }
     double yearsAlone =
