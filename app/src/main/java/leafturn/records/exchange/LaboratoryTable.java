@@ -93,7 +93,6 @@ final class LaboratoryTable {
     String sample = text(row, Holds.SAMPLE);
     TrialGround.Bag bag = sample == null ? null : ground.bag(sample);
     String plot = bag == null ? text(row, Holds.PLOT) : bag.plot();
-    LocalDate date = bag == null ? date(row, faults) : bag.date();
     if (plot == null) {
       faults.add(
           row,
@@ -102,6 +101,7 @@ final class LaboratoryTable {
               : Faults.quoted(sample) + " is no code of a bag of this trial.");
       return;
     }
+    LocalDate date = bag == null ? date(row, faults) : bag.date();
     if (date == null) {
       return;
     }
