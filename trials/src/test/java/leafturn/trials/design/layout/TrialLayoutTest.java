@@ -10,6 +10,7 @@ import java.util.HashMap;
 import java.util.HashSet;
 import java.util.List;
 import java.util.Map;
+import java.util.Objects;
 import leafturn.trials.design.Arrangement;
 import leafturn.trials.design.Design;
 import leafturn.trials.design.NoRoomException;
@@ -54,7 +55,7 @@ class TrialLayoutTest {
       assertThat(layout.cores()).hasSize(6 * 15 * 5);
       for (Core core : layout.cores()) {
         Coordinate place = new Coordinate(core.xM(), core.yM());
-        Geometry plot = measured.get(core.plot());
+        Geometry plot = Objects.requireNonNull(measured.get(core.plot()));
         assertThat(plot.covers(plot.getFactory().createPoint(place))).isTrue();
         for (Core old : before.getOrDefault(core.plot(), List.of())) {
           boolean earlier = old.date().isBefore(core.date());
