@@ -14,13 +14,14 @@ import leafturn.trials.analysis.paired.PairedDifference.Verdict;
 import leafturn.trials.design.Contrast;
 import leafturn.trials.design.Outcome;
 import leafturn.trials.findings.TrialFacts.PlanRecord;
+import org.jspecify.annotations.Nullable;
 import org.junit.jupiter.api.Test;
 
 /** Findings beside R's t.test, complete enumeration and lme4 (README.md of shoes_paired). */
 class FindingsPublishedTest {
   private final ReferenceCase shoes = new ReferenceCase("shoes_paired");
 
-  private Findings findings(Double margin) {
+  private Findings findings(@Nullable Double margin) {
     TrialTable wide = shoes.table();
     List<List<String>> rows = new ArrayList<>();
     List<Integer> lines = new ArrayList<>();

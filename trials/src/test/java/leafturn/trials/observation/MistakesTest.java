@@ -17,6 +17,7 @@ import leafturn.trials.analysis.paired.PairedDifference;
 import leafturn.trials.design.Outcome;
 import leafturn.trials.design.Protocol;
 import leafturn.trials.observation.Remark.Weight;
+import org.jspecify.annotations.Nullable;
 import org.junit.jupiter.api.Test;
 
 /** The mistakes of field trials on lawns, a test for each, named after the mistake. */
@@ -67,7 +68,8 @@ class MistakesTest {
     return Reading.own(plot, date, "quality", value, "Ada");
   }
 
-  private static Reading measured(String plot, String value, String unit, String method) {
+  private static Reading measured(
+      String plot, String value, @Nullable String unit, @Nullable String method) {
     return measured(plot, MAY, value, unit, method, null, null);
   }
 
@@ -75,10 +77,10 @@ class MistakesTest {
       String plot,
       LocalDate date,
       String value,
-      String unit,
-      String method,
-      String batch,
-      Integer duplicate) {
+      @Nullable String unit,
+      @Nullable String method,
+      @Nullable String batch,
+      @Nullable Integer duplicate) {
     return new Reading(
         plot,
         date,

@@ -1,5 +1,6 @@
 package leafturn.trials.power;
 
+import static java.util.Objects.requireNonNull;
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.assertThatThrownBy;
 import static org.assertj.core.api.Assertions.within;
@@ -51,7 +52,7 @@ class DesignClosedFormTest {
     PlotVariance variance = new PlotVariance(0.05, 0.1, 0.5, 0.3, 0);
     Design design = Design.splitYards(variance, new Sampling(12, 3, 1, 1));
     SizeQuestion question = new SizeQuestion(design, null, TEST, false, 0.8, 0.3, null, 0, 10);
-    SizeAnswer.MoreSampling more = TrialSize.of(question).more();
+    SizeAnswer.MoreSampling more = requireNonNull(TrialSize.of(question).more());
     assertThat(more.floor()).isCloseTo(0.1, within(1e-15));
     assertThat(more.power()).isCloseTo(0.559094, within(5e-7));
     assertThat(more.tenfoldCores()).isBetween(more.power(), more.atFloor());
@@ -64,8 +65,8 @@ class DesignClosedFormTest {
   void moreThanAMillionUnitsAreNoAnswer() {
     Design design = Design.splitYards(PlotVariance.whole(1), Sampling.ONCE);
     SizeQuestion question = new SizeQuestion(design, null, TEST, false, 0.8, 1e-6, null, 0, null);
-    assertThat(TrialSize.of(question).forDifference().whole()).isZero();
-    assertThat(TrialSize.of(question).forDifference().exact()).isInfinite();
+    assertThat(requireNonNull(TrialSize.of(question).forDifference()).whole()).isZero();
+    assertThat(requireNonNull(TrialSize.of(question).forDifference()).exact()).isInfinite();
   }
 
   @Test

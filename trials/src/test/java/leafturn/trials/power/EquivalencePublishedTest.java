@@ -1,5 +1,6 @@
 package leafturn.trials.power;
 
+import static java.util.Objects.requireNonNull;
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.within;
 
@@ -82,9 +83,9 @@ class EquivalencePublishedTest {
             0,
             10);
     SizeAnswer answer = TrialSize.of(question);
-    assertThat(answer.forEquivalence().exact()).isCloseTo(10, within(1e-6));
-    assertThat(answer.forEquivalence().whole()).isEqualTo(10);
-    assertThat(answer.at().smallestMargin()).isCloseTo(0.5, within(1e-7));
-    assertThat(answer.at().equivalencePower()).isCloseTo(0.7952072667058987, within(1e-8));
+    assertThat(requireNonNull(answer.forEquivalence()).exact()).isCloseTo(10, within(1e-6));
+    assertThat(requireNonNull(answer.forEquivalence()).whole()).isEqualTo(10);
+    assertThat(requireNonNull(answer.at()).smallestMargin()).isCloseTo(0.5, within(1e-7));
+    assertThat(requireNonNull(answer.at()).equivalencePower()).isCloseTo(0.7952072667058987, within(1e-8));
   }
 }

@@ -1,11 +1,13 @@
 package leafturn.trials.power;
 
+import static java.util.Objects.requireNonNull;
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.within;
 
 import com.fasterxml.jackson.databind.JsonNode;
 import leafturn.trials.analysis.ReferenceCase;
 import leafturn.trials.power.DifferenceTest.Rejections;
+import org.jspecify.annotations.Nullable;
 import org.junit.jupiter.api.Test;
 
 /**
@@ -34,13 +36,13 @@ class PowerPublishedTest {
   }
 
   private static SizeAnswer answer(
-      Design design, DifferenceTest test, double power, double difference, Integer units) {
+      Design design, DifferenceTest test, double power, double difference, @Nullable Integer units) {
     return TrialSize.of(
         new SizeQuestion(design, null, test, false, power, difference, null, 0, units));
   }
 
   private static double power(Design design, DifferenceTest test, double delta, int units) {
-    return answer(design, test, 0.999, delta, units).at().power();
+    return requireNonNull(answer(design, test, 0.999, delta, units).at()).power();
   }
 
   @Test
@@ -71,11 +73,11 @@ class PowerPublishedTest {
       double power = row.get("power").asDouble();
       double ofPairs = row.get("n_pairs").asDouble();
       double ofGroups = row.get("n_per_group").asDouble();
-      assertThat(answer(pairs(1), near, power, delta, null).forDifference().exact())
+      assertThat(requireNonNull(answer(pairs(1), near, power, delta, null).forDifference()).exact())
           .isCloseTo(ofPairs, within(SEARCHED * ofPairs));
-      assertThat(answer(groups(2, 1), near, power, delta, null).forDifference().exact())
+      assertThat(requireNonNull(answer(groups(2, 1), near, power, delta, null).forDifference()).exact())
           .isCloseTo(ofGroups, within(SEARCHED * ofGroups));
-      assertThat(answer(pairs(1), near, power, delta, null).forDifference().whole())
+      assertThat(requireNonNull(answer(pairs(1), near, power, delta, null).forDifference()).whole())
           .isEqualTo((int) Math.ceil(ofPairs));
     }
   }
@@ -88,9 +90,9 @@ class PowerPublishedTest {
       double power = row.get("power").asDouble();
       double ofPairs = row.get("mdd_pairs_in_sd_of_difference").asDouble();
       double ofGroups = row.get("mdd_two_sample_in_sd").asDouble();
-      assertThat(answer(pairs(1), near, power, 1, n).at().detectable())
+      assertThat(requireNonNull(answer(pairs(1), near, power, 1, n).at()).detectable())
           .isCloseTo(ofPairs, within(SEARCHED * ofPairs));
-      assertThat(answer(groups(2, 1), near, power, 1, n).at().detectableNearTail())
+      assertThat(requireNonNull(answer(groups(2, 1), near, power, 1, n).at()).detectableNearTail())
           .isCloseTo(ofGroups, within(SEARCHED * ofGroups));
     }
   }
@@ -111,7 +113,7 @@ class PowerPublishedTest {
               null,
               0,
               row.get("n").asInt());
-      assertThat(TrialSize.of(question).at().power())
+      assertThat(requireNonNull(TrialSize.of(question).at()).power())
           .as(row.toString())
           .isCloseTo(row.get("power").asDouble(), within(EXACT));
     }
@@ -134,7 +136,7 @@ class PowerPublishedTest {
               null,
               0,
               row.get("b").asInt());
-      SizeAnswer.AtUnits at = TrialSize.of(question).at();
+      SizeAnswer.AtUnits at = requireNonNull(TrialSize.of(question).at());
       assertThat(at.df()).isEqualTo(row.get("df2").asDouble());
       assertThat(at.power())
           .as(row.toString())
@@ -211,7 +213,7 @@ class PowerPublishedTest {
               0.8,
               Math.log(row.get("ratio").asDouble()),
               null);
-      assertThat(answer.forDifference().exact()).isCloseTo(pairs, within(SEARCHED * pairs));
+      assertThat(requireNonNull(answer.forDifference()).exact()).isCloseTo(pairs, within(SEARCHED * pairs));
     }
   }
 

@@ -1,5 +1,6 @@
 package leafturn.trials.power;
 
+import static java.util.Objects.requireNonNull;
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.assertThatThrownBy;
 
@@ -40,8 +41,8 @@ class TrialSimulationClosedFormTest {
 
   /** Within four Monte Carlo standard errors, which chance leaves once in 16,000. */
   private static void assertThatSimulationAgrees(SizeQuestion question, int trials) {
-    double exact = TrialSize.of(question).at().power();
-    SimulatedPower.Share found = simulated(question, trials, 2).found();
+    double exact = requireNonNull(TrialSize.of(question).at()).power();
+    SimulatedPower.Share found = requireNonNull(simulated(question, trials, 2).found());
     double error = Math.sqrt(exact * (1 - exact) / trials);
     assertThat(Math.abs(found.share() - exact) / error)
         .as("%s simulated, %s by formula", found.share(), exact)
@@ -66,8 +67,8 @@ class TrialSimulationClosedFormTest {
             0.4,
             0.1,
             12);
-    double exact = TrialSize.of(question).at().equivalencePower();
-    SimulatedPower.Share within = simulated(question, 20_000, 2).equivalent();
+    double exact = requireNonNull(TrialSize.of(question).at()).equivalencePower();
+    SimulatedPower.Share within = requireNonNull(simulated(question, 20_000, 2).equivalent());
     assertThat(Math.abs(within.share() - exact) / within.error()).isLessThan(4);
   }
 
@@ -116,7 +117,7 @@ class TrialSimulationClosedFormTest {
     for (int i = 0; i < 2; i++) {
       SizeQuestion question = question(design, false, 0.4, i == 0 ? 5 : 12);
       SimulationQuestion years = new SimulationQuestion(question, around, false, null, 400, 7);
-      power[i] = TrialSimulation.of(years, 2, done -> {}).found().share();
+      power[i] = requireNonNull(TrialSimulation.of(years, 2, done -> {}).found()).share();
     }
     double yearsAlone =
         new DifferenceTest(0.05, 2, Rejections.BOTH_TAILS).power(0.4 / Math.sqrt(2 * 0.05 / 3), 2);
@@ -131,8 +132,8 @@ class TrialSimulationClosedFormTest {
         new SimulationQuestion.MixedAnalysis(model("practice", "date"), "practice", false);
     SimulationQuestion simulation =
         new SimulationQuestion(question, Surroundings.blocks(0.2), true, analysis, 200, 3);
-    double exact = TrialSize.of(question).at().power();
-    SimulatedPower.Share found = TrialSimulation.of(simulation, 2, done -> {}).found();
+    double exact = requireNonNull(TrialSize.of(question).at()).power();
+    SimulatedPower.Share found = requireNonNull(TrialSimulation.of(simulation, 2, done -> {}).found());
     assertThat(Math.abs(found.share() - exact) / found.error()).isLessThan(4);
   }
 
