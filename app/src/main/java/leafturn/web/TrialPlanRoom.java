@@ -8,6 +8,7 @@ import io.javalin.http.Context;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
+import java.util.Objects;
 import java.util.UUID;
 import leafturn.quantity.Units;
 import leafturn.records.Faults.Fault;
@@ -124,7 +125,9 @@ final class TrialPlanRoom implements Room {
     ObjectNode plan = PlanDocument.of(form, old);
     boolean sameLawns = before != null && before.lawns().equals(ids) && old.path("lawns").isArray();
     boolean kept =
-        sameLawns && (before.frozen() != null || !PlanLawns.withoutOutline(reading, ids).isEmpty());
+        sameLawns
+            && (Objects.requireNonNull(before).frozen() != null
+                || !PlanLawns.withoutOutline(reading, ids).isEmpty());
     ArrayNode lawns = kept ? (ArrayNode) old.path("lawns") : PlanLawns.of(reading, ids);
     if (lawns.isEmpty()) {
       plan.remove("lawns");

@@ -140,11 +140,15 @@ final class TrialReadingsRoom implements Room {
         .write(
             visitor.person().name(),
             writing -> {
-              new TrialShelf(writing, visitor).find(id).orElseThrow(Refusal::notFound);
-              writing
-                  .find(Kind.TRIAL_READINGS, sheet)
-                  .filter(found -> found.content().trial().equals(id))
-                  .orElseThrow(Refusal::notFound);
+              boolean there =
+                  new TrialShelf(writing, visitor).find(id).isPresent()
+                      && writing
+                          .find(Kind.TRIAL_READINGS, sheet)
+                          .filter(found -> found.content().trial().equals(id))
+                          .isPresent();
+              if (!there) {
+                throw Refusal.notFound();
+              }
               return writing.withdraw(Kind.TRIAL_READINGS, sheet, version);
             });
     Answers.goTo(context, "/trials/" + id + "/readings");

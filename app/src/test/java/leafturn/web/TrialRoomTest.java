@@ -9,6 +9,7 @@ import java.time.Clock;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.Objects;
 import leafturn.records.book.Sheet;
 import leafturn.records.people.Role;
 import leafturn.records.sheet.Kind;
@@ -156,8 +157,7 @@ class TrialRoomTest {
 
     assertThat(post(adviser, trial + "/freeze", Map.of()).statusCode()).isEqualTo(303);
     Sheet<TrialSheet> frozen = trial(trial);
-    TrialSheet.Frozen seal = frozen.content().frozen();
-    assertThat(seal).isNotNull();
+    TrialSheet.Frozen seal = Objects.requireNonNull(frozen.content().frozen());
     assertThat(seal.by()).isEqualTo(site.name(Role.ADVISER));
     assertThat(adviser.get(trial).body()).contains("unchanged since", seal.hash());
     assertThat(post(adviser, trial + "/freeze", Map.of()).statusCode()).isEqualTo(303);

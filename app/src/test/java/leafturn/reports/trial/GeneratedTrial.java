@@ -13,6 +13,7 @@ import leafturn.trials.findings.TrialFacts;
 import leafturn.trials.findings.TrialFacts.Design;
 import leafturn.trials.findings.TrialFacts.PlanRecord;
 import leafturn.trials.findings.TrialFacts.Randomisation;
+import org.jspecify.annotations.Nullable;
 
 /** A split-yard trial made up from random numbers: any number of yards, dates and outcomes. */
 record GeneratedTrial(
@@ -33,7 +34,7 @@ record GeneratedTrial(
       plots.add(Plot.of(yard + "r", "yard " + yard, "returned"));
       plots.add(Plot.of(yard + "c", "yard " + yard, "collected"));
     }
-    Double margin = random.nextBoolean() ? 0.2 + random.nextDouble() : null;
+    @Nullable Double margin = random.nextBoolean() ? 0.2 + random.nextDouble() : null;
     Outcome rating = outcome("quality", Outcome.Kind.RATING, Outcome.Scale.IDENTITY, margin, true);
     Outcome soil =
         outcome(
@@ -56,7 +57,11 @@ record GeneratedTrial(
   }
 
   private static Outcome outcome(
-      String name, Outcome.Kind kind, Outcome.Scale scale, Double margin, boolean primary) {
+      String name,
+      Outcome.Kind kind,
+      Outcome.Scale scale,
+      @Nullable Double margin,
+      boolean primary) {
     return new Outcome(
         name,
         kind,

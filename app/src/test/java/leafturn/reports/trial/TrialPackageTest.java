@@ -12,6 +12,7 @@ import java.time.LocalDate;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.Objects;
 import java.util.SplittableRandom;
 import java.util.zip.ZipEntry;
 import java.util.zip.ZipInputStream;
@@ -56,7 +57,7 @@ class TrialPackageTest {
     JsonNode descriptor = JSON.readTree(members.get("datapackage.json"));
     assertThat(descriptor.get("resources")).hasSize(members.size() - 1);
     for (JsonNode resource : descriptor.get("resources")) {
-      byte[] member = members.get(resource.get("path").asText());
+      byte[] member = Objects.requireNonNull(members.get(resource.get("path").asText()));
       assertThat(resource.get("hash").asText()).isEqualTo("sha256:" + Sha256.of(member));
       assertThat(resource.get("bytes").asInt()).isEqualTo(member.length);
     }

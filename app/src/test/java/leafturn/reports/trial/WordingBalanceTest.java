@@ -8,6 +8,7 @@ import java.io.IOException;
 import java.io.UncheckedIOException;
 import java.util.List;
 import java.util.Locale;
+import java.util.Objects;
 import java.util.regex.Pattern;
 import leafturn.quantity.Property;
 import leafturn.reports.JsonReport;
@@ -85,10 +86,9 @@ class WordingBalanceTest {
   private static void checkVerdict(OutcomeFindings found, Effect effect) {
     Verdict verdict = effect.verdict();
     if (verdict == Verdict.EQUIVALENT || verdict == Verdict.DIFFERS_BUT_EQUIVALENT) {
-      assertThat(effect.equivalence()).isNotNull();
-      assertThat(effect.equivalence().interval().upper()).isLessThan(effect.equivalence().margin());
-      assertThat(effect.equivalence().interval().lower())
-          .isGreaterThan(-effect.equivalence().margin());
+      Effect.Equivalence tests = Objects.requireNonNull(effect.equivalence());
+      assertThat(tests.interval().upper()).isLessThan(tests.margin());
+      assertThat(tests.interval().lower()).isGreaterThan(-tests.margin());
     }
     if (verdict == Verdict.DIFFERS && found.support().ordinal() == null) {
       assertThat(effect.pAdjusted()).isLessThan(Effect.ALPHA);

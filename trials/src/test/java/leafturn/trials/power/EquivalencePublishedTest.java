@@ -86,6 +86,7 @@ class EquivalencePublishedTest {
     assertThat(requireNonNull(answer.forEquivalence()).exact()).isCloseTo(10, within(1e-6));
     assertThat(requireNonNull(answer.forEquivalence()).whole()).isEqualTo(10);
     assertThat(requireNonNull(answer.at()).smallestMargin()).isCloseTo(0.5, within(1e-7));
-    assertThat(requireNonNull(answer.at()).equivalencePower()).isCloseTo(0.7952072667058987, within(1e-8));
+    assertThat(requireNonNull(answer.at()).equivalencePower())
+        .isCloseTo(0.7952072667058987, within(1e-8));
   }
 }

@@ -36,7 +36,11 @@ class PowerPublishedTest {
   }
 
   private static SizeAnswer answer(
-      Design design, DifferenceTest test, double power, double difference, @Nullable Integer units) {
+      Design design,
+      DifferenceTest test,
+      double power,
+      double difference,
+      @Nullable Integer units) {
     return TrialSize.of(
         new SizeQuestion(design, null, test, false, power, difference, null, 0, units));
   }
@@ -75,7 +79,9 @@ class PowerPublishedTest {
       double ofGroups = row.get("n_per_group").asDouble();
       assertThat(requireNonNull(answer(pairs(1), near, power, delta, null).forDifference()).exact())
           .isCloseTo(ofPairs, within(SEARCHED * ofPairs));
-      assertThat(requireNonNull(answer(groups(2, 1), near, power, delta, null).forDifference()).exact())
+      assertThat(
+              requireNonNull(answer(groups(2, 1), near, power, delta, null).forDifference())
+                  .exact())
           .isCloseTo(ofGroups, within(SEARCHED * ofGroups));
       assertThat(requireNonNull(answer(pairs(1), near, power, delta, null).forDifference()).whole())
           .isEqualTo((int) Math.ceil(ofPairs));
@@ -213,7 +219,8 @@ class PowerPublishedTest {
               0.8,
               Math.log(row.get("ratio").asDouble()),
               null);
-      assertThat(requireNonNull(answer.forDifference()).exact()).isCloseTo(pairs, within(SEARCHED * pairs));
+      assertThat(requireNonNull(answer.forDifference()).exact())
+          .isCloseTo(pairs, within(SEARCHED * pairs));
     }
   }
 

@@ -133,7 +133,8 @@ class TrialSimulationClosedFormTest {
     SimulationQuestion simulation =
         new SimulationQuestion(question, Surroundings.blocks(0.2), true, analysis, 200, 3);
     double exact = requireNonNull(TrialSize.of(question).at()).power();
-    SimulatedPower.Share found = requireNonNull(TrialSimulation.of(simulation, 2, done -> {}).found());
+    SimulatedPower.Share found =
+        requireNonNull(TrialSimulation.of(simulation, 2, done -> {}).found());
     assertThat(Math.abs(found.share() - exact) / found.error()).isLessThan(4);
   }
 
