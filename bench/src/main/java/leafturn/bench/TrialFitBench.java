@@ -16,6 +16,7 @@ import leafturn.trials.analysis.inference.MarginalTests;
 import leafturn.trials.analysis.inference.Satterthwaite;
 import leafturn.trials.analysis.mixed.MixedFit;
 import leafturn.trials.analysis.mixed.MixedModel;
+import org.jspecify.annotations.Nullable;
 
 /**
  * Fits and tests of trials in a warm loop: {@code TrialFitBench REFERENCE WORK}, the folder of the
@@ -79,7 +80,7 @@ public final class TrialFitBench {
       """;
 
   /** The model of the season, with a random term of plots on dates where there are subsamples. */
-  private static String season(String subsampled) {
+  private static String season(@Nullable String subsampled) {
     String plots = subsampled == null ? "" : ", {\"within\": [\"yard\", \"trt\", \"date\"]}";
     return "{\"response\": \"logK\", \"factors\": [\"trt\", \"date\"], "
         + TWO_WAY
