@@ -4,7 +4,10 @@ import io.javalin.http.Context;
 import java.io.ByteArrayOutputStream;
 import java.io.IOException;
 import java.io.UncheckedIOException;
+import java.time.LocalDate;
+import java.util.Collections;
 import java.util.HashMap;
+import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import leafturn.records.InputException;
@@ -13,19 +16,30 @@ import leafturn.records.book.Sheet;
 import leafturn.records.people.Visitor;
 import leafturn.records.sheet.TrialSheet;
 import leafturn.records.trial.BookFindings;
+import leafturn.records.trial.BookFindings.Basis;
 import leafturn.records.trial.TrialShelf;
 import leafturn.reports.trial.FindingsDocument;
 import leafturn.reports.trial.FindingsView;
 import leafturn.reports.trial.TrialPackage;
 import leafturn.trials.analysis.data.TrialFaultException;
 import leafturn.trials.findings.Findings;
-import leafturn.trials.observation.Reading;
 
 /** What a trial of the book has found, as a page and on paper. */
 final class TrialFindingsRoom implements Room {
   private static final String PAGE = "/trials/{id}/findings";
 
+  /** Trials whose findings are kept at a time. */
+  private static final int KEPT = 4;
+
   private final Desk desk;
+  private final Map<Basis, Findings> kept =
+      Collections.synchronizedMap(
+          new LinkedHashMap<>(16, 0.75f, true) {
+            @Override
+            protected boolean removeEldestEntry(Map.Entry<Basis, Findings> eldest) {
+              return size() > KEPT;
+            }
+          });
 
   TrialFindingsRoom(Desk desk) {
     this.desk = desk;
@@ -38,19 +52,21 @@ final class TrialFindingsRoom implements Room {
     routes.read("/trials/{id}/data.zip", Right.READ, this::data);
   }
 
-  private record Asked(TrialSheet trial, Findings findings, List<Reading> readings) {}
+  private record Asked(Basis basis, Findings findings) {}
 
   private Asked asked(Context context) {
     Visitor visitor = Guest.visitor(context);
     String id = context.pathParam("id");
-    return desk.book()
-        .read(
-            reading -> {
-              TrialShelf shelf = new TrialShelf(reading, visitor);
-              Sheet<TrialSheet> trial = shelf.find(id).orElseThrow(Refusal::notFound);
-              return new Asked(
-                  trial.content(), BookFindings.of(shelf, trial, desk.today()), shelf.readings(id));
-            });
+    LocalDate today = desk.today();
+    Basis basis =
+        desk.book()
+            .read(
+                reading -> {
+                  TrialShelf shelf = new TrialShelf(reading, visitor);
+                  Sheet<TrialSheet> trial = shelf.find(id).orElseThrow(Refusal::notFound);
+                  return BookFindings.basis(shelf, trial, today);
+                });
+    return new Asked(basis, kept.computeIfAbsent(basis, BookFindings::of));
   }
 
   private void show(Context context) {
@@ -60,7 +76,7 @@ final class TrialFindingsRoom implements Room {
     String title = "Findings";
     try {
       Asked asked = asked(context);
-      title = "Findings: " + asked.trial.name();
+      title = "Findings: " + asked.basis.trial().name();
       content.put("view", new FindingsView(asked.findings));
       content.put("faults", List.of());
     } catch (TrialFaultException nothing) {
@@ -94,8 +110,8 @@ final class TrialFindingsRoom implements Room {
     TrialPackage data;
     try {
       Asked asked = asked(context);
-      String plan = asked.trial.plan().toString();
-      data = new TrialPackage(asked.findings, plan, asked.readings, ProgramVersion.name());
+      String plan = asked.basis.trial().plan().toString();
+      data = new TrialPackage(asked.findings, plan, asked.basis.readings(), ProgramVersion.name());
     } catch (TrialFaultException | InputException nothing) {
       throw Refusal.notFound();
     }

@@ -31,6 +31,22 @@ import org.jspecify.annotations.Nullable;
 
 /** The findings of a trial of the book: plan, layout and readings brought together. */
 public final class BookFindings {
+  /**
+   * All that findings rest on.
+   *
+   * @param trial the trial with its plan
+   * @param events what befell it
+   * @param readings what was read
+   * @param ended whether its season is over
+   */
+  public record Basis(
+      TrialSheet trial, List<TrialEventSheet> events, List<Reading> readings, boolean ended) {
+    public Basis {
+      events = List.copyOf(events);
+      readings = List.copyOf(readings);
+    }
+  }
+
   private final TrialSheet trial;
   private final TrialPlan plan;
   private final List<TrialEventSheet> events;
@@ -43,18 +59,31 @@ public final class BookFindings {
   }
 
   /**
-   * What a trial has found by today.
+   * What the findings of a trial rest on today.
+   *
+   * @throws InputException where its plan has faults
+   */
+  public static Basis basis(TrialShelf shelf, Sheet<TrialSheet> trial, LocalDate today) {
+    boolean ended =
+        trial.content().ended() != null
+            || today.isAfter(BookPlan.of(trial.content()).observing().to());
+    List<TrialEventSheet> events = shelf.events(trial.id()).stream().map(Sheet::content).toList();
+    return new Basis(trial.content(), events, shelf.readings(trial.id()), ended);
+  }
+
+  /**
+   * What a trial has found. Takes seconds for a trial of many readings: not for within a reading of
+   * the book.
    *
    * @throws InputException where plan, layout or readings have faults
    * @throws leafturn.trials.analysis.data.TrialFaultException where there is nothing to analyse
    */
-  public static Findings of(TrialShelf shelf, Sheet<TrialSheet> trial, LocalDate today) {
-    List<TrialEventSheet> events = shelf.events(trial.id()).stream().map(Sheet::content).toList();
-    BookFindings own = new BookFindings(trial.content(), events);
-    return own.findings(shelf.readings(trial.id()), today);
+  public static Findings of(Basis basis) {
+    return new BookFindings(basis.trial(), basis.events())
+        .findings(basis.readings(), basis.ended());
   }
 
-  private Findings findings(List<Reading> readings, LocalDate today) {
+  private Findings findings(List<Reading> readings, boolean ended) {
     List<LaidPlot> laid = laid();
     List<Plot> plots = laid.stream().map(this::plot).toList();
     Map<String, List<PlotReading>> byOutcome = new LinkedHashMap<>();
@@ -68,7 +97,6 @@ public final class BookFindings {
     if (!faults.isEmpty()) {
       throw new InputException(faults);
     }
-    boolean ended = trial.ended() != null || today.isAfter(plan.observing().to());
     return Findings.of(facts(plots, ended), plots, plan.observing().outcomes(), byOutcome);
   }
 
