@@ -17,12 +17,18 @@ import leafturn.records.people.Visitor;
 import leafturn.records.sheet.TrialSheet;
 import leafturn.records.trial.BookFindings;
 import leafturn.records.trial.BookFindings.Basis;
+import leafturn.records.trial.BookPlan;
+import leafturn.records.trial.TrialChecks;
 import leafturn.records.trial.TrialShelf;
+import leafturn.reports.JsonReport;
 import leafturn.reports.trial.FindingsDocument;
 import leafturn.reports.trial.FindingsView;
+import leafturn.reports.trial.LayoutReport;
 import leafturn.reports.trial.TrialPackage;
 import leafturn.trials.analysis.data.TrialFaultException;
+import leafturn.trials.design.layout.TrialLayout;
 import leafturn.trials.findings.Findings;
+import leafturn.trials.observation.Remark;
 
 /** What a trial of the book has found, as a page and on paper. */
 final class TrialFindingsRoom implements Room {
@@ -78,6 +84,7 @@ final class TrialFindingsRoom implements Room {
       Asked asked = asked(context);
       title = "Findings: " + asked.basis.trial().name();
       content.put("view", new FindingsView(asked.findings));
+      content.put("remarks", remarks(asked.basis));
       content.put("faults", List.of());
     } catch (TrialFaultException nothing) {
       content.put("faults", nothing.faults());
@@ -85,6 +92,11 @@ final class TrialFindingsRoom implements Room {
       content.put("faults", wrong.faults());
     }
     desk.show(context, "trialfindings.jte", title, content);
+  }
+
+  private List<Remark> remarks(Basis basis) {
+    return TrialChecks.of(
+        basis.trial(), desk.grounds().of(basis.trial()), basis.readings(), basis.events());
   }
 
   private void paper(Context context) {
@@ -110,8 +122,14 @@ final class TrialFindingsRoom implements Room {
     TrialPackage data;
     try {
       Asked asked = asked(context);
-      String plan = asked.basis.trial().plan().toString();
-      data = new TrialPackage(asked.findings, plan, asked.basis.readings(), ProgramVersion.name());
+      TrialSheet trial = asked.basis.trial();
+      data =
+          new TrialPackage(
+              asked.findings,
+              trial.plan().toString(),
+              JsonReport.of(LayoutReport.of(TrialLayout.of(BookPlan.of(trial)))),
+              asked.basis.readings(),
+              ProgramVersion.name());
     } catch (TrialFaultException | InputException nothing) {
       throw Refusal.notFound();
     }

@@ -21,12 +21,14 @@ import org.jspecify.annotations.Nullable;
 
 /**
  * The data of a trial as a zip that describes itself by the Frictionless Data Package standard:
- * readings as they were given, plots, plan and results. Equal trials give equal bytes.
+ * readings as they were given, plots, plan, layout and results. Equal trials give equal bytes.
  *
  * @param plan the document of the plan
+ * @param layout the document of the layout that was drawn from it
  * @param readings as they were given
  */
-public record TrialPackage(Findings findings, String plan, List<Reading> readings, String program) {
+public record TrialPackage(
+    Findings findings, String plan, String layout, List<Reading> readings, String program) {
   /** The first moment that zip can tell: when it was packed is no part of the trial. */
   private static final LocalDateTime TIME = LocalDateTime.of(1980, 1, 1, 0, 0);
 
@@ -58,6 +60,7 @@ public record TrialPackage(Findings findings, String plan, List<Reading> reading
     members.put("readings.csv", csv(READING_COLUMNS, readings.stream().map(this::row).toList()));
     members.put("plots.csv", csv(PLOT_COLUMNS, plots()));
     members.put("plan.json", plan + "\n");
+    members.put("layout.json", layout + "\n");
     members.put("results.json", JsonReport.of(FindingsReport.of(findings, program)) + "\n");
     members.put("README.md", readMe());
     Map<String, String> all = new LinkedHashMap<>();
@@ -207,7 +210,7 @@ public record TrialPackage(Findings findings, String plan, List<Reading> reading
   }
 
   private String readMe() {
-    return "# %s\n\n%s\n\n%s\n\nreadings.csv: values as they were given. plots.csv: plots with unit and arm. plan.json: the plan.\nresults.json: what was found, by %s. datapackage.json describes the tables (Frictionless Data Package).\n"
+    return "# %s\n\n%s\n\n%s\n\nreadings.csv: values as they were given. plots.csv: plots with unit and arm. plan.json: the plan. layout.json: where its plots lie.\nresults.json: what was found, by %s. datapackage.json describes the tables (Frictionless Data Package).\n"
         .formatted(
             findings.facts().name(),
             findings.facts().question(),

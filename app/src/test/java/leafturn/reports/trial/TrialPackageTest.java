@@ -32,7 +32,7 @@ class TrialPackageTest {
   private static byte[] bytes() throws IOException {
     GeneratedTrial trial = GeneratedTrial.of(new SplittableRandom(3), 4, false);
     ByteArrayOutputStream out = new ByteArrayOutputStream();
-    new TrialPackage(trial.findings(), "{}", READINGS, "leafturn").writeTo(out);
+    new TrialPackage(trial.findings(), "{}", "{}", READINGS, "leafturn").writeTo(out);
     return out.toByteArray();
   }
 
