@@ -25,7 +25,8 @@ import org.jspecify.annotations.Nullable;
 
 /** Finds sheets as far as a visitor may see them, and what their forms can choose from. */
 final class SheetDesk {
-  private static final Set<Kind<?>> OWN_PAGES =
+  /** Kinds that are told on pages of their own. */
+  static final Set<Kind<?>> OWN_PAGES =
       Set.of(Kind.ADVICE, Kind.TRIAL, Kind.TRIAL_READINGS, Kind.TRIAL_EVENT, Kind.LABORATORY);
 
   private final Desk desk;

@@ -38,7 +38,7 @@ class ReportsTest {
 
   @Test
   void refusesARowOfAnotherLength() {
-    assertThat(new TextTable("", "A", "B", "C").row("rain", "10", "200", "3").lines(11))
+    assertThat(new TextTable("", "A", "B", "C").row("rain", "10", "200", "3").lines(13))
         .containsExactly("       A    B", "rain  10  200", "", "      C", "rain  3");
     assertThatThrownBy(() -> new TextTable("a", "b").row("1"))
         .hasMessageContaining("1 cells, the header 2");

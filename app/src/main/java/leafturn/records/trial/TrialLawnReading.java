@@ -54,7 +54,7 @@ final class TrialLawnReading {
     Anchor anchor = outline == null ? null : outline.anchor();
     List<Geometry> keepOut = new ArrayList<>();
     for (JsonObject place : json.objects("keepOut")) {
-      Outline bed = onGridOf(anchor, place);
+      Outline bed = outline == null ? part(place, null) : onGridOf(anchor, place);
       if (bed != null) {
         keepOut.add(bed.geometry());
       }

@@ -1,9 +1,12 @@
 package leafturn.trials.observation;
 
+import static leafturn.trials.observation.ObservedYards.MAY;
+import static leafturn.trials.observation.ObservedYards.half;
+import static leafturn.trials.observation.ObservedYards.rating;
+import static leafturn.trials.observation.ObservedYards.sentences;
+import static leafturn.trials.observation.ObservedYards.yards;
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.assertThatList;
-import static org.assertj.core.api.Assertions.assertThatThrownBy;
-import static org.assertj.core.api.Assertions.within;
 
 import java.time.LocalDate;
 import java.util.ArrayList;
@@ -12,98 +15,13 @@ import java.util.Map;
 import leafturn.trials.analysis.Models;
 import leafturn.trials.analysis.ReferenceCase;
 import leafturn.trials.analysis.TrialAnalysis;
-import leafturn.trials.analysis.data.TrialFaultException;
 import leafturn.trials.analysis.paired.PairedDifference;
-import leafturn.trials.design.Outcome;
 import leafturn.trials.design.Protocol;
 import leafturn.trials.observation.Remark.Weight;
-import org.jspecify.annotations.Nullable;
 import org.junit.jupiter.api.Test;
 
 /** The mistakes of field trials on lawns, a test for each, named after the mistake. */
 class MistakesTest {
-  private static final LocalDate MAY = LocalDate.of(2026, 5, 4);
-
-  private static final Outcome SOIL_K =
-      new Outcome(
-          "soil K",
-          Outcome.Kind.SOIL,
-          "mg/kg K",
-          null,
-          null,
-          Outcome.Scale.LOG,
-          Outcome.Summary.LAST_DATE,
-          1.2,
-          true);
-
-  private static final Outcome QUALITY =
-      new Outcome(
-          "quality",
-          Outcome.Kind.RATING,
-          "1-9",
-          1.0,
-          9.0,
-          Outcome.Scale.IDENTITY,
-          Outcome.Summary.SEASON_MEAN,
-          0.5,
-          true);
-
-  /** Split yards: the west half collected in odd yards, returned in even ones. */
-  private static List<ObservedPlot> yards(int count) {
-    List<ObservedPlot> plots = new ArrayList<>();
-    for (int yard = 1; yard <= count; yard++) {
-      boolean odd = yard % 2 == 1;
-      plots.add(half(yard, 1, odd ? "collected" : "returned", "west"));
-      plots.add(half(yard, 2, odd ? "returned" : "collected", "east"));
-    }
-    return plots;
-  }
-
-  private static ObservedPlot half(int yard, int number, String arm, String side) {
-    return new ObservedPlot(
-        "B%d-%d".formatted(yard, number), "yard " + yard, arm, 100, Map.of("side", side));
-  }
-
-  private static Reading rating(String plot, LocalDate date, String value) {
-    return Reading.own(plot, date, "quality", value, "Ada");
-  }
-
-  private static Reading measured(
-      String plot, String value, @Nullable String unit, @Nullable String method) {
-    return measured(plot, MAY, value, unit, method, null, null);
-  }
-
-  private static Reading measured(
-      String plot,
-      LocalDate date,
-      String value,
-      @Nullable String unit,
-      @Nullable String method,
-      @Nullable String batch,
-      @Nullable Integer duplicate) {
-    return new Reading(
-        plot,
-        date,
-        "soil K",
-        value,
-        unit,
-        "Fen Laboratory",
-        method,
-        null,
-        batch,
-        null,
-        "AB12C",
-        duplicate,
-        null);
-  }
-
-  private static List<String> sentences(List<Remark> remarks, Weight weight) {
-    return remarks.stream()
-        .filter(remark -> remark.weight() == weight)
-        .map(Remark::sentence)
-        .toList();
-  }
-
   @Test
   void coresDatesOrRatersUsedAsReplicates() {
     ExperimentalUnits one = ExperimentalUnits.of(yards(1));
@@ -213,135 +131,6 @@ class MistakesTest {
   }
 
   @Test
-  void twoRowsForOnePlotAndDateOrDuplicatesCountedTwice() {
-    List<Reading> twice = List.of(rating("B1-1", MAY, "6"), rating("B1-1", MAY, "7"));
-    assertThat(sentences(ReadingKeys.remarks(twice), Weight.REFUSED).get(0))
-        .contains("quality of plot B1-1 on 2026-05-04 stands twice (6 and 7)");
-    List<Reading> duplicates =
-        List.of(
-            measured("B1-1", MAY, "120", "mg/kg", "Mehlich-3", null, 1),
-            measured("B1-1", MAY, "126", "mg/kg", "Mehlich-3", null, 2),
-            measured("B1-2", MAY, "100", "mg/kg", "Mehlich-3", null, 1));
-    assertThat(ReadingKeys.remarks(duplicates)).isEmpty();
-    OutcomeReadings read = OutcomeReadings.of(SOIL_K, duplicates, null);
-    LaboratoryDuplicates averaged = LaboratoryDuplicates.of(read.readings());
-    assertThatList(averaged.samples().stream().map(CleanReading::value).toList())
-        .containsExactly(123.0, 100.0);
-    assertThat(averaged.variance()).isCloseTo(18, within(1e-12));
-    assertThat(averaged.degreesOfFreedom()).isEqualTo(1);
-    assertThat(averaged.words("mg/kg")).contains("4.24 mg/kg", "1 degrees of freedom");
-  }
-
-  @Test
-  void laboratoryOrMethodChangedMidSeason() {
-    List<Reading> two =
-        List.of(
-            measured("B1-1", "120", "mg/kg", "Mehlich-3"),
-            measured("B1-2", "100", "mg/kg", "ammonium acetate"));
-    assertThat(sentences(MethodChange.remarks(two), Weight.REFUSED).get(0))
-        .contains("Mehlich-3", "ammonium acetate", "not one quantity", "each method by itself");
-    List<Reading> batches =
-        List.of(
-            measured("B1-1", MAY, "120", "mg/kg", "Mehlich-3", "run 1", null),
-            measured("B1-2", MAY, "100", "mg/kg", "Mehlich-3", "run 2", null),
-            measured("B2-1", MAY.plusDays(7), "100", "mg/kg", "Mehlich-3", "run 2", null));
-    assertThat(sentences(MethodChange.remarks(batches), Weight.WARNING).get(0))
-        .contains("2 batches", "blocks");
-  }
-
-  @Test
-  void unitsMixed() {
-    List<Reading> mixed =
-        List.of(
-            measured("B1-1", "120", "ppm", "Mehlich-3"),
-            measured("B1-2", "120", "mg/kg K2O", "Mehlich-3"),
-            measured("B2-1", "120", null, "Mehlich-3"),
-            measured("B2-2", "120", "lb/acre", "Mehlich-3"),
-            measured("B3-1", "9000", "mg/kg", "Mehlich-3"));
-    OutcomeReadings read = OutcomeReadings.of(SOIL_K, mixed, null);
-    assertThat(read.readings().get(0).value()).isEqualTo(120);
-    assertThat(read.readings().get(1).value()).isCloseTo(120 / 1.2046, within(0.005));
-    assertThatList(read.faults())
-        .satisfiesExactly(
-            each -> assertThat(each).contains("Plot B2-1", "unit of soil K is missing"),
-            each -> assertThat(each).contains("Plot B2-2", "depth of the cores"));
-    assertThatList(read.doubts())
-        .satisfiesExactly(
-            each ->
-                assertThat(each).contains("Plot B3-1", "9000", "10 to 1000 mg/kg", "another unit"));
-  }
-
-  @Test
-  void belowDetectionAsZeroOrAsTheLimitOrAsHalfOfItInSilence() {
-    assertThat(ReadingValue.of("<2", null)).isEqualTo(new ReadingValue(2, true));
-    assertThat(ReadingValue.of("nd", 2.0)).isEqualTo(new ReadingValue(2, true));
-    assertThat(ReadingValue.of("0", 2.0)).isEqualTo(new ReadingValue(2, true));
-    assertThat(ReadingValue.of("2", 2.0)).isEqualTo(new ReadingValue(2, false));
-    assertThatThrownBy(() -> ReadingValue.of("nd", null)).hasMessageContaining("detection limit");
-    String few = "arm,y\na,<2\na,3\na,4\na,5\na,3.5\nb,4\nb,5\nb,6\nb,4.5\nb,5.5\n";
-    Models model = Models.of("y").factors("arm").fixed("arm");
-    assertThat(TrialAnalysis.of(ReferenceCase.table(few), model.model()).warnings())
-        .anySatisfy(each -> assertThat(each).contains("stand at half of it"))
-        .anySatisfy(each -> assertThat(each).contains("at the limit", "zero"));
-    String many = few.replace("a,3\n", "a,<2\n");
-    assertThatThrownBy(() -> TrialAnalysis.of(ReferenceCase.table(many), model.model()))
-        .isInstanceOf(TrialFaultException.class)
-        .hasMessageContaining("above 15 %");
-  }
-
-  @Test
-  void skewedNutrientsOnTheirRawScale() {
-    double[] skewed = new double[40];
-    List<String> groups = new ArrayList<>();
-    for (int i = 0; i < skewed.length; i++) {
-      groups.add(i % 2 == 0 ? "returned" : "collected");
-      skewed[i] = Math.exp(4 + 0.85 * Math.sin(2.4 * i) * 1.3);
-    }
-    BoxCox profile = BoxCox.profile(skewed, groups);
-    assertThat(profile.asksForLog()).isTrue();
-    assertThat(profile.remark("soil P", false).sentence()).contains("log scale", "ratio");
-    assertThat(profile.remark("soil P", true).weight()).isEqualTo(Weight.NOTE);
-    assertThatThrownBy(() -> BoxCox.profile(new double[] {0, 1}, List.of("a", "a")))
-        .hasMessageContaining("no logarithm");
-  }
-
-  @Test
-  void outlierRemovedBecauseItWasInconvenient() {
-    String csv = "arm,y\na,1\na,1.2\na,0.9\na,1.1\na,9\nb,2\nb,2.1\nb,1.9\nb,2.2\nb,1.8\n";
-    TrialAnalysis analysis =
-        TrialAnalysis.of(
-            ReferenceCase.table(csv), Models.of("y").factors("arm").fixed("arm").model());
-    assertThat(analysis.warnings())
-        .anySatisfy(each -> assertThat(each).contains("lies apart", "stays in"));
-    assertThat(analysis.fit().frame().rows()).isEqualTo(10);
-  }
-
-  @Test
-  void ratingTreatedAsARatio() {
-    Reading perCent =
-        new Reading(
-            "B1-1", MAY, "quality", "80", "%", null, null, null, null, "Ada", null, null, null);
-    assertThat(OutcomeReadings.of(QUALITY, List.of(perCent), null).faults().get(0))
-        .contains("rating", "no per cent");
-    assertThatThrownBy(
-            () ->
-                new Outcome(
-                    "quality",
-                    Outcome.Kind.RATING,
-                    "1-9",
-                    1.0,
-                    9.0,
-                    Outcome.Scale.LOG,
-                    Outcome.Summary.SEASON_MEAN,
-                    1.2,
-                    true))
-        .hasMessageContaining("a rating has no logarithm");
-    assertThat(
-            OutcomeReadings.of(QUALITY, List.of(rating("B1-1", MAY, "12")), null).doubts().get(0))
-        .contains("outside what the plan allows", "1 to 9");
-  }
-
-  @Test
   void anUndecidedResultReportedAsNoDifference() {
     PairedDifference shoes =
         PairedDifference.of(new double[] {0.8, -0.3, 0.2, -0.6, 0.9, -0.4, 0.5, 0.1});
@@ -425,17 +214,5 @@ class MistakesTest {
             MAY, "irrigation fault", List.of("B1-1"), null, new Mishap.Decision(false, true));
     assertThat(sentences(Mishap.remarks(List.of(kept), yards(2)), Weight.WARNING).get(0))
         .contains("only plots of one treatment");
-  }
-
-  @Test
-  void valuesThatAreNoNumbersOrCannotBe() {
-    List<Reading> bad =
-        List.of(
-            measured("B1-1", "about 120", "mg/kg", "Mehlich-3"),
-            measured("B1-2", "1e300", "mg/kg", "Mehlich-3"));
-    assertThatList(OutcomeReadings.of(SOIL_K, bad, null).faults())
-        .satisfiesExactly(
-            each -> assertThat(each).contains("Plot B1-1", "'about 120' is no number"),
-            each -> assertThat(each).contains("Plot B1-2", "1e300", "beyond what can be"));
   }
 }
