@@ -16,6 +16,9 @@ final class Preparation implements AutoCloseable {
   private static final Logger LOG = LoggerFactory.getLogger(Preparation.class);
   private static final long EVERY_MS = 1000;
 
+  /** The processors are for whoever waits for the first page. */
+  private static final long AFTER_THE_START_MS = 1500;
+
   private final BookRound rounds;
   private final ScheduledExecutorService clock =
       Executors.newSingleThreadScheduledExecutor(
@@ -29,14 +32,16 @@ final class Preparation implements AutoCloseable {
     this.rounds = rounds;
   }
 
-  /** Begins; returns at once. */
+  /** Begins soon; returns at once. */
   void start() {
-    clock.scheduleWithFixedDelay(this::prepare, 0, EVERY_MS, TimeUnit.MILLISECONDS);
+    clock.execute(() -> quietly(rounds::register)); // the longest reading of all
+    clock.scheduleWithFixedDelay(
+        () -> quietly(rounds::prepare), AFTER_THE_START_MS, EVERY_MS, TimeUnit.MILLISECONDS);
   }
 
-  private void prepare() {
+  private static void quietly(Runnable work) {
     try {
-      rounds.prepare();
+      work.run();
     } catch (BookUnavailableException gone) {
       LOG.debug("nothing is prepared: {}", gone.getMessage()); // whoever asks for a page is told
     } catch (RuntimeException fault) {
