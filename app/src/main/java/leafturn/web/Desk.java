@@ -22,7 +22,11 @@ final class Desk {
   /** When to look again at a page that waits for advice, seconds, as a header says it. */
   static final String SOON_SECONDS = "1";
 
-  private static final Duration FOR_A_ROUND = Duration.ofMillis(120);
+  /** A round of so few lawns is shown whole; that of more is soon there, with what is made. */
+  private static final int FEW_LAWNS = 24;
+
+  private static final Duration FOR_A_FEW = Duration.ofSeconds(5);
+  private static final Duration FOR_MANY = Duration.ofMillis(120);
   private static final Duration FOR_A_LAWN = Duration.ofSeconds(10);
 
   private final Book book;
@@ -92,7 +96,9 @@ final class Desk {
   RoundOfLawns round(Context context) {
     Visitor visitor = Guest.visitor(context);
     Units units = visitor.person().units();
-    return rounds.today(register -> register.only(visitor::mayRead), units, FOR_A_ROUND);
+    boolean few = rounds.register().only(visitor::mayRead).lawns().size() <= FEW_LAWNS;
+    Duration patience = few ? FOR_A_FEW : FOR_MANY;
+    return rounds.today(register -> register.only(visitor::mayRead), units, patience);
   }
 
   /**
