@@ -22,6 +22,11 @@ final class Answers {
     send(context, new Assets.Asset(HTML, html.getBytes(StandardCharsets.UTF_8)), ASK_AGAIN);
   }
 
+  /** A part of a page, which is another the next time. */
+  static void part(Context context, String html) {
+    context.header(Header.CACHE_CONTROL, "no-store").contentType(HTML).result(html);
+  }
+
   /** A picture, for this visitor alone; it never changes under its address. */
   static void picture(Context context, String mediaType, byte[] bytes) {
     send(context, new Assets.Asset(mediaType, bytes), KEEP_FOR_ONESELF);

@@ -1,5 +1,6 @@
 package leafturn.web;
 
+import java.io.ByteArrayInputStream;
 import java.io.IOException;
 import java.io.InputStream;
 import java.io.UncheckedIOException;
@@ -10,6 +11,7 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.Properties;
 import java.util.stream.Stream;
 import org.jspecify.annotations.Nullable;
 
@@ -35,11 +37,9 @@ final class Assets {
           "outline.js",
           "phone.js",
           "picture.js",
-          "plan.js",
           "queue.js",
           "season.js",
           "send.js",
-          "soon.js",
           "unsent.js",
           "words.js",
           "worker.js");
@@ -53,18 +53,19 @@ final class Assets {
           "txt", "text/plain; charset=utf-8",
           "woff2", "font/woff2");
 
+  private static final String HTMX = "htmx.min.js";
+  private static final String HTMX_JAR = "/META-INF/maven/org.webjars.npm/htmx.org/pom.properties";
+  private static final String HTMX_FILE =
+      "/META-INF/resources/webjars/htmx.org/%s/dist/htmx.min.js";
+
   private final Map<String, Asset> assets = new LinkedHashMap<>();
   private final String version;
 
   Assets() {
     MessageDigest all = sha256();
     Stream.concat(Styles.IN_ORDER.stream(), OTHERS.stream())
-        .forEach(
-            name -> {
-              byte[] content = read(name);
-              all.update(content);
-              assets.put(name, new Asset(type(name), content));
-            });
+        .forEach(name -> add(name, read("assets/" + name), all));
+    add(HTMX, read(HTMX_FILE.formatted(htmxVersion())), all);
     version = HexFormat.of().formatHex(all.digest(), 0, 6);
   }
 
@@ -90,10 +91,25 @@ final class Assets {
     return TYPES.getOrDefault(name.substring(name.lastIndexOf('.') + 1), "");
   }
 
-  private static byte[] read(String name) {
-    try (@Nullable InputStream stream = Assets.class.getResourceAsStream("assets/" + name)) {
+  private void add(String name, byte[] content, MessageDigest all) {
+    all.update(content);
+    assets.put(name, new Asset(type(name), content));
+  }
+
+  private static String htmxVersion() {
+    Properties about = new Properties();
+    try {
+      about.load(new ByteArrayInputStream(read(HTMX_JAR)));
+    } catch (IOException e) {
+      throw new UncheckedIOException(e);
+    }
+    return about.getProperty("version");
+  }
+
+  private static byte[] read(String path) {
+    try (@Nullable InputStream stream = Assets.class.getResourceAsStream(path)) {
       if (stream == null) {
-        throw new IllegalStateException("the asset " + name + " is missing from the program");
+        throw new IllegalStateException("the file " + path + " is missing from the program");
       }
       return stream.readAllBytes();
     } catch (IOException e) {

@@ -149,6 +149,11 @@ final class Desk {
         Map.of("headline", headline, "more", more));
   }
 
+  /** Answers with a part of a page, for a page that asks for it again and again. */
+  void showPart(Context context, String template, Map<String, ?> content) {
+    Answers.part(context, pages.part(template, content));
+  }
+
   private void show(Context context, String template, Frame frame, Map<String, ?> content) {
     Answers.page(context, pages.filled(template, frame, content));
   }

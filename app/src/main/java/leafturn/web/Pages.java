@@ -22,8 +22,13 @@ final class Pages {
   String filled(String template, Frame frame, Map<String, ?> content) {
     Map<String, Object> parameters = new HashMap<>(content);
     parameters.put("frame", frame);
+    return part(template, parameters);
+  }
+
+  /** A part of a page, which needs no frame. */
+  String part(String template, Map<String, ?> content) {
     StringOutput output = new StringOutput();
-    engine.render(template, parameters, output);
+    engine.render(template, new HashMap<String, Object>(content), output);
     return output.toString();
   }
 }

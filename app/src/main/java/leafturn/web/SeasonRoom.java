@@ -79,11 +79,10 @@ final class SeasonRoom implements Room {
   private void progress(Context context) {
     PlacedLawn placed = placed(context);
     PlanJob job = plans.of(placed.lawn().id()).orElseThrow(Refusal::notFound);
-    context.header("Cache-Control", "no-store");
-    context.contentType("application/json");
-    context.result(
-        "{\"ended\":%s,\"done\":%d,\"all\":%d}"
-            .formatted(job.state().ended(), job.done(), job.all()));
+    if (job.state().ended()) {
+      context.header("HX-Refresh", "true");
+    }
+    desk.showPart(context, "planprogress.jte", Map.of("done", job.done(), "all", job.all()));
   }
 
   private void begin(Context context) {

@@ -38,6 +38,7 @@ public final class BookRound implements AutoCloseable {
   private static final Duration IN_A_CROWD = Duration.ofMillis(120);
 
   private final Book book;
+  private final Duration inACrowd;
   private final RoundDays days;
   private final LawnCalls calls;
   private final Workers workers = new Workers();
@@ -69,7 +70,15 @@ public final class BookRound implements AutoCloseable {
    *     without properties
    */
   public BookRound(Book book, Clock clock) {
+    this(book, clock, IN_A_CROWD);
+  }
+
+  /**
+   * @param inACrowd how long whoever looks at a lawn waits while many others do
+   */
+  BookRound(Book book, Clock clock, Duration inACrowd) {
     this.book = book;
+    this.inACrowd = inACrowd;
     this.days = new RoundDays(clock);
     this.calls = new LawnCalls(book, new Climates());
     readers.add(Units.METRIC);
@@ -141,7 +150,7 @@ public final class BookRound implements AutoCloseable {
   public RoundOfLawns ofLawn(UnaryOperator<Register> choice, Units units, Duration patience) {
     boolean crowd = lookingAtOne.incrementAndGet() > Workers.COUNT;
     try {
-      return today(choice, units, crowd ? IN_A_CROWD : patience);
+      return today(choice, units, crowd ? inACrowd : patience);
     } finally {
       lookingAtOne.decrementAndGet();
     }
