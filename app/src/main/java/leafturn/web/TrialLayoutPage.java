@@ -156,12 +156,17 @@ public record TrialLayoutPage(
   }
 
   private static String cores(TrialLayout layout) {
-    return layout.bags().isEmpty()
-        ? ""
-        : "%d cores on %d dates go into %d bags; the laboratory sees their codes alone."
-            .formatted(
-                layout.cores().size(),
-                layout.plan().observing().cores().dates().size(),
-                layout.bags().size());
+    if (layout.bags().isEmpty()) {
+      return "";
+    }
+    int divided = layout.dividedBags().size();
+    return "%d cores on %d dates go into %d bags%s; the laboratory sees their codes alone."
+        .formatted(
+            layout.cores().size(),
+            layout.plan().observing().cores().dates().size(),
+            layout.bags().size() - divided,
+            divided == 0
+                ? ""
+                : ", of which %d are divided in two as blind duplicates".formatted(divided));
   }
 }

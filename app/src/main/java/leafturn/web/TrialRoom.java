@@ -8,6 +8,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.function.BiFunction;
 import leafturn.quantity.Units;
+import leafturn.records.InputException;
 import leafturn.records.book.BookReading;
 import leafturn.records.book.BookWriting;
 import leafturn.records.book.Sheet;
@@ -22,6 +23,7 @@ import leafturn.records.trial.TrialState;
 import leafturn.reports.DayWords;
 import leafturn.web.sheet.Line;
 import leafturn.web.trial.PlanWords;
+import org.jspecify.annotations.Nullable;
 
 /** The trials of the book, and each with its state and the doors to its parts. */
 final class TrialRoom implements Room {
@@ -126,11 +128,20 @@ final class TrialRoom implements Room {
           return new TrialSheet(
               now.plan(),
               now.lawns(),
-              new TrialSheet.Frozen(at, writing.by(), BookPlan.hash(now)),
+              new TrialSheet.Frozen(at, writing.by(), BookPlan.hash(now), layout(now)),
               now.ended(),
               now.whyEnded(),
               now.note());
         });
+  }
+
+  /** The layout that is frozen with the plan; null where it does not fit on its lawns. */
+  private @Nullable String layout(TrialSheet trial) {
+    try {
+      return desk.grounds().of(trial).layoutHash();
+    } catch (InputException noRoom) {
+      return null;
+    }
   }
 
   private void end(Context context) {

@@ -74,7 +74,9 @@ class TrialLayCommandTest {
     }
     assertThat(firstReturned).as("balanced sides").isEqualTo(4);
     assertThat(report.get("cores")).hasSize(16 * 15 * 2);
-    assertThat(report.get("bags")).hasSize(16 * 2 * 2);
+    assertThat(report.get("bags")).hasSize(16 * 2 * 2 + 2 * 3);
+    assertThat(report.at("/bags/63/duplicateOf").isNull()).isTrue();
+    assertThat(report.at("/bags/64/duplicateOf").asText()).hasSize(7);
     assertThat(report.get("walkingOrder")).hasSize(5 * 8);
   }
 
@@ -96,7 +98,7 @@ class TrialLayCommandTest {
     assertThat(ran.exitCode()).isZero();
     assertThat(ran.out())
         .contains("Linden House, front", "first: clippings are collected there", "from A m")
-        .contains("480 cores and 64 bags");
+        .contains("480 cores and 70 bags with codes, 6 of them blind duplicates");
   }
 
   @Test

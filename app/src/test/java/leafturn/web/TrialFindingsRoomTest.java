@@ -33,7 +33,7 @@ class TrialFindingsRoomTest extends DemoSite {
   private String trial(ObjectNode plan, boolean ended) {
     TrialSheet planned = new TrialSheet(plan, List.of(), null, null, null, null);
     TrialSheet.Frozen frozen =
-        new TrialSheet.Frozen("2015-04-01T08:00:00Z", "Ada", BookPlan.hash(planned));
+        new TrialSheet.Frozen("2015-04-01T08:00:00Z", "Ada", BookPlan.hash(planned), null);
     LocalDate end = ended ? LocalDate.of(2026, 10, 31) : null;
     TrialSheet sheet = new TrialSheet(plan, List.of(), frozen, end, null, null);
     return book.<String>write(

@@ -77,7 +77,7 @@ class TrialLayoutRoomTest extends DemoSite {
         writing -> {
           TrialSheet now = trial().content();
           TrialSheet.Frozen frozen =
-              new TrialSheet.Frozen("2026-04-01T08:00:00Z", "Owner", BookPlan.hash(now));
+              new TrialSheet.Frozen("2026-04-01T08:00:00Z", "Owner", BookPlan.hash(now), null);
           return writing.revise(
               Kind.TRIAL,
               ID,

@@ -176,6 +176,30 @@ class TrialRoomTest {
   }
 
   @Test
+  void aLayoutThatChangedAfterReadingsIsCaught() {
+    String trial = planned();
+    post(adviser, trial + "/freeze", Map.of());
+    assertThat(Objects.requireNonNull(trial(trial).content().frozen()).layout()).hasSize(64);
+    Map<String, String> sent = new LinkedHashMap<>();
+    sent.put("date", "2015-05-04");
+    sent.put("outcome", "quality");
+    sent.put("rater", "Henk");
+    sent.put("plot-B1-1", "6.5");
+    sent.put("plot-B1-2", "7");
+    assertThat(post(adviser, trial + "/readings/enter", sent).statusCode()).isEqualTo(303);
+    String moved = "not the one that was drawn when the plan was frozen";
+    assertThat(adviser.get(trial + "/readings").body()).doesNotContain(moved);
+
+    Map<String, String> changed = plan();
+    lawns().forEach(id -> changed.put("inBook", id));
+    changed.put("plots.edgeM", "2.5");
+    changed.put("why", "The hedge grew.");
+    changed.put("version", Integer.toString(trial(trial).version()));
+    assertThat(post(adviser, trial + "/plan", changed).statusCode()).isEqualTo(303);
+    assertThat(adviser.get(trial + "/readings").body()).contains(moved);
+  }
+
+  @Test
   void ratersEnterBlindInTheOrderOfTheWalkAndASecondSendingAddsNothing() {
     String trial = planned();
     post(adviser, trial + "/freeze", Map.of());

@@ -1,12 +1,14 @@
 package leafturn.records.exchange;
 
 import java.time.LocalDate;
+import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import leafturn.trials.design.Outcome;
 import leafturn.trials.design.TrialPlan;
 import leafturn.trials.observation.ObservedPlot;
+import leafturn.trials.observation.ReadingKeys;
 import org.jspecify.annotations.Nullable;
 
 /**
@@ -16,12 +18,14 @@ import org.jspecify.annotations.Nullable;
  * @param plots in the order of the layout
  * @param bags what each code on a bag stands for
  * @param walks codes of the plots in the order of the walk, for each planned day
+ * @param layoutHash SHA-256 of the layout: which plot lies where and has which treatment
  */
 public record TrialGround(
     TrialPlan plan,
     List<ObservedPlot> plots,
     Map<String, Bag> bags,
-    Map<LocalDate, List<String>> walks) {
+    Map<LocalDate, List<String>> walks,
+    String layoutHash) {
   public TrialGround {
     plots = List.copyOf(plots);
     bags = Map.copyOf(bags);
@@ -41,8 +45,21 @@ public record TrialGround(
    *
    * @param plot code of the plot
    * @param date day of sampling
+   * @param duplicateOf code of the bag that was divided, for a blind duplicate; else null
    */
-  public record Bag(String plot, LocalDate date) {}
+  public record Bag(String plot, LocalDate date, @Nullable String duplicateOf) {}
+
+  /** Of each blind duplicate the code of the bag that was divided, by its own code. */
+  public Map<String, String> dividedBags() {
+    Map<String, String> divided = new HashMap<>();
+    bags.forEach(
+        (code, bag) -> {
+          if (bag.duplicateOf() != null) {
+            divided.put(code, bag.duplicateOf());
+          }
+        });
+    return divided;
+  }
 
   /** The plot of a code, whatever its case. */
   public Optional<ObservedPlot> plot(String code) {
@@ -58,6 +75,6 @@ public record TrialGround(
 
   /** What a code on a bag stands for, or null. */
   public @Nullable Bag bag(String code) {
-    return bags.get(code.strip().toUpperCase(java.util.Locale.ROOT));
+    return bags.get(ReadingKeys.code(code));
   }
 }

@@ -57,7 +57,8 @@ final class DemoTrial {
         new TrialSheet(
             plan,
             lawns,
-            new TrialSheet.Frozen("2014-03-28T09:00:00Z", writing.by(), BookPlan.hash(planned)),
+            new TrialSheet.Frozen(
+                "2014-03-28T09:00:00Z", writing.by(), BookPlan.hash(planned), null),
             LocalDate.of(SEASON, 10, 31),
             null,
             NOTE);

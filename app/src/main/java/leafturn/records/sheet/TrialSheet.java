@@ -41,8 +41,9 @@ public record TrialSheet(
    * @param at when, to the microsecond, in universal time
    * @param by who
    * @param hash SHA-256 of the plan then, 64 hexadecimal figures
+   * @param layout SHA-256 of the layout then, or null where none was kept
    */
-  public record Frozen(String at, String by, String hash) {
+  public record Frozen(String at, String by, String hash, @Nullable String layout) {
     private static Frozen read(JsonObject json) {
       String at = json.requiredText("at", Limits.NAME, "when it was frozen");
       if (!at.isEmpty() && !isInstant(at)) {
@@ -52,7 +53,13 @@ public record TrialSheet(
       if (!hash.isEmpty() && !hash.matches("[0-9a-f]{64}")) {
         json.fault("hash", Faults.quoted(hash) + " is no SHA-256; give 64 hexadecimal figures.");
       }
-      Frozen frozen = new Frozen(at, json.requiredText("by", Limits.NAME, "who froze it"), hash);
+      String layout = json.text("layout", HASH_CHARACTERS);
+      if (layout != null && !layout.matches("[0-9a-f]{64}")) {
+        json.fault(
+            "layout", Faults.quoted(layout) + " is no SHA-256; give 64 hexadecimal figures.");
+      }
+      Frozen frozen =
+          new Frozen(at, json.requiredText("by", Limits.NAME, "who froze it"), hash, layout);
       json.refuseOthers();
       return frozen;
     }

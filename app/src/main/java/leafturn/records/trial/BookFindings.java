@@ -24,10 +24,10 @@ import leafturn.trials.findings.TrialFacts;
 import leafturn.trials.findings.TrialFacts.PlanRecord;
 import leafturn.trials.findings.TrialFacts.Randomisation;
 import leafturn.trials.findings.TrialFacts.Sides;
+import leafturn.trials.observation.CleanReading;
+import leafturn.trials.observation.LaboratoryDuplicates;
+import leafturn.trials.observation.OutcomeReadings;
 import leafturn.trials.observation.Reading;
-import leafturn.trials.observation.ReadingUnit;
-import leafturn.trials.observation.ReadingValue;
-import org.jspecify.annotations.Nullable;
 
 /** The findings of a trial of the book: plan, layout and readings brought together. */
 public final class BookFindings {
@@ -50,7 +50,6 @@ public final class BookFindings {
   private final TrialSheet trial;
   private final TrialPlan plan;
   private final List<TrialEventSheet> events;
-  private final List<String> faults = new ArrayList<>();
 
   private BookFindings(TrialSheet trial, List<TrialEventSheet> events) {
     this.trial = trial;
@@ -84,15 +83,19 @@ public final class BookFindings {
   }
 
   private Findings findings(List<Reading> readings, boolean ended) {
-    List<LaidPlot> laid = laid();
-    List<Plot> plots = laid.stream().map(this::plot).toList();
+    TrialLayout layout = layout();
+    List<Plot> plots = layout.plots().stream().map(this::plot).toList();
+    List<Reading> kept = readings.stream().filter(each -> !isLeftOut(each)).toList();
+    List<String> faults = new ArrayList<>();
     Map<String, List<PlotReading>> byOutcome = new LinkedHashMap<>();
     for (Outcome outcome : plan.observing().outcomes()) {
-      List<PlotReading> own = new ArrayList<>();
-      readings.stream()
-          .filter(each -> each.outcome().equals(outcome.name()) && !isLeftOut(each))
-          .forEach(each -> add(own, each, outcome));
-      byOutcome.put(outcome.name(), own);
+      OutcomeReadings read = OutcomeReadings.of(outcome, kept, null);
+      faults.addAll(read.faults());
+      byOutcome.put(
+          outcome.name(),
+          LaboratoryDuplicates.of(read.readings()).blind(layout.dividedBags()).samples().stream()
+              .map(BookFindings::plotReading)
+              .toList());
     }
     if (!faults.isEmpty()) {
       throw new InputException(faults);
@@ -100,36 +103,21 @@ public final class BookFindings {
     return Findings.of(facts(plots, ended), plots, plan.observing().outcomes(), byOutcome);
   }
 
-  private List<LaidPlot> laid() {
+  private static PlotReading plotReading(CleanReading sample) {
+    return new PlotReading(
+        sample.plot(),
+        sample.date().toString(),
+        sample.date().toEpochDay(),
+        sample.value(),
+        sample.belowDetection());
+  }
+
+  private TrialLayout layout() {
     try {
-      return TrialLayout.of(plan).plots();
+      return TrialLayout.of(plan);
     } catch (NoRoomException none) {
       throw new InputException("The layout cannot be drawn: " + none.getMessage());
     }
-  }
-
-  private void add(List<PlotReading> own, Reading reading, Outcome outcome) {
-    try {
-      ReadingValue value = ReadingValue.of(reading.value(), reading.detectionLimit());
-      double inUnit = inUnit(reading.unit(), outcome.unit(), value.value());
-      own.add(
-          new PlotReading(
-              reading.plot(),
-              reading.date().toString(),
-              reading.date().toEpochDay(),
-              inUnit,
-              value.belowDetection()));
-    } catch (IllegalArgumentException wrong) {
-      faults.add(
-          "%s of plot %s on %s: %s."
-              .formatted(outcome.name(), reading.plot(), reading.date(), wrong.getMessage()));
-    }
-  }
-
-  private static double inUnit(@Nullable String given, String unit, double value) {
-    return given == null || given.equals(unit)
-        ? value
-        : ReadingUnit.of(given).to(ReadingUnit.of(unit), value, null);
   }
 
   /** A plot that was left out after something befell it is left out from that day on. */

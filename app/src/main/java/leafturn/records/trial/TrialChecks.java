@@ -68,8 +68,8 @@ public final class TrialChecks {
                 ground.plan().seed(),
                 frozen == null ? null : frozen.hash(),
                 TrialPlanText.sha256(ground.plan()),
-                null,
-                null)
+                frozen == null ? null : frozen.layout(),
+                ground.layoutHash())
             .remarks());
     new Confounding(ground.plots()).remarks(List.of()).forEach(remarks::add);
   }
@@ -88,12 +88,10 @@ public final class TrialChecks {
     remarks.addAll(Completeness.missing(ground.plots(), own));
     remarks.addAll(Completeness.areas(ground.plots(), outcome.unit()));
     confoundedReadings(own);
-    LaboratoryDuplicates averaged = LaboratoryDuplicates.of(read.readings());
-    String duplicates = averaged.words(outcome.unit());
-    if (!duplicates.isEmpty()) {
-      remarks.add(new Remark(Remark.Weight.NOTE, duplicates));
-    }
-    scale(outcome, averaged.samples());
+    LaboratoryDuplicates known = LaboratoryDuplicates.of(read.readings());
+    LaboratoryDuplicates blind = known.blind(ground.dividedBags());
+    remarks.addAll(known.remarks(blind, outcome.unit()));
+    scale(outcome, blind.samples());
   }
 
   private void confoundedReadings(List<Reading> own) {

@@ -45,21 +45,29 @@ public final class TrialGrounds {
 
   private static TrialGround laidOut(TrialSheet trial) {
     TrialPlan plan = BookPlan.of(trial);
-    TrialLayout layout;
     try {
-      layout = TrialLayout.of(plan);
+      return of(TrialLayout.of(plan));
     } catch (NoRoomException none) {
       throw new InputException(String.valueOf(none.getMessage()));
     }
+  }
+
+  /** The ground of a layout. */
+  public static TrialGround of(TrialLayout layout) {
     Map<String, TrialGround.Bag> bags = new HashMap<>();
-    layout.bags().forEach(bag -> bags.put(bag.code(), new TrialGround.Bag(bag.plot(), bag.date())));
+    layout
+        .bags()
+        .forEach(
+            bag ->
+                bags.put(
+                    bag.code(), new TrialGround.Bag(bag.plot(), bag.date(), bag.duplicateOf())));
     Map<LocalDate, List<String>> walks = new HashMap<>();
     layout
         .walk()
         .forEach(
             stop ->
                 walks.computeIfAbsent(stop.date(), day -> new ArrayList<>()).addAll(stop.plots()));
-    return new TrialGround(plan, plots(layout), bags, walks);
+    return new TrialGround(layout.plan(), plots(layout), bags, walks, LayoutText.sha256(layout));
   }
 
   private static List<ObservedPlot> plots(TrialLayout layout) {

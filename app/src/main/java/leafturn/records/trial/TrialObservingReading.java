@@ -61,6 +61,7 @@ final class TrialObservingReading {
     Integer perPlot = json.wholeNumber("perPlot", 0, (int) CoreRule.PER_PLOT.high(), "");
     Double depth = number(json, "depthCm", CoreRule.DEPTH_CM);
     Integer composites = json.wholeNumber("composites", 1, (int) CoreRule.COMPOSITES.high(), "");
+    Double blind = number(json, "blindDuplicates", CoreRule.BLIND_DUPLICATES);
     Double distance = number(json, "fromOldHolesM", CoreRule.FROM_OLD_HOLES_M);
     List<LocalDate> dates = json.has("dates") ? json.list("dates").dates() : usual;
     json.refuseOthers();
@@ -73,6 +74,7 @@ final class TrialObservingReading {
                 perPlot == null ? USUAL_CORES : perPlot,
                 depth == null ? USUAL_DEPTH_CM : depth,
                 composites == null ? 1 : composites,
+                blind == null ? CoreRule.USUAL_BLIND_DUPLICATES : blind,
                 distance == null ? USUAL_DISTANCE_M : distance,
                 dates));
   }

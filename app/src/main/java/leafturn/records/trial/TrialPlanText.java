@@ -179,6 +179,10 @@ public final class TrialPlanText {
     cores.put("perPlot", rule.perPlot());
     cores.put("depthCm", number(rule.depthCm()));
     cores.put("composites", rule.composites());
+    if (rule.blindDuplicateFraction() != CoreRule.USUAL_BLIND_DUPLICATES) {
+      // Only another than the usual share: plans from before there was one keep their digest.
+      cores.put("blindDuplicates", number(rule.blindDuplicateFraction()));
+    }
     cores.put("fromOldHolesM", number(rule.fromOldHolesM()));
     cores.put("dates", texts(rule.dates()));
     tree.put("cores", cores);

@@ -104,6 +104,13 @@ public final class FieldSheets {
                     + " before you push: no pipe, cable or irrigation line lies there. Dots go into"
                     + " bag 1, rings into the other bags, as the table says.")
                 .formatted(rule.perPlot(), Numbers.plain(rule.depthCm()))));
+    if (layout.bags().stream().anyMatch(bag -> bag.duplicateOf() != null)) {
+      body.append(
+          paragraph(
+              "Some bags are divided: mix the soil of the bag well, put half of it into a second"
+                  + " bag with the second code, and send both. The laboratory must not know which"
+                  + " bags belong together, so this sheet does not go with them."));
+    }
     for (LaidLawn lawn : layout.lawns()) {
       lawnCores(date, lawn);
     }
@@ -127,7 +134,13 @@ public final class FieldSheets {
                 .filter(core -> core.plot().equals(bag.plot()) && core.bag() == bag.number())
                 .map(core -> Integer.toString(core.number()))
                 .collect(Collectors.joining(", "));
-        rows.add(List.of(bag.plot(), Integer.toString(bag.number()), bag.code(), numbers));
+        boolean half = bag.duplicateOf() != null;
+        rows.add(
+            List.of(
+                bag.plot(),
+                bag.number() + (half ? ", second half" : ""),
+                bag.code(),
+                half ? "half of the soil of " + bag.duplicateOf() : numbers));
       }
     }
     body.append(PaperTable.of(List.of("Plot", "Bag", "Code on the label", "Cores"), rows));

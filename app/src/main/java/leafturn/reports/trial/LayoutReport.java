@@ -84,8 +84,11 @@ public record LayoutReport(
   /** Where a core is taken. */
   public record CorePlace(String plot, LocalDate date, int core, int bag, double xM, double yM) {}
 
-  /** A bag and its code. */
-  public record SampleBag(String code, String plot, LocalDate date, int bag) {}
+  /**
+   * A bag and its code; {@code duplicateOf} is the code of the bag a blind duplicate is half of.
+   */
+  public record SampleBag(
+      String code, String plot, LocalDate date, int bag, @Nullable String duplicateOf) {}
 
   /** The plots of a block in the order in which they are rated and sampled. */
   public record Walk(LocalDate date, String lawn, int block, List<String> plots) {}
@@ -114,7 +117,10 @@ public record LayoutReport(
                         core.plot(), core.date(), core.number(), core.bag(), core.xM(), core.yM()))
             .toList(),
         layout.bags().stream()
-            .map(bag -> new SampleBag(bag.code(), bag.plot(), bag.date(), bag.number()))
+            .map(
+                bag ->
+                    new SampleBag(
+                        bag.code(), bag.plot(), bag.date(), bag.number(), bag.duplicateOf()))
             .toList(),
         layout.walk().stream()
             .map(
@@ -211,7 +217,11 @@ public record LayoutReport(
     }
     lines.add("");
     lines.add(
-        "%d cores and %d bags with codes; --json tells them.".formatted(cores.size(), bags.size()));
+        "%d cores and %d bags with codes, %d of them blind duplicates; --json tells them."
+            .formatted(
+                cores.size(),
+                bags.size(),
+                bags.stream().filter(bag -> bag.duplicateOf() != null).count()));
     return lines;
   }
 

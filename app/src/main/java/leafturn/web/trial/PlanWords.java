@@ -153,6 +153,9 @@ public final class PlanWords {
     if (cores.has("perPlot")) {
       parts.add(cores.path("perPlot").asInt() + " a plot");
     }
+    if (cores.has("blindDuplicates")) {
+      parts.add("%s of the bags divided in two".formatted(cores.path("blindDuplicates").asText()));
+    }
     distance(parts, cores, "fromOldHolesM", "%s from old holes");
     return String.join(", ", parts);
   }

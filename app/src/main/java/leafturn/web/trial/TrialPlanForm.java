@@ -173,6 +173,10 @@ public final class TrialPlanForm {
                 .hint("12 to 15 or more make a fair mean; they are no replicates."),
             Field.number("cores.composites", "Bags a plot and date", "")
                 .hint("Two, once a season, tell the plots apart from the cores."),
+            Field.number("cores.blindDuplicates", "Share of bags divided in two", "")
+                .hint(
+                    "Blind duplicates: the second half has a code of its own and tells how well the"
+                        + " laboratory measures. Left empty: 0.1; 0: none."),
             Field.number("cores.depthCm", "Depth of the cores", Measure.DEPTH),
             Field.number("cores.fromOldHolesM", "Kept from old holes", Measure.DISTANCE),
             Field.longText("cores.dates", "Days on which cores are taken")

@@ -43,7 +43,8 @@ final class AnyTrial {
                 new TrialSheet.Frozen(
                     Instant.ofEpochSecond(FIRST_SECOND + any.whole(0, 1_000_000)).toString(),
                     any.text(),
-                    "0123456789abcdef".repeat(4))),
+                    "0123456789abcdef".repeat(4),
+                    any.maybe(() -> "fedcba9876543210".repeat(4)))),
         any.maybe(any::day),
         any.maybe(any::text),
         any.maybe(any::note));

@@ -4,6 +4,9 @@ import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.Objects;
+import java.util.function.Function;
+import leafturn.trials.analysis.numeric.Tails;
 
 /**
  * Duplicates of a laboratory averaged to one value a sample, with the variance between them kept: a
@@ -15,18 +18,48 @@ import java.util.Map;
  */
 public record LaboratoryDuplicates(
     List<CleanReading> samples, double variance, int degreesOfFreedom) {
+  private static final double ALPHA = 0.05;
+
   public LaboratoryDuplicates {
     samples = List.copyOf(samples);
   }
 
   /** Averages what has the same plot, date, rater and sample. */
   public static LaboratoryDuplicates of(List<CleanReading> readings) {
+    return averaged(
+        readings,
+        reading -> {
+          List<Object> key = ReadingKeys.of(reading.given());
+          return key.subList(0, key.size() - 1);
+        });
+  }
+
+  /**
+   * Averages blind duplicates with the bags they were divided from; the variance that comes with
+   * them is that between the two halves of a bag, of which the laboratory did not know.
+   *
+   * @param bagOf code of the bag that another code is a blind duplicate of
+   */
+  public LaboratoryDuplicates blind(Map<String, String> bagOf) {
+    return averaged(
+        samples,
+        reading -> {
+          Reading given = reading.given();
+          String code = given.sample() == null ? "" : ReadingKeys.code(given.sample());
+          return List.of(
+              given.plot(),
+              given.date(),
+              given.outcome(),
+              Objects.requireNonNullElse(given.rater(), ""),
+              bagOf.getOrDefault(code, code));
+        });
+  }
+
+  private static LaboratoryDuplicates averaged(
+      List<CleanReading> readings, Function<CleanReading, List<Object>> sampleOf) {
     Map<List<Object>, List<CleanReading>> bySample = new LinkedHashMap<>();
     for (CleanReading reading : readings) {
-      List<Object> key = ReadingKeys.of(reading.given());
-      bySample
-          .computeIfAbsent(key.subList(0, key.size() - 1), sample -> new ArrayList<>())
-          .add(reading);
+      bySample.computeIfAbsent(sampleOf.apply(reading), sample -> new ArrayList<>()).add(reading);
     }
     List<CleanReading> samples = new ArrayList<>();
     double squares = 0;
@@ -44,11 +77,44 @@ public record LaboratoryDuplicates(
         samples, freedom == 0 ? Double.NaN : squares / freedom, freedom);
   }
 
-  /** How well a sample was measured, in a sentence; empty without duplicates. */
-  public String words(String unit) {
-    return degreesOfFreedom == 0
-        ? ""
-        : "Duplicates were averaged; one measurement has a standard deviation of %.3g %s (%d degrees of freedom)."
-            .formatted(Math.sqrt(variance), unit, degreesOfFreedom);
+  /**
+   * What duplicates tell of the laboratory, in sentences.
+   *
+   * @param blind these samples after {@link #blind}
+   * @param unit of the outcome
+   */
+  public List<Remark> remarks(LaboratoryDuplicates blind, String unit) {
+    List<Remark> remarks = new ArrayList<>();
+    if (degreesOfFreedom > 0) {
+      remarks.add(
+          Remark.note(
+              "Duplicates were averaged; one measurement has a standard deviation of %.3g %s (%d"
+                  + " degrees of freedom).",
+              Math.sqrt(variance), unit, degreesOfFreedom));
+    }
+    if (blind.degreesOfFreedom > 0) {
+      remarks.add(
+          Remark.note(
+              "Blind duplicates were averaged with their bags; one measurement of which the"
+                  + " laboratory does not know that it is a duplicate has a standard deviation of"
+                  + " %.3g %s (%d degrees of freedom).",
+              Math.sqrt(blind.variance), unit, blind.degreesOfFreedom));
+    }
+    if (degreesOfFreedom > 0 && blind.degreesOfFreedom > 0 && blind.isWider(this)) {
+      remarks.add(
+          Remark.warning(
+              "Blind duplicates differ more than those that the laboratory knows to be duplicates"
+                  + " (F test, p below %s); ask it how bags are mixed and divided, and how it"
+                  + " measures duplicates.",
+              ALPHA));
+    }
+    return remarks;
+  }
+
+  private boolean isWider(LaboratoryDuplicates other) {
+    return variance > 0
+        && (other.variance == 0
+            || Tails.fAbove(variance / other.variance, degreesOfFreedom, other.degreesOfFreedom)
+                < ALPHA);
   }
 }

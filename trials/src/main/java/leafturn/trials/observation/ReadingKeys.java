@@ -3,6 +3,7 @@ package leafturn.trials.observation;
 import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
+import java.util.Locale;
 import java.util.Map;
 import java.util.Objects;
 
@@ -19,6 +20,11 @@ public final class ReadingKeys {
         Objects.requireNonNullElse(reading.rater(), ""),
         Objects.requireNonNullElse(reading.sample(), ""),
         Objects.requireNonNullElse(reading.duplicate(), 1));
+  }
+
+  /** The code on a bag as it is compared: in capitals, without blanks. */
+  public static String code(String sample) {
+    return sample.strip().toUpperCase(Locale.ROOT);
   }
 
   /** A reading that stands twice, in a sentence each. */

@@ -131,7 +131,7 @@ public final class Plans {
         FROM,
         FROM.plusDays(250),
         days,
-        new CoreRule(perPlot, 10, 2, 0.3, days),
+        new CoreRule(perPlot, 10, 2, 0.1, 0.3, days),
         List.of(quality),
         List.of());
   }

@@ -13,12 +13,14 @@ import static org.assertj.core.api.Assertions.within;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Map;
 import leafturn.trials.analysis.Models;
 import leafturn.trials.analysis.ReferenceCase;
 import leafturn.trials.analysis.TrialAnalysis;
 import leafturn.trials.analysis.data.TrialFaultException;
 import leafturn.trials.design.Outcome;
 import leafturn.trials.observation.Remark.Weight;
+import org.jspecify.annotations.Nullable;
 import org.junit.jupiter.api.Test;
 
 /** The mistakes with readings and their analysis, a test for each, named after the mistake. */
@@ -40,7 +42,46 @@ class ReadingMistakesTest {
         .containsExactly(123.0, 100.0);
     assertThat(averaged.variance()).isCloseTo(18, within(1e-12));
     assertThat(averaged.degreesOfFreedom()).isEqualTo(1);
-    assertThat(averaged.words("mg/kg")).contains("4.24 mg/kg", "1 degrees of freedom");
+    assertThat(sentences(averaged.remarks(averaged.blind(Map.of()), "mg/kg"), Weight.NOTE))
+        .satisfiesExactly(each -> assertThat(each).contains("4.24 mg/kg", "1 degrees of freedom"));
+  }
+
+  private static Reading sample(String code, String value, @Nullable Integer duplicate) {
+    return new Reading(
+        "B1-1",
+        MAY,
+        SOIL_K.name(),
+        value,
+        "mg/kg",
+        "Fen",
+        "Mehlich-3",
+        null,
+        null,
+        null,
+        code,
+        duplicate,
+        null);
+  }
+
+  @Test
+  void blindDuplicateCountsWithItsBagAndTellsOnTheLaboratory() {
+    List<Reading> readings =
+        List.of(
+            sample("AAAAAAA", "100", 1),
+            sample("AAAAAAA", "101", 2),
+            sample("bbbbbbb ", "140", null),
+            sample("CCCCCCC", "90", null));
+    LaboratoryDuplicates known =
+        LaboratoryDuplicates.of(OutcomeReadings.of(SOIL_K, readings, null).readings());
+    LaboratoryDuplicates blind = known.blind(Map.of("BBBBBBB", "AAAAAAA"));
+    assertThatList(blind.samples().stream().map(CleanReading::value).toList())
+        .containsExactly((100.5 + 140) / 2, 90.0);
+    assertThat(blind.variance()).isCloseTo(39.5 * 39.5 / 2, within(1e-9));
+    assertThat(known.variance()).isCloseTo(0.5, within(1e-12));
+    assertThat(sentences(known.remarks(blind, "mg/kg"), Weight.WARNING))
+        .satisfiesExactly(each -> assertThat(each).contains("Blind duplicates differ more"));
+    List<CleanReading> alone = known.blind(Map.of()).samples();
+    assertThat(alone).hasSize(3);
   }
 
   @Test

@@ -133,10 +133,13 @@ final class StripLattice {
               left + rule.stripM() - rule.guardM(),
               start + rule.shape().endM(),
               start + Math.max(plotM - rule.shape().endM(), rule.shape().endM()));
+      Geometry all = Surface.within(turfHere, plot);
+      Geometry largest = Surface.largestPiece(all);
       Place place =
           new Place(
-              Surface.largestPiece(Surface.within(turfHere, plot)),
-              Surface.largestPiece(Surface.within(measurableHere, inner)));
+              largest,
+              Surface.largestPiece(Surface.within(measurableHere, inner)),
+              all.getArea() - largest.getArea());
       Cell cell = new Cell(place, place.measured().getArea());
       cells.add(cell);
       column.add(cell);
@@ -224,6 +227,6 @@ final class StripLattice {
   }
 
   private Place back(Place place) {
-    return new Place(frame.back(place.plot()), frame.back(place.measured()));
+    return new Place(frame.back(place.plot()), frame.back(place.measured()), place.lostM2());
   }
 }

@@ -19,15 +19,20 @@ public final class BlindCodes {
 
   /** Codes, all different. */
   static List<String> of(Chance chance, int number) {
-    Set<String> codes = new LinkedHashSet<>();
-    while (codes.size() < number) {
+    return of(chance, number, List.of());
+  }
+
+  /** Codes, all different from each other and from those that are given already. */
+  static List<String> of(Chance chance, int number, List<String> given) {
+    Set<String> codes = new LinkedHashSet<>(given);
+    while (codes.size() < given.size() + number) {
       StringBuilder code = new StringBuilder();
       for (int i = 0; i < RANDOM; i++) {
         code.append(ALPHABET.charAt(chance.below(ALPHABET.length())));
       }
       codes.add(code.append(check(code)).toString());
     }
-    return new ArrayList<>(codes);
+    return new ArrayList<>(codes).subList(given.size(), codes.size());
   }
 
   /** True for a text that is one of these codes, whatever its case, as far as its check tells. */

@@ -17,10 +17,12 @@ import leafturn.trials.design.ground.StripBlocks;
 import leafturn.trials.design.ground.StripBlocks.Dropped;
 import leafturn.trials.design.ground.StripSearch;
 import leafturn.trials.design.ground.Surface;
+import org.locationtech.jts.geom.Geometry;
 
 /** Lays the plots of one lawn. */
 final class LawnLayout {
   private static final int HALVES = 2;
+  private static final double WORTH_TELLING_M2 = 0.1;
 
   private final TrialPlan plan;
   private final PlotRule rule;
@@ -84,6 +86,7 @@ final class LawnLayout {
                     Locale.ROOT,
                     ", and a guard strip of %.2f m between them belongs to neither",
                     guardM)));
+    plots.forEach(this::tellPieces);
     return laid(halves.frame(), plots, List.of());
   }
 
@@ -112,6 +115,7 @@ final class LawnLayout {
             rule.passes(),
             rule.guardPasses(),
             strips.plotM()));
+    plots.forEach(this::tellLost);
     if (!strips.dropped().isEmpty()) {
       notes.add(
           "%d further plot%s cannot be used and %s dropped."
@@ -121,6 +125,38 @@ final class LawnLayout {
                   strips.dropped().size() == 1 ? "is" : "are"));
     }
     return laid(strips.frame(), plots, strips.dropped());
+  }
+
+  /** A pass cannot go on beyond a bed, and one place is sampled and rated: the larger part is. */
+  private void tellLost(LaidPlot plot) {
+    double lostM2 = plot.place().lostM2();
+    if (lostM2 >= WORTH_TELLING_M2) {
+      notes.add(
+          String.format(
+              Locale.ROOT,
+              "Plot %s is cut by a bed or by the edge: its larger part of %.1f m² is the plot; %.1f"
+                  + " m² beyond belongs to no plot and is neither rated nor sampled.",
+              plot.code(),
+              plot.place().plot().getArea(),
+              lostM2));
+    }
+  }
+
+  /** The parts of a half are all mown and sampled as one: that they are several is for the eye. */
+  private void tellPieces(LaidPlot plot) {
+    Geometry all = plot.place().plot();
+    List<String> pieces = new ArrayList<>();
+    for (int piece = 0; piece < all.getNumGeometries(); piece++) {
+      double areaM2 = all.getGeometryN(piece).getArea();
+      if (areaM2 >= WORTH_TELLING_M2) {
+        pieces.add(String.format(Locale.ROOT, "%.1f", areaM2));
+      }
+    }
+    if (pieces.size() > 1) {
+      notes.add(
+          "The %s (plot %s) lies in %d parts of %s m²; all of them are mown alike and belong to it."
+              .formatted(plot.where(), plot.code(), pieces.size(), String.join(" and ", pieces)));
+    }
   }
 
   private BlockShape shape() {

@@ -6,6 +6,7 @@ final class Purpose {
   static final long CORES = 2;
   static final long CODES = 3;
   static final long WALK = 4;
+  static final long DUPLICATES = 5;
 
   private Purpose() {}
 }

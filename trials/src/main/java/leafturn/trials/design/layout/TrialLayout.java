@@ -2,8 +2,9 @@ package leafturn.trials.design.layout;
 
 import java.time.LocalDate;
 import java.util.ArrayList;
+import java.util.LinkedHashMap;
 import java.util.List;
-import leafturn.trials.design.CoreRule;
+import java.util.Map;
 import leafturn.trials.design.NoRoomException;
 import leafturn.trials.design.TrialPlan;
 
@@ -14,7 +15,7 @@ import leafturn.trials.design.TrialPlan;
  * @param plan what was laid out
  * @param lawns with their plots, in the order of the plan
  * @param cores of all dates, plot by plot
- * @param bags of all dates, date by date
+ * @param bags of all dates, date by date, and then their blind duplicates
  * @param walk of all dates, date by date
  */
 public record TrialLayout(
@@ -39,12 +40,24 @@ public record TrialLayout(
       List<Unit> here = units.stream().filter(unit -> unit.lawn() == index).toList();
       lawns.add(LawnLayout.of(plan, plan.lawns().get(lawn), here));
     }
-    return new TrialLayout(plan, lawns, cores(plan, lawns), bags(plan, lawns), walk(plan, lawns));
+    return new TrialLayout(
+        plan, lawns, cores(plan, lawns), Bags.of(plan, lawns), walk(plan, lawns));
   }
 
   /** The plots of all lawns. */
   public List<LaidPlot> plots() {
     return lawns.stream().flatMap(lawn -> lawn.plots().stream()).toList();
+  }
+
+  /** Of each blind duplicate the code of the bag that was divided, by its own code. */
+  public Map<String, String> dividedBags() {
+    Map<String, String> divided = new LinkedHashMap<>();
+    for (Bag bag : bags) {
+      if (bag.duplicateOf() != null) {
+        divided.put(bag.code(), bag.duplicateOf());
+      }
+    }
+    return divided;
   }
 
   private static List<Core> cores(TrialPlan plan, List<LaidLawn> lawns) {
@@ -60,27 +73,6 @@ public record TrialLayout(
       }
     }
     return cores;
-  }
-
-  private static List<Bag> bags(TrialPlan plan, List<LaidLawn> lawns) {
-    CoreRule rule = plan.observing().cores();
-    if (rule.perPlot() == 0) {
-      return List.of();
-    }
-    List<LaidPlot> plots = lawns.stream().flatMap(lawn -> lawn.plots().stream()).toList();
-    List<String> codes =
-        BlindCodes.of(
-            Chance.of(plan.seed(), Purpose.CODES),
-            rule.dates().size() * plots.size() * rule.composites());
-    List<Bag> bags = new ArrayList<>();
-    for (LocalDate date : rule.dates()) {
-      for (LaidPlot plot : plots) {
-        for (int bag = 1; bag <= rule.composites(); bag++) {
-          bags.add(new Bag(codes.get(bags.size()), plot.code(), date, bag));
-        }
-      }
-    }
-    return bags;
   }
 
   /** Lawn by lawn and block by block, so that the plots of a block share hour, light and hand. */

@@ -88,9 +88,56 @@ class TrialLayoutTest {
   @Test
   void bagsOfADateHaveCodesOfTheirOwnThatShareNothingWithPlots() {
     TrialLayout layout = TrialLayout.of(yards(3));
-    assertThat(layout.bags()).hasSize(5 * 6 * 2);
-    assertThat(new HashSet<>(layout.bags().stream().map(Bag::code).toList())).hasSize(60);
+    assertThat(layout.bags().stream().filter(bag -> bag.duplicateOf() == null)).hasSize(5 * 6 * 2);
+    assertThat(new HashSet<>(layout.bags().stream().map(Bag::code).toList()))
+        .hasSize(layout.bags().size());
     assertThat(layout.bags().stream().map(Bag::code)).allMatch(BlindCodes::isCode);
+  }
+
+  @Test
+  void aTenthOfTheBagsOfEachDateIsDividedUnderAnotherCode() {
+    TrialLayout layout = TrialLayout.of(yards(10));
+    Map<String, Bag> byCode = new HashMap<>();
+    layout.bags().forEach(bag -> byCode.put(bag.code(), bag));
+    Map<LocalDate, Integer> byDate = new HashMap<>();
+    for (Map.Entry<String, String> divided : layout.dividedBags().entrySet()) {
+      Bag half = Objects.requireNonNull(byCode.get(divided.getKey()));
+      Bag whole = Objects.requireNonNull(byCode.get(divided.getValue()));
+      assertThat(whole.duplicateOf()).isNull();
+      assertThat(half.plot()).isEqualTo(whole.plot());
+      assertThat(half.date()).isEqualTo(whole.date());
+      assertThat(half.number()).isEqualTo(whole.number());
+      byDate.merge(half.date(), 1, Integer::sum);
+    }
+    assertThat(byDate).hasSize(5).allSatisfy((date, number) -> assertThat(number).isEqualTo(1));
+    assertThat(new HashSet<>(layout.dividedBags().values())).hasSize(5);
+  }
+
+  @Test
+  void whatABedCutsOffAStripIsTold() {
+    Geometry turf = Plans.rectangle(0, 0, 30, 12).difference(Plans.rectangle(8, 1, 2, 10));
+    TrialPlan plan =
+        Plans.plan(Design.PAIRED_STRIPS, 2, 2, List.of(Plans.lawn("cut", turf, 90.0)), 3);
+    LaidLawn lawn = TrialLayout.of(plan).lawns().get(0);
+    for (LaidPlot plot : lawn.plots()) {
+      double lostM2 = plot.place().lostM2();
+      assertThat(lostM2).isGreaterThan(1);
+      assertThat(lawn.notes())
+          .anySatisfy(
+              note ->
+                  assertThat(note)
+                      .contains("Plot " + plot.code() + " is cut", "%.1f m²".formatted(lostM2)));
+    }
+  }
+
+  @Test
+  void partsOfAHalfAreToldAndAllBelongToIt() {
+    Geometry turf = Plans.rectangle(0, 0, 20, 10).difference(Plans.rectangle(-1, 4, 15, 2));
+    TrialPlan plan = Plans.plan(Design.SPLIT_YARD, 2, 1, List.of(Plans.lawn("u", turf, 0.0)), 3);
+    LaidLawn lawn = TrialLayout.of(plan).lawns().get(0);
+    assertThat(lawn.plots().get(0).place().plot().getNumGeometries()).isEqualTo(2);
+    assertThat(lawn.notes())
+        .anySatisfy(note -> assertThat(note).contains("lies in 2 parts", "belong to it"));
   }
 
   @Test
