@@ -1,5 +1,7 @@
 package leafturn.web;
 
+import java.net.URLEncoder;
+import java.nio.charset.StandardCharsets;
 import java.util.List;
 import leafturn.trials.observation.Remark;
 
@@ -10,7 +12,8 @@ import leafturn.trials.observation.Remark;
  * @param name of the trial
  * @param closed why it takes no readings; empty where it takes them
  * @param fault why there is no layout to read on; empty as a rule
- * @param progress a line for each planned day and outcome
+ * @param outcomes their names, as people read them
+ * @param days the planned days, each with how far every outcome has come
  * @param remarks what is wrong or risky; empty for raters who must not know the arms
  * @param entries what was entered, the latest first
  * @param mayLog whether the reader may enter readings
@@ -21,32 +24,47 @@ public record TrialReadingsPage(
     String name,
     String closed,
     String fault,
-    List<Progress> progress,
+    List<String> outcomes,
+    List<Day> days,
     List<Remark> remarks,
     List<Entry> entries,
     boolean mayLog,
     boolean mayChange) {
   public TrialReadingsPage {
-    progress = List.copyOf(progress);
+    outcomes = List.copyOf(outcomes);
+    days = List.copyOf(days);
     remarks = List.copyOf(remarks);
     entries = List.copyOf(entries);
   }
 
   /**
-   * How far a day and outcome have come.
+   * A planned day.
    *
-   * @param day in words
+   * @param words the day in words
+   * @param outcomes how far each has come, in the order of the page's outcomes
+   */
+  public record Day(String words, List<Progress> outcomes) {
+    public Day {
+      outcomes = List.copyOf(outcomes);
+    }
+  }
+
+  /**
+   * How far an outcome has come on a day.
+   *
    * @param date as the address has it
-   * @param outcome its name
+   * @param key the outcome's name as the plan has it
+   * @param outcome its name as people read it
+   * @param asked whether it is read on that day
    * @param read plots that were read
    * @param plots of the layout
    */
-  public record Progress(String day, String date, String outcome, int read, int plots) {
+  public record Progress(
+      String date, String key, String outcome, boolean asked, int read, int plots) {
     /** Where it is entered, after the address of the readings. */
     public String query() {
       return "?date=%s&outcome=%s"
-          .formatted(
-              date, java.net.URLEncoder.encode(outcome, java.nio.charset.StandardCharsets.UTF_8));
+          .formatted(date, URLEncoder.encode(key, StandardCharsets.UTF_8));
     }
   }
 
@@ -55,9 +73,11 @@ public record TrialReadingsPage(
    *
    * @param id of their sheet
    * @param version of their sheet
-   * @param words what they are, by whom and when
+   * @param day they are of, in words
+   * @param what they are
+   * @param by whom they were entered, and when
    */
-  public record Entry(String id, int version, String words) {}
+  public record Entry(String id, int version, String day, String what, String by) {}
 
   /** Whether readings can be entered now. */
   public boolean open() {

@@ -1,7 +1,7 @@
 package leafturn.web;
 
 import io.javalin.http.Context;
-import java.time.ZoneId;
+import java.time.LocalDate;
 import java.util.ArrayList;
 import java.util.Collections;
 import java.util.List;
@@ -19,6 +19,7 @@ import leafturn.records.sheet.TrialSheet;
 import leafturn.records.trial.TrialChecks;
 import leafturn.records.trial.TrialShelf;
 import leafturn.reports.DayWords;
+import leafturn.reports.trial.EffectWords;
 import leafturn.trials.design.Outcome;
 import leafturn.trials.observation.Reading;
 import leafturn.trials.observation.Remark;
@@ -69,66 +70,72 @@ final class TrialReadingsRoom implements Room {
         trial.content().name(),
         TrialShelf.closed(trial.content()),
         fault,
-        ground == null ? List.of() : progress(ground, readings),
+        ground == null
+            ? List.of()
+            : ground.plan().observing().outcomes().stream().map(EffectWords::name).toList(),
+        ground == null ? List.of() : days(ground, readings),
         remarks,
         entries(sheets),
         shelf.mayLog(trial.content()),
         shelf.mayChange());
   }
 
-  private static List<TrialReadingsPage.Progress> progress(
-      TrialGround ground, List<Reading> readings) {
-    List<TrialReadingsPage.Progress> lines = new ArrayList<>();
-    for (var date : ground.plan().observing().dates()) {
-      for (Outcome outcome : ground.plan().observing().outcomes()) {
-        int read =
-            (int)
-                readings.stream()
-                    .filter(each -> each.date().equals(date))
-                    .filter(each -> each.outcome().equals(outcome.name()))
-                    .map(Reading::plot)
-                    .distinct()
-                    .count();
-        boolean cores = ground.plan().observing().cores().dates().contains(date);
-        if (outcome.kind() == Outcome.Kind.SOIL && !cores && read == 0) {
-          continue;
-        }
-        lines.add(
-            new TrialReadingsPage.Progress(
-                DayWords.dayAndYear(date),
-                date.toString(),
-                outcome.name(),
-                read,
-                ground.plots().size()));
-      }
-    }
-    return lines;
+  private static List<TrialReadingsPage.Day> days(TrialGround ground, List<Reading> readings) {
+    return ground.plan().observing().dates().stream()
+        .map(
+            date ->
+                new TrialReadingsPage.Day(
+                    DayWords.dayAndYear(date),
+                    ground.plan().observing().outcomes().stream()
+                        .map(outcome -> progress(ground, date, outcome, readings))
+                        .toList()))
+        .toList();
+  }
+
+  private static TrialReadingsPage.Progress progress(
+      TrialGround ground, LocalDate date, Outcome outcome, List<Reading> readings) {
+    int read =
+        (int)
+            readings.stream()
+                .filter(each -> each.date().equals(date))
+                .filter(each -> each.outcome().equals(outcome.name()))
+                .map(Reading::plot)
+                .distinct()
+                .count();
+    boolean cores = ground.plan().observing().cores().dates().contains(date);
+    return new TrialReadingsPage.Progress(
+        date.toString(),
+        outcome.name(),
+        EffectWords.name(outcome),
+        outcome.kind() != Outcome.Kind.SOIL || cores || read > 0,
+        read,
+        ground.plots().size());
   }
 
   private List<TrialReadingsPage.Entry> entries(List<Sheet<TrialReadingsSheet>> sheets) {
-    ZoneId zone = desk.clock().getZone();
     List<TrialReadingsPage.Entry> entries = new ArrayList<>();
-    for (Sheet<TrialReadingsSheet> sheet : sheets) {
-      List<Reading> readings = sheet.content().readings();
-      String from = sheet.content().file() == null ? "" : ", from " + sheet.content().file();
-      String outcomes =
-          String.join(", ", readings.stream().map(Reading::outcome).distinct().toList());
-      entries.add(
-          new TrialReadingsPage.Entry(
-              sheet.id(),
-              sheet.version(),
-              "%s of %s: %d %s by %s, entered %s%s"
-                  .formatted(
-                      outcomes,
-                      DayWords.dayAndYear(Objects.requireNonNull(sheet.content().day())),
-                      readings.size(),
-                      readings.size() == 1 ? "reading" : "readings",
-                      sheet.writtenBy(),
-                      Moments.words(sheet.writtenAt(), zone),
-                      from)));
-    }
+    sheets.forEach(sheet -> entries.add(entry(sheet)));
     Collections.reverse(entries);
     return entries;
+  }
+
+  private TrialReadingsPage.Entry entry(Sheet<TrialReadingsSheet> sheet) {
+    List<Reading> readings = sheet.content().readings();
+    String from = sheet.content().file() == null ? "" : ", from " + sheet.content().file();
+    String outcomes =
+        String.join(", ", readings.stream().map(Reading::outcome).distinct().toList());
+    return new TrialReadingsPage.Entry(
+        sheet.id(),
+        sheet.version(),
+        DayWords.dayAndYear(Objects.requireNonNull(sheet.content().day())),
+        "%s: %d %s"
+            .formatted(
+                EffectWords.name(outcomes),
+                readings.size(),
+                readings.size() == 1 ? "reading" : "readings"),
+        "%s, %s%s"
+            .formatted(
+                sheet.writtenBy(), Moments.words(sheet.writtenAt(), desk.clock().getZone()), from));
   }
 
   private void withdraw(Context context) {

@@ -21,7 +21,12 @@ public final class EffectWords {
 
   /** The name of an outcome in a sentence: a column's underscores are blanks. */
   public static String name(Outcome outcome) {
-    return outcome.name().replace('_', ' ');
+    return name(outcome.name());
+  }
+
+  /** A name of an outcome, or several, as people read it. */
+  public static String name(String key) {
+    return key.replace('_', ' ');
   }
 
   /** Whether differences are told as ratios. */
