@@ -63,8 +63,7 @@ public record TrialReadingsPage(
       String date, String key, String outcome, boolean asked, int read, int plots) {
     /** Where it is entered, after the address of the readings. */
     public String query() {
-      return "?date=%s&outcome=%s"
-          .formatted(date, URLEncoder.encode(key, StandardCharsets.UTF_8));
+      return "?date=%s&outcome=%s".formatted(date, URLEncoder.encode(key, StandardCharsets.UTF_8));
     }
   }
 

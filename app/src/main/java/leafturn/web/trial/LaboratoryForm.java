@@ -61,11 +61,9 @@ public final class LaboratoryForm {
         "Column " + number,
         Field.text(path + "heading", "Heading"),
         Field.oneOf(path + "holds", "Holds", holds),
-        Field.text(path + "outcome", "Outcome")
-            .hint("For a value: the outcome’s name in the plan."),
-        Field.text(path + "unit", "Unit")
-            .hint("For a value, as mg/kg P, ppm, % or lb/acre K2O; none for one without."),
-        Field.text(path + "method", "Extractant or method"),
+        Field.text(path + "outcome", "Outcome"),
+        Field.text(path + "unit", "Unit"),
+        Field.text(path + "method", "Extractant"),
         Field.number(path + "detectionLimit", "Detection limit", ""));
   }
 }

@@ -3,6 +3,7 @@ package leafturn.trials.observation;
 import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
+import java.util.Locale;
 import java.util.Map;
 import org.hipparchus.analysis.UnivariateFunction;
 import org.hipparchus.analysis.solvers.BrentSolver;
@@ -109,20 +110,27 @@ public record BoxCox(double lambda, double lower, double upper) {
 
   /** What it says of the scale of an outcome, in a sentence. */
   public Remark remark(String outcome, boolean onLogScale) {
+    String name = outcome.replace('_', ' ');
+    String power =
+        String.format(
+            Locale.ROOT,
+            "Box-Cox power %.2f, 95 %% limits %.2f to %.2f; 1 asks for the values as they are, 0 for"
+                + " their logarithms",
+            lambda,
+            lower,
+            upper);
     if (!onLogScale && refusesIdentity()) {
       return Remark.warning(
-          "%s scatters more where it is larger (power %.2f, 95 %% limits %.2f to %.2f); compare it on"
-              + " the log scale, as a ratio.",
-          outcome, lambda, lower, upper);
+          "The values of %s do not scatter evenly as they are (%s); compare it on the log scale, as"
+              + " a ratio.",
+          name, power);
     }
     if (onLogScale && (lower > 0 || upper < 0)) {
       return Remark.warning(
-          "The logarithm does not fit %s well (power %.2f, 95 %% limits %.2f to %.2f); its scale was"
-              + " fixed beforehand and stays.",
-          outcome, lambda, lower, upper);
+          "The logarithms of %s do not scatter evenly (%s); its scale was fixed beforehand and"
+              + " stays.",
+          name, power);
     }
-    return Remark.note(
-        "The scale of %s fits (power %.2f, 95 %% limits %.2f to %.2f).",
-        outcome, lambda, lower, upper);
+    return Remark.note("The scale of %s fits (%s).", name, power);
   }
 }
