@@ -24,6 +24,7 @@ final class Known {
   private final LawnToday today;
   private final List<LogEntry> done;
   private final SeedHeads seedHeads;
+  private final boolean lookedToday;
 
   /**
    * @param done what was done up to the day of the call
@@ -34,6 +35,9 @@ final class Known {
     this.today = today;
     this.done = List.copyOf(done);
     this.seedHeads = seedHeads;
+    this.lookedToday =
+        Stream.of(Sight.RAIN, Sight.WET_LEAVES, Sight.DRY_LEAVES)
+            .anyMatch(sight -> facts.last(sight, on(), 0).isPresent());
   }
 
   Circumstances facts() {
@@ -105,8 +109,7 @@ final class Known {
 
   /** True when somebody told today whether it rained or the leaves were wet. */
   boolean lookedToday() {
-    return Stream.of(Sight.RAIN, Sight.WET_LEAVES, Sight.DRY_LEAVES)
-        .anyMatch(sight -> facts.last(sight, on(), 0).isPresent());
+    return lookedToday;
   }
 
   private static boolean later(Sighting one, Sighting other) {

@@ -7,6 +7,7 @@ import leafturn.advice.call.CutKind.NitrogenAtFirst;
 import leafturn.advice.call.Option.Outcome;
 import leafturn.model.Parameters;
 import leafturn.model.RandomStream;
+import leafturn.model.clippings.CutQuality.Stalks;
 import leafturn.model.lawn.Lawn;
 import leafturn.model.lawn.Programme;
 import org.jspecify.annotations.Nullable;
@@ -27,6 +28,7 @@ final class Outcomes {
   private final Sinking sinking;
   private final OwnSight ownSight;
   private final YearAhead yearAhead;
+  private final @Nullable Stalks stalks;
   private boolean beyondTheRun;
 
   Outcomes(
@@ -43,6 +45,7 @@ final class Outcomes {
     this.ownSight = prospect.known().ownSight();
     this.sinking = Sinking.of(prospect.rules());
     this.yearAhead = yearAhead;
+    this.stalks = prospect.known().stalks();
   }
 
   /** What a plan would do. */
@@ -116,7 +119,7 @@ final class Outcomes {
             seasons.get(season).equations().parameters(),
             chopped(plan).slower(times),
             day -> wet(plan, days, day),
-            prospect.known().stalks());
+            stalks);
     return PlanRun.of(today, lawn.programme(), plan, seasons.get(season), left);
   }
 

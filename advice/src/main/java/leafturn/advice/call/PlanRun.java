@@ -43,7 +43,8 @@ record PlanRun(
     double change = run.thatchMm() - thatchMm;
     double leached = run.total(Flows.LEACHED_N);
     int nextMowDay = keeper.nextMowDay();
-    while (plan.returned() && left.daysToNineTenths() < 0 && day < season.days()) {
+    boolean returned = plan.returned();
+    while (returned && left.daysToNineTenths() < 0 && day < season.days()) {
       run.live(day, ++day, keeper, DayListener.NONE);
     }
     return new PlanRun(
@@ -62,7 +63,7 @@ record PlanRun(
   }
 
   double dryG() {
-    return cuts.stream().mapToDouble(PlanKeeper.CutMade::dryG).sum();
+    return sum(PlanKeeper.CutMade::dryG);
   }
 
   /** C:N of all its clippings. */
@@ -81,14 +82,23 @@ record PlanRun(
   }
 
   double nitrogenG() {
-    return cuts.stream().mapToDouble(PlanKeeper.CutMade::nitrogenG).sum();
+    return sum(PlanKeeper.CutMade::nitrogenG);
   }
 
   double phosphorusG() {
-    return cuts.stream().mapToDouble(PlanKeeper.CutMade::phosphorusG).sum();
+    return sum(PlanKeeper.CutMade::phosphorusG);
   }
 
   double potassiumG() {
-    return cuts.stream().mapToDouble(PlanKeeper.CutMade::potassiumG).sum();
+    return sum(PlanKeeper.CutMade::potassiumG);
+  }
+
+  /** Over the cuts; a loop, since each of hundreds of seasons asks for several such sums. */
+  private double sum(ToDoubleFunction<PlanKeeper.CutMade> quantity) {
+    double sum = 0;
+    for (PlanKeeper.CutMade cut : cuts) {
+      sum += quantity.applyAsDouble(cut);
+    }
+    return sum;
   }
 }
