@@ -40,10 +40,13 @@ fitted <- function(case, data, formula) {
       paste("variance", parts$grp[i], parts$var1[i], parts$var2[i], sep = "|")
     emit(case, name, parts$vcov[i])
   }
+  # One term alone: Satterthwaite's degrees of freedom depend on the coding there, on no other place.
+  treatment <- lmerTest::lmer(formula, data, control = tight)
   coding("contr.sum")
   fit <- lmerTest::lmer(formula, data, control = tight)
+  alone <- length(attr(terms(fit), "term.labels")) == 1
   for (kind in c("Kenward-Roger", "Satterthwaite")) {
-    table <- anova(fit, type = 3, ddf = kind)
+    table <- anova(if (alone) treatment else fit, type = 3, ddf = kind)
     for (i in seq_len(nrow(table))) {
       emit(case, paste(kind, i, "F", sep = "|"), table[["F value"]][i])
       emit(case, paste(kind, i, "df", sep = "|"), table[["DenDF"]][i])
@@ -156,3 +159,36 @@ ovary <- ovary[as.integer(as.character(ovary$Mare)) <= 6, ]
 ovary <- data.frame(Mare = as.integer(as.character(ovary$Mare)), Time = ovary$Time,
   sine = sin(2 * pi * ovary$Time), cosine = cos(2 * pi * ovary$Time), follicles = ovary$follicles)
 correlated("ovary_car1", ovary, follicles ~ sine + cosine, correlation = corCAR1(form = ~ Time | Mare))
+
+# Simulated, since no data set at hand is built like them. Whole seeds, so that every run makes the same.
+levelled <- function(name, count) paste0(name, seq_len(count))
+effect <- function(groups, sd) {
+  groups <- factor(groups)
+  rnorm(nlevels(groups), 0, sd)[groups]
+}
+set.seed(11)
+yards <- expand.grid(yard = levelled("y", 7), practice = c("c", "m", "r"), date = levelled("d", 4), core = 1:2)
+yards$laboratory <- levelled("l", 5)[(as.integer(yards$yard) * 3 + as.integer(yards$date) * 2 + yards$core) %% 5 + 1]
+yards$value <- round(10 + 0.4 * as.integer(yards$practice) + effect(yards$yard, 1) +
+  effect(paste(yards$yard, yards$practice), 0.6) + effect(paste(yards$yard, yards$date), 0.5) +
+  effect(yards$laboratory, 0.7) + rnorm(nrow(yards), 0, 0.8), 3)
+yards <- yards[-sample(nrow(yards), 31), c("yard", "practice", "date", "laboratory", "value")]
+fit <- fitted("nested_and_crossed", yards, value ~ practice * date + (1 | yard) + (1 | yard:practice) +
+  (1 | yard:date) + (1 | laboratory))
+compared("nested_and_crossed", fit, ~practice, "hommel")
+
+slopes <- expand.grid(plot = levelled("p", 14), day = c(0, 3, 7, 14, 21))
+slopes$arm <- ifelse(as.integer(slopes$plot) %% 2 == 0, "a", "b")
+slopes$rain <- round(rnorm(nrow(slopes)), 3)
+slopes$value <- round(5 + 0.1 * slopes$day + effect(slopes$plot, 1) + effect(slopes$plot, 0.08) * slopes$day +
+  effect(slopes$plot, 0.5) * slopes$rain + rnorm(nrow(slopes), 0, 0.5), 3)
+slopes <- slopes[-sample(nrow(slopes), 8), ]
+fit <- fitted("two_slopes_apart", slopes, value ~ arm * day + rain + (day + rain || plot))
+
+workers <- expand.grid(yard = levelled("y", 10), arm = c("a", "b", "c"), core = 1:3)
+each <- matrix(rnorm(30), 10) %*% chol(matrix(c(1, 0.5, 0.2, 0.5, 2, 0.3, 0.2, 0.3, 0.5), 3))
+workers$value <- round(3 + each[cbind(as.integer(workers$yard), as.integer(workers$arm))] +
+  0.5 * as.integer(workers$arm) + rnorm(nrow(workers), 0, 0.4), 3)
+workers <- workers[-sample(nrow(workers), 17), c("yard", "arm", "value")]
+fit <- fitted("arms_vary", workers, value ~ arm + (0 + arm | yard))
+compared("arms_vary", fit, ~arm, "bonferroni")

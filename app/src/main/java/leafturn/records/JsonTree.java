@@ -12,6 +12,7 @@ import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.regex.Pattern;
 
 /**
  * Reads a JSON document into values that know their place. A name given twice and a number that is
@@ -20,6 +21,9 @@ import java.util.Map;
 final class JsonTree {
   /** Deeper than any document of ours, and safe for the stack. */
   private static final int DEEPEST = 50;
+
+  /** The reader's own name of a limit, which says nothing to who wrote the file. */
+  private static final Pattern SETTING = Pattern.compile(", from `[^`]*`");
 
   private static final JsonFactory FACTORY =
       JsonFactory.builder()
@@ -143,7 +147,8 @@ final class JsonTree {
   }
 
   private static String firstWords(String message) {
-    String line = message.lines().findFirst().orElse("").strip();
+    String first = message.lines().findFirst().orElse("").strip();
+    String line = SETTING.matcher(first).replaceAll("");
     int end = line.indexOf(": ");
     return end > 0 ? line.substring(0, end) : line;
   }

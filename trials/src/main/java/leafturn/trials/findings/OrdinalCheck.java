@@ -14,7 +14,6 @@ import leafturn.trials.analysis.model.RandomTerm;
 import leafturn.trials.analysis.model.Term;
 import leafturn.trials.analysis.model.TrialModel;
 import leafturn.trials.analysis.ordinal.OrdinalAnalysis;
-import org.hipparchus.exception.MathRuntimeException;
 
 /**
  * Ratings taken as what they are, ordered classes: the check on their analysis as numbers.
@@ -54,8 +53,6 @@ public record OrdinalCheck(double p, double shareAtEnd, List<String> notes) {
       return new OrdinalCheck(analysis.tests().get(0).p(), share, notes);
     } catch (TrialFaultException cannot) {
       return unknown(share, cannot.faults().get(0));
-    } catch (MathRuntimeException noLimit) {
-      return unknown(share, "the search for the estimates found no end.");
     }
   }
 

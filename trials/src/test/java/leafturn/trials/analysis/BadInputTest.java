@@ -158,6 +158,20 @@ class BadInputTest {
   }
 
   @Test
+  void aNegativeDetectionLimit() {
+    refused("arm,y\na,<-1\nb,2\na,3\nb,7\n", oneWay(), "Line 2: y is '<-1'");
+  }
+
+  @Test
+  void aFactorWithALevelForEachOfManyRows() {
+    StringBuilder csv = new StringBuilder("arm,y\n");
+    for (int i = 0; i < 2_000; i++) {
+      csv.append("t").append(i).append(',').append(i % 7).append('\n');
+    }
+    refused(csv.toString(), oneWay(), "belongs in random");
+  }
+
+  @Test
   void aFewBelowDetectionAreShownWithTheirSensitivity() {
     TrialTable table =
         ReferenceCase.table("arm,y\na,<1\nb,4\na,3\nb,7\na,2\nb,5\na,4\nb,6\na,1.5\nb,5\n");

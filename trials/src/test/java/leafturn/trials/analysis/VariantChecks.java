@@ -55,6 +55,10 @@ final class VariantChecks {
     compared("oats_cut", oats, "nitro", List.of("Variety"), Multiplicity.TUKEY);
     Models yields = Objects.requireNonNull(Variants.mixed().get("npk_log"));
     compared("npk_log", yields, "N", none, Multiplicity.NONE);
+    Models crossed = Objects.requireNonNull(Variants.mixed().get("nested_and_crossed"));
+    compared("nested_and_crossed", crossed, "practice", none, Multiplicity.HOMMEL);
+    Models varied = Objects.requireNonNull(Variants.mixed().get("arms_vary"));
+    compared("arms_vary", varied, "arm", none, Multiplicity.BONFERRONI);
     for (Multiplicity adjust : Multiplicity.values()) {
       if (adjust != Multiplicity.DUNNETT && adjust != Multiplicity.NONE) {
         compared("anorexia", Variants.anorexia(), "Treat", none, adjust);

@@ -59,7 +59,33 @@ final class Variants {
             .factors("N", "P", "K")
             .fixed("N", "P", "K", "N*P")
             .random("block"));
+    addSimulated(all);
     return all;
+  }
+
+  private static void addSimulated(Map<String, Models> all) {
+    all.put(
+        "nested_and_crossed",
+        Models.of("value")
+            .factors("practice", "date")
+            .fixed("practice", "date", "practice*date")
+            .random("yard")
+            .random("yard", "practice")
+            .random("yard", "date")
+            .random("laboratory"));
+    all.put(
+        "two_slopes_apart",
+        Models.of("value")
+            .factors("arm")
+            .covariates("day", "rain")
+            .fixed("arm", "day", "rain", "arm*day")
+            .random(new RandomTerm(List.of("plot"), List.of("day", "rain"), true, false)));
+    all.put(
+        "arms_vary",
+        Models.of("value")
+            .factors("arm")
+            .fixed("arm")
+            .random(new RandomTerm(List.of("yard"), List.of("arm"), false, true)));
   }
 
   private static Models chick() {

@@ -36,7 +36,7 @@ final class ModelChecks {
       checks.units();
     }
     if (!checks.faults.isEmpty()) {
-      throw new TrialFaultException(checks.faults);
+      throw new TrialFaultException(checks.faults.stream().distinct().toList());
     }
   }
 

@@ -30,7 +30,11 @@ public record Response(String name, double[] values, boolean[] belowDetection) {
     for (int i = 0; i < cells.length; i++) {
       below[i] = cells[i].startsWith("<");
       String text = below[i] ? cells[i].substring(1).strip() : cells[i];
-      if (below[i] && text.isEmpty()) {
+      if (below[i] && text.startsWith("-")) {
+        faults.add(
+            "Line %d: %s is '%s', but a detection limit lies above zero; write it as <2."
+                .formatted(lines.get(i), name, cells[i]));
+      } else if (below[i] && text.isEmpty()) {
         faults.add(
             "Line %d: %s is '<' without a detection limit; write it as <2, or leave the cell empty if the value is missing."
                 .formatted(lines.get(i), name));

@@ -136,6 +136,23 @@ public final class ColumnBasis {
     return keptOnBasis(function);
   }
 
+  /**
+   * What each of some columns adds to all columns before it, as functions of the basis'
+   * coefficients in which that column's own coefficient counts 1; none for aliased columns.
+   */
+  public double[][] inOrder(int[] columns) {
+    List<double[]> functions = new ArrayList<>();
+    for (int column : columns) {
+      int k = kept.indexOf(column);
+      if (k >= 0) {
+        double[] function = new double[rank()];
+        function[k] = 1 / shares.get(column)[k];
+        functions.add(function);
+      }
+    }
+    return functions.toArray(double[][]::new);
+  }
+
   /** Whether a vector over the rows is a combination of the columns. */
   public boolean spans(double[] vector) {
     double[] rest = vector.clone();

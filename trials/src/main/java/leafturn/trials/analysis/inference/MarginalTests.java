@@ -65,6 +65,9 @@ public final class MarginalTests {
    * be estimated; what can be estimated of them for a term that is part of no other; else none.
    */
   public double[][] hypothesis(int term) {
+    if (fit.model().fixed().size() == 1 && fit.model().overTime() == null) {
+      return fit.basis().inOrder(columns.columnsOf(term));
+    }
     double[][] functions = functions(term);
     double[][] estimable = estimable(functions);
     if (estimable.length < functions.length && isPartOfAnother(fit.model().fixed().get(term))) {
@@ -76,8 +79,8 @@ public final class MarginalTests {
   /**
    * The coefficients of a term. Which of the equivalent sets of functions stands for it changes
    * nothing but Satterthwaite's degrees of freedom of several functions; differences from the first
-   * level for random terms, coefficients themselves for correlated dates are what the reference
-   * results use.
+   * level for random terms (one after the other where there is one term alone), coefficients
+   * themselves for correlated dates are what the reference results use.
    */
   private double[][] functions(int term) {
     if (fit.model().overTime() == null) {

@@ -14,7 +14,21 @@ import leafturn.trials.analysis.model.TrialModel;
 
 /** Whether the data can carry a model at all. */
 public final class FitChecks {
+  /** Rows times the square of the fixed part's columns: some seconds of work. */
+  private static final double MOST_WORK = 4e9;
+
   private FitChecks() {}
+
+  /**
+   * @throws TrialFaultException for a fixed part that would take too long
+   */
+  static void size(int columns, int rows) {
+    if ((double) rows * columns * columns > MOST_WORK) {
+      throw new TrialFaultException(
+          "The fixed part has %,d coefficients for %,d observations, too many to work out; a factor of so many levels belongs in random, or is a number and belongs in covariates."
+              .formatted(columns, rows));
+    }
+  }
 
   /**
    * @throws TrialFaultException with a sentence for each thing that cannot work
@@ -50,10 +64,10 @@ public final class FitChecks {
 
   private static void checkValues(ModelFrame frame, List<String> faults) {
     double[] values = frame.response().values();
-    if (Arrays.stream(values).allMatch(value -> value == values[0])) {
+    if (values.length > 1 && Arrays.stream(values).allMatch(value -> value == values[0])) {
       faults.add(
           "All %d values of %s are %s; where nothing varies there is nothing to analyse."
-              .formatted(values.length, frame.response().name(), values[0]));
+              .formatted(values.length, frame.response().name(), values[0] + 0.0));
     }
   }
 

@@ -25,6 +25,7 @@ public final class MixedModel {
         throw new TrialFaultException(
             "The fixed part is empty: leave \"intercept\" true, or name a term.");
       }
+      FitChecks.size(columns.size(), frame.rows());
       double[][] rows = columns.rows();
       ColumnBasis basis = new ColumnBasis(rows);
       return new Design(columns, rows, basis, basis.rows());

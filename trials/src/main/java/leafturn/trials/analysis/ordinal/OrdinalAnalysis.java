@@ -20,6 +20,7 @@ import leafturn.trials.analysis.model.TrialModel;
 import leafturn.trials.analysis.numeric.Matrices;
 import leafturn.trials.analysis.numeric.NewtonMinimum;
 import leafturn.trials.analysis.numeric.Tails;
+import org.hipparchus.exception.MathRuntimeException;
 
 /**
  * Ordered ratings by a cumulative logit, with a random mean for the groups of one combination of
@@ -43,6 +44,9 @@ public record OrdinalAnalysis(
   private static final double FLAT_ENOUGH = 1e-5;
   private static final double A_LITTLE = 0.05;
 
+  /** Most classes; ratings have 9, percentages in steps of one have 101. */
+  private static final int MOST_CLASSES = 101;
+
   /** A likelihood ratio test of a term. */
   public record Test(String term, int df, double chiSquared, double p) {}
 
@@ -56,6 +60,11 @@ public record OrdinalAnalysis(
     ModelFrame frame = ModelFrame.of(table, model);
     String[] cells = table.cells(model.response());
     Factor classes = Factor.of(model.response(), cells, model.levels().get(model.response()));
+    if (classes.levels().size() > MOST_CLASSES) {
+      throw new TrialFaultException(
+          "%s has %,d different values, which are no classes; use the identity or the log scale."
+              .formatted(model.response(), classes.levels().size()));
+    }
     int[] observed = Arrays.stream(frame.response().values()).mapToInt(v -> (int) v).toArray();
     if (Arrays.stream(observed).distinct().count() < classes.levels().size()
         || classes.levels().size() < 2) {
@@ -63,7 +72,13 @@ public record OrdinalAnalysis(
           "%s needs at least two classes, each of them observed among the usable rows."
               .formatted(model.response()));
     }
-    return new Fit(model, frame, classes, observed).analysis();
+    try {
+      return new Fit(model, frame, classes, observed).analysis();
+    } catch (MathRuntimeException noEnd) {
+      throw new TrialFaultException(
+          "The search for the effects on the classes of %s found no end: perhaps a treatment or a unit has all of its ratings in one class; join classes, or leave a term out."
+              .formatted(model.response()));
+    }
   }
 
   private static void check(TrialModel model) {

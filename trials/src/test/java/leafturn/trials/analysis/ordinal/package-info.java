@@ -1,0 +1,4 @@
+@NullMarked
+package leafturn.trials.analysis.ordinal;
+
+import org.jspecify.annotations.NullMarked;
