@@ -57,7 +57,8 @@ final class ImportLook {
             : new Reading(file.kind().columns(), within(picks, table));
     return switch (file.kind()) {
       case LOG ->
-          LogImport.look(book, table, reading, file.target().isEmpty() ? null : file.target());
+          LogImport.look(
+              book, table, reading, file.target().isEmpty() ? null : file.target(), today);
       case PROPERTIES -> PropertyImport.look(book, table, reading, today.withDayOfYear(1));
       case READINGS -> ReadingImport.look(book, table, reading, ask(book));
       case WEATHER -> WeatherImport.look(book, table, reading, file.target(), file.replacing());

@@ -61,6 +61,9 @@ final class RuleGroups {
             "cut-twice-days",
             "first-cut",
             "seedling-ground",
+            "green-up-days",
+            "green-up-frost",
+            "green-up-free",
             "lower-once"));
     FIGURES.put(
         "Where clippings lie, and what they do there",

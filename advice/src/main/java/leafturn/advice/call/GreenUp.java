@@ -13,13 +13,6 @@ import leafturn.model.grass.Species;
 record GreenUp(Prospect prospect) {
   private static final Set<Species> LOWERED = EnumSet.of(Species.BERMUDAGRASS, Species.ZOYSIAGRASS);
   private static final double LOWEST_MM = 10;
-  private static final int FROST_LOOK_DAYS = 14;
-
-  /** Share of the possible seasons that must be free of frost (our judgement). */
-  private static final double FROST_FREE_FRACTION = 0.9;
-
-  /** A frost that would harm what has turned green, °C in the air. */
-  private static final double KILLING_FROST_C = 0;
 
   /** Height that straw is lowered to, mm. */
   static double lowMm(Prospect prospect) {
@@ -49,25 +42,31 @@ record GreenUp(Prospect prospect) {
     return toBeLowered() && frostPast(day);
   }
 
-  /** True when nine in ten possible seasons bring no more frost for two weeks. */
+  /** True when enough possible seasons bring no more frost in the days that are looked ahead. */
   boolean frostPast(int day) {
-    return 1 - frostFraction(day) >= FROST_FREE_FRACTION;
+    return 1 - frostFraction(day) >= prospect.rules().threshold(CallRule.GREEN_UP_FREE);
   }
 
-  /** Share of the possible seasons with a frost within two weeks of a day, 0-1. */
+  /** Days that are looked ahead for frost. */
+  int lookDays() {
+    return (int) prospect.rules().threshold(CallRule.GREEN_UP_DAYS);
+  }
+
+  /** Share of the possible seasons with a frost in the days ahead of a day, 0-1. */
   double frostFraction(int day) {
     long frosty = prospect.seasons().stream().filter(season -> frost(season, day)).count();
     return (double) frosty / prospect.seasons().size();
   }
 
-  private static boolean frost(Season season, int from) {
+  private boolean frost(Season season, int from) {
+    double harmfulC = prospect.rules().threshold(CallRule.GREEN_UP_FROST);
     double[] minimumC = season.minimumC();
-    int end = Math.min(minimumC.length, from + FROST_LOOK_DAYS);
-    return IntStream.range(from, end).anyMatch(day -> minimumC[day] <= KILLING_FROST_C);
+    int end = Math.min(minimumC.length, from + lookDays());
+    return IntStream.range(from, end).anyMatch(day -> minimumC[day] <= harmfulC);
   }
 
   /** First day from today on, on which frost is past; -1 when none is in sight. */
   int firstDayPastFrost() {
-    return DaysAhead.first(day -> day + FROST_LOOK_DAYS <= WeatherToCome.DAYS && frostPast(day));
+    return DaysAhead.first(day -> day + lookDays() <= WeatherToCome.DAYS && frostPast(day));
   }
 }

@@ -163,9 +163,9 @@ final class KnownReasonWords {
           CallRule.GREEN_UP,
           say("Frost in %s of the possible seasons", percent(frost)),
           say(
-              "within two weeks of %s. Straw shelters what turns green; lowered too soon, frost takes it.",
-              days.name(day)),
-          "frost past in nine of ten",
+              "within %d days of %s. Straw shelters what turns green; lowered too soon, frost takes it.",
+              greenUp.lookDays(), days.name(day)),
+          say("past in %s of them", percent(rules.threshold(CallRule.GREEN_UP_FREE))),
           against);
     }
     return written(

@@ -42,6 +42,19 @@ class SituationEdgesTest {
   }
 
   @Test
+  void whatCountsAsFrostPastCanBeSet() {
+    Situation frosty = greening(4, 25).dry(5, 25, -0.5, 16);
+    Reason shorter = frosty.rule("green-up-days", 7).call().reasons().get(0);
+    assertThat(shorter.meaning()).contains("within 7 days");
+    assertThat(shorter.threshold()).isEqualTo("past in 90 % of them");
+    Reason less = frosty.rule("green-up-free", 0.7).call().reasons().get(0);
+    assertThat(less.threshold()).isEqualTo("past in 70 % of them");
+    Call hardy = frosty.rule("green-up-frost", -4).call();
+    assertThat(hardy.choice()).isEqualTo(Choice.LOWER_ONCE_AND_COLLECT);
+    assertThat(hardy.mowOn()).isEqualTo(hardy.on());
+  }
+
+  @Test
   void frostSeenIsAReasonThoughRainKeepsTheDayWet() {
     Situation april =
         Situation.of(Species.TALL_FESCUE, 76, 4, 10)

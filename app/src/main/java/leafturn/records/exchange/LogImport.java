@@ -1,5 +1,6 @@
 package leafturn.records.exchange;
 
+import java.time.LocalDate;
 import java.util.ArrayList;
 import java.util.HashMap;
 import java.util.HashSet;
@@ -50,9 +51,10 @@ public final class LogImport {
    * Looks at a table.
    *
    * @param lawn id of the lawn that all entries belong to, or null when each row names its own
+   * @param today the day on which it is looked at
    */
   public static Preview look(
-      BookReading book, Table table, Reading reading, @Nullable String lawn) {
+      BookReading book, Table table, Reading reading, @Nullable String lawn, LocalDate today) {
     TableLook look = new TableLook(table, reading);
     LogImport logs = new LogImport(book, look, lawn);
     if (lawn == null ? look.hasColumns("date", "what", "lawn") : look.hasColumns("date", "what")) {
@@ -60,7 +62,7 @@ public final class LogImport {
     }
     List<LogSheet> added =
         logs.sheets.stream().map(NewSheet::content).map(LogSheet.class::cast).toList();
-    return look.preview(Arrivals.of(logs.sheets), UnmownYears.of(book, added));
+    return look.preview(Arrivals.of(logs.sheets), UnmownYears.of(book, added, today));
   }
 
   private void row(Table.Row row) {

@@ -4,6 +4,7 @@ import java.time.LocalDate;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
+import java.util.Optional;
 import java.util.TreeMap;
 import java.util.TreeSet;
 import leafturn.records.book.BookReading;
@@ -16,8 +17,11 @@ import leafturn.records.sheet.What;
 final class UnmownYears {
   private UnmownYears() {}
 
-  /** A sentence for each gap of more than a year between two mowings of a lawn. */
-  static List<String> of(BookReading book, List<LogSheet> added) {
+  /**
+   * A sentence for each gap of more than a year between two mowings of a lawn, or between its last
+   * one and today.
+   */
+  static List<String> of(BookReading book, List<LogSheet> added, LocalDate today) {
     Map<String, TreeSet<LocalDate>> byLawn = new TreeMap<>();
     added.forEach(entry -> note(byLawn, entry));
     List<String> sentences = new ArrayList<>();
@@ -29,6 +33,7 @@ final class UnmownYears {
               .map(content -> content.name())
               .orElse("this lawn");
       gaps(name, lawn.getValue(), sentences);
+      upTo(today, name, lawn.getValue().last()).ifPresent(sentences::add);
     }
     return sentences;
   }
@@ -42,7 +47,7 @@ final class UnmownYears {
   private static void gaps(String lawn, TreeSet<LocalDate> days, List<String> sentences) {
     LocalDate before = days.first();
     for (LocalDate day : days) {
-      if (before.plusYears(1).isBefore(day)) {
+      if (isLong(before, day)) {
         sentences.add(
             ("Between %s and %s the log of %s tells no mowing, so the model lets its grass stand"
                     + " all that time; add what was mown then, or leave out what is older.")
@@ -50,5 +55,18 @@ final class UnmownYears {
       }
       before = day;
     }
+  }
+
+  private static Optional<String> upTo(LocalDate today, String lawn, LocalDate last) {
+    return isLong(last, today)
+        ? Optional.of(
+            ("Since %s the log of %s tells no mowing, so the model lets its grass stand up to"
+                    + " today; add what was mown since, or measure the height.")
+                .formatted(last, lawn))
+        : Optional.empty();
+  }
+
+  private static boolean isLong(LocalDate before, LocalDate after) {
+    return before.plusYears(1).isBefore(after);
   }
 }

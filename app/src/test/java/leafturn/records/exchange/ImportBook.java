@@ -14,6 +14,7 @@ import org.jspecify.annotations.Nullable;
 
 /** A book with two properties, three lawns and a station, and the short way to look at tables. */
 final class ImportBook implements AutoCloseable {
+  static final LocalDate TODAY = LocalDate.of(2015, 6, 15);
   static final String STATION = "00000000-0000-0000-0000-000000000001";
   static final String HOUSE = "00000000-0000-0000-0000-000000000002";
   static final String MILL = "00000000-0000-0000-0000-000000000003";
@@ -71,7 +72,7 @@ final class ImportBook implements AutoCloseable {
 
   Preview log(Table table, @Nullable String lawn) {
     Reading reading = Reading.byHeadings(table, LogColumns.ALL);
-    return book.read(reader -> LogImport.look(reader, table, reading, lawn));
+    return book.read(reader -> LogImport.look(reader, table, reading, lawn, TODAY));
   }
 
   Preview log(String csv, @Nullable String lawn) {

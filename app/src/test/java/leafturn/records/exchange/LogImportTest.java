@@ -67,8 +67,21 @@ class LogImportTest {
         .asString()
         .contains(
             "Between 2013-06-03 and 2015-05-28", "tells no mowing", "leave out what is older");
-    String one = "date,what,clippings\n2012-06-03,mown,returned\n2013-06-03,mown,returned\n";
+    String one = "date,what,clippings\n2013-07-01,mown,returned\n2014-07-01,mown,returned\n";
     assertThatList(book.log(one, ImportBook.FRONT).notes()).isEmpty();
+  }
+
+  @Test
+  void noMowingUpToTodayIsTold() {
+    String old = "date,what,clippings\n2013-06-03,mown,returned\n2014-05-30,mown,returned\n";
+    Preview preview = book.log(old, ImportBook.FRONT);
+    assertThatList(preview.notes())
+        .singleElement()
+        .asString()
+        .startsWith("Since 2014-05-30 the log of Front tells no mowing");
+    book.write(preview);
+    String since = "date,what,clippings\n2015-05-28,mown,returned\n";
+    assertThatList(book.log(since, ImportBook.FRONT).notes()).isEmpty();
   }
 
   @ParameterizedTest
@@ -130,7 +143,10 @@ class LogImportTest {
         Map.of(0, pick(column("date")), 1, pick(column("what")), 2, pick(water), 3, pick(water));
     Reading twice = new Reading(LogColumns.ALL, picks);
     Preview preview =
-        book.book().read(reader -> LogImport.look(reader, table, twice, ImportBook.FRONT));
+        book.book()
+            .read(
+                reader ->
+                    LogImport.look(reader, table, twice, ImportBook.FRONT, ImportBook.TODAY));
     assertThat(preview.faults().kept())
         .extracting(Finding::sentence)
         .containsExactly("Two columns are taken for water_mm; choose one of them below.");
@@ -179,7 +195,10 @@ class LogImportTest {
             pick(column("clippings")));
     Reading chosen = new Reading(LogColumns.ALL, picks);
     Preview preview =
-        book.book().read(reader -> LogImport.look(reader, table, chosen, ImportBook.FRONT));
+        book.book()
+            .read(
+                reader ->
+                    LogImport.look(reader, table, chosen, ImportBook.FRONT, ImportBook.TODAY));
     assertThat(preview.faults().kept()).isEmpty();
     assertThat(preview.arrivals().sheets())
         .singleElement()

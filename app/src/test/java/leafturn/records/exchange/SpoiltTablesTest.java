@@ -163,7 +163,11 @@ class SpoiltTablesTest {
     return switch (kind) {
       case 0 ->
           LogImport.look(
-              reader, table, Reading.byHeadings(table, LogColumns.ALL), ImportBook.FRONT);
+              reader,
+              table,
+              Reading.byHeadings(table, LogColumns.ALL),
+              ImportBook.FRONT,
+              ImportBook.TODAY);
       case 1 ->
           PropertyImport.look(
               reader,
