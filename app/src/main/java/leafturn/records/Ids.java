@@ -3,13 +3,13 @@ package leafturn.records;
 import java.util.regex.Pattern;
 
 /** Ids of sheets as documents carry them. */
-final class Ids {
+public final class Ids {
   private static final Pattern ID = Pattern.compile("[0-9a-f]{8}(-[0-9a-f]{4}){3}-[0-9a-f]{12}");
 
   private Ids() {}
 
   /** True for a UUID in lower case. */
-  static boolean isId(String text) {
+  public static boolean isId(String text) {
     return ID.matcher(text).matches();
   }
 }

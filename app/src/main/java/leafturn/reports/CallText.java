@@ -7,7 +7,6 @@ import java.util.function.Function;
 import java.util.stream.Collectors;
 import java.util.stream.Stream;
 import leafturn.advice.call.Call;
-import leafturn.advice.call.Choice;
 import leafturn.advice.call.DryHours;
 import leafturn.advice.call.Option;
 import leafturn.advice.call.Option.Outcome;
@@ -50,21 +49,6 @@ public final class CallText {
     return text.lines.stream().map(Paragraph::plain).toList();
   }
 
-  /** By when a third of the height would come off, in a sentence without its stop. */
-  static String mowBy(Call call) {
-    Spread mowBy = call.mowBy();
-    if (mowBy == null) {
-      return "No day in sight on which a third would come off";
-    }
-    if (mowBy.high() < 0.5) {
-      return "A third would come off today already";
-    }
-    String days = DayWords.spreadOfDays(call.on(), mowBy).inLine();
-    return call.choice() == Choice.LEAVE_ALONE
-        ? "A third would come off by " + days
-        : "Mow by " + days;
-  }
-
   private void answer() {
     lines.add(call.sentence());
     lines.add("");
@@ -77,7 +61,7 @@ public final class CallText {
                 QuantityWords.whole(today.heightMm(), "mm"),
                 QuantityWords.whole(today.cutHeightMm(), "mm"),
                 wet,
-                mowBy(call)));
+                MowBy.words(call)));
     lines.add(
         "Soil water %s of capacity, thatch %s; last mown %s."
             .formatted(

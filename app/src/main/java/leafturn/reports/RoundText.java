@@ -54,7 +54,7 @@ public final class RoundText {
         .formatted(
             QuantityWords.whole(lawn.call().today().heightMm(), "mm"),
             QuantityWords.whole(lawn.call().today().cutHeightMm(), "mm"),
-            CallText.mowBy(lawn.call()),
+            MowBy.words(lawn.call()),
             entry);
   }
 }

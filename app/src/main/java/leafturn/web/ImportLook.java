@@ -20,6 +20,7 @@ import leafturn.records.sheet.TrialSheet;
 import leafturn.records.table.Table;
 import leafturn.records.table.TableFile;
 import leafturn.records.trial.TrialGrounds;
+import leafturn.records.trial.TrialShelf;
 
 /** Looks at a kept file with the eyes of its kind. */
 final class ImportLook {
@@ -42,7 +43,7 @@ final class ImportLook {
   /**
    * What importing the file would do.
    *
-   * @throws InputException when the file as a whole cannot be read
+   * @throws InputException when the file as a whole cannot be read, or what it is for takes no more
    */
   Preview preview(BookReading book) {
     if (file.kind() == ImportKind.WEATHER && isOfTheArchive()) {
@@ -68,7 +69,12 @@ final class ImportLook {
   private ReadingImport.Ask ask(BookReading book) {
     Sheet<TrialSheet> trial =
         book.find(Kind.TRIAL, file.target())
-            .orElseThrow(() -> new InputException("This trial is no longer in the book."));
+            .filter(found -> !found.withdrawn())
+            .orElseThrow(() -> new InputException("Choose the trial that the readings belong to."));
+    String closed = TrialShelf.closed(trial.content());
+    if (!closed.isEmpty()) {
+      throw new InputException(closed);
+    }
     String laboratory = file.laboratory();
     return new ReadingImport.Ask(
         trial.id(),

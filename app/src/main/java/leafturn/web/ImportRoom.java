@@ -13,16 +13,13 @@ import leafturn.quantity.Units;
 import leafturn.records.Choice;
 import leafturn.records.InputException;
 import leafturn.records.book.BookWriting;
-import leafturn.records.book.Sheet;
 import leafturn.records.exchange.Column;
 import leafturn.records.exchange.Preview;
 import leafturn.records.exchange.Reading;
 import leafturn.records.exchange.Reading.DateOrder;
 import leafturn.records.people.Secret;
 import leafturn.records.sheet.Kind;
-import leafturn.records.sheet.TrialSheet;
 import leafturn.records.table.TableFile;
-import leafturn.records.trial.TrialShelf;
 import org.jspecify.annotations.Nullable;
 
 /**
@@ -98,13 +95,13 @@ final class ImportRoom implements Room {
     }
   }
 
-  /** Id of what the file is for; an invented one is refused. */
+  /** Id of what the file is for; an invented one is refused, here or when it is looked at. */
   private String target(ImportKind kind, Map<String, List<String>> form) {
     if (kind == ImportKind.PROPERTIES) {
       return "";
     }
     if (kind == ImportKind.READINGS) {
-      return trial(first(form, "trial"));
+      return first(form, "trial");
     }
     boolean weather = kind == ImportKind.WEATHER;
     String id = first(form, weather ? "station" : "lawn");
@@ -126,20 +123,6 @@ final class ImportRoom implements Room {
     return id;
   }
 
-  /** Id of a trial that takes readings. */
-  private String trial(String id) {
-    TrialSheet trial =
-        desk.book()
-            .read(reading -> reading.find(Kind.TRIAL, id))
-            .map(Sheet::content)
-            .orElseThrow(() -> new InputException("Choose the trial that the readings belong to."));
-    String closed = TrialShelf.closed(trial);
-    if (!closed.isEmpty()) {
-      throw new InputException(closed);
-    }
-    return id;
-  }
-
   private @Nullable String laboratory(ImportKind kind, String id) {
     if (kind != ImportKind.READINGS || id.isEmpty()) {
       return null;
@@ -156,8 +139,14 @@ final class ImportRoom implements Room {
       desk.show(context, "importdone.jte", "Imported", Map.of("page", page));
       return;
     }
-    Preview preview = desk.book().read(new ImportLook(file, desk.today(), desk.grounds())::preview);
-    show(context, file, preview, "");
+    try {
+      Preview preview =
+          desk.book().read(new ImportLook(file, desk.today(), desk.grounds())::preview);
+      show(context, file, preview, "");
+    } catch (InputException e) {
+      context.status(UNUSABLE);
+      begin(context, e.faults());
+    }
   }
 
   private void show(Context context, KeptFile file, Preview preview, String changed) {

@@ -5,9 +5,9 @@ import com.fasterxml.jackson.databind.node.ObjectNode;
 import java.time.LocalDate;
 import java.util.List;
 import java.util.Map;
-import java.util.regex.Pattern;
 import leafturn.quantity.Units;
 import leafturn.records.Choice;
+import leafturn.records.Ids;
 import leafturn.records.InputException;
 import leafturn.records.book.Book;
 import leafturn.records.book.BookWriting;
@@ -24,7 +24,6 @@ import org.jspecify.annotations.Nullable;
  * entry is made by whoever sends it, so that one sent twice is kept once.
  */
 final class LogIntake {
-  private static final Pattern ID = Pattern.compile("[0-9a-f]{8}(-[0-9a-f]{4}){3}-[0-9a-f]{12}");
   private static final String NAME = "entry";
 
   private final Book book;
@@ -50,7 +49,7 @@ final class LogIntake {
       @Nullable SentPhotograph photograph) {
 
     static boolean isId(String text) {
-      return ID.matcher(text).matches();
+      return Ids.isId(text);
     }
 
     Sent with(@Nullable SentPhotograph chosen) {

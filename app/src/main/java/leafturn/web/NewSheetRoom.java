@@ -8,7 +8,7 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.UUID;
-import java.util.regex.Pattern;
+import leafturn.records.Ids;
 import leafturn.records.InputException;
 import leafturn.records.book.BookReading;
 import leafturn.records.book.BookWriting;
@@ -31,7 +31,6 @@ import org.jspecify.annotations.Nullable;
 /** Where sheets are added to a property or a lawn. */
 final class NewSheetRoom implements Room {
   private static final int UNUSABLE = 422;
-  private static final Pattern ID = Pattern.compile("[0-9a-f]{8}(-[0-9a-f]{4}){3}-[0-9a-f]{12}");
   private static final List<Kind<?>> OF_PROPERTY =
       List.of(Kind.LAWN, Kind.BED, Kind.HEAP, Kind.INTAKE, Kind.SOIL_TEST);
   private static final List<Kind<?>> OF_LAWN =
@@ -95,7 +94,7 @@ final class NewSheetRoom implements Room {
         context,
         asked(
             context,
-            ID.matcher(id).matches() ? id : UUID.randomUUID().toString(),
+            Ids.isId(id) ? id : UUID.randomUUID().toString(),
             String.valueOf(context.formParam("kind")),
             context.formParam("property"),
             context.formParam("lawn")));

@@ -19,6 +19,7 @@ final class PhoneRoom implements Room {
           "leaf.svg",
           "faults.js",
           "phone.js",
+          "kept.js",
           "log.js",
           "queue.js",
           "send.js",

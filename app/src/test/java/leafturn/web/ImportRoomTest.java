@@ -195,4 +195,18 @@ class ImportRoomTest {
     String address = Asking.location(sendLog(csv)).getPath();
     assertThat(asking.get(address).body()).contains("There is nothing new in this file.");
   }
+
+  @Test
+  void aTrialThatHasEndedTakesNoReadings() throws Exception {
+    String trial = book.read(reading -> reading.all(Kind.TRIAL).get(0).id());
+    byte[] csv = "plot,date,outcome,value\nB1-1,2014-06-02,quality,6\n".getBytes(StandardCharsets.UTF_8);
+    HttpResponse<String> refused =
+        asking.upload("/import", Map.of("kind", "readings", "trial", trial), "r.csv", csv);
+    assertThat(refused.statusCode()).isEqualTo(422);
+    assertThat(refused.body()).contains("This trial has ended");
+    HttpResponse<String> unknown =
+        asking.upload("/import", Map.of("kind", "readings", "trial", lawn), "r.csv", csv);
+    assertThat(unknown.statusCode()).isEqualTo(422);
+    assertThat(unknown.body()).contains("Choose the trial");
+  }
 }

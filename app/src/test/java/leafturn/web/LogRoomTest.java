@@ -12,6 +12,7 @@ import java.nio.file.Path;
 import java.time.Clock;
 import java.time.LocalDate;
 import java.util.HashMap;
+import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
@@ -208,6 +209,26 @@ class LogRoomTest {
         assertThat(owner.get(file.group(1)).statusCode()).as(file.group(1)).isEqualTo(200);
       }
     }
+  }
+
+  @Test
+  void whatTheKeptScriptsImportIsKeptToo() throws Exception {
+    List<String> kept = named("/assets/[^/]+/([a-z-]+\\.js)", owner.get("/worker.js").body());
+    assertThat(kept).contains("log.js");
+    for (String script : kept) {
+      if (!script.equals("worker.js")) {
+        String text = owner.get(new Assets().address(script)).body();
+        assertThat(kept).as(script).containsAll(named("from \"\\./([a-z-]+\\.js)\"", text));
+      }
+    }
+  }
+
+  private static List<String> named(String pattern, String text) {
+    return java.util.regex.Pattern.compile(pattern)
+        .matcher(text)
+        .results()
+        .map(found -> found.group(1))
+        .toList();
   }
 
   @ParameterizedTest

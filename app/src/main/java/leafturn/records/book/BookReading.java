@@ -112,7 +112,7 @@ public class BookReading {
 
   /**
    * The sheets of a kind that belong to a trial and were not withdrawn, by day and then as they
-   * were entered.
+   * were entered. The trial has no column of its own; it stands first in their documents.
    */
   public final <C extends Content> List<Sheet<C>> ofTrial(Kind<C> kind, String trial) {
     return list(

@@ -6,6 +6,7 @@ import java.util.HashMap;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.Objects;
 import java.util.Optional;
 import leafturn.quantity.Units;
 import leafturn.records.Dates;
@@ -88,50 +89,76 @@ final class LaboratoryTable {
     }
   }
 
+  /** What a row tells of its sample; no duplicate for the first measurement. */
+  private record Sample(
+      String plot, LocalDate date, @Nullable String code, @Nullable Integer duplicate) {}
+
   /** The readings of a row, a value column each. */
   void readings(Table.Row row, Findings faults, TrialGround ground, Taker taker) {
-    String sample = text(row, Holds.SAMPLE);
-    TrialGround.Bag bag = sample == null ? null : ground.bag(sample);
-    String plot = bag == null ? text(row, Holds.PLOT) : bag.plot();
-    if (plot == null) {
-      faults.add(
-          row,
-          sample == null
-              ? "it names no plot and no bag."
-              : Faults.quoted(sample) + " is no code of a bag of this trial.");
-      return;
-    }
-    LocalDate date = bag == null ? date(row, faults) : bag.date();
-    if (date == null) {
-      return;
-    }
-    Integer duplicate = duplicate(row, faults, sample == null ? plot + " " + date : sample);
-    if (duplicate == null) {
+    Sample sample = sample(row, faults, ground);
+    if (sample == null) {
       return;
     }
     byName.forEach(
         (heading, mapped) -> {
           String value = cell(row, heading);
-          if (mapped.holds() == Holds.VALUE && value != null && mapped.outcome() != null) {
-            taker.take(
-                row,
-                heading,
-                new leafturn.trials.observation.Reading(
-                    plot,
-                    date,
-                    mapped.outcome(),
-                    value,
-                    mapped.unit(),
-                    laboratory.name(),
-                    mapped.method(),
-                    mapped.detectionLimit(),
-                    text(row, Holds.BATCH),
-                    text(row, Holds.RATER),
-                    sample,
-                    duplicate == 1 ? null : duplicate,
-                    text(row, Holds.NOTE)));
+          String outcome = mapped.outcome();
+          if (mapped.holds() == Holds.VALUE && value != null && outcome != null) {
+            taker.take(row, heading, reading(row, sample, mapped, outcome, value));
           }
         });
+  }
+
+  private leafturn.trials.observation.Reading reading(
+      Table.Row row, Sample sample, LaboratorySheet.Column mapped, String outcome, String value) {
+    return new leafturn.trials.observation.Reading(
+        sample.plot(),
+        sample.date(),
+        outcome,
+        value,
+        mapped.unit(),
+        laboratory.name(),
+        mapped.method(),
+        mapped.detectionLimit(),
+        text(row, Holds.BATCH),
+        text(row, Holds.RATER),
+        sample.code(),
+        sample.duplicate(),
+        text(row, Holds.NOTE));
+  }
+
+  /** The sample of a row, or null after a fault. */
+  private @Nullable Sample sample(Table.Row row, Findings faults, TrialGround ground) {
+    String code = text(row, Holds.SAMPLE);
+    TrialGround.Bag bag = code == null ? null : ground.bag(code);
+    String plot = plot(row, faults, code, bag);
+    if (plot == null) {
+      return null;
+    }
+    LocalDate date = bag == null || text(row, Holds.DATE) != null ? date(row, faults) : bag.date();
+    if (date == null || (bag != null && bag.disagrees(plot, date, row, faults))) {
+      return null;
+    }
+    Integer duplicate = duplicate(row, faults, code == null ? plot + " " + date : code);
+    return duplicate == null
+        ? null
+        : new Sample(plot, date, code, duplicate == 1 ? null : duplicate);
+  }
+
+  private @Nullable String plot(
+      Table.Row row, Findings faults, @Nullable String code, TrialGround.@Nullable Bag bag) {
+    String told = text(row, Holds.PLOT);
+    if (told == null && bag != null) {
+      return bag.plot();
+    }
+    if (told == null) {
+      faults.add(
+          row,
+          code == null
+              ? "it names no plot and no bag."
+              : Faults.quoted(code) + " is no code of a bag of this trial.");
+    }
+    return told;
   }
 
   private @Nullable LocalDate date(Table.Row row, Findings faults) {
@@ -176,7 +203,7 @@ final class LaboratoryTable {
     return laboratory.columns().stream()
         .filter(column -> column.holds() == holds)
         .map(column -> cell(row, column.heading()))
-        .filter(java.util.Objects::nonNull)
+        .filter(Objects::nonNull)
         .findFirst()
         .orElse(null);
   }

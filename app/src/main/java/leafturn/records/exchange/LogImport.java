@@ -8,9 +8,9 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
-import java.util.regex.Pattern;
 import leafturn.records.Choice;
 import leafturn.records.Faults;
+import leafturn.records.Ids;
 import leafturn.records.book.BookReading;
 import leafturn.records.book.Sheet;
 import leafturn.records.exchange.Arrivals.NewSheet;
@@ -26,8 +26,6 @@ import org.jspecify.annotations.Nullable;
  * those the book has already count.
  */
 public final class LogImport {
-  private static final Pattern ID = Pattern.compile("[0-9a-f]{8}(-[0-9a-f]{4}){3}-[0-9a-f]{12}");
-
   private final BookReading book;
   private final TableLook look;
   private final @Nullable String lawn;
@@ -80,7 +78,7 @@ public final class LogImport {
   /** The id a row gives; empty where it gives none, null after a fault. */
   private @Nullable String id(Table.Row row) {
     String id = look.faults.text(row, LogColumns.ID);
-    if (!id.isEmpty() && !ID.matcher(id).matches()) {
+    if (!id.isEmpty() && !Ids.isId(id)) {
       look.faults.add(
           row, LogColumns.ID, Faults.quoted(id) + " is no id of an entry; empty the cell.");
       return null;

@@ -14,6 +14,7 @@ import leafturn.records.sheet.LaboratorySheet;
 import leafturn.records.sheet.TrialReadingsSheet;
 import leafturn.records.table.Table;
 import leafturn.trials.design.Outcome;
+import leafturn.trials.observation.ObservedPlot;
 import leafturn.trials.observation.OutcomeReadings;
 import leafturn.trials.observation.ReadingKeys;
 import leafturn.trials.observation.UsualRange;
@@ -31,6 +32,7 @@ public final class ReadingImport {
   private final Map<List<Object>, leafturn.trials.observation.Reading> known = new HashMap<>();
   private final Map<List<Object>, Table.Row> rows = new HashMap<>();
   private final List<leafturn.trials.observation.Reading> arrived = new ArrayList<>();
+  private final List<String> notes = new ArrayList<>();
 
   private ReadingImport(
       String trial,
@@ -46,11 +48,8 @@ public final class ReadingImport {
   /**
    * Looks at a table.
    *
-   * @param trial id of the trial
-   * @param ground the trial as it lies on the ground
-   * @param laboratory whose mapping reads the table, or null for one row a reading
    * @param reading what its columns are taken for, where there is no mapping
-   * @param fileHash SHA-256 of the file
+   * @param ask which trial's readings, and whose mapping
    */
   public static Preview look(BookReading book, Table table, Reading reading, Ask ask) {
     LaboratoryTable mapped =
@@ -86,8 +85,6 @@ public final class ReadingImport {
       @Nullable Sheet<LaboratorySheet> laboratory,
       String fileHash) {}
 
-  private final List<String> notes = new ArrayList<>();
-
   private void noteAgain(Sheet<TrialReadingsSheet> sheet) {
     String sentence =
         "This file was imported before, by %s; what is in the book already stays as it is."
@@ -107,7 +104,10 @@ public final class ReadingImport {
       document.put(ReadingColumns.DATE, bag.date().toString());
     }
     var read = document.read(TrialReadingsSheet::readOne);
-    if (read != null) {
+    boolean known =
+        read != null
+            && (bag == null || !bag.disagrees(read.plot(), read.date(), row, look.faults));
+    if (read != null && known) {
       take(row, ReadingColumns.VALUE, read);
     }
   }
@@ -121,34 +121,31 @@ public final class ReadingImport {
   private void take(Table.Row row, String column, leafturn.trials.observation.Reading given) {
     Column of = look.reading.column(column).orElseThrow();
     Outcome outcome = ground.outcome(given.outcome()).orElse(null);
+    ObservedPlot plot = ground.plot(given.plot()).orElse(null);
     if (outcome == null) {
-      look.faults.add(
-          row,
-          of,
-          "%s is no outcome of the plan; it has %s."
-              .formatted(
-                  Faults.quoted(given.outcome()),
-                  String.join(
-                      ", ",
-                      ground.plan().observing().outcomes().stream().map(Outcome::name).toList())));
-      return;
+      look.faults.add(row, of, noOutcome(given.outcome()));
+    } else if (plot == null) {
+      look.faults.add(row, of, noPlot(given.plot()));
+    } else {
+      var reading = named(given, plot.code(), outcome.name());
+      if (isReadable(row, of, outcome, reading)) {
+        add(row, of, reading);
+      }
     }
-    var plot = ground.plot(given.plot()).orElse(null);
-    if (plot == null) {
-      look.faults.add(
-          row,
-          of,
-          "%s is no plot of the layout; it has %s to %s."
-              .formatted(
-                  Faults.quoted(given.plot()),
-                  ground.plots().get(0).code(),
-                  ground.plots().get(ground.plots().size() - 1).code()));
-      return;
-    }
-    var reading = named(given, plot.code(), outcome.name());
-    if (isReadable(row, of, outcome, reading)) {
-      add(row, of, reading);
-    }
+  }
+
+  private String noOutcome(String name) {
+    List<Outcome> outcomes = ground.plan().observing().outcomes();
+    return "%s is no outcome of the plan; it has %s."
+        .formatted(
+            Faults.quoted(name), String.join(", ", outcomes.stream().map(Outcome::name).toList()));
+  }
+
+  private String noPlot(String code) {
+    List<ObservedPlot> plots = ground.plots();
+    return "%s is no plot of the layout; it has %s to %s."
+        .formatted(
+            Faults.quoted(code), plots.get(0).code(), plots.get(plots.size() - 1).code());
   }
 
   private boolean isReadable(

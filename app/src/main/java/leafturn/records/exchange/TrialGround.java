@@ -5,6 +5,7 @@ import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import leafturn.records.table.Table;
 import leafturn.trials.design.Outcome;
 import leafturn.trials.design.TrialPlan;
 import leafturn.trials.observation.ObservedPlot;
@@ -47,7 +48,19 @@ public record TrialGround(
    * @param date day of sampling
    * @param duplicateOf code of the bag that was divided, for a blind duplicate; else null
    */
-  public record Bag(String plot, LocalDate date, @Nullable String duplicateOf) {}
+  public record Bag(String plot, LocalDate date, @Nullable String duplicateOf) {
+    /** Reports a row that tells another plot or day of this bag's sample, and says whether so. */
+    boolean disagrees(String toldPlot, LocalDate toldDate, Table.Row row, Findings faults) {
+      boolean same = plot.equalsIgnoreCase(toldPlot.strip()) && date.equals(toldDate);
+      if (!same) {
+        faults.add(
+            row,
+            "its bag holds a sample of plot %s on %s, but the row tells plot %s on %s; put one right."
+                .formatted(plot, date, toldPlot, toldDate));
+      }
+      return !same;
+    }
+  }
 
   /** Of each blind duplicate the code of the bag that was divided, by its own code. */
   public Map<String, String> dividedBags() {

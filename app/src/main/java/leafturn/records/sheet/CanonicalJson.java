@@ -27,21 +27,26 @@ public final class CanonicalJson {
   /** The object in a field; an empty one where it is missing or a fault was reported. */
   static ObjectNode read(JsonObject json, String name) {
     JsonValue value = json.take(name);
-    if (value == null || value.members() == null) {
-      if (value != null) {
-        json.fault(name, value.shown() + " is not usable; give an object in braces.");
-      }
-      return JsonNodeFactory.instance.objectNode();
+    Map<String, JsonValue> members = value == null ? null : value.members();
+    if (members != null) {
+      return object(json, members);
     }
-    return value.content() instanceof Map<?, ?> ? (ObjectNode) node(json, value) : of(Map.of());
+    if (value != null) {
+      json.fault(name, value.shown() + " is not usable; give an object in braces.");
+    }
+    return JsonNodeFactory.instance.objectNode();
+  }
+
+  private static ObjectNode object(JsonObject json, Map<String, JsonValue> members) {
+    Map<String, JsonNode> sorted = new TreeMap<>();
+    members.forEach((name, member) -> put(sorted, name, node(json, member)));
+    return of(sorted);
   }
 
   private static JsonNode node(JsonObject json, JsonValue value) {
     Map<String, JsonValue> members = value.members();
     if (members != null) {
-      Map<String, JsonNode> sorted = new TreeMap<>();
-      members.forEach((name, member) -> put(sorted, name, node(json, member)));
-      return of(sorted);
+      return object(json, members);
     }
     List<JsonValue> items = value.items();
     if (items != null) {
@@ -49,6 +54,10 @@ public final class CanonicalJson {
       items.forEach(item -> list.add(node(json, item)));
       return list;
     }
+    return scalar(json, value);
+  }
+
+  private static JsonNode scalar(JsonObject json, JsonValue value) {
     if (value.content() instanceof Double number) {
       if (!Double.isFinite(number)) {
         json.fault(value, "it is not a number that can be kept; give a finite one.");

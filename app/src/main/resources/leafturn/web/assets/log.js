@@ -2,6 +2,7 @@
 // same with a connection and without one. Without this file the forms are sent as plain ones.
 
 import { showFaults } from "./faults.js";
+import { fillKeptPage, offerSearch } from "./kept.js";
 import { sendInTheBackground, sendNow } from "./phone.js";
 import { picture } from "./picture.js";
 import * as queue from "./queue.js";
@@ -12,77 +13,6 @@ import { dayWords, meaning, today } from "./words.js";
 const page = document.querySelector("[data-log]");
 const find = (name) => page.querySelector(`[data-${name}]`);
 let person = page.dataset.person ? { id: page.dataset.person, name: page.dataset.personName } : null;
-
-// ---- The page that the phone keeps: it learns from what is kept which lawn it is for.
-
-async function fillKeptPage() {
-  const lawns = await queue.known();
-  if (!lawns) {
-    find("headline").textContent = "Nothing is known of the lawns yet.";
-    find("advice").textContent = "Open this page once with a connection; from then on it works without.";
-    find("choices").hidden = true;
-    return;
-  }
-  person = lawns.person;
-  const address = location.pathname.match(/^\/lawns\/([^/]+)\/log$/)?.[1];
-  const lawn = lawns.lawns.find((one) => one.address === address);
-  if (lawn) {
-    fillLawn(lawn, lawns);
-  } else {
-    fillLawns(lawns);
-  }
-}
-
-function fillLawns(lawns) {
-  find("headline").textContent = "Which lawn?";
-  find("choices").hidden = true;
-  const list = find("lawns");
-  for (const lawn of lawns.lawns) {
-    const link = document.createElement("a");
-    link.href = `/lawns/${lawn.address}/log`;
-    for (const [className, text] of [["name", lawn.name], ["at", lawn.property], ["detail", lawn.advice]]) {
-      const part = document.createElement("span");
-      part.className = className;
-      part.textContent = text;
-      link.append(part, " ");
-    }
-    const item = document.createElement("li");
-    item.append(link);
-    list.append(item);
-  }
-  list.hidden = false;
-}
-
-function fillLawn(lawn, lawns) {
-  const title = `${lawn.name}, ${lawn.property}`;
-  Object.assign(page.dataset, { lawn: lawn.id, address: lawn.address, title, timeZone: lawn.timeZone });
-  if (lawns.fixedDay) {
-    page.dataset.fixedDay = lawns.fixedDay;
-  }
-  find("headline").textContent = title;
-  const toldOn = lawns.fixedDay ?? lawns.toldAt.slice(0, 10);
-  find("advice").textContent = lawn.advice ? `As told on ${dayWords(toldOn)}: ${lawn.advice}` : "";
-  for (const form of page.querySelectorAll("[data-entry]")) {
-    const height = form.elements.heightAfterMm;
-    if (height) {
-      height.value = lawn.cutHeight;
-    }
-  }
-  markUsual(lawn.returnedShare);
-}
-
-function markUsual(share) {
-  const as = share >= 1 ? "returned" : share <= 0 ? "collected" : "part-returned";
-  const usual = page.querySelector(`[data-as="${as}"]`);
-  const words = document.createElement("span");
-  words.className = "detail";
-  words.textContent = "as usual";
-  usual.querySelector("summary").append(" ", words);
-  find("choices").prepend(usual);
-  if (as === "part-returned") {
-    usual.querySelector("form").elements.returnedShare.value = String(share);
-  }
-}
 
 // ---- One entry.
 
@@ -247,37 +177,12 @@ async function correct() {
   showFaults(form, entry.faults);
 }
 
-// ---- Many lawns: typing part of a name finds one.
-
-const MANY = 12;
-
-function offerSearch() {
-  const list = find("lawns");
-  if (!list || list.children.length < MANY) {
-    return;
-  }
-  const label = document.createElement("label");
-  label.className = "find";
-  label.textContent = "Find a lawn";
-  const input = document.createElement("input");
-  input.type = "search";
-  input.autocomplete = "off";
-  label.append(input);
-  input.addEventListener("input", () => {
-    const wanted = input.value.trim().toLowerCase();
-    for (const item of list.children) {
-      item.hidden = !item.textContent.toLowerCase().includes(wanted);
-    }
-  });
-  list.before(label);
-}
-
 async function start() {
   if (page.dataset.log === "any") {
-    await fillKeptPage();
+    person = await fillKeptPage(page);
   }
   page.querySelectorAll("details[data-as]").forEach(prepare);
-  offerSearch();
+  offerSearch(page);
   await showUnsent(find("unsent"), () => person?.id);
   await correct();
 }

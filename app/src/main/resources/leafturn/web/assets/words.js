@@ -19,10 +19,10 @@ export function entryWords(entry) {
   return [`${entry.heading} for ${dayWords(entry.day)}`, ...entry.details].join(" · ");
 }
 
-/** The day it is in a time zone by this phone's clock: 2015-05-29. */
-export function today(timeZone) {
+/** The day it is in a time zone, by this phone's clock or at a moment: 2015-05-29. */
+export function today(timeZone, moment = new Date()) {
   const parts = { year: "numeric", month: "2-digit", day: "2-digit" };
-  return new Intl.DateTimeFormat("en-CA", { ...parts, timeZone: timeZone || undefined }).format(new Date());
+  return new Intl.DateTimeFormat("en-CA", { ...parts, timeZone: timeZone || undefined }).format(moment);
 }
 
 /** What saving a form means, for instance "Cut to 76 mm, all clippings returned. Friday 29 May." */

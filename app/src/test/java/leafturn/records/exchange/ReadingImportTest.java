@@ -173,4 +173,26 @@ class ReadingImportTest {
     assertThatList(sentences(preview.faults()))
         .satisfiesExactly(each -> assertThat(each).contains("NOCODE", "no code of a bag"));
   }
+
+  @Test
+  void aRowThatContradictsItsBagIsRefused() {
+    var bag = ground.bags().entrySet().iterator().next();
+    String plot = bag.getValue().plot();
+    String other = plot.equals("B1-1") ? "B1-2" : "B1-1";
+    String day = bag.getValue().date().toString();
+    String rows =
+        "sample,plot,date,outcome,value,unit\n%1$s,%2$s,,soil_potassium,150,mg/kg\n%1$s,%3$s,%4$s,soil_potassium,160,mg/kg\n"
+            .formatted(bag.getKey(), other, plot, bag.getValue().date().plusDays(1));
+    assertThatList(sentences(look(rows, null).faults()))
+        .satisfiesExactly(
+            each -> assertThat(each).contains("line 2", plot + " on " + day, "plot " + other),
+            each -> assertThat(each).contains("line 3", plot + " on " + day, "put one right"));
+    String mapped =
+        "Bag,Plot,Taken,K2O ppm\n%1$s,%2$s,,150\n%1$s,%3$s,1/1/2014,150\n%1$s,%3$s,,150\n"
+            .formatted(bag.getKey(), other, plot);
+    assertThatList(sentences(look(mapped, LABORATORY).faults()))
+        .satisfiesExactly(
+            each -> assertThat(each).contains("line 2", "plot " + other),
+            each -> assertThat(each).contains("line 3", "2014-01-01"));
+  }
 }

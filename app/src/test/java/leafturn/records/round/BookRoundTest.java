@@ -103,7 +103,7 @@ class BookRoundTest {
   void aLawnWithoutWeatherSaysSoAndTheOthersKeepTheirCalls() {
     try (Book book = demo(Engine.H2);
         BookRound rounds = new BookRound(book, CLOCK)) {
-      book.write("test", writing -> revise(writing, "linden-house", null));
+      book.write("test", writing -> follow(writing, "linden-house", null));
       RoundOfLawns round = rounds.today();
       assertThat(round.lawns()).hasSize(4);
       assertThat(round.withoutCall())
@@ -122,7 +122,7 @@ class BookRoundTest {
           writing -> {
             WeatherStation bare = new WeatherStation("Roof", "own", 2, null, null, null, false);
             writing.add(Kind.STATION, id(1), bare);
-            return revise(writing, "linden-house", id(1));
+            return follow(writing, "linden-house", id(1));
           });
       assertThat(rounds.today().withoutCall().get(0).why())
           .isEqualTo("Roof: no day has temperatures and rain; add its record.");
@@ -270,37 +270,32 @@ class BookRoundTest {
     return title;
   }
 
-  private static Sheet<Property> revise(
+  private static Sheet<Property> follow(
       BookWriting writing, String address, @Nullable String station) {
-    Sheet<Property> sheet = writing.at(Kind.PROPERTY, address).orElseThrow();
-    Property old = sheet.content();
-    Property moved =
-        new Property(
-            old.name(),
-            address,
-            old.latitudeDeg(),
-            old.longitudeDeg(),
-            old.elevationM(),
-            old.timeZone(),
-            station,
-            old.note());
-    return writing.revise(Kind.PROPERTY, sheet.id(), sheet.version(), moved);
+    return revise(writing, address, old -> changed(old, old.timeZone(), station));
   }
 
   private static Sheet<Property> moveTo(BookWriting writing, String address, String zone) {
+    return revise(writing, address, old -> changed(old, zone, old.station()));
+  }
+
+  private static Sheet<Property> revise(
+      BookWriting writing, String address, UnaryOperator<Property> change) {
     Sheet<Property> sheet = writing.at(Kind.PROPERTY, address).orElseThrow();
-    Property old = sheet.content();
-    Property moved =
-        new Property(
-            old.name(),
-            address,
-            old.latitudeDeg(),
-            old.longitudeDeg(),
-            old.elevationM(),
-            zone,
-            old.station(),
-            old.note());
-    return writing.revise(Kind.PROPERTY, sheet.id(), sheet.version(), moved);
+    Property changed = change.apply(sheet.content());
+    return writing.revise(Kind.PROPERTY, sheet.id(), sheet.version(), changed);
+  }
+
+  private static Property changed(Property old, String zone, @Nullable String station) {
+    return new Property(
+        old.name(),
+        old.address(),
+        old.latitudeDeg(),
+        old.longitudeDeg(),
+        old.elevationM(),
+        zone,
+        station,
+        old.note());
   }
 
   private static String id(int number) {

@@ -1,5 +1,7 @@
 package leafturn.records.sheet;
 
+import static org.assertj.core.api.Assertions.assertThat;
+
 import com.fasterxml.jackson.core.JsonPointer;
 import com.fasterxml.jackson.core.JsonProcessingException;
 import com.fasterxml.jackson.databind.JsonNode;
@@ -61,5 +63,14 @@ final class Changed {
       return e.faultsByField();
     }
     throw new AssertionError("this was read without a fault: " + document.text());
+  }
+
+  /** Holds that a changed document is refused with one fault, in a field and in these words. */
+  static void assertRefused(
+      Kind<?> kind, String base, String changes, String field, String words) {
+    assertThat(faults(kind, base, changes))
+        .singleElement()
+        .satisfies(fault -> assertThat(fault.field()).isEqualTo(field))
+        .satisfies(fault -> assertThat(fault.sentence()).contains(words));
   }
 }

@@ -52,7 +52,7 @@ class LawnSheetsTest {
           /wind = 2           | wind         | no such field
           """)
   void refusesAFaultyStation(String changes, String field, String words) {
-    refuses(Kind.STATION, STATION, changes, field, words);
+    Changed.assertRefused(Kind.STATION, STATION, changes, field, words);
   }
 
   @ParameterizedTest
@@ -69,7 +69,7 @@ class LawnSheetsTest {
           /station = "none"      | station     | the id of a weather station
           """)
   void refusesAFaultyProperty(String changes, String field, String words) {
-    refuses(Kind.PROPERTY, PROPERTY, changes, field, words);
+    Changed.assertRefused(Kind.PROPERTY, PROPERTY, changes, field, words);
   }
 
   @ParameterizedTest
@@ -100,7 +100,7 @@ class LawnSheetsTest {
           /habit = 3                      | habit               | a text in quotation marks
           """)
   void refusesAFaultyLawn(String changes, String field, String words) {
-    refuses(Kind.LAWN, LAWN, changes, field, words);
+    Changed.assertRefused(Kind.LAWN, LAWN, changes, field, words);
   }
 
   @ParameterizedTest
@@ -125,15 +125,7 @@ class LawnSheetsTest {
           /deckHeightsMm = 38                 | deckHeightsMm     | it is not a list
           """)
   void refusesAFaultyProgramme(String changes, String field, String words) {
-    refuses(Kind.PROGRAMME, PROGRAMME, changes, field, words);
-  }
-
-  private static void refuses(
-      Kind<?> kind, String base, String changes, String field, String words) {
-    assertThat(Changed.faults(kind, base, changes))
-        .singleElement()
-        .satisfies(fault -> assertThat(fault.field()).isEqualTo(field))
-        .satisfies(fault -> assertThat(fault.sentence()).contains(words));
+    Changed.assertRefused(Kind.PROGRAMME, PROGRAMME, changes, field, words);
   }
 
   @Test

@@ -55,14 +55,14 @@ class MeasurementSheetsTest {
           /photographs/0/photograph = "x"      | photographs[0].photograph | the id of a photograph
           """)
   void refusesAFaultyVisit(String changes, String field, String words) {
-    refuses(Kind.VISIT, VISIT, changes, field, words);
+    Changed.assertRefused(Kind.VISIT, VISIT, changes, field, words);
   }
 
   @Test
   void refusesAVisitThatTellsNothing() {
     String empty = "{\"lawn\": ID, \"day\": \"2015-05-28\"}";
-    refuses(Kind.VISIT, empty, "", "heightsMm", "anything else");
-    refuses(Kind.VISIT, empty, "/heightsMm = [] ; /photographs = []", "heightsMm", "it is empty");
+    Changed.assertRefused(Kind.VISIT, empty, "", "heightsMm", "anything else");
+    Changed.assertRefused(Kind.VISIT, empty, "/heightsMm = [] ; /photographs = []", "heightsMm", "it is empty");
   }
 
   @ParameterizedTest
@@ -90,7 +90,7 @@ class MeasurementSheetsTest {
           /determinations/2/value = -1        | determinations[2].value     | from 0 to 1000000, mg/kg
           """)
   void refusesAFaultySoilTest(String changes, String field, String words) {
-    refuses(Kind.SOIL_TEST, SOIL_TEST, changes, field, words);
+    Changed.assertRefused(Kind.SOIL_TEST, SOIL_TEST, changes, field, words);
   }
 
   @ParameterizedTest
@@ -105,15 +105,7 @@ class MeasurementSheetsTest {
           /method = "dry"      | method     | pressed, unpressed
           """)
   void refusesAFaultyThatchMeasurement(String changes, String field, String words) {
-    refuses(Kind.THATCH, THATCH, changes, field, words);
-  }
-
-  private static void refuses(
-      Kind<?> kind, String base, String changes, String field, String words) {
-    assertThat(Changed.faults(kind, base, changes))
-        .singleElement()
-        .satisfies(fault -> assertThat(fault.field()).isEqualTo(field))
-        .satisfies(fault -> assertThat(fault.sentence()).contains(words));
+    Changed.assertRefused(Kind.THATCH, THATCH, changes, field, words);
   }
 
   @Test

@@ -60,7 +60,7 @@ class PlaceSheetsTest {
           /mowing/day = "friday"                | mowing.day            | no such field
           """)
   void refusesAFaultyIntake(String changes, String field, String words) {
-    refuses(Kind.INTAKE, INTAKE, changes, field, words);
+    Changed.assertRefused(Kind.INTAKE, INTAKE, changes, field, words);
   }
 
   @ParameterizedTest
@@ -77,7 +77,7 @@ class PlaceSheetsTest {
           /growing = ""        | growing      | not usable
           """)
   void refusesAFaultyBed(String changes, String field, String words) {
-    refuses(Kind.BED, BED, changes, field, words);
+    Changed.assertRefused(Kind.BED, BED, changes, field, words);
   }
 
   @ParameterizedTest
@@ -92,7 +92,7 @@ class PlaceSheetsTest {
           /started = "spring"     | started      | is not a date
           """)
   void refusesAFaultyHeap(String changes, String field, String words) {
-    refuses(Kind.HEAP, HEAP, changes, field, words);
+    Changed.assertRefused(Kind.HEAP, HEAP, changes, field, words);
   }
 
   @ParameterizedTest
@@ -110,7 +110,7 @@ class PlaceSheetsTest {
           /sha256 = "E3B0"         | sha256    | 64 hexadecimal digits
           """)
   void refusesAFaultyPhotograph(String changes, String field, String words) {
-    refuses(Kind.PHOTOGRAPH, PHOTOGRAPH, changes, field, words);
+    Changed.assertRefused(Kind.PHOTOGRAPH, PHOTOGRAPH, changes, field, words);
   }
 
   @ParameterizedTest
@@ -126,15 +126,7 @@ class PlaceSheetsTest {
           /reason =                               | reason    | why it was set
           """)
   void refusesAFaultyRule(String changes, String field, String words) {
-    refuses(Kind.RULE, RULE, changes, field, words);
-  }
-
-  private static void refuses(
-      Kind<?> kind, String base, String changes, String field, String words) {
-    assertThat(Changed.faults(kind, base, changes))
-        .singleElement()
-        .satisfies(fault -> assertThat(fault.field()).isEqualTo(field))
-        .satisfies(fault -> assertThat(fault.sentence()).contains(words));
+    Changed.assertRefused(Kind.RULE, RULE, changes, field, words);
   }
 
   @Test

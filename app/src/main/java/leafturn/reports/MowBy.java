@@ -1,15 +1,14 @@
-package leafturn.web;
+package leafturn.reports;
 
 import leafturn.advice.call.Call;
 import leafturn.advice.call.Choice;
 import leafturn.advice.call.Spread;
-import leafturn.reports.DayWords;
 
 /** The days by which a lawn wants mowing, in words. */
 public final class MowBy {
   private MowBy() {}
 
-  /** For instance "Mow by Wed 3 June (1–5 June)". */
+  /** For instance "Mow by Wed 3 June (1–5 June)"; a sentence without its stop. */
   public static String words(Call call) {
     Spread mowBy = call.mowBy();
     if (mowBy == null) {
