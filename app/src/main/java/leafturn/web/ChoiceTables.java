@@ -3,6 +3,7 @@ package leafturn.web;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Objects;
+import java.util.function.BiFunction;
 import java.util.function.Function;
 import leafturn.advice.call.Call;
 import leafturn.advice.call.CutKind;
@@ -43,21 +44,17 @@ final class ChoiceTables {
     RangeMark height = mark(Outcome::heightTakenFraction, limits.heightTakenFraction(), "of-grass");
     RangeMark clumps = mark(Outcome::clumpIndex, limits.clumpIndex(), "of-straw");
     RangeMark half = mark(Outcome::daysToHalf, Double.NaN, "of-straw");
-    List<Row> rows = new ArrayList<>();
-    for (Option option : options) {
-      Outcome outcome = option.outcome();
-      rows.add(
-          new Row(
-              option,
-              List.of(
-                  Cell.of(QuantityWords.percent(outcome.heightTakenFraction()))
-                      .drawn(height.draw(outcome.heightTakenFraction())),
-                  clippings(option),
-                  clumps(outcome).drawn(clumps.draw(outcome.clumpIndex())),
-                  brokenDown(outcome, half),
-                  Cell.of(OutcomeWords.minutes(outcome.minutes())),
-                  nextMowing(outcome))));
-    }
+    List<Row> rows =
+        rows(
+            (option, outcome) ->
+                List.of(
+                    Cell.of(QuantityWords.percent(outcome.heightTakenFraction()))
+                        .drawn(height.draw(outcome.heightTakenFraction())),
+                    clippings(option),
+                    clumps(outcome).drawn(clumps.draw(outcome.clumpIndex())),
+                    brokenDown(outcome, half),
+                    Cell.of(OutcomeWords.minutes(outcome.minutes())),
+                    nextMowing(outcome)));
     return new ChoiceTable(
         List.of(
             "Of the height", "Clippings", "Clumps", "Half broken down in", "Work", "Then mow by"),
@@ -66,21 +63,17 @@ final class ChoiceTables {
 
   /** What the clippings hold and what becomes of it. */
   ChoiceTable nutrients() {
-    List<Row> rows = new ArrayList<>();
-    for (Option option : options) {
-      Outcome outcome = option.outcome();
-      rows.add(
-          new Row(
-              option,
-              List.of(
-                  nitrogen(option),
-                  ofTheFeed(outcome.phosphorusG(), outcome.phosphorusShareOfYearsFeed()),
-                  ofTheFeed(outcome.potassiumG(), outcome.potassiumShareOfYearsFeed()),
-                  dryMatter(outcome),
-                  thatchInAYear(outcome),
-                  Cell.of(units.depthChange(outcome.thatchChangeMm())),
-                  Cell.of(units.onArea(outcome.leachedNGPerM2())))));
-    }
+    List<Row> rows =
+        rows(
+            (option, outcome) ->
+                List.of(
+                    nitrogen(option),
+                    ofTheFeed(outcome.phosphorusG(), outcome.phosphorusShareOfYearsFeed()),
+                    ofTheFeed(outcome.potassiumG(), outcome.potassiumShareOfYearsFeed()),
+                    dryMatter(outcome),
+                    thatchInAYear(outcome),
+                    Cell.of(units.depthChange(outcome.thatchChangeMm())),
+                    Cell.of(units.onArea(outcome.leachedNGPerM2()))));
     String run = QuantityWords.whole(lawn.call().possibleSeasons().days(), "days");
     return new ChoiceTable(
         List.of(
@@ -98,19 +91,15 @@ final class ChoiceTables {
   ChoiceTable lasting() {
     RangeMark seen = mark(ChoiceTables::daysInSight, Double.NaN, "of-straw");
     RangeMark most = mark(Outcome::daysToNineTenths, Double.NaN, "of-straw");
-    List<Row> rows = new ArrayList<>();
-    for (Option option : options) {
-      Outcome outcome = option.outcome();
-      rows.add(
-          new Row(
-              option,
-              List.of(
-                  inSight(outcome, seen),
-                  days(outcome, outcome.daysToHalf()),
-                  nineTenths(outcome, most),
-                  carbonPerNitrogen(outcome),
-                  Cell.of(OutcomeWords.nitrogenAtFirst(outcome)))));
-    }
+    List<Row> rows =
+        rows(
+            (option, outcome) ->
+                List.of(
+                    inSight(outcome, seen),
+                    days(outcome, outcome.daysToHalf()),
+                    nineTenths(outcome, most),
+                    carbonPerNitrogen(outcome),
+                    Cell.of(OutcomeWords.nitrogenAtFirst(outcome))));
     return new ChoiceTable(
         List.of(
             "No longer seen after",
@@ -119,6 +108,12 @@ final class ChoiceTables {
             "Carbon to nitrogen",
             "Soil nitrogen in the first weeks"),
         rows);
+  }
+
+  private List<Row> rows(BiFunction<Option, Outcome, List<Cell>> cells) {
+    return options.stream()
+        .map(option -> new Row(option, cells.apply(option, option.outcome())))
+        .toList();
   }
 
   private static @Nullable Spread daysInSight(Outcome outcome) {

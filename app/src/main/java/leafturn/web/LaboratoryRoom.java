@@ -79,13 +79,10 @@ final class LaboratoryRoom implements Room {
     Form form = sent(context, before);
     String version = context.formParam("version");
     try {
-      // A row that was emptied goes; what the form does not show there is none of.
       LaboratorySheet sheet = Kind.LABORATORY.read(form.document("laboratory"));
       int basedOn = version != null && version.matches("\\d{1,9}") ? Integer.parseInt(version) : 0;
       desk.book()
-          .write(
-              name(context),
-              writing -> writing.revise(Kind.LABORATORY, found.id(), basedOn, sheet));
+          .write(name(context), book -> book.revise(Kind.LABORATORY, found.id(), basedOn, sheet));
       Answers.goTo(context, HERE);
     } catch (StaleSheetException stale) {
       context.status(CONFLICT);

@@ -8,6 +8,7 @@ import io.javalin.util.JavalinBindException;
 import java.net.URI;
 import java.time.Clock;
 import java.util.List;
+import java.util.stream.Stream;
 import leafturn.records.InputException;
 import leafturn.records.book.Book;
 import leafturn.records.people.FrontDoor;
@@ -133,20 +134,36 @@ public final class LeafturnServer implements AutoCloseable {
   }
 
   private List<Room> rooms() {
+    return Stream.of(ofPeople(), ofLawns(), ofTrials(), ofSheets(), ofTheBook())
+        .flatMap(List::stream)
+        .toList();
+  }
+
+  private List<Room> ofPeople() {
     FrontDoor frontDoor = new FrontDoor(desk.book(), desk.clock());
-    SheetDesk sheets = new SheetDesk(desk);
-    SheetRoom sheetRoom = new SheetRoom(desk, sheets);
-    NewSheetRoom newSheetRoom = new NewSheetRoom(desk, sheets);
     return List.of(
         new SignInRoom(desk, door, frontDoor),
         new InvitationRoom(desk, door),
         new PeopleRoom(desk, door),
         new PersonRoom(desk, door),
-        new MyRoom(desk, door, frontDoor),
+        new MyRoom(desk, door, frontDoor));
+  }
+
+  private List<Room> ofLawns() {
+    return List.of(
         new RoundRoom(desk),
         new LawnRoom(desk),
         new PastAdviceRoom(desk),
         new SeasonRoom(desk, plans),
+        new PropertyRoom(desk),
+        new LogRoom(desk),
+        new QueueRoom(desk),
+        new PhoneRoom(desk),
+        new CalendarRoom(desk, door));
+  }
+
+  private List<Room> ofTrials() {
+    return List.of(
         new TrialPlanRoom(desk),
         new TrialRoom(desk),
         new TrialSizeRoom(desk),
@@ -155,18 +172,24 @@ public final class LeafturnServer implements AutoCloseable {
         new TrialEventRoom(desk),
         new TrialLayoutRoom(desk),
         new TrialFindingsRoom(desk),
-        new LaboratoryRoom(desk),
-        new PropertyRoom(desk),
-        new LogRoom(desk),
-        new QueueRoom(desk),
-        new PhoneRoom(desk),
-        new CalendarRoom(desk, door),
-        new RulesRoom(desk),
+        new LaboratoryRoom(desk));
+  }
+
+  private List<Room> ofSheets() {
+    SheetDesk sheets = new SheetDesk(desk);
+    SheetRoom sheetRoom = new SheetRoom(desk, sheets);
+    NewSheetRoom newSheetRoom = new NewSheetRoom(desk, sheets);
+    return List.of(
         new PhotographRoom(desk),
-        new BookRoom(desk),
         newSheetRoom,
         sheetRoom,
-        new PlaceRoom(desk, sheets, sheetRoom, newSheetRoom),
+        new PlaceRoom(desk, sheets, sheetRoom, newSheetRoom));
+  }
+
+  private List<Room> ofTheBook() {
+    return List.of(
+        new RulesRoom(desk),
+        new BookRoom(desk),
         new LogFilesRoom(desk),
         new ImportRoom(desk),
         new WeatherRoom(desk),

@@ -199,7 +199,8 @@ class ImportRoomTest {
   @Test
   void aTrialThatHasEndedTakesNoReadings() throws Exception {
     String trial = book.read(reading -> reading.all(Kind.TRIAL).get(0).id());
-    byte[] csv = "plot,date,outcome,value\nB1-1,2014-06-02,quality,6\n".getBytes(StandardCharsets.UTF_8);
+    byte[] csv =
+        "plot,date,outcome,value\nB1-1,2014-06-02,quality,6\n".getBytes(StandardCharsets.UTF_8);
     HttpResponse<String> refused =
         asking.upload("/import", Map.of("kind", "readings", "trial", trial), "r.csv", csv);
     assertThat(refused.statusCode()).isEqualTo(422);

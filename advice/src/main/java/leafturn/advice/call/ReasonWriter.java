@@ -38,6 +38,18 @@ final class ReasonWriter {
    */
   List<Reason> of(Weighed best, Weighed returnToday, @Nullable Outcome outcome) {
     Set<CallRule> told = EnumSet.copyOf(TIE_BREAKERS);
+    Plan plan = best.plan();
+    List<Reason> against = against(best, returnToday, told);
+    List<Reason> kept = kept(plan, told, outcome);
+    boolean keptFirst = against.isEmpty() || keptFirst(plan, returnToday);
+    List<Reason> reasons = new ArrayList<>(keptFirst ? kept : against);
+    reasons.addAll(keptFirst ? against : kept);
+    aside(told, reasons);
+    return reasons;
+  }
+
+  /** What speaks against mowing and returning today, and against the plan itself. */
+  private List<Reason> against(Weighed best, Weighed returnToday, Set<CallRule> told) {
     List<Reason> against = new ArrayList<>();
     Plan plan = best.plan();
     held(plan, returnToday, told, against);
@@ -53,6 +65,10 @@ final class ReasonWriter {
     }
     told(returnToday.broken(), 0, true, told, against);
     told(best.broken(), plan.day(), false, told, against);
+    return against;
+  }
+
+  private List<Reason> kept(Plan plan, Set<CallRule> told, @Nullable Outcome outcome) {
     List<Reason> kept = new ArrayList<>();
     if (plan.inSteps()) {
       kept.add(twoCuts(plan));
@@ -62,11 +78,7 @@ final class ReasonWriter {
     if (plan.returned()) {
       returned(plan, told, outcome, kept);
     }
-    boolean keptFirst = against.isEmpty() || keptFirst(plan, returnToday);
-    List<Reason> reasons = new ArrayList<>(keptFirst ? kept : against);
-    reasons.addAll(keptFirst ? against : kept);
-    aside(told, reasons);
-    return reasons;
+    return kept;
   }
 
   private static boolean keptFirst(Plan plan, Weighed returnToday) {

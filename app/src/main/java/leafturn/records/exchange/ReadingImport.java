@@ -105,8 +105,7 @@ public final class ReadingImport {
     }
     var read = document.read(TrialReadingsSheet::readOne);
     boolean known =
-        read != null
-            && (bag == null || !bag.disagrees(read.plot(), read.date(), row, look.faults));
+        read != null && (bag == null || !bag.disagrees(read.plot(), read.date(), row, look.faults));
     if (read != null && known) {
       take(row, ReadingColumns.VALUE, read);
     }
@@ -144,8 +143,7 @@ public final class ReadingImport {
   private String noPlot(String code) {
     List<ObservedPlot> plots = ground.plots();
     return "%s is no plot of the layout; it has %s to %s."
-        .formatted(
-            Faults.quoted(code), plots.get(0).code(), plots.get(plots.size() - 1).code());
+        .formatted(Faults.quoted(code), plots.get(0).code(), plots.get(plots.size() - 1).code());
   }
 
   private boolean isReadable(

@@ -145,8 +145,7 @@ class LogImportTest {
     Preview preview =
         book.book()
             .read(
-                reader ->
-                    LogImport.look(reader, table, twice, ImportBook.FRONT, ImportBook.TODAY));
+                reader -> LogImport.look(reader, table, twice, ImportBook.FRONT, ImportBook.TODAY));
     assertThat(preview.faults().kept())
         .extracting(Finding::sentence)
         .containsExactly("Two columns are taken for water_mm; choose one of them below.");

@@ -66,8 +66,7 @@ final class Changed {
   }
 
   /** Holds that a changed document is refused with one fault, in a field and in these words. */
-  static void assertRefused(
-      Kind<?> kind, String base, String changes, String field, String words) {
+  static void assertRefused(Kind<?> kind, String base, String changes, String field, String words) {
     assertThat(faults(kind, base, changes))
         .singleElement()
         .satisfies(fault -> assertThat(fault.field()).isEqualTo(field))

@@ -62,7 +62,8 @@ class MeasurementSheetsTest {
   void refusesAVisitThatTellsNothing() {
     String empty = "{\"lawn\": ID, \"day\": \"2015-05-28\"}";
     Changed.assertRefused(Kind.VISIT, empty, "", "heightsMm", "anything else");
-    Changed.assertRefused(Kind.VISIT, empty, "/heightsMm = [] ; /photographs = []", "heightsMm", "it is empty");
+    Changed.assertRefused(
+        Kind.VISIT, empty, "/heightsMm = [] ; /photographs = []", "heightsMm", "it is empty");
   }
 
   @ParameterizedTest
