@@ -9,11 +9,17 @@ import picocli.CommandLine.Spec;
 @Command(
     name = "trial",
     description = {
-      "Side-by-side trials: tells their size, lays them out and analyses their results.",
+      "Side-by-side trials: tells their size, lays them out, analyses and packs their results.",
       ""
     },
     synopsisSubcommandLabel = "COMMAND",
-    subcommands = {TrialSizeCommand.class, TrialLayCommand.class, TrialAnalyseCommand.class})
+    subcommands = {
+      TrialSizeCommand.class,
+      TrialLayCommand.class,
+      TrialAnalyseCommand.class,
+      TrialPackageCommand.class,
+      TrialUnpackCommand.class
+    })
 final class TrialCommand implements Runnable {
   @Mixin private final HelpOption help = new HelpOption();
 

@@ -13,7 +13,7 @@ import java.util.regex.Pattern;
 
 /**
  * A CSV file (RFC 4180) with a header line, read row by row. Columns are separated by commas; a
- * header without commas but with semicolons or tabs makes them those, and then numbers may have a
+ * header with more semicolons or tabs than commas makes them those, and then numbers may have a
  * decimal comma.
  */
 public final class CsvTable {
@@ -47,11 +47,20 @@ public final class CsvTable {
     this.header = headings.stream().map(name -> name.toLowerCase(Locale.ROOT)).toList();
   }
 
+  /** The mark that the header has most of outside quotation marks; of equals the comma. */
   private static char separator(String firstLine) {
-    if (firstLine.indexOf(',') >= 0) {
-      return ',';
+    String bare = firstLine.replaceAll("\"[^\"]*\"", "");
+    char most = ',';
+    for (char mark : new char[] {';', '\t'}) {
+      if (count(bare, mark) > count(bare, most)) {
+        most = mark;
+      }
     }
-    return firstLine.indexOf(';') >= 0 ? ';' : firstLine.indexOf('\t') >= 0 ? '\t' : ',';
+    return most;
+  }
+
+  private static long count(String text, char mark) {
+    return text.chars().filter(character -> character == mark).count();
   }
 
   private List<String> readHeadings() {

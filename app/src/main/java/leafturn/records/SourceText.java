@@ -26,6 +26,15 @@ public record SourceText(String name, String text) {
    * @throws InputException saying why it cannot be read
    */
   public static SourceText read(Path file, int limitBytes) {
+    return of(file.toString(), bytes(file, limitBytes), limitBytes);
+  }
+
+  /**
+   * The bytes of a file that need be no text, under the same limit.
+   *
+   * @throws InputException saying why it cannot be read
+   */
+  public static byte[] bytes(Path file, int limitBytes) {
     String name = file.toString();
     try {
       if (Files.isDirectory(file)) {
@@ -35,7 +44,11 @@ public record SourceText(String name, String text) {
         throw tooLarge(name, limitBytes);
       }
       try (InputStream in = Files.newInputStream(file)) {
-        return of(name, in.readNBytes(limitBytes + 1), limitBytes);
+        byte[] bytes = in.readNBytes(limitBytes + 1);
+        if (bytes.length > limitBytes) {
+          throw tooLarge(name, limitBytes);
+        }
+        return bytes;
       }
     } catch (NoSuchFileException e) {
       throw new InputException(name + ": there is no such file; check the path.");

@@ -16,6 +16,7 @@ public record ImportDone(String headline, String place, String placeName) {
     String headline = file.added() + " imported.";
     String name = ImportStart.nameOf(book, file);
     return switch (file.kind()) {
+      case TRIAL -> new ImportDone(headline, "/trials", "the trials");
       case PROPERTIES -> new ImportDone(headline, "/lawns", "the lawns");
       case READINGS ->
           new ImportDone(headline, "/trials/" + file.target() + "/readings", "the readings");

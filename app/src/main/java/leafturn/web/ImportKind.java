@@ -12,7 +12,8 @@ public enum ImportKind {
   LOG("Past log", "entry", "entries", LogColumns.ALL),
   PROPERTIES("Properties and lawns", "sheet", "sheets", PropertyColumns.ALL),
   WEATHER("Daily weather", "day", "days", WeatherColumns.ALL),
-  READINGS("Readings of a trial", "reading", "readings", ReadingColumns.ALL);
+  READINGS("Readings of a trial", "reading", "readings", ReadingColumns.ALL),
+  TRIAL("A whole trial", "trial", "trials", List.of());
 
   private final String title;
   private final String one;

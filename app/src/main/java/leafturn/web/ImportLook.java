@@ -20,6 +20,7 @@ import leafturn.records.sheet.TrialSheet;
 import leafturn.records.table.Table;
 import leafturn.records.table.TableFile;
 import leafturn.records.trial.TrialGrounds;
+import leafturn.records.trial.TrialImport;
 import leafturn.records.trial.TrialShelf;
 
 /** Looks at a kept file with the eyes of its kind. */
@@ -50,6 +51,9 @@ final class ImportLook {
       SourceText text = SourceText.of(file.name(), file.bytes(), TableFile.LIMIT_BYTES);
       return WeatherImport.look(book, text, file.target(), file.replacing());
     }
+    if (file.kind() == ImportKind.TRIAL) {
+      return TrialImport.look(book, file.name(), file.bytes());
+    }
     Table table = TableFile.read(file.name(), file.bytes(), file.sheet());
     Map<Integer, Reading.Pick> picks = file.picks();
     Reading reading =
@@ -63,6 +67,7 @@ final class ImportLook {
       case PROPERTIES -> PropertyImport.look(book, table, reading, today.withDayOfYear(1));
       case READINGS -> ReadingImport.look(book, table, reading, ask(book));
       case WEATHER -> WeatherImport.look(book, table, reading, file.target(), file.replacing());
+      case TRIAL -> throw new IllegalStateException("a package of a trial is no table");
     };
   }
 

@@ -101,6 +101,9 @@ public final class ImportPage {
 
   /** How many things would be added; readings come many to a sheet. */
   private int news() {
+    if (file.kind() == ImportKind.TRIAL) {
+      return (int) ofKind(Kind.TRIAL);
+    }
     if (file.kind() != ImportKind.READINGS) {
       return preview.arrivals().count();
     }

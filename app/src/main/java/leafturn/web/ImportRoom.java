@@ -23,8 +23,8 @@ import leafturn.records.table.TableFile;
 import org.jspecify.annotations.Nullable;
 
 /**
- * Where past logs, properties and weather come in from files: a file is sent, looked at, and then
- * imported whole or not at all.
+ * Where past logs, properties, weather and trials come in from files: a file is sent, looked at,
+ * and then imported whole or not at all.
  */
 final class ImportRoom implements Room {
   private static final int CONFLICT = 409;
@@ -97,7 +97,7 @@ final class ImportRoom implements Room {
 
   /** Id of what the file is for; an invented one is refused, here or when it is looked at. */
   private String target(ImportKind kind, Map<String, List<String>> form) {
-    if (kind == ImportKind.PROPERTIES) {
+    if (kind == ImportKind.PROPERTIES || kind == ImportKind.TRIAL) {
       return "";
     }
     if (kind == ImportKind.READINGS) {

@@ -18,12 +18,11 @@ import leafturn.records.sheet.TrialSheet;
 import leafturn.records.trial.BookFindings;
 import leafturn.records.trial.BookFindings.Basis;
 import leafturn.records.trial.BookPlan;
+import leafturn.records.trial.PackedTrial;
 import leafturn.records.trial.TrialChecks;
 import leafturn.records.trial.TrialShelf;
-import leafturn.reports.JsonReport;
 import leafturn.reports.trial.FindingsDocument;
 import leafturn.reports.trial.FindingsView;
-import leafturn.reports.trial.LayoutReport;
 import leafturn.reports.trial.TrialPackage;
 import leafturn.trials.analysis.data.TrialFaultException;
 import leafturn.trials.design.layout.TrialLayout;
@@ -125,10 +124,9 @@ final class TrialFindingsRoom implements Room {
       TrialSheet trial = asked.basis.trial();
       data =
           new TrialPackage(
+              new PackedTrial(trial, asked.basis.events(), asked.basis.readings()),
+              TrialLayout.of(BookPlan.of(trial)),
               asked.findings,
-              trial.plan().toString(),
-              JsonReport.of(LayoutReport.of(TrialLayout.of(BookPlan.of(trial)))),
-              asked.basis.readings(),
               ProgramVersion.name());
     } catch (TrialFaultException | InputException nothing) {
       throw Refusal.notFound();

@@ -79,7 +79,11 @@ public record TrialPage(
 
   static String standing(TrialSheet trial, TrialState state, ZoneId zone) {
     TrialSheet.Frozen frozen = trial.frozen();
-    if (state == TrialState.PLANNED || frozen == null) {
+    if (state == TrialState.NEVER_FROZEN) {
+      return "It came in with its readings, and its plan was never frozen: nobody can see that it"
+          + " was not fitted to them. No more readings are taken.";
+    }
+    if (frozen == null) {
       return "It is being planned. Nothing can be read before the plan is frozen.";
     }
     String since =

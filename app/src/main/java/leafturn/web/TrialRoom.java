@@ -124,6 +124,12 @@ final class TrialRoom implements Room {
           if (now.frozen() != null) {
             return now; // frozen once is frozen: the first moment counts
           }
+          if (!new TrialShelf(writing, Guest.visitor(context)).readings(trial.id()).isEmpty()) {
+            throw new Refusal(
+                409,
+                "This trial has readings already.",
+                "A plan is frozen before the first reading; later it could be fitted to them.");
+          }
           String at = writing.now().truncatedTo(ChronoUnit.MICROS).toString();
           return new TrialSheet(
               now.plan(),

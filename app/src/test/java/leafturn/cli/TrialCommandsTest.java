@@ -44,6 +44,21 @@ class TrialCommandsTest {
   }
 
   @Test
+  void decimalCommasBetweenSemicolonsAreReadAndBothMarksRefused() throws IOException {
+    String points = Files.readString(DATA).replaceAll("(\\d\\d)(?m)$", "$1.5");
+    String commas = points.replace(',', ';').replace('.', ',');
+    assertThat(commas).contains("2026-04-20;115,5");
+    Ran ran = analyse(file("c.csv", commas), MODEL);
+    assertThat(ran.exitCode()).as(ran.err()).isZero();
+    assertThat(ran.out()).isEqualTo(analyse(file("p.csv", points), MODEL).out());
+    Ran mixed = analyse(file("m.csv", commas.replaceFirst("124,5", "124.5")), MODEL);
+    assertThat(mixed.exitCode()).isEqualTo(2);
+    assertThat(mixed.err()).contains("line 3", "124.5", "potassium_ppm", "use one of them");
+    String tabs = points.replace(',', '\t');
+    assertThat(analyse(file("t.csv", tabs), MODEL).out()).isEqualTo(ran.out());
+  }
+
+  @Test
   void theExampleGivesEveryFieldOfTheContract() throws IOException {
     JsonNode report = JSON.readTree(analyse(DATA, MODEL, "--json").out());
     assertThat(report.fieldNames())

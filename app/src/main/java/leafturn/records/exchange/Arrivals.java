@@ -40,7 +40,8 @@ public record Arrivals(List<NewSheet<?>> sheets, String station, List<StationDay
     }
   }
 
-  static Arrivals of(List<NewSheet<?>> sheets) {
+  /** Sheets alone. */
+  public static Arrivals of(List<NewSheet<?>> sheets) {
     return new Arrivals(sheets, "", List.of());
   }
 
@@ -67,7 +68,7 @@ public record Arrivals(List<NewSheet<?>> sheets, String station, List<StationDay
   }
 
   /** The id of a sheet that is known by what it says: the same each time the same arrives. */
-  static String idOf(String what) {
+  public static String idOf(String what) {
     return UUID.nameUUIDFromBytes(bytes("leafturn " + what)).toString();
   }
 

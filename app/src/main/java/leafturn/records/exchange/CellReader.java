@@ -105,6 +105,11 @@ final class CellReader {
     if (!NUMBER.matcher(text).matches()) {
       return Faults.quoted(text) + " is not a number; give one such as 12.5, or empty the cell.";
     }
+    return decimalMarkFault(text);
+  }
+
+  /** What is wrong with the decimal mark of a number, or null. */
+  @Nullable String decimalMarkFault(String text) {
     if (text.indexOf(',') >= 0 && !table.decimalCommas()) {
       return Faults.quoted(text)
           + " has a decimal comma; write a point, or separate the columns by semicolons.";

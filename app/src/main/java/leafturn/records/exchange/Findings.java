@@ -3,6 +3,7 @@ package leafturn.records.exchange;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
+import leafturn.records.InputException;
 import leafturn.records.table.Table;
 
 /** What was found while a table was looked at, with its places; the first ones are kept. */
@@ -80,6 +81,24 @@ public final class Findings {
 
   private static String capital(String sentence) {
     return Character.toUpperCase(sentence.charAt(0)) + sentence.substring(1);
+  }
+
+  /**
+   * Ends the reading of a file where there are any.
+   *
+   * @throws InputException with the first of them
+   */
+  void throwIfAny() {
+    if (count > 0) {
+      throw new InputException(
+          kept.stream()
+              .map(
+                  each ->
+                      each.place().equals(table.file())
+                          ? "%s: %s".formatted(table.file(), each.sentence())
+                          : "%s, %s: %s".formatted(table.file(), each.place(), each.sentence()))
+              .toList());
+    }
   }
 
   /** The first of them. */

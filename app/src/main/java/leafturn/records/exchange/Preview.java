@@ -1,6 +1,7 @@
 package leafturn.records.exchange;
 
 import java.util.List;
+import java.util.Map;
 import leafturn.records.table.Table;
 
 /**
@@ -26,6 +27,12 @@ public record Preview(
     List<String> notes) {
   public Preview {
     notes = List.copyOf(notes);
+  }
+
+  /** What importing a file with a form of its own would do, that has no faults. */
+  public static Preview of(String file, Arrivals arrivals, List<String> notes) {
+    Table table = new Table(file, "", List.of(), List.of(), List.of(), false, List.of());
+    return new TableLook(table, new Reading(List.of(), Map.of())).preview(arrivals, notes);
   }
 
   /** True when there is something to add and nothing to put right. */

@@ -5,7 +5,9 @@ import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Objects;
+import leafturn.records.DecimalComma;
 import leafturn.records.Faults;
+import leafturn.records.InputException;
 import leafturn.records.book.BookReading;
 import leafturn.records.book.Sheet;
 import leafturn.records.exchange.Arrivals.NewSheet;
@@ -32,6 +34,7 @@ public final class ReadingImport {
   private final Map<List<Object>, leafturn.trials.observation.Reading> known = new HashMap<>();
   private final Map<List<Object>, Table.Row> rows = new HashMap<>();
   private final List<leafturn.trials.observation.Reading> arrived = new ArrayList<>();
+  private final DecimalComma decimalComma;
   private final List<String> notes = new ArrayList<>();
 
   private ReadingImport(
@@ -43,6 +46,7 @@ public final class ReadingImport {
     this.laboratory = laboratory;
     this.ground = ground;
     this.look = look;
+    this.decimalComma = new DecimalComma(look.table.decimalCommas());
   }
 
   /**
@@ -69,6 +73,21 @@ public final class ReadingImport {
       table.rows().forEach(readings::row);
     }
     return look.preview(readings.arrivals(table.file(), ask.fileHash), readings.notes);
+  }
+
+  /**
+   * The readings of a table of one row a reading, for a trial that is in no book.
+   *
+   * @throws InputException with every fault of the table
+   */
+  public static List<leafturn.trials.observation.Reading> read(Table table, TrialGround ground) {
+    TableLook look = new TableLook(table, Reading.byHeadings(table, ReadingColumns.ALL));
+    ReadingImport readings = new ReadingImport("", null, ground, look);
+    if (look.hasColumns(ReadingColumns.OUTCOME, ReadingColumns.VALUE)) {
+      table.rows().forEach(readings::row);
+    }
+    look.faults.throwIfAny();
+    return List.copyOf(readings.arrived);
   }
 
   /**
@@ -126,8 +145,9 @@ public final class ReadingImport {
     } else if (plot == null) {
       look.faults.add(row, of, noPlot(given.plot()));
     } else {
-      var reading = named(given, plot.code(), outcome.name());
-      if (isReadable(row, of, outcome, reading)) {
+      String value = value(row, of, given.value());
+      var reading = named(given, plot.code(), outcome.name(), value);
+      if (!value.isEmpty() && isReadable(row, of, outcome, reading)) {
         add(row, of, reading);
       }
     }
@@ -144,6 +164,20 @@ public final class ReadingImport {
     List<ObservedPlot> plots = ground.plots();
     return "%s is no plot of the layout; it has %s to %s."
         .formatted(Faults.quoted(code), plots.get(0).code(), plots.get(plots.size() - 1).code());
+  }
+
+  /** The value with a decimal point; empty after a fault. */
+  private String value(Table.Row row, Column of, String given) {
+    String wrong = new CellReader(look.table).decimalMarkFault(given);
+    List<String> faults = new ArrayList<>();
+    // Cells of a workbook that are numbers have a point whatever mark its texts have.
+    String column = look.table.isSpreadsheet() ? look.table.place(row) : of.name();
+    String value = decimalComma.withPoint(column, given, faults::add);
+    if (wrong != null) {
+      faults.add(wrong);
+    }
+    faults.forEach(fault -> look.faults.add(row, of, fault));
+    return faults.isEmpty() ? value : "";
   }
 
   private boolean isReadable(
@@ -199,12 +233,12 @@ public final class ReadingImport {
 
   /** The reading with plot and outcome as layout and plan write them. */
   private static leafturn.trials.observation.Reading named(
-      leafturn.trials.observation.Reading given, String plot, String outcome) {
+      leafturn.trials.observation.Reading given, String plot, String outcome, String value) {
     return new leafturn.trials.observation.Reading(
         plot,
         given.date(),
         outcome,
-        given.value(),
+        value,
         given.unit(),
         given.laboratory(),
         given.method(),

@@ -104,6 +104,11 @@ public record TrialEventSheet(
     }
   }
 
+  /** The same event of another trial. */
+  public TrialEventSheet of(String other) {
+    return new TrialEventSheet(other, day, what, plots, areaM2, mown, exclusion, note);
+  }
+
   static TrialEventSheet read(JsonObject json) {
     String trial = json.requiredId("trial", "the trial");
     LocalDate day = json.requiredDate("day");

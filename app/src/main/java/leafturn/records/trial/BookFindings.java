@@ -12,11 +12,8 @@ import leafturn.records.sheet.TrialSheet;
 import leafturn.trials.design.Arrangement;
 import leafturn.trials.design.Design;
 import leafturn.trials.design.NoRoomException;
-import leafturn.trials.design.Outcome;
 import leafturn.trials.design.TrialPlan;
-import leafturn.trials.design.layout.LaidPlot;
 import leafturn.trials.design.layout.TrialLayout;
-import leafturn.trials.design.layout.Unit;
 import leafturn.trials.findings.Findings;
 import leafturn.trials.findings.Plot;
 import leafturn.trials.findings.PlotReading;
@@ -25,8 +22,6 @@ import leafturn.trials.findings.TrialFacts.PlanRecord;
 import leafturn.trials.findings.TrialFacts.Randomisation;
 import leafturn.trials.findings.TrialFacts.Sides;
 import leafturn.trials.observation.CleanReading;
-import leafturn.trials.observation.LaboratoryDuplicates;
-import leafturn.trials.observation.OutcomeReadings;
 import leafturn.trials.observation.Reading;
 
 /** The findings of a trial of the book: plan, layout and readings brought together. */
@@ -63,11 +58,23 @@ public final class BookFindings {
    * @throws InputException where its plan has faults
    */
   public static Basis basis(TrialShelf shelf, Sheet<TrialSheet> trial, LocalDate today) {
-    boolean ended =
-        trial.content().ended() != null
-            || today.isAfter(BookPlan.of(trial.content()).observing().to());
     List<TrialEventSheet> events = shelf.events(trial.id()).stream().map(Sheet::content).toList();
+    boolean ended = isOver(trial.content(), today);
     return new Basis(trial.content(), events, shelf.readings(trial.id()), ended);
+  }
+
+  /**
+   * What the findings of a trial that is in no book rest on.
+   *
+   * @throws InputException where its plan has faults
+   */
+  public static Basis basis(PackedTrial packed, LocalDate today) {
+    boolean ended = isOver(packed.trial(), today);
+    return new Basis(packed.trial(), packed.events(), packed.readings(), ended);
+  }
+
+  private static boolean isOver(TrialSheet trial, LocalDate today) {
+    return trial.ended() != null || today.isAfter(BookPlan.of(trial).observing().to());
   }
 
   /**
@@ -84,22 +91,14 @@ public final class BookFindings {
 
   private Findings findings(List<Reading> readings, boolean ended) {
     TrialLayout layout = layout();
-    List<Plot> plots = layout.plots().stream().map(this::plot).toList();
-    List<Reading> kept = readings.stream().filter(each -> !isLeftOut(each)).toList();
-    List<String> faults = new ArrayList<>();
+    List<Plot> plots = TrialValues.plots(layout);
     Map<String, List<PlotReading>> byOutcome = new LinkedHashMap<>();
-    for (Outcome outcome : plan.observing().outcomes()) {
-      OutcomeReadings read = OutcomeReadings.of(outcome, kept, null);
-      faults.addAll(read.faults());
-      byOutcome.put(
-          outcome.name(),
-          LaboratoryDuplicates.of(read.readings()).blind(layout.dividedBags()).samples().stream()
-              .map(BookFindings::plotReading)
-              .toList());
-    }
-    if (!faults.isEmpty()) {
-      throw new InputException(faults);
-    }
+    TrialValues.of(layout, events, readings)
+        .byOutcome()
+        .forEach(
+            (outcome, samples) ->
+                byOutcome.put(
+                    outcome.name(), samples.stream().map(BookFindings::plotReading).toList()));
     return Findings.of(facts(plots, ended), plots, plan.observing().outcomes(), byOutcome);
   }
 
@@ -118,40 +117,6 @@ public final class BookFindings {
     } catch (NoRoomException none) {
       throw new InputException("The layout cannot be drawn: " + none.getMessage());
     }
-  }
-
-  /** A plot that was left out after something befell it is left out from that day on. */
-  private boolean isLeftOut(Reading reading) {
-    return events.stream()
-        .anyMatch(
-            event ->
-                leavesOut(event)
-                    && !reading.date().isBefore(event.day())
-                    && (event.plots().isEmpty() || event.plots().contains(reading.plot())));
-  }
-
-  private static boolean leavesOut(TrialEventSheet event) {
-    TrialEventSheet.Exclusion decided = event.exclusion();
-    return decided != null && decided.leftOut();
-  }
-
-  private Plot plot(LaidPlot laid) {
-    Unit unit = laid.unit();
-    return new Plot(
-        laid.code(),
-        unitName(unit),
-        unit.arm(),
-        unit.secondArm(),
-        Integer.toString(unit.row()),
-        Integer.toString(unit.column()));
-  }
-
-  private String unitName(Unit unit) {
-    return switch (plan.arrangement().design()) {
-      case SPLIT_YARD, LISTED, LATIN_SQUARE -> plan.lawns().get(unit.lawn()).name();
-      case RANDOMISED_BLOCK, SPLIT_PLOT, STRIP_PLOT -> "block " + unit.block();
-      case PAIRED_STRIPS -> "pair " + unit.block();
-    };
   }
 
   private TrialFacts facts(List<Plot> plots, boolean ended) {

@@ -4,6 +4,7 @@ import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
 import leafturn.records.CsvTable;
+import leafturn.records.DecimalComma;
 import leafturn.records.Faults;
 import leafturn.records.SourceText;
 import leafturn.trials.analysis.data.TrialTable;
@@ -35,11 +36,16 @@ public final class TrialDataFile {
     int columns = csv.headings().size();
     List<List<String>> rows = new ArrayList<>();
     List<Integer> lines = new ArrayList<>();
+    DecimalComma comma = new DecimalComma(csv.mayHaveDecimalCommas());
     csv.forEachRow(
         row -> {
           List<String> cells = new ArrayList<>(columns);
           for (int column = 0; column < columns; column++) {
-            cells.add(row.text(column));
+            cells.add(
+                comma.withPoint(
+                    csv.headings().get(column),
+                    row.text(column),
+                    fault -> faults.add(row.line(), fault)));
           }
           rows.add(cells);
           lines.add((int) row.line());

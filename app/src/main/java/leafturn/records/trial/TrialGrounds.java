@@ -44,11 +44,24 @@ public final class TrialGrounds {
   }
 
   private static TrialGround laidOut(TrialSheet trial) {
-    TrialPlan plan = BookPlan.of(trial);
+    try {
+      return of(TrialLayout.of(BookPlan.of(trial)));
+    } catch (NoRoomException none) {
+      throw new InputException(String.valueOf(none.getMessage()));
+    }
+  }
+
+  /**
+   * The ground of a plan in a file.
+   *
+   * @param place of the plan, for messages
+   * @throws InputException when it does not fit on its lawns
+   */
+  static TrialGround of(String place, TrialPlan plan) {
     try {
       return of(TrialLayout.of(plan));
     } catch (NoRoomException none) {
-      throw new InputException(String.valueOf(none.getMessage()));
+      throw new InputException("%s: %s".formatted(place, none.getMessage()));
     }
   }
 

@@ -76,7 +76,7 @@ public final class TrialShelf {
       return TrialState.ENDED;
     }
     if (trial.content().frozen() == null) {
-      return TrialState.PLANNED;
+      return readingSheets(trial.id()).isEmpty() ? TrialState.PLANNED : TrialState.NEVER_FROZEN;
     }
     return readingSheets(trial.id()).isEmpty() ? TrialState.FROZEN : TrialState.UNDER_WAY;
   }

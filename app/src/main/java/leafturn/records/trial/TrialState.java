@@ -3,6 +3,8 @@ package leafturn.records.trial;
 /** How far a trial has come. */
 public enum TrialState {
   PLANNED("being planned"),
+  /** Came in with readings, and its plan was not frozen before them. */
+  NEVER_FROZEN("never frozen"),
   FROZEN("frozen, nothing read yet"),
   UNDER_WAY("under way"),
   ENDED("ended");

@@ -6,6 +6,7 @@ import java.util.List;
 import java.util.Locale;
 import leafturn.records.shape.Corner;
 import leafturn.records.shape.Patch;
+import leafturn.records.trial.LayoutText;
 import leafturn.records.trial.TrialPlanText;
 import leafturn.reports.TextTable;
 import leafturn.trials.design.ground.Place;
@@ -24,6 +25,7 @@ import org.locationtech.jts.geom.Coordinate;
  * @param design its word
  * @param seed every random choice comes from it
  * @param planSha256 digest of the plan's canonical document
+ * @param layoutSha256 digest of which plot lies where and has which treatment
  * @param lawns with their bearing, fixed corners and notes
  * @param plots all plots; those that were dropped have no code and no treatment
  * @param corners to be found on the ground
@@ -36,6 +38,7 @@ public record LayoutReport(
     String design,
     long seed,
     String planSha256,
+    String layoutSha256,
     List<Lawn> lawns,
     List<Plot> plots,
     List<PlotCorner> corners,
@@ -107,6 +110,7 @@ public record LayoutReport(
         layout.plan().arrangement().design().word(),
         layout.plan().seed(),
         TrialPlanText.sha256(layout.plan()),
+        LayoutText.sha256(layout),
         layout.lawns().stream().map(LayoutReport::lawn).toList(),
         plots,
         corners,

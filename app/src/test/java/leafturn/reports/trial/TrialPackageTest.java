@@ -4,11 +4,15 @@ import static org.assertj.core.api.Assertions.assertThat;
 
 import com.fasterxml.jackson.databind.JsonNode;
 import com.fasterxml.jackson.databind.ObjectMapper;
+import com.fasterxml.jackson.databind.node.ObjectNode;
 import java.io.ByteArrayInputStream;
 import java.io.ByteArrayOutputStream;
 import java.io.IOException;
+import java.io.UncheckedIOException;
 import java.nio.charset.StandardCharsets;
+import java.nio.file.Files;
 import java.time.LocalDate;
+import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
@@ -16,29 +20,83 @@ import java.util.Objects;
 import java.util.SplittableRandom;
 import java.util.zip.ZipEntry;
 import java.util.zip.ZipInputStream;
+import leafturn.quantity.Property;
+import leafturn.records.Examples;
 import leafturn.records.archive.Sha256;
+import leafturn.records.sheet.AnySheet;
+import leafturn.records.sheet.Kind;
+import leafturn.records.sheet.Schema;
+import leafturn.records.sheet.TrialEventSheet;
+import leafturn.records.sheet.TrialSheet;
+import leafturn.records.trial.BookPlan;
+import leafturn.records.trial.PackedTrial;
+import leafturn.records.trial.TrialPackageFile;
+import leafturn.trials.design.layout.TrialLayout;
 import leafturn.trials.observation.Reading;
+import org.jspecify.annotations.Nullable;
 import org.junit.jupiter.api.Test;
 
-/** The data of a trial as a zip that describes itself. */
+/** The data of a trial as a zip that describes itself, and its way back. */
 class TrialPackageTest {
   private static final ObjectMapper JSON = new ObjectMapper();
   private static final LocalDate DAY = LocalDate.of(2026, 4, 20);
-  private static final List<Reading> READINGS =
+  private static final List<String> TEXTS =
       List.of(
-          Reading.own("1r", DAY, "quality", "7", "Ada, \"the\" rater"),
-          Reading.own("1c", DAY, "potassium", "<2", null));
+          "plain",
+          "=SUM(A1)",
+          "'=quoted",
+          "-4 below",
+          "+3",
+          "@home",
+          "a, b; \"c\"",
+          "two\nlines",
+          "Größe €");
 
-  private static byte[] bytes() throws IOException {
-    GeneratedTrial trial = GeneratedTrial.of(new SplittableRandom(3), 4, false);
+  private static TrialSheet sheet(long seed, TrialSheet.@Nullable Frozen frozen) {
+    try {
+      ObjectNode plan =
+          (ObjectNode) JSON.readTree(Files.readString(Examples.file("split-yards.trial.json")));
+      plan.put("seed", seed);
+      return new TrialSheet(plan, List.of(), frozen, null, null, null);
+    } catch (IOException e) {
+      throw new UncheckedIOException(e);
+    }
+  }
+
+  private static byte[] bytes(PackedTrial trial) {
     ByteArrayOutputStream out = new ByteArrayOutputStream();
-    new TrialPackage(trial.findings(), "{}", "{}", READINGS, "leafturn").writeTo(out);
+    TrialLayout layout = TrialLayout.of(BookPlan.of(trial.trial()));
+    try {
+      new TrialPackage(trial, layout, null, "leafturn").writeTo(out);
+    } catch (IOException e) {
+      throw new UncheckedIOException(e);
+    }
     return out.toByteArray();
+  }
+
+  private static PackedTrial example() {
+    Reading rated = Reading.own("B1-1", DAY, "quality", "7", "Ada, \"the\" rater");
+    Reading soil =
+        new Reading(
+            "B1-2",
+            DAY,
+            "soil_potassium",
+            "<2",
+            "ppm K2O",
+            null,
+            null,
+            null,
+            null,
+            null,
+            null,
+            2,
+            null);
+    return new PackedTrial(sheet(7, null), List.of(), List.of(rated, soil));
   }
 
   private static Map<String, byte[]> members() throws IOException {
     Map<String, byte[]> members = new LinkedHashMap<>();
-    try (ZipInputStream zip = new ZipInputStream(new ByteArrayInputStream(bytes()))) {
+    try (ZipInputStream zip = new ZipInputStream(new ByteArrayInputStream(bytes(example())))) {
       for (ZipEntry entry = zip.getNextEntry(); entry != null; entry = zip.getNextEntry()) {
         members.put(entry.getName(), zip.readAllBytes());
       }
@@ -46,34 +104,99 @@ class TrialPackageTest {
     return members;
   }
 
-  @Test
-  void equalTrialsGiveEqualBytes() throws IOException {
-    assertThat(bytes()).isEqualTo(bytes());
+  private static String text(String member) throws IOException {
+    return new String(
+        Objects.requireNonNull(members().get(member), member), StandardCharsets.UTF_8);
   }
 
   @Test
-  void theDescriptorHoldsTheDigestOfEveryMember() throws IOException {
+  void equalTrialsGiveEqualBytes() {
+    assertThat(bytes(example())).isEqualTo(bytes(example()));
+  }
+
+  @Test
+  void theDescriptorHoldsTheDigestOfEveryMemberAndEveryColumn() throws IOException {
     Map<String, byte[]> members = members();
     JsonNode descriptor = JSON.readTree(members.get("datapackage.json"));
     assertThat(descriptor.get("resources")).hasSize(members.size() - 1);
     for (JsonNode resource : descriptor.get("resources")) {
-      byte[] member = Objects.requireNonNull(members.get(resource.get("path").asText()));
+      String path = resource.get("path").asText();
+      byte[] member = Objects.requireNonNull(members.get(path));
       assertThat(resource.get("hash").asText()).isEqualTo("sha256:" + Sha256.of(member));
       assertThat(resource.get("bytes").asInt()).isEqualTo(member.length);
+      if (path.endsWith(".csv")) {
+        List<String> columns = new ArrayList<>();
+        resource.at("/schema/fields").forEach(field -> columns.add(field.get("name").asText()));
+        assertThat(text(path).lines().findFirst()).contains(String.join(",", columns));
+      }
     }
+    assertThat(descriptor.toString()).contains("it may differ from row to row");
   }
 
   @Test
-  void readingsStandAsTheyWereGivenAndTheirPlotsAreKnown() throws IOException {
-    Map<String, byte[]> members = members();
-    String readings = new String(members.get("readings.csv"), StandardCharsets.UTF_8);
-    assertThat(readings)
+  void readingsStandAsTheyWereGivenAndValuesInTheUnitOfThePlan() throws IOException {
+    assertThat(text("readings.csv"))
         .startsWith("plot,date,outcome,value,unit,")
-        .contains("1r,2026-04-20,quality,7,,,,,,\"Ada, \"\"the\"\" rater\",,,\r\n")
-        .contains("1c,2026-04-20,potassium,<2,");
-    assertThat(new String(members.get("plots.csv"), StandardCharsets.UTF_8))
-        .contains("1r,yard 1,returned");
-    JsonNode results = JSON.readTree(members.get("results.json"));
-    assertThat(results.get("reach").asText()).isEqualTo("nothing yet");
+        .contains("B1-1,2026-04-20,quality,7,,,,,,\"Ada, \"\"the\"\" rater\",,,\r\n")
+        .contains("B1-2,2026-04-20,soil_potassium,<2,ppm K2O,");
+    assertThat(text("values-3-soil_potassium.csv"))
+        .startsWith("plot,unit,arm,")
+        .containsPattern("B1-2,\"Linden House, front\",\\w+,,1,2,2026-04-20,,,<1\\.66");
+    assertThat(text("plots.csv")).contains("B1-1,\"Linden House, front\",");
+    assertThat(members()).doesNotContainKey("results.json");
+  }
+
+  private static @Nullable String textOrNone(SplittableRandom random) {
+    return random.nextBoolean() ? null : TEXTS.get(random.nextInt(TEXTS.size()));
+  }
+
+  private static List<Reading> readings(SplittableRandom random, TrialLayout layout) {
+    List<Reading> readings = new ArrayList<>();
+    layout
+        .plots()
+        .forEach(
+            plot -> {
+              LocalDate date = DAY.plusDays(random.nextInt(60));
+              String value = (random.nextInt(4) == 0 ? "<" : "") + random.nextInt(1, 900) / 10.0;
+              readings.add(
+                  new Reading(
+                      plot.code(),
+                      date,
+                      random.nextBoolean() ? "soil_potassium" : "tissue_potassium",
+                      value,
+                      "%",
+                      textOrNone(random),
+                      textOrNone(random),
+                      random.nextBoolean() ? null : random.nextDouble(),
+                      textOrNone(random),
+                      textOrNone(random),
+                      textOrNone(random),
+                      random.nextBoolean() ? null : random.nextInt(1, 20),
+                      textOrNone(random)));
+            });
+    return readings;
+  }
+
+  @Test
+  void whatIsWrittenIsReadBackTheSame() {
+    Property.forAll(
+        20261129,
+        8,
+        random -> {
+          AnySheet any = new AnySheet(random.nextLong());
+          TrialSheet.Frozen frozen = any.of(Kind.TRIAL).frozen();
+          TrialSheet trial = sheet(random.nextInt(1_000_000), frozen);
+          List<TrialEventSheet> events =
+              List.of(any.of(Kind.TRIAL_EVENT), any.of(Kind.TRIAL_EVENT));
+          TrialLayout layout = TrialLayout.of(BookPlan.of(trial));
+          PackedTrial packed = new PackedTrial(trial, events, readings(random, layout));
+          byte[] zip = bytes(packed);
+          PackedTrial back = TrialPackageFile.open("trial.zip", zip).read();
+          assertThat(back).isEqualTo(packed);
+          assertThat(bytes(back)).isEqualTo(zip);
+          Schema schema = new Schema();
+          Schema.Place root = schema.root("trial-record.schema.json");
+          assertThat(schema.faults("", root, packed.record())).isEmpty();
+        });
   }
 }

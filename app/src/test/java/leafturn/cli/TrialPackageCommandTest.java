@@ -1,0 +1,112 @@
+package leafturn.cli;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import java.io.IOException;
+import java.io.PrintWriter;
+import java.io.StringWriter;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import leafturn.records.Examples;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.io.TempDir;
+
+/** The data package of a trial by commands: written, read back, written again, analysed. */
+class TrialPackageCommandTest {
+  private static final String PLAN = Examples.file("split-yards.trial.json").toString();
+  private static final String READINGS = Examples.file("split-yards.readings.csv").toString();
+
+  @TempDir private Path folder;
+
+  private record Ran(int exitCode, String out, String err) {}
+
+  private static Ran run(String... arguments) {
+    StringWriter out = new StringWriter();
+    StringWriter err = new StringWriter();
+    int exitCode = new LeafturnCommand(new PrintWriter(out), new PrintWriter(err)).run(arguments);
+    return new Ran(exitCode, out.toString(), err.toString());
+  }
+
+  private String at(String name) {
+    return folder.resolve(name).toString();
+  }
+
+  @Test
+  void thereAndBackGivesTheSameBytesAndTablesToAnalyse() throws IOException {
+    Ran packed = run("trial", "package", PLAN, READINGS, at("one.zip"), "--on", "2026-11-30");
+    assertThat(packed.exitCode()).as(packed.err()).isZero();
+    assertThat(packed.out()).contains("230 readings", "never frozen", "Quality");
+    Ran unpacked = run("trial", "unpack", at("one.zip"), at("files"));
+    assertThat(unpacked.exitCode()).as(unpacked.err()).isZero();
+    Ran again =
+        run(
+            "trial",
+            "package",
+            at("files/plan.json"),
+            at("files/readings.csv"),
+            at("two.zip"),
+            "--record",
+            at("files/record.json"),
+            "--on",
+            "2026-11-30");
+    assertThat(again.exitCode()).as(again.err()).isZero();
+    assertThat(folder.resolve("two.zip")).hasSameBinaryContentAs(folder.resolve("one.zip"));
+    Files.writeString(
+        folder.resolve("model.json"),
+        """
+        {"response": "soil_potassium", "scale": "log", "factors": ["unit", "arm", "date"],
+         "fixed": ["arm", "date"], "random": [{"within": ["unit"]}, {"within": ["unit", "arm"]}]}
+        """);
+    Ran analysed =
+        run("trial", "analyse", at("files/values-3-soil_potassium.csv"), at("model.json"));
+    assertThat(analysed.exitCode()).as(analysed.err()).isZero();
+    assertThat(analysed.out()).contains("64 observations");
+  }
+
+  @Test
+  void faultsOfAllFilesAreToldAndNothingIsWritten() throws IOException {
+    Path wrong =
+        Files.writeString(
+            folder.resolve("r.csv"),
+            "plot,date,outcome,value,unit\nB1-1,2026-04-20,quality,good,1-9\n"
+                + "B9-1,2026-04-20,quality,7,1-9\n");
+    Ran ran = run("trial", "package", PLAN, wrong.toString(), at("x.zip"));
+    assertThat(ran.exitCode()).isEqualTo(2);
+    assertThat(ran.err()).contains("line 2", "'good' is no number", "line 3", "no plot");
+    Ran none = run("trial", "package", at("no.json"), at("no.csv"), at("x.zip"));
+    assertThat(none.exitCode()).isEqualTo(2);
+    assertThat(none.err()).contains("no.json", "no.csv", "no such file");
+    assertThat(folder.resolve("x.zip")).doesNotExist();
+    Ran unpacked = run("trial", "unpack", wrong.toString(), at("out"));
+    assertThat(unpacked.exitCode()).isEqualTo(2);
+    assertThat(unpacked.err()).contains("cannot be read as a zip file");
+    assertThat(folder.resolve("out")).doesNotExist();
+  }
+
+  @Test
+  void semicolonsAndDecimalCommasAreRead() throws IOException {
+    Path german =
+        Files.writeString(
+            folder.resolve("r.csv"),
+            "plot;date;outcome;value;unit;note, if any\n"
+                + "B1-1;2026-04-20;tissue_potassium;2,25;%;\n"
+                + "B1-2;2026-04-20;tissue_potassium;<1,5;%;dry, brown\n");
+    Ran ran = run("trial", "package", PLAN, german.toString(), at("g.zip"));
+    assertThat(ran.exitCode()).as(ran.err()).isZero();
+    assertThat(run("trial", "unpack", at("g.zip"), at("g")).exitCode()).isZero();
+    assertThat(folder.resolve("g/readings.csv"))
+        .content()
+        .contains("tissue_potassium,2.25,%", "tissue_potassium,<1.5,%");
+    Files.writeString(
+        german,
+        "plot;date;outcome;value;unit\nB1-1;2026-04-20;tissue_potassium;2,25;%\n"
+            + "B1-2;2026-04-20;tissue_potassium;1.234;%\n");
+    Ran mixed = run("trial", "package", PLAN, german.toString(), at("m.zip"));
+    assertThat(mixed.exitCode()).isEqualTo(2);
+    assertThat(mixed.err()).contains("line 3", "decimal commas and decimal points");
+    Files.writeString(
+        german, "plot,date,outcome,value,unit\nB1-1,2026-04-20,soil_potassium,\"1,234\",mg/kg\n");
+    Ran quoted = run("trial", "package", PLAN, german.toString(), at("m.zip"));
+    assertThat(quoted.err()).contains("has a decimal comma");
+  }
+}
