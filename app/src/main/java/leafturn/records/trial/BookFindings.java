@@ -166,11 +166,28 @@ public final class BookFindings {
     Sides sides =
         switch (arrangement.design()) {
           case SPLIT_YARD -> balanced ? Sides.BALANCED : Sides.FREE;
-          case RANDOMISED_BLOCK -> Sides.FREE;
+          case RANDOMISED_BLOCK, SPLIT_PLOT, STRIP_PLOT, PAIRED_STRIPS -> Sides.FREE;
           case LISTED -> Sides.LISTED;
-          default -> Sides.OTHER;
+          case LATIN_SQUARE -> Sides.OTHER;
         };
-    return new Randomisation(plan.seed(), sides, codes, arrangement.allowedLayouts());
+    return new Randomisation(
+        plan.seed(), sides, codes, arrangement.allowedLayouts(), pairsTogether());
+  }
+
+  /** On each lawn one coin lays two pairs of strips, as ABBA or BAAB. */
+  private List<List<String>> pairsTogether() {
+    List<List<String>> together = new ArrayList<>();
+    if (plan.arrangement().design() != Design.PAIRED_STRIPS) {
+      return together;
+    }
+    int onLawn = plan.arrangement().blocks();
+    for (int lawn = 0; lawn < plan.lawns().size(); lawn++) {
+      for (int pair = 1; pair + 1 <= onLawn; pair += 2) {
+        int block = lawn * onLawn + pair;
+        together.add(List.of("pair " + block, "pair " + (block + 1)));
+      }
+    }
+    return together;
   }
 
   private PlanRecord record() {

@@ -1,12 +1,11 @@
 package leafturn.records.trial;
 
 import java.nio.file.Path;
-import java.util.List;
-import java.util.regex.Pattern;
 import leafturn.records.Faults;
 import leafturn.records.JsonObject;
 import leafturn.records.JsonValue;
 import leafturn.records.SourceText;
+import leafturn.trials.observation.PowerFromResults;
 import leafturn.trials.power.Design;
 import leafturn.trials.power.DifferenceTest;
 import leafturn.trials.power.DifferenceTest.Rejections;
@@ -31,24 +30,6 @@ public final class SizeFile {
   private static final double USUAL_POWER = 0.8;
   private static final int MOST_ARMS = 30;
   private static final int MOST_DATES = 1000;
-
-  private static final List<String> OBSERVED =
-      List.of(
-          "observedDifference",
-          "observedRatio",
-          "observedEffect",
-          "observedMean",
-          "observedP",
-          "observed",
-          "fromResults",
-          "results",
-          "postHoc");
-
-  private static final Pattern OBSERVED_WORDS =
-      Pattern.compile("(?i).*(observ|result|post.?hoc|found|measured).*");
-
-  private static final String NO_POWER_FROM_RESULTS =
-      "power from an observed difference only says its p value again and proves nothing; read the interval of the difference and the minimum detectable difference instead, and plan with the difference that matters.";
 
   private final JsonObject root;
   private final Faults faults;
@@ -88,9 +69,9 @@ public final class SizeFile {
   }
 
   private void refuseObserved() {
-    for (String name : OBSERVED) {
+    for (String name : PowerFromResults.FIELDS) {
       if (root.has(name)) {
-        root.fault(name, NO_POWER_FROM_RESULTS);
+        root.fault(name, PowerFromResults.refusal().sentence());
       }
     }
   }
@@ -266,10 +247,10 @@ public final class SizeFile {
   static boolean refersToResults(@Nullable JsonValue value) {
     return value != null
         && value.content() instanceof String text
-        && OBSERVED_WORDS.matcher(text).matches();
+        && PowerFromResults.isAskedBy(text);
   }
 
   static String noPowerFromResults() {
-    return NO_POWER_FROM_RESULTS;
+    return PowerFromResults.refusal().sentence();
   }
 }

@@ -10,6 +10,8 @@ import leafturn.reports.figure.TrialDatesFigure;
 import leafturn.reports.figure.TrialFormat;
 import leafturn.trials.analysis.model.RandomTerm;
 import leafturn.trials.analysis.model.TrialModel;
+import leafturn.trials.observation.DateRole;
+import leafturn.trials.observation.Remark;
 import org.jspecify.annotations.Nullable;
 
 /** An analysis as its model file asked for it, as a document shows it. */
@@ -20,22 +22,40 @@ public final class AskedModelView {
   private final TrialModel model;
   private final @Nullable TrialReport report;
   private final @Nullable OrdinalReport ordinal;
+  private final List<String> ofDates;
 
   private AskedModelView(
-      TrialModel model, @Nullable TrialReport report, @Nullable OrdinalReport ordinal) {
+      TrialModel model,
+      @Nullable TrialReport report,
+      @Nullable OrdinalReport ordinal,
+      List<String> ofDates) {
     this.model = model;
     this.report = report;
     this.ordinal = ordinal;
+    this.ofDates = ofDates;
   }
 
   /** An analysis by a linear mixed model. */
   public static AskedModelView of(TrialModel model, TrialReport report) {
-    return new AskedModelView(model, report, null);
+    return new AskedModelView(model, report, null, List.of());
   }
 
   /** An analysis of ordered classes. */
   public static AskedModelView of(TrialModel model, OrdinalReport report) {
-    return new AskedModelView(model, null, report);
+    return new AskedModelView(model, null, report, List.of());
+  }
+
+  /**
+   * The same, with what is to be said of how the model takes its dates.
+   *
+   * @param date column of the dates; null where none is known
+   */
+  AskedModelView withDates(@Nullable String date) {
+    if (date == null || model.scale() == TrialModel.Scale.ORDINAL) {
+      return this;
+    }
+    List<String> remarks = DateRole.remarks(model, date).stream().map(Remark::sentence).toList();
+    return new AskedModelView(model, report, ordinal, remarks);
   }
 
   /** The column that is explained. */
@@ -148,12 +168,14 @@ public final class AskedModelView {
 
   /** What a reader should know. */
   public List<String> notes() {
-    TrialReport own = report;
-    OrdinalReport classes = ordinal;
-    if (own != null) {
-      return own.warnings();
+    List<String> notes = new ArrayList<>(ofDates);
+    if (report != null) {
+      notes.addAll(report.warnings());
     }
-    return classes == null ? List.of() : classes.warnings();
+    if (ordinal != null) {
+      notes.addAll(ordinal.warnings());
+    }
+    return notes;
   }
 
   /** Tests, variances, means and differences, or tests and coefficients of classes. */

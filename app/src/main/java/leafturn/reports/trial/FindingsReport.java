@@ -12,6 +12,7 @@ import leafturn.trials.findings.Plot;
 import leafturn.trials.findings.RandomisationTest;
 import leafturn.trials.findings.SeasonTable;
 import leafturn.trials.findings.TrialFacts;
+import leafturn.trials.observation.Sphericity;
 import org.jspecify.annotations.Nullable;
 
 /**
@@ -65,6 +66,7 @@ public record FindingsReport(
       @Nullable DatesEntry dates,
       @Nullable CheckEntry selfCheck,
       @Nullable OrdinalEntry ordinal,
+      @Nullable Sphericity sphericity,
       List<PlotEntry> plots,
       int readings,
       int belowDetection,
@@ -176,6 +178,7 @@ public record FindingsReport(
             : new CheckEntry(
                 check.byPairs(), check.byDates(), check.tSquared(), check.f(), check.holds()),
         ordinal == null ? null : new OrdinalEntry(ordinal.p(), ordinal.shareAtEnd()),
+        support.sphericity(),
         plots(found),
         found.table().readings(),
         found.table().belowDetection(),

@@ -9,6 +9,7 @@ import leafturn.trials.findings.Findings;
 import leafturn.trials.findings.OutcomeFindings;
 import leafturn.trials.findings.RandomisationTest;
 import leafturn.trials.findings.SelfCheck;
+import leafturn.trials.observation.Sphericity;
 
 /** What was found of one outcome, as a page or a document shows it. */
 public final class OutcomeView {
@@ -132,21 +133,28 @@ public final class OutcomeView {
     addRandomisation(all);
     addCheck(all);
     addModel(all);
+    addSphericity(all);
     addOrdinal(all);
     return all;
   }
 
   private void addRandomisation(List<String> all) {
     RandomisationTest drawn = found.support().randomisation();
-    if (drawn != null) {
-      all.add(
-          "Exact test by the %,d layouts that %s: %s; it cannot go below p = %s."
-              .formatted(
-                  drawn.layouts(),
-                  drawn.listed() ? "the stored list allows" : "might have been drawn",
-                  EffectWords.p(drawn.p()),
-                  EffectWords.plainP(drawn.smallestP())));
+    if (drawn == null) {
+      return;
     }
+    String which = drawn.listed() ? "the stored list allows" : "might have been drawn";
+    String what =
+        drawn.sampled()
+            ? "Test by %,d layouts, drawn anew by the trial's seed from the many that %s"
+            : "Exact test by the %,d layouts that %s";
+    all.add(
+        (what + ": %s; it cannot go below p = %s.")
+            .formatted(
+                drawn.layouts(),
+                which,
+                EffectWords.p(drawn.p()),
+                EffectWords.plainP(drawn.smallestP())));
   }
 
   private void addCheck(List<String> all) {
@@ -179,6 +187,15 @@ public final class OutcomeView {
               .formatted(String.join(", ", model.boundary())));
     }
     model.warnings().stream().filter(each -> each.contains("lies apart")).forEach(all::add);
+  }
+
+  private void addSphericity(List<String> all) {
+    Sphericity sphericity = found.support().sphericity();
+    if (sphericity != null) {
+      all.add(
+          sphericity.remark().sentence()
+              + " The comparison of the season does not rest on it: each plot counts once.");
+    }
   }
 
   private void addOrdinal(List<String> all) {

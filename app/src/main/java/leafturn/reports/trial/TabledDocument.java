@@ -33,9 +33,11 @@ public final class TabledDocument {
     List<String> method = method(files);
     AskedTrial stated = asked.trial();
     Findings findings = stated == null ? usual(table, asked) : TabledTrial.findings(table, stated);
+    AskedTrial columns = stated == null ? asked.usualTrial() : stated;
+    AskedModelView shown = columns == null ? view : view.withDates(columns.columns().time());
     return findings == null
-        ? new ModelDocument(view, method).paper()
-        : new FindingsDocument(findings, view, method).paper();
+        ? new ModelDocument(shown, method).paper()
+        : new FindingsDocument(findings, shown, method).paper();
   }
 
   private static @Nullable Findings usual(TrialTable table, ModelAndTrial asked) {

@@ -4,10 +4,10 @@ import java.util.ArrayList;
 import java.util.List;
 import leafturn.trials.analysis.diagnostics.Grubbs;
 import leafturn.trials.analysis.paired.PairedDifference;
-import leafturn.trials.design.Contrast;
 import leafturn.trials.design.Outcome;
 import leafturn.trials.findings.OutcomeFindings.Support;
 import leafturn.trials.findings.TrialFacts.Design;
+import leafturn.trials.observation.Sphericity;
 import org.jspecify.annotations.Nullable;
 
 /** From the readings of one outcome to what was found. */
@@ -108,16 +108,12 @@ final class OutcomeAnalysis {
             : DatesModel.of(
                 columns, PlotSummaries.summary(outcome, table.dates().size()), warnings);
     addBaseline(dates);
-    RandomisationTest drawn = null;
+    RandomisationTest drawn = RandomisationTest.of(facts, table, summaries);
     SelfCheck check = null;
     if (isPaired(table)) {
-      drawn = RandomisationTest.of(pairs, table, facts.randomisation());
       PairedDifference test = PairedDifference.of(pairs.differences());
       check = SelfCheck.of(columns, summaries, test, dates, warnings);
       addApart(pairs, test);
-    } else if (facts.design() == Design.LISTED) {
-      Contrast main = facts.mainContrast();
-      drawn = RandomisationTest.ofPlots(main, table, summaries, facts.randomisation());
     }
     addFewUnits(effects.get(0), drawn);
     OrdinalCheck ordinal =
@@ -125,7 +121,9 @@ final class OutcomeAnalysis {
     if (ordinal != null) {
       warnings.addAll(ordinal.notes());
     }
-    return new Support(drawn, dates, check, ordinal);
+    List<String> treatments = table.plots().stream().map(Plot::treatment).toList();
+    Sphericity alike = Sphericity.within(table.values(), treatments);
+    return new Support(drawn, dates, check, ordinal, alike);
   }
 
   private void addBaseline(@Nullable DatesModel dates) {

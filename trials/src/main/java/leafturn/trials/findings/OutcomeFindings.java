@@ -2,6 +2,7 @@ package leafturn.trials.findings;
 
 import java.util.List;
 import leafturn.trials.design.Outcome;
+import leafturn.trials.observation.Sphericity;
 import org.jspecify.annotations.Nullable;
 
 /**
@@ -35,13 +36,15 @@ public record OutcomeFindings(
    * @param dates the mixed model of all dates
    * @param selfCheck that both ways agree
    * @param ordinal ratings as classes
+   * @param sphericity whether any two dates differ alike between plots
    */
   public record Support(
       @Nullable RandomisationTest randomisation,
       @Nullable DatesModel dates,
       @Nullable SelfCheck selfCheck,
-      @Nullable OrdinalCheck ordinal) {
-    static final Support NONE = new Support(null, null, null, null);
+      @Nullable OrdinalCheck ordinal,
+      @Nullable Sphericity sphericity) {
+    static final Support NONE = new Support(null, null, null, null, null);
   }
 
   public OutcomeFindings {

@@ -24,4 +24,9 @@ public record Plot(
   public static Plot of(String code, String unit, String arm) {
     return new Plot(code, unit, arm, null, null, null);
   }
+
+  /** What it was given, both factors where there are two. */
+  String treatment() {
+    return secondArm == null ? arm : arm + ", " + secondArm;
+  }
 }

@@ -1,47 +1,67 @@
 package leafturn.trials.findings;
 
 import java.util.List;
+import java.util.Objects;
 import java.util.stream.IntStream;
 import leafturn.trials.analysis.paired.SignFlipTest;
 import leafturn.trials.design.Contrast;
+import leafturn.trials.findings.TrialFacts.Design;
 import leafturn.trials.findings.TrialFacts.Randomisation;
 import leafturn.trials.findings.TrialFacts.Sides;
 import org.jspecify.annotations.Nullable;
 
 /**
- * The exact test by the layouts that might have been drawn: if the treatment does nothing, each of
- * them would have shown the same values under other names.
+ * The test by the layouts that might have been drawn: if the treatment does nothing, each of them
+ * would have shown the same values under other names.
  *
  * @param p share of the layouts with a difference at least as large
- * @param layouts how many might have been drawn
+ * @param layouts how many might have been drawn; of a sample, how many it has, the trial's own with
+ *     them
  * @param smallestP that the layouts can give at all
  * @param listed whether they come from a stored list
+ * @param sampled whether they are a sample, since there are too many to go through
  * @source fisher1935, section 21
  */
-public record RandomisationTest(double p, long layouts, double smallestP, boolean listed) {
+public record RandomisationTest(
+    double p, long layouts, double smallestP, boolean listed, boolean sampled) {
   /** Sums this close count as equal: they differ by rounding alone. */
-  private static final double SAME = 1e-9;
+  static final double SAME = 1e-9;
+
+  /** Layouts of a sample, the trial's own with them. */
+  static final int IN_SAMPLE = 100_000;
 
   /**
-   * The test of a split season; null where there are too many units to list the layouts, or where
-   * the list does not know the plots.
+   * The test of the main comparison by the rule that drew the layout: where units were given out
+   * one by one, the two arms change places within units and the others stay; in a Latin square and
+   * by a list all arms are drawn anew. Null where the rule or the places of the plots are not
+   * known.
    *
-   * @param pairs units with both arms
+   * @param values of each plot's season; NaN where its unit is left out
    */
-  static @Nullable RandomisationTest of(
-      PairedSeason pairs, SeasonTable table, Randomisation drawn) {
+  static @Nullable RandomisationTest of(TrialFacts facts, SeasonTable table, double[] values) {
+    Randomisation drawn = facts.randomisation();
+    Contrast contrast = facts.mainContrast();
     if (drawn.sides() == Sides.LISTED) {
-      return drawn.allowed().isEmpty() ? null : listed(pairs, drawn);
+      return ofList(contrast, table, values, drawn);
     }
-    if (drawn.sides() == Sides.OTHER || pairs.units().size() > SignFlipTest.MOST_YARDS) {
+    long seed = Objects.requireNonNullElse(drawn.seed(), 0L);
+    if (facts.design() == Design.LATIN_SQUARE) {
+      return SquareLayouts.test(contrast, table, values, seed);
+    }
+    if (facts.design() == Design.LISTED || drawn.sides() == Sides.OTHER) {
       return null;
     }
-    if (drawn.sides() == Sides.FREE || drawn.plots().isEmpty()) {
-      int units = pairs.units().size();
-      double p = SignFlipTest.p(pairs.differences());
-      return new RandomisationTest(p, 1L << units, SignFlipTest.smallestP(units), false);
+    if (drawn.sides() == Sides.BALANCED && !drawn.plots().isEmpty()) {
+      PairedSeason pairs = PairedSeason.of(contrast, table, values);
+      return pairs.units().size() > SignFlipTest.MOST_YARDS ? null : balanced(pairs, table, drawn);
     }
-    return balanced(pairs, table, drawn);
+    return SwappedArms.of(contrast, table, values, drawn.together()).test(seed);
+  }
+
+  /** From a sample, in which the trial's own layout counts as well. */
+  static RandomisationTest ofSample(long extreme) {
+    return new RandomisationTest(
+        (extreme + 1.0) / IN_SAMPLE, IN_SAMPLE, 1.0 / IN_SAMPLE, false, true);
   }
 
   /** Each arm on each side equally often; in an odd number of units, but for one. */
@@ -70,7 +90,7 @@ public record RandomisationTest(double p, long layouts, double smallestP, boolea
       extreme += Math.abs(sum) >= bound ? 1 : 0;
     }
     return new RandomisationTest(
-        (double) extreme / layouts, layouts, Math.min(1, 2.0 / layouts), false);
+        (double) extreme / layouts, layouts, Math.min(1, 2.0 / layouts), false, false);
   }
 
   private static String firstOf(Randomisation drawn, List<Plot> plots) {
@@ -94,32 +114,6 @@ public record RandomisationTest(double p, long layouts, double smallestP, boolea
     return Math.abs(sum) - SAME * size;
   }
 
-  /**
-   * A list of layouts: each gives every unit's two plots their arms, and so every difference its
-   * sign. Units that are left out count in no layout.
-   */
-  private static @Nullable RandomisationTest listed(PairedSeason pairs, Randomisation drawn) {
-    double[] differences = pairs.differences();
-    int[] places =
-        pairs.firstPlots().stream().mapToInt(plot -> drawn.plots().indexOf(plot)).toArray();
-    if (IntStream.of(places).anyMatch(place -> place < 0)) {
-      return null;
-    }
-    double bound = bound(differences);
-    long extreme = 0;
-    for (List<String> layout : drawn.allowed()) {
-      double sum = 0;
-      for (int i = 0; i < places.length; i++) {
-        boolean same = layout.get(places[i]).equals(pairs.contrast().first());
-        sum += same ? differences[i] : -differences[i];
-      }
-      extreme += Math.abs(sum) >= bound ? 1 : 0;
-    }
-    int layouts = drawn.allowed().size();
-    return new RandomisationTest(
-        (double) extreme / layouts, layouts, smallest(drawn.allowed()), true);
-  }
-
   /** One layout, or it and its mirror image where the list holds both. */
   private static double smallest(List<List<String>> allowed) {
     List<String> one = allowed.get(0);
@@ -131,8 +125,10 @@ public record RandomisationTest(double p, long layouts, double smallestP, boolea
     return Math.min(1, (mirrored ? 2.0 : 1.0) / allowed.size());
   }
 
-  /** The test of plots without units: the difference of the arms' means over the listed layouts. */
-  static @Nullable RandomisationTest ofPlots(
+  /**
+   * The difference of the arms' means over the listed layouts; null where they know not the plots.
+   */
+  private static @Nullable RandomisationTest ofList(
       Contrast contrast, SeasonTable table, double[] values, Randomisation drawn) {
     int[] places =
         table.plots().stream().mapToInt(plot -> drawn.plots().indexOf(plot.code())).toArray();
@@ -149,7 +145,7 @@ public record RandomisationTest(double p, long layouts, double smallestP, boolea
     }
     int layouts = drawn.allowed().size();
     return new RandomisationTest(
-        (double) extreme / layouts, layouts, smallest(drawn.allowed()), true);
+        (double) extreme / layouts, layouts, smallest(drawn.allowed()), true, false);
   }
 
   private static double difference(Contrast contrast, List<String> arms, double[] values) {

@@ -6,7 +6,9 @@ import leafturn.trials.analysis.TrialAnalysis;
 import leafturn.trials.analysis.data.TrialFaultException;
 import leafturn.trials.analysis.inference.Estimate;
 import leafturn.trials.analysis.inference.MeansAndContrasts;
+import leafturn.trials.analysis.inference.NewUnit;
 import leafturn.trials.analysis.multiplicity.AdjustedP;
+import leafturn.trials.analysis.paired.PairedDifference.Interval;
 import leafturn.trials.design.Contrast;
 import leafturn.trials.design.Outcome;
 import org.jspecify.annotations.Nullable;
@@ -40,8 +42,8 @@ final class SeasonsModel {
     List<Effect> effects = new ArrayList<>();
     List<Contrast> planned = columns.facts().contrasts();
     for (Contrast contrast : planned) {
-      Estimate found = estimate(contrast, analysis.contrasts());
-      if (found == null || !(found.df() > 0)) {
+      Found found = found(contrast, analysis.contrasts());
+      if (found == null || !(found.estimate().df() > 0)) {
         warnings.add("%s is not estimable from these data.".formatted(words(contrast)));
       } else {
         effects.add(effect(columns, summaries, contrast, found, Margins.onScale(outcome)));
@@ -54,25 +56,39 @@ final class SeasonsModel {
     return contrast.first() + " against " + contrast.second();
   }
 
-  private static @Nullable Estimate estimate(
-      Contrast contrast, List<MeansAndContrasts.Contrast> pairs) {
+  /** A difference, and its interval in a unit that was not in the trial. */
+  private record Found(Estimate estimate, @Nullable Interval newUnit) {
+    static Found of(MeansAndContrasts.Contrast pair) {
+      NewUnit.Interval other = pair.newUnit();
+      return new Found(
+          pair.estimate(), other == null ? null : new Interval(other.lower(), other.upper()));
+    }
+
+    Found turned() {
+      return new Found(
+          new Estimate(-estimate.value(), estimate.se(), estimate.df()),
+          newUnit == null ? null : new Interval(-newUnit.upper(), -newUnit.lower()));
+    }
+  }
+
+  private static @Nullable Found found(Contrast contrast, List<MeansAndContrasts.Contrast> pairs) {
     for (MeansAndContrasts.Contrast pair : pairs) {
       if (pair.first().equals(contrast.first()) && pair.second().equals(contrast.second())) {
-        return pair.estimate();
+        return Found.of(pair);
       }
       if (pair.first().equals(contrast.second()) && pair.second().equals(contrast.first())) {
-        Estimate other = pair.estimate();
-        return new Estimate(-other.value(), other.se(), other.df());
+        return Found.of(pair).turned();
       }
     }
     return null;
   }
 
   private static Effect effect(
-      ModelColumns columns, double[] summaries, Contrast contrast, Estimate found, double margin) {
+      ModelColumns columns, double[] summaries, Contrast contrast, Found found, double margin) {
     int comparisons = columns.facts().contrasts().size();
+    Estimate estimate = found.estimate();
     Effect.Estimated estimated =
-        Effect.Estimated.of(found.value(), found.se(), found.df(), comparisons);
+        Effect.Estimated.of(estimate.value(), estimate.se(), estimate.df(), comparisons);
     int units = PairedSeason.of(contrast, columns.table(), summaries).units().size();
     return new Effect(
         contrast,
@@ -81,7 +97,7 @@ final class SeasonsModel {
         estimated.p(),
         Effect.Equivalence.of(estimated, margin, comparisons),
         Detectable.difference(estimated),
-        null,
+        found.newUnit(),
         null);
   }
 

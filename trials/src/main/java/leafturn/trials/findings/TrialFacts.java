@@ -53,13 +53,13 @@ public record TrialFacts(
 
   /** How the arms came to the plots of a unit. */
   public enum Sides {
-    /** By a coin for each unit. */
+    /** By chance in each unit, or in each set of units that were drawn together. */
     FREE,
     /** Each arm on each side equally often. */
     BALANCED,
     /** By a layout drawn from a list. */
     LISTED,
-    /** In another way, for which there is no exact test. */
+    /** In another way, as the design says. */
     OTHER
   }
 
@@ -72,16 +72,23 @@ public record TrialFacts(
    *     the second the other
    * @param allowed the layouts one of which was drawn, an arm for each plot; empty where none were
    *     listed
+   * @param together sets of units whose arms one coin decided, as two pairs laid as ABBA or BAAB; a
+   *     unit in none of them was drawn by itself
    */
   public record Randomisation(
-      @Nullable Long seed, Sides sides, List<String> plots, List<List<String>> allowed) {
+      @Nullable Long seed,
+      Sides sides,
+      List<String> plots,
+      List<List<String>> allowed,
+      List<List<String>> together) {
     /** Sides drawn freely, or nothing known. */
     public static Randomisation free(@Nullable Long seed) {
-      return new Randomisation(seed, Sides.FREE, List.of(), List.of());
+      return new Randomisation(seed, Sides.FREE, List.of(), List.of(), List.of());
     }
 
     public Randomisation {
       plots = List.copyOf(plots);
+      together = together.stream().map(List::copyOf).toList();
       allowed = allowed.stream().map(List::copyOf).toList();
       for (List<String> layout : allowed) {
         if (layout.size() != plots.size()) {

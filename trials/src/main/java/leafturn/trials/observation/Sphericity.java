@@ -1,6 +1,13 @@
 package leafturn.trials.observation;
 
+import java.util.ArrayList;
+import java.util.Arrays;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.stream.IntStream;
 import leafturn.trials.analysis.numeric.Cholesky;
+import org.jspecify.annotations.Nullable;
 
 /**
  * Whether plots that are read again and again may be analysed as if dates were given out by chance:
@@ -21,7 +28,51 @@ public record Sphericity(double mauchlyW, double greenhouseGeisser, double huynh
    * @source mauchly1940, greenhouse1959, huynh1976
    */
   public static Sphericity of(double[][] values) {
-    int units = values.length;
+    return of(values, values.length);
+  }
+
+  /**
+   * The same of units in groups that had different treatments, each value less the mean of its
+   * group and date; null where there are too few complete units to tell, or none differ.
+   *
+   * @param values {@code [unit][date]}; units with a NaN are left out
+   * @param groups of the units
+   */
+  public static @Nullable Sphericity within(double[][] values, List<String> groups) {
+    Map<String, List<double[]>> complete = new LinkedHashMap<>();
+    for (int unit = 0; unit < values.length; unit++) {
+      if (Arrays.stream(values[unit]).noneMatch(Double::isNaN)) {
+        complete.computeIfAbsent(groups.get(unit), group -> new ArrayList<>()).add(values[unit]);
+      }
+    }
+    List<double[]> deviations = new ArrayList<>();
+    complete.values().forEach(group -> deviations.addAll(lessMean(group)));
+    int dates = values.length == 0 ? 0 : values[0].length;
+    int units = deviations.size() - complete.size() + 1;
+    if (dates < 3 || units <= dates) {
+      return null;
+    }
+    Sphericity found = of(deviations.toArray(double[][]::new), units);
+    return Double.isNaN(found.greenhouseGeisser) ? null : found;
+  }
+
+  private static List<double[]> lessMean(List<double[]> group) {
+    int dates = group.get(0).length;
+    double[] mean = new double[dates];
+    for (double[] unit : group) {
+      for (int date = 0; date < dates; date++) {
+        mean[date] += unit[date] / group.size();
+      }
+    }
+    return group.stream()
+        .map(unit -> IntStream.range(0, dates).mapToDouble(i -> unit[i] - mean[i]).toArray())
+        .toList();
+  }
+
+  /**
+   * @param units that the covariance's degrees of freedom would come from, plus one
+   */
+  private static Sphericity of(double[][] values, int units) {
     int dates = values[0].length;
     int contrasts = dates - 1;
     double[][] covariance = covarianceOfContrasts(values, contrasts);

@@ -161,6 +161,15 @@ class MistakesTest {
     assertThat(new Looks(planned, MAY.plusDays(30), 1, 1).remarks(planned)).isEmpty();
   }
 
+  /** That the power page and command refuse it is TrialSizeCommandTest's. */
+  @Test
+  void powerAfterwardsFromTheObservedEffect() {
+    assertThat(PowerFromResults.isAskedBy("what we found")).isTrue();
+    assertThat(PowerFromResults.isAskedBy("0.5")).isFalse();
+    assertThat(sentences(List.of(PowerFromResults.refusal()), Weight.REFUSED).get(0))
+        .contains("only says its p value again", "minimum detectable difference");
+  }
+
   @Test
   void singularFitIgnored() {
     TrialAnalysis analysis =

@@ -5,7 +5,10 @@ import static org.assertj.core.api.Assertions.within;
 
 import java.util.ArrayList;
 import java.util.Arrays;
+import java.util.Collections;
 import java.util.List;
+import java.util.Objects;
+import java.util.stream.IntStream;
 import leafturn.trials.analysis.ReferenceCase;
 import leafturn.trials.analysis.data.TrialTable;
 import org.junit.jupiter.api.Test;
@@ -29,6 +32,25 @@ class SeriesAndScalePublishedTest {
     assertThat(own.huynhFeldt())
         .isCloseTo(sleep.number("results/sphericity/huynh_feldt"), within(5e-5));
     assertThat(own.remark().sentence()).contains("0.37", "0.47", "correlation over time");
+  }
+
+  /** In one group the group's means are those of all, so nothing changes. */
+  @Test
+  void oneGroupIsTheSleepStudyItself() {
+    TrialTable table = new ReferenceCase("sleepstudy").table();
+    String[] reactions = table.cells("Reaction");
+    double[][] values = new double[reactions.length / 10][10];
+    for (int i = 0; i < reactions.length; i++) {
+      values[i / 10][i % 10] = Double.parseDouble(reactions[i]);
+    }
+    Sphericity plain = Sphericity.of(values);
+    Sphericity grouped =
+        Objects.requireNonNull(
+            Sphericity.within(values, Collections.nCopies(values.length, "all")));
+    assertThat(grouped.mauchlyW()).isCloseTo(plain.mauchlyW(), within(1e-12));
+    assertThat(grouped.huynhFeldt()).isCloseTo(plain.huynhFeldt(), within(1e-9));
+    assertThat(Sphericity.within(values, IntStream.range(0, 18).mapToObj(i -> "u" + i).toList()))
+        .isNull();
   }
 
   @Test
