@@ -36,18 +36,7 @@ final class WeatherCommand implements Callable<Integer> {
   @SuppressWarnings("NullAway.Init") // picocli sets it before the command runs
   private Path file;
 
-  @Option(
-      names = "--site",
-      paramLabel = "SITE",
-      description = "The location or station to read, where the file has several.")
-  private @Nullable String site;
-
-  @Option(
-      names = "--fill",
-      description =
-          "Fills gaps of more than three days too: with the mean of the same day in the other"
-              + " years.")
-  private boolean fill;
+  @Mixin private final WeatherChoice choice = new WeatherChoice();
 
   @Option(
       names = "--latitude",
@@ -89,7 +78,7 @@ final class WeatherCommand implements Callable<Integer> {
   @Override
   public Integer call() {
     Site place = place();
-    WeatherReading reading = WeatherFile.read(file, new WeatherFile.Choice(site, fill));
+    WeatherReading reading = WeatherFile.read(file, choice.asked());
     WeatherReport report = WeatherReport.of(reading, WeatherAccount.of(reading.series(), place));
     printing.print(() -> report, report::lines);
     return ExitCode.DONE;

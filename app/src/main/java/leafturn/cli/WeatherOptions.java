@@ -3,7 +3,7 @@ package leafturn.cli;
 import java.nio.file.Path;
 import leafturn.records.WeatherFile;
 import leafturn.records.WeatherReading;
-import org.jspecify.annotations.Nullable;
+import picocli.CommandLine.Mixin;
 import picocli.CommandLine.Option;
 
 /** The options of a command that needs daily weather: mix them in. */
@@ -16,17 +16,10 @@ final class WeatherOptions {
   @SuppressWarnings("NullAway.Init") // picocli sets it before the command runs
   private Path file;
 
-  @Option(
-      names = "--site",
-      paramLabel = "SITE",
-      description = "The location or station to read, where the file has several.")
-  private @Nullable String site;
-
-  @Option(names = "--fill", description = "Fills gaps of more than three days too.")
-  private boolean fill;
+  @Mixin private final WeatherChoice choice = new WeatherChoice();
 
   WeatherReading read() {
-    return WeatherFile.read(file, new WeatherFile.Choice(site, fill));
+    return WeatherFile.read(file, choice.asked());
   }
 
   Path file() {

@@ -15,6 +15,7 @@ import org.slf4j.LoggerFactory;
 /** One season plan that somebody asked for: waiting, under way or ended. */
 final class PlanJob implements PlanProgress, Runnable {
   private static final Logger LOG = LoggerFactory.getLogger(PlanJob.class);
+  private static final String BROKEN = "The plan failed; this is a fault of the program.";
 
   /** How far it is. */
   enum State {
@@ -61,8 +62,13 @@ final class PlanJob implements PlanProgress, Runnable {
       state = State.FAILED;
     } catch (RuntimeException broken) {
       LOG.error("a season plan failed: {}", broken, broken);
-      fault = "The plan failed; this is a fault of the program.";
+      fault = BROKEN;
       state = State.FAILED;
+    } finally {
+      if (!state.ended()) { // memory ran out: the thread ends, and a plan can be asked for again
+        fault = BROKEN;
+        state = State.FAILED;
+      }
     }
   }
 
