@@ -17,7 +17,8 @@ final class DaysAhead {
   /**
    * One possible season.
    *
-   * @param heightMm grass height at the end of the day, mm
+   * @param heightMm grass height at the end of the day, mm; never falling, since leaves that die at
+   *     the base of long grass do not lower its tips (our judgement)
    * @param rainMm rain, mm; NaN on day 0 when the record holds it
    * @param waterMm rain and logged watering, mm, from three days before day 0 on
    * @param soilWaterFraction water in the root zone over its capacity, 0-1
@@ -93,16 +94,15 @@ final class DaysAhead {
         keeper,
         today -> {
           int day = firstDay + today.day();
-          days.heightMm[day] = today.heightMm();
+          if (day > 0) {
+            days.heightMm[day] = Math.max(days.heightMm[day - 1], today.heightMm());
+          }
           days.rainMm[day] = today.flow(Flows.RAIN_MM);
           days.waterMm[day + DAYS_BEFORE] = today.flow(Flows.RAIN_MM);
           days.soilWaterFraction[day] = today.flow(Flows.ROOT_ZONE_WATER);
           days.minimumC[day] = season.minimumC(today.day());
           days.maximumC[day] = season.maximumC(today.day());
         });
-    if (firstDay == 0) {
-      days.heightMm[0] = lawn.heightMm();
-    }
     return days;
   }
 
@@ -120,8 +120,8 @@ final class DaysAhead {
     double[] recent = lawn.recentWaterMm();
     int from = lawn.weatherKnown() ? 0 : 1;
     System.arraycopy(recent, from, result.waterMm, 0, recent.length - from);
+    result.heightMm[0] = lawn.heightMm();
     if (lawn.weatherKnown()) {
-      result.heightMm[0] = lawn.heightMm();
       result.rainMm[0] = Double.NaN;
       result.soilWaterFraction[0] = lawn.soilWaterFraction();
       result.minimumC[0] = lawn.minimumC();

@@ -50,6 +50,9 @@ final class PlanKeeper implements Keeper {
   private final List<CutMade> cuts = new ArrayList<>();
   private int nextMowDay = -1;
 
+  /** Height of the tips since the last cut; leaves that die at the base do not lower them, mm. */
+  private double tipsMm;
+
   /**
    * @param firstDay day of the run's first day, 1 when the day of the call is over, else 0
    */
@@ -69,6 +72,7 @@ final class PlanKeeper implements Keeper {
   @Override
   public void morning(LawnRun run) {
     programme.morning(run);
+    tipsMm = Math.max(tipsMm, run.heightMm());
     if (run.day() == 0 && !plan.cuts().isEmpty() && plan.day() == 0) {
       cut(run, 0);
     }
@@ -78,6 +82,7 @@ final class PlanKeeper implements Keeper {
   public void evening(LawnRun run) {
     left.decay(
         season.airDecay(run.day()) * run.flow(Flows.DECAY_MOISTURE), run.flow(Flows.DECAY_SCALE));
+    tipsMm = Math.max(tipsMm, run.heightMm());
     int day = firstDay + run.day();
     int done = cuts.size();
     if (done == plan.cuts().size()) {
@@ -99,19 +104,20 @@ final class PlanKeeper implements Keeper {
 
   private void cut(LawnRun run, int day) {
     Plan.PlannedCut planned = plan.cuts().get(cuts.size());
-    double before = run.heightMm();
+    double before = Math.max(tipsMm, run.heightMm());
     double phosphorusPerN = run.store(Stores.PLANT_P) / run.store(Stores.PLANT_N);
     double potassiumPerN = run.store(Stores.PLANT_K) / run.store(Stores.PLANT_N);
     if (left.stalks() != null) {
       run.knowStalks(left.stalks());
     }
     run.cut(planned.toMm(), planned.returnedShare());
+    tipsMm = Math.max(run.heightMm(), Math.min(planned.toMm(), before));
     double nitrogen = run.flow(Flows.CLIPPINGS_N);
     cuts.add(
         new CutMade(
             day,
             before,
-            Math.max(0, 1 - run.heightMm() / before),
+            1 - tipsMm / before,
             run.flow(Flows.CLIPPINGS_G),
             nitrogen,
             phosphorusPerN * nitrogen,

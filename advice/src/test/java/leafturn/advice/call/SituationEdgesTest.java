@@ -42,6 +42,23 @@ class SituationEdgesTest {
   }
 
   @Test
+  void grassThatIsNotCutNeverGetsShorter() {
+    LocalDate on = LocalDate.of(2015, 5, 27);
+    Call call =
+        Situation.of(Species.KENTUCKY_BLUEGRASS, 64, 5, 27)
+            .logged(new LogEntry.Mown(on.minusDays(14), 85, 64, 1))
+            .logged(new LogEntry.Measured(on, 125))
+            .call();
+    double before = 125;
+    assertThat(call.outlook().toCome()).hasSize(28);
+    for (var day : call.outlook().toCome()) {
+      assertThat(day.heightMm().low()).isGreaterThanOrEqualTo(125);
+      assertThat(day.heightMm().middle()).isGreaterThanOrEqualTo(before);
+      before = day.heightMm().middle();
+    }
+  }
+
+  @Test
   void whatCountsAsFrostPastCanBeSet() {
     Situation frosty = greening(4, 25).dry(5, 25, -0.5, 16);
     Reason shorter = frosty.rule("green-up-days", 7).call().reasons().get(0);
