@@ -102,10 +102,15 @@ public final class SeasonPage {
   public record Weight(String name, String words, List<Option> options) {}
 
   /** A programme in the tables and lists. */
-  public record Row(int number, String name, boolean best, boolean now, boolean unbeaten) {
-    /** Its number, where its name stands elsewhere. */
+  public record Row(int number, String name, Origin origin, boolean best, boolean unbeaten) {
+    /** Whether it is how the lawn is kept now. */
+    public boolean now() {
+      return origin == Origin.PRESENT;
+    }
+
+    /** Its number where a search made its name, which stands elsewhere and is long. */
     public String title() {
-      return now ? name : "Number " + number;
+      return origin == Origin.SEARCH ? "Number " + number : name;
     }
   }
 
@@ -216,8 +221,8 @@ public final class SeasonPage {
       return new Row(
           number,
           new ProgrammeWords(units).name(plan.programmes().get(number).planned()),
+          plan.programmes().get(number).planned().origin(),
           number == ranking.best(),
-          number == 0,
           ranking.places().get(number).unbeaten());
     }
 

@@ -72,6 +72,7 @@ class SeasonRoomTest {
     String page = ended();
     assertThat(page)
         .contains("By your aims", "Twice a week, by the rules", "As now", "Nutrients")
+        .containsPattern("(?s)Twice a week, by the rules.*Twice a week, by the rules.*Twice a week")
         .contains("Of 2 programmes", "Over 100 possible seasons", "<svg class=\"season-wide\"")
         .doesNotContain("members");
     HttpResponse<String> progress = visitor.get(PAGE + "/progress");
