@@ -52,7 +52,7 @@ final class ImportLook {
       return WeatherImport.look(book, text, file.target(), file.replacing());
     }
     if (file.kind() == ImportKind.TRIAL) {
-      return TrialImport.look(book, file.name(), file.bytes());
+      return TrialImport.look(book, grounds, file.name(), file.bytes());
     }
     Table table = TableFile.read(file.name(), file.bytes(), file.sheet());
     Map<Integer, Reading.Pick> picks = file.picks();

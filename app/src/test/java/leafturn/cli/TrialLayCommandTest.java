@@ -122,6 +122,7 @@ class TrialLayCommandTest {
     assertThat(text(paper)).contains("returned", "collected", "Corners, with two tapes", "1 / ");
     assertThat(text(sheets))
         .contains("2026-10-12", "B8-2", "quality (1-9)", "Cores on 2026-04-20")
+        .contains("R2DJ3YW", "second half", "half of the soil of 4AS43DQ")
         .doesNotContain("returned", "collected");
   }
 
@@ -136,7 +137,7 @@ class TrialLayCommandTest {
       assertThat(document.getNumberOfPages()).isEqualTo(4);
       String words = new PDFTextStripper().getText(document);
       assertThat(codes).allSatisfy(code -> assertThat(words).contains(code));
-      assertThat(words).doesNotContain("B1-1");
+      assertThat(words).doesNotContain("B1-1", "half");
       BufferedImage page = new PDFRenderer(document).renderImageWithDPI(0, 200);
       BufferedImage first = page.getSubimage(100, 150, 420, 280);
       int[] pixels = first.getRGB(0, 0, 420, 280, null, 0, 420);

@@ -153,7 +153,7 @@ class TrialRoomTest {
     assertThat(adviser.get(trial).body()).contains("being planned").contains("Freeze the plan");
     String enter = trial + "/readings/enter?date=2015-05-04&outcome=quality";
     assertThat(adviser.get(enter).statusCode()).isEqualTo(409);
-    assertThat(adviser.get(enter).body()).contains("not frozen yet");
+    assertThat(adviser.get(enter).body()).contains("is not frozen");
 
     assertThat(post(adviser, trial + "/freeze", Map.of()).statusCode()).isEqualTo(303);
     Sheet<TrialSheet> frozen = trial(trial);

@@ -10,18 +10,14 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.stream.Stream;
 import leafturn.browser.Chromium.Window;
-import org.junit.jupiter.api.AfterAll;
 import org.junit.jupiter.api.BeforeAll;
 import org.junit.jupiter.api.Test;
-import org.junit.jupiter.api.TestInstance;
-import org.junit.jupiter.api.TestInstance.Lifecycle;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.Arguments;
 import org.junit.jupiter.params.provider.MethodSource;
 
 /** Every page of the round in a real browser, on a phone and on a desk, light and dark. */
-@TestInstance(Lifecycle.PER_CLASS)
-class PagesTest {
+class PagesTest extends DemoPages {
   private static final int MOST_BYTES = 200_000;
   private static final double NO_SHIFT = 0.001;
   private static final int MOST_TABS = 60;
@@ -46,45 +42,23 @@ class PagesTest {
       }
       """;
 
-  private RunningLeafturn leafturn;
-  private Chromium chromium;
   private List<String> lawns;
 
   @BeforeAll
-  void start() throws Exception {
-    leafturn = RunningLeafturn.start();
-    chromium = new Chromium();
+  void findLawns() {
     try (Visit visit = visit("/", Window.DESK)) {
-      lawns =
-          visit.page().locator("main a[href^='/lawns/']").all().stream()
-              .map(link -> link.getAttribute("href"))
-              .toList();
+      lawns = links(visit.page(), "main a[href^='/lawns/']");
     }
-  }
-
-  @AfterAll
-  void stop() throws Exception {
-    chromium.close();
-    leafturn.close();
   }
 
   /** The rooms in every window; the longest page and the further lawns in two of them. */
   Stream<Arguments> pagesAndWindows() {
-    List<Arguments> pairs = new ArrayList<>();
-    for (String path : List.of("/", "/lawns", lawns.get(0))) {
-      for (Window window :
-          List.of(Window.PHONE, Window.PHONE_DARK, Window.DESK, Window.DESK_DARK)) {
-        pairs.add(Arguments.of(path, window));
-      }
-    }
     List<String> further = new ArrayList<>(lawns.subList(1, lawns.size()));
     further.addAll(
         List.of("/sources", "/weather", "/weather/new", "/import", lawns.get(0) + "/season"));
-    for (String path : further) {
-      pairs.add(Arguments.of(path, Window.PHONE));
-      pairs.add(Arguments.of(path, Window.DESK_DARK));
-    }
-    return pairs.stream();
+    return Stream.concat(
+        inEveryWindow(List.of("/", "/lawns", lawns.get(0))).stream(),
+        inTwoWindows(further).stream());
   }
 
   Stream<Arguments> lawnsOnPhoneAndDesk() {
@@ -211,10 +185,6 @@ class PagesTest {
       visit.page().locator("main a").click();
       assertThat(visit.page()).hasURL(leafturn.url("/"));
     }
-  }
-
-  private Visit visit(String path, Window window) {
-    return new Visit(chromium.window(window), leafturn.url(path));
   }
 
   /** The summary that opens the season's table comes right after the slider. */

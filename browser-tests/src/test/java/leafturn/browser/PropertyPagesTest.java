@@ -15,57 +15,29 @@ import java.util.Map;
 import java.util.regex.Pattern;
 import java.util.stream.Stream;
 import leafturn.browser.Chromium.Window;
-import org.junit.jupiter.api.AfterAll;
-import org.junit.jupiter.api.BeforeAll;
 import org.junit.jupiter.api.Test;
-import org.junit.jupiter.api.TestInstance;
-import org.junit.jupiter.api.TestInstance.Lifecycle;
 import org.junit.jupiter.api.io.TempDir;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.Arguments;
 import org.junit.jupiter.params.provider.MethodSource;
 
 /** Properties, lawns and sheets in a real browser: begun, corrected, and by two at once. */
-@TestInstance(Lifecycle.PER_CLASS)
-class PropertyPagesTest {
+class PropertyPagesTest extends DemoPages {
   private static final String LAWN = "/lawns/heron-bank-play";
   private static final int MOST_TABS = 40;
   private static final String FIELD_IN_FOCUS = "() => document.activeElement.name ?? ''";
   private static final String STANDS = ".turf-sketch >> nth=0";
 
-  private RunningLeafturn leafturn;
-  private Chromium chromium;
-
-  @BeforeAll
-  void start() throws Exception {
-    leafturn = RunningLeafturn.start();
-    chromium = new Chromium();
-  }
-
-  @AfterAll
-  void stop() throws Exception {
-    chromium.close();
-    leafturn.close();
-  }
-
   /** Pages in every window; the forms, which are made alike, in two of them. */
   Stream<Arguments> pagesAndWindows() {
-    List<Arguments> pairs = new ArrayList<>();
     String entry;
     try (Visit visit = visit(LAWN, Window.DESK)) {
       entry = links(visit.page(), ".entries a").get(0);
     }
-    for (String path : List.of("/lawns", "/properties/new", "/properties/heron-bank", entry)) {
-      for (Window window :
-          List.of(Window.PHONE, Window.PHONE_DARK, Window.DESK, Window.DESK_DARK)) {
-        pairs.add(Arguments.of(path, window));
-      }
-    }
-    for (String path : forms(entry)) {
-      pairs.add(Arguments.of(path, Window.PHONE));
-      pairs.add(Arguments.of(path, Window.DESK_DARK));
-    }
-    return pairs.stream();
+    return Stream.concat(
+        inEveryWindow(List.of("/lawns", "/properties/new", "/properties/heron-bank", entry))
+            .stream(),
+        inTwoWindows(forms(entry)).stream());
   }
 
   /** The form of each kind of sheet, once. */
@@ -80,17 +52,10 @@ class PropertyPagesTest {
     return forms;
   }
 
-  private static List<String> links(Page page, String selector) {
-    return page.locator(selector).all().stream().map(link -> link.getAttribute("href")).toList();
-  }
-
   @ParameterizedTest
   @MethodSource("pagesAndWindows")
   void aPageIsSoundAccessibleAndFits(String path, Window window) {
-    try (Visit visit = visit(path, window)) {
-      assertThat(visit.complaints()).isEmpty();
-      Accessibility.check(visit.page());
-    }
+    checkSoundAndAccessible(path, window);
   }
 
   @Test
@@ -173,9 +138,5 @@ class PropertyPagesTest {
     }
     assertThat(page.evaluate(FIELD_IN_FOCUS)).isEqualTo(field);
     page.keyboard().type(words);
-  }
-
-  private Visit visit(String path, Window window) {
-    return new Visit(chromium.window(window), leafturn.url(path));
   }
 }

@@ -5,41 +5,16 @@ import static org.assertj.core.api.Assertions.assertThat;
 
 import com.microsoft.playwright.Page;
 import com.microsoft.playwright.options.AriaRole;
-import java.util.ArrayList;
 import java.util.List;
 import java.util.stream.Stream;
 import leafturn.browser.Chromium.Window;
-import org.junit.jupiter.api.AfterAll;
-import org.junit.jupiter.api.BeforeAll;
 import org.junit.jupiter.api.Test;
-import org.junit.jupiter.api.TestInstance;
-import org.junit.jupiter.api.TestInstance.Lifecycle;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.Arguments;
 import org.junit.jupiter.params.provider.MethodSource;
 
 /** Trials in a real browser: planned, frozen, and read on a phone. */
-@TestInstance(Lifecycle.PER_CLASS)
-class TrialPagesTest {
-  private RunningLeafturn leafturn;
-  private Chromium chromium;
-
-  @BeforeAll
-  void start() throws Exception {
-    leafturn = RunningLeafturn.start();
-    chromium = new Chromium();
-  }
-
-  @AfterAll
-  void stop() throws Exception {
-    chromium.close();
-    leafturn.close();
-  }
-
-  private Visit visit(String path, Window window) {
-    return new Visit(chromium.window(window), leafturn.url(path));
-  }
-
+class TrialPagesTest extends DemoPages {
   private String demoTrial() {
     try (Visit visit = visit("/trials", Window.DESK)) {
       return visit.page().locator(".register a").first().getAttribute("href");
@@ -48,8 +23,7 @@ class TrialPagesTest {
 
   Stream<Arguments> pagesAndWindows() {
     String trial = demoTrial();
-    List<Arguments> pairs = new ArrayList<>();
-    for (String path :
+    return inEveryWindow(
         List.of(
             "/trials",
             "/trials/new",
@@ -58,22 +32,14 @@ class TrialPagesTest {
             trial + "/readings",
             trial + "/events",
             "/laboratories",
-            "/laboratories/new")) {
-      for (Window window :
-          List.of(Window.PHONE, Window.PHONE_DARK, Window.DESK, Window.DESK_DARK)) {
-        pairs.add(Arguments.of(path, window));
-      }
-    }
-    return pairs.stream();
+            "/laboratories/new"))
+        .stream();
   }
 
   @ParameterizedTest
   @MethodSource("pagesAndWindows")
   void aPageIsSoundAccessibleAndFits(String path, Window window) {
-    try (Visit visit = visit(path, window)) {
-      assertThat(visit.complaints()).isEmpty();
-      Accessibility.check(visit.page());
-    }
+    checkSoundAndAccessible(path, window);
   }
 
   @Test

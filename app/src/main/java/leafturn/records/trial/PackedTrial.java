@@ -9,7 +9,6 @@ import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.function.Supplier;
-import leafturn.records.Faults;
 import leafturn.records.InputException;
 import leafturn.records.SourceText;
 import leafturn.records.exchange.ReadingImport;
@@ -108,13 +107,14 @@ public record PackedTrial(TrialSheet trial, List<TrialEventSheet> events, List<R
   /** What it holds, in a line. */
   public String summary() {
     TrialSheet.Frozen frozen = trial.frozen();
-    return "%s: %,d %s, %,d %s noted; %s."
+    return "%s: %,d %s, %s; %s."
         .formatted(
             trial.name(),
             readings.size(),
             readings.size() == 1 ? "reading" : "readings",
-            events.size(),
-            events.size() == 1 ? "event" : "events",
+            events.isEmpty()
+                ? "no events"
+                : events.size() == 1 ? "1 event" : "%,d events".formatted(events.size()),
             frozen == null
                 ? "its plan was never frozen"
                 : "its plan was frozen by %s at %s".formatted(frozen.by(), frozen.at()));
@@ -136,35 +136,34 @@ public record PackedTrial(TrialSheet trial, List<TrialEventSheet> events, List<R
    * @throws InputException with every fault of the two
    */
   public static PackedTrial of(SourceText plan, SourceText record, List<Reading> readings) {
-    Faults faults = new Faults(record.name());
     ObjectNode told = object(record);
     JsonNode events = told.remove("events");
     told.set("plan", object(plan));
-    List<String> wrong = new ArrayList<>();
+    List<String> faults = new ArrayList<>();
+    SourceText sheet = new SourceText(record.name(), told.toString());
+    TrialSheet trial = readOr(faults, () -> Kind.TRIAL.read(sheet));
     List<TrialEventSheet> read = new ArrayList<>();
-    TrialSheet trial = null;
-    try {
-      trial = Kind.TRIAL.read(new SourceText(record.name(), told.toString()));
-    } catch (InputException of) {
-      wrong.addAll(of.faults());
-    }
     if (events != null && !events.isArray()) {
-      faults.add("events is not usable; give a list of what befell the trial.");
+      faults.add(record.name() + ": events is not usable; give a list of what befell the trial.");
     } else if (events != null) {
       for (int i = 0; i < events.size(); i++) {
         String name = "%s, events[%d]".formatted(record.name(), i);
-        try {
-          read.add(event(name, events.get(i)));
-        } catch (InputException of) {
-          wrong.addAll(of.faults());
+        JsonNode document = events.get(i);
+        TrialEventSheet event = readOr(faults, () -> event(name, document));
+        if (event != null) {
+          read.add(event);
         }
       }
     }
-    faults.throwIfAny();
-    if (trial == null || !wrong.isEmpty()) {
-      throw new InputException(wrong);
+    if (trial == null || !faults.isEmpty()) {
+      throw new InputException(faults);
     }
     return new PackedTrial(trial, read, readings);
+  }
+
+  /** A trial that is only planned, of the document of its plan. */
+  static TrialSheet planned(SourceText plan) {
+    return new TrialSheet(object(plan), List.of(), null, null, null, null);
   }
 
   private static TrialEventSheet event(String name, JsonNode event) {

@@ -40,11 +40,12 @@ public final class TrialImport {
   /**
    * Looks at a package.
    *
+   * @param grounds keeps the layout from the look to the import
    * @param file its name as the user gave it
    * @throws InputException with every fault of it, or when the book has its trial already
    */
-  public static Preview look(BookReading book, String file, byte[] bytes) {
-    PackedTrial packed = TrialPackageFile.open(file, bytes).read();
+  public static Preview look(BookReading book, TrialGrounds grounds, String file, byte[] bytes) {
+    PackedTrial packed = TrialPackageFile.open(file, bytes).read(grounds);
     TrialImport looking = new TrialImport(book, packed, file, Sha256.of(bytes));
     looking.refuseKnown();
     return looking.preview();
@@ -74,12 +75,25 @@ public final class TrialImport {
             given.plan(), lawns, given.frozen(), given.ended(), given.whyEnded(), given.note());
     List<NewSheet<?>> sheets = new ArrayList<>();
     sheets.add(new NewSheet<>(Kind.TRIAL, id, trial, packed.summary()));
+    addEvents(sheets);
+    addReadings(sheets);
+    if (given.frozen() == null && !packed.readings().isEmpty()) {
+      notes.add("Its plan was never frozen, and its checks will say so.");
+    }
+    notes.add("What it found is worked out anew from its plan and readings.");
+    return Preview.of(file, Arrivals.of(sheets), notes);
+  }
+
+  private void addEvents(List<NewSheet<?>> sheets) {
     for (int i = 0; i < packed.events().size(); i++) {
       TrialEventSheet event = packed.events().get(i).of(id);
       String words = "%s: %s".formatted(event.day(), event.what().words());
       String eventId = Arrivals.idOf("event %d of %s".formatted(i, id));
       sheets.add(new NewSheet<>(Kind.TRIAL_EVENT, eventId, event, words));
     }
+  }
+
+  private void addReadings(List<NewSheet<?>> sheets) {
     List<Reading> readings = packed.readings();
     for (int from = 0; from < readings.size(); from += TrialReadingsSheet.MOST) {
       List<Reading> part =
@@ -89,11 +103,6 @@ public final class TrialImport {
       String partId = Arrivals.idOf("readings %d of %s".formatted(from, id));
       sheets.add(new NewSheet<>(Kind.TRIAL_READINGS, partId, sheet, words));
     }
-    if (given.frozen() == null && !readings.isEmpty()) {
-      notes.add("Its plan was never frozen, and its checks will say so.");
-    }
-    notes.add("What it found is worked out anew from its plan and readings.");
-    return Preview.of(file, Arrivals.of(sheets), notes);
   }
 
   /** The lawns of this book by their names, if all are here: else only who sees all sees it. */

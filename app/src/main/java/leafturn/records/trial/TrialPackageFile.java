@@ -24,7 +24,6 @@ import leafturn.records.exchange.ReadingImport;
 import leafturn.records.exchange.TrialGround;
 import leafturn.records.table.Table;
 import leafturn.records.table.TableFile;
-import leafturn.trials.design.TrialPlan;
 import leafturn.trials.observation.Reading;
 
 /**
@@ -65,6 +64,7 @@ public final class TrialPackageFile {
   private static final int LONGEST_NAME = 40;
   private static final List<String> NEEDED = List.of(READINGS, PLAN, RECORD);
   private static final int MOST_MEMBER_BYTES = 20_000_000;
+  private static final int MOST_BYTES = 60_000_000;
   private static final String NO_ZIP =
       "%s: it cannot be read as a zip file; it is another kind of file or was cut short.";
 
@@ -115,6 +115,7 @@ public final class TrialPackageFile {
 
   private static Map<String, byte[]> unpacked(String name, byte[] bytes) {
     Map<String, byte[]> members = new LinkedHashMap<>();
+    int total = 0;
     try (ZipInputStream zip =
         new ZipInputStream(new ByteArrayInputStream(bytes), StandardCharsets.UTF_8)) {
       for (ZipEntry entry = zip.getNextEntry(); entry != null; entry = zip.getNextEntry()) {
@@ -129,6 +130,12 @@ public final class TrialPackageFile {
           throw new InputException(
               "%s: %s unpacks to more than %d MB, the most that is read."
                   .formatted(name, member, MOST_MEMBER_BYTES / 1_000_000));
+        }
+        total += content.length;
+        if (total > MOST_BYTES) {
+          throw new InputException(
+              "%s: it unpacks to more than %d MB, the most that is read."
+                  .formatted(name, MOST_BYTES / 1_000_000));
         }
         if (members.put(member, content) != null) {
           throw new InputException("%s: %s stands in it twice.".formatted(name, member));
@@ -150,16 +157,7 @@ public final class TrialPackageFile {
       faults.add("%s is missing; it is no data package.".formatted(DESCRIPTOR));
       faults.throwIfAny();
     }
-    JsonObject descriptor = JsonObject.root(text(DESCRIPTOR), faults);
-    Map<String, String> told = new LinkedHashMap<>();
-    for (JsonObject resource : descriptor.objects("resources")) {
-      String path = resource.text("path");
-      String hash = resource.text("hash");
-      if (path != null && hash != null) {
-        told.put(path, hash);
-      }
-    }
-    faults.throwIfAny();
+    Map<String, String> told = digestsTold(faults);
     members.forEach(
         (member, bytes) -> {
           boolean same = ("sha256:" + Sha256.of(bytes)).equals(told.get(member));
@@ -169,13 +167,26 @@ public final class TrialPackageFile {
                     .formatted(member, DESCRIPTOR));
           }
         });
-    told.keySet().stream()
+    Stream.concat(told.keySet().stream(), NEEDED.stream())
+        .distinct()
         .filter(member -> !members.containsKey(member))
         .forEach(member -> faults.add(missing(member)));
-    NEEDED.stream()
-        .filter(member -> !members.containsKey(member) && !told.containsKey(member))
-        .forEach(member -> faults.add(missing(member)));
     faults.throwIfAny();
+  }
+
+  /** Digests of the members by their names, as the descriptor has them. */
+  private Map<String, String> digestsTold(Faults faults) {
+    JsonObject descriptor = JsonObject.root(text(DESCRIPTOR, MOST_MEMBER_BYTES), faults);
+    Map<String, String> told = new LinkedHashMap<>();
+    for (JsonObject resource : descriptor.objects("resources")) {
+      String path = resource.text("path");
+      String hash = resource.text("hash");
+      if (path != null && hash != null) {
+        told.put(path, hash);
+      }
+    }
+    faults.throwIfAny();
+    return told;
   }
 
   private static String missing(String member) {
@@ -206,9 +217,9 @@ public final class TrialPackageFile {
         (member, bytes) -> OutputFile.write(folder.resolve(member), out -> out.write(bytes)));
   }
 
-  private SourceText text(String member) {
+  private SourceText text(String member, int mostBytes) {
     byte[] bytes = members.getOrDefault(member, new byte[0]);
-    return SourceText.of(name + ", " + member, bytes, MOST_MEMBER_BYTES);
+    return SourceText.of(name + ", " + member, bytes, mostBytes);
   }
 
   /**
@@ -217,21 +228,36 @@ public final class TrialPackageFile {
    * @throws InputException with every fault of plan, layout, record and readings
    */
   public PackedTrial read() {
+    return read(new TrialGrounds());
+  }
+
+  /**
+   * The trial in it, its layout drawn by those who keep the last ones.
+   *
+   * @throws InputException with every fault of plan, layout, record and readings
+   */
+  public PackedTrial read(TrialGrounds grounds) {
     Faults faults = new Faults(name);
-    SourceText plan = text(PLAN);
-    TrialPlan read = TrialPlanFile.read(plan);
-    TrialGround ground = TrialGrounds.of(name + ", " + PLAN, read);
+    SourceText plan = text(PLAN, TrialPlanFile.LIMIT_BYTES);
+    TrialPlanFile.read(plan); // so that its faults name their place
+    TrialGround ground;
+    try {
+      ground = grounds.of(PackedTrial.planned(plan));
+    } catch (InputException noRoom) {
+      throw new InputException(
+          noRoom.faults().stream().map(fault -> "%s: %s".formatted(plan.name(), fault)).toList());
+    }
     checkLayout(ground, faults);
     faults.throwIfAny();
     List<Reading> readings = readings(ground);
-    return PackedTrial.of(plan, text(RECORD), readings);
+    return PackedTrial.of(plan, text(RECORD, MOST_MEMBER_BYTES), readings);
   }
 
   private void checkLayout(TrialGround ground, Faults faults) {
     if (!members.containsKey(LAYOUT)) {
       return;
     }
-    String told = JsonObject.root(text(LAYOUT), faults).text("layoutSha256");
+    String told = JsonObject.root(text(LAYOUT, MOST_MEMBER_BYTES), faults).text("layoutSha256");
     if (told != null && !told.equals(ground.layoutHash())) {
       faults.add(
           "%s is not the layout that its plan and seed draw here; its readings would be taken for those of other plots."

@@ -65,7 +65,7 @@ public final class TrialShelf {
   /** Why a trial takes no readings; empty where it takes them. */
   public static String closed(TrialSheet trial) {
     if (trial.frozen() == null) {
-      return "The plan of this trial is not frozen yet; readings are taken only after that.";
+      return "The plan of this trial is not frozen; readings are taken only once it is.";
     }
     return trial.ended() == null ? "" : "This trial has ended; it takes no more readings.";
   }

@@ -4,15 +4,15 @@ import java.util.List;
 import leafturn.web.form.Field;
 
 /** Choices of an enumeration, as forms show them. */
-final class Words {
+public final class Words {
   /** Told one way or the other, or not told. */
-  static final List<Field.Choice> YES_OR_NO =
+  public static final List<Field.Choice> YES_OR_NO =
       List.of(new Field.Choice("true", "yes"), new Field.Choice("false", "no"));
 
   private Words() {}
 
   /** Every constant by its word. */
-  static <E extends Enum<E>> List<Field.Choice> of(Class<E> type) {
+  public static <E extends Enum<E>> List<Field.Choice> of(Class<E> type) {
     return leafturn.records.Choice.words(type).stream().map(Words::choice).toList();
   }
 

@@ -8,6 +8,7 @@ import leafturn.web.form.Field;
 import leafturn.web.form.Field.Choice;
 import leafturn.web.form.FormShape;
 import leafturn.web.form.FormShape.Group;
+import leafturn.web.sheet.Words;
 
 /** The form of a mowing or a mishap; its paths are those of the event's document. */
 public final class EventForm {
@@ -66,6 +67,6 @@ public final class EventForm {
   }
 
   private static Field yesOrNo(String path, String label) {
-    return Field.oneOf(path, label, PlanChoices.YES_OR_NO);
+    return Field.oneOf(path, label, Words.YES_OR_NO);
   }
 }

@@ -49,9 +49,6 @@ final class PlanChoices {
           new Choice("equal", "equal for all arms"),
           new Choice("reduced", "deliberately less where clippings are returned"));
 
-  static final List<Choice> YES_OR_NO =
-      List.of(new Choice("true", "yes"), new Choice("false", "no"));
-
   private PlanChoices() {}
 
   static String design(String value) {

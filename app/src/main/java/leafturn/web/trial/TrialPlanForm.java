@@ -13,6 +13,7 @@ import leafturn.web.form.Field.Choice;
 import leafturn.web.form.Form;
 import leafturn.web.form.FormShape;
 import leafturn.web.form.FormShape.Group;
+import leafturn.web.sheet.Words;
 
 /** The form of a trial's plan; its paths are those of the plan's document. */
 public final class TrialPlanForm {
@@ -230,15 +231,11 @@ public final class TrialPlanForm {
   }
 
   private static Group protocol() {
-    List<Choice> days =
-        Stream.of(DayOfWeek.values())
-            .map(day -> Choice.of(leafturn.records.Choice.word(day)))
-            .toList();
     return new Group(
         "Kept the same for all plots",
         "What differs between the halves besides the practice is taken for the practice.",
         List.of(
-            Field.oneOf("protocol.mowingDay", "Mowing day", days),
+            Field.oneOf("protocol.mowingDay", "Mowing day", Words.of(DayOfWeek.class)),
             Field.number("protocol.heightMm", "Cut height", Measure.HEIGHT),
             flag("bothHalvesSameDay", "All plots of a lawn mown the same day"),
             flag("collectedFirst", "Collected plots mown first"),
@@ -251,6 +248,6 @@ public final class TrialPlanForm {
   }
 
   private static Field flag(String name, String label) {
-    return Field.oneOf("protocol." + name, label, PlanChoices.YES_OR_NO).needed();
+    return Field.oneOf("protocol." + name, label, Words.YES_OR_NO).needed();
   }
 }

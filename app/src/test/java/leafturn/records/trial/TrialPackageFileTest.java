@@ -134,6 +134,12 @@ class TrialPackageFileTest {
     assertThat(faults(bomb))
         .satisfiesExactly(
             each -> assertThat(each).contains("readings.csv unpacks to more than 20 MB"));
+    Map<String, byte[]> many = new LinkedHashMap<>();
+    for (int i = 0; i < 40; i++) {
+      many.put("values-%d-x.csv".formatted(i), new byte[10_000_000]);
+    }
+    assertThat(faults(zipOf(many)))
+        .satisfiesExactly(each -> assertThat(each).contains("it unpacks to more than 60 MB"));
   }
 
   @Test
