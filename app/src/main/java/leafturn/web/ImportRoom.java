@@ -81,12 +81,11 @@ final class ImportRoom implements Room {
     String target = target(kind, form);
     String laboratory = laboratory(kind, first(form, "laboratory"));
     String name = upload.filename().replaceAll("\\p{Cntrl}|.*[/\\\\]", "").strip();
-    String shown = name.isEmpty() ? "file" : name;
     try (InputStream content = upload.content()) {
       return KeptFile.of(
               Secret.fresh(),
               kind,
-              shown.substring(0, Math.min(shown.length(), LONGEST_NAME)),
+              name.isEmpty() ? "file" : shortened(name),
               content.readNBytes(TableFile.LIMIT_BYTES + 1),
               target)
           .readBy(laboratory);
@@ -95,30 +94,43 @@ final class ImportRoom implements Room {
     }
   }
 
+  /** Whole characters only: half of one could not be written. */
+  private static String shortened(String name) {
+    int end =
+        name.offsetByCodePoints(0, Math.min(name.codePointCount(0, name.length()), LONGEST_NAME));
+    return name.substring(0, end);
+  }
+
   /** Id of what the file is for; an invented one is refused, here or when it is looked at. */
   private String target(ImportKind kind, Map<String, List<String>> form) {
-    if (kind == ImportKind.PROPERTIES || kind == ImportKind.TRIAL) {
-      return "";
-    }
-    if (kind == ImportKind.READINGS) {
-      return first(form, "trial");
-    }
-    boolean weather = kind == ImportKind.WEATHER;
-    String id = first(form, weather ? "station" : "lawn");
-    String wanted = (weather ? Kind.STATION : Kind.LAWN).name();
+    return switch (kind) {
+      case PROPERTIES, TRIAL -> "";
+      case READINGS -> first(form, "trial");
+      case WEATHER ->
+          kept(
+              Kind.STATION,
+              first(form, "station"),
+              "Choose the station whose record the file belongs to; add it first where it is new.");
+      case LOG -> {
+        String id = first(form, "lawn");
+        yield id.isEmpty()
+            ? ""
+            : kept(Kind.LAWN, id, "Choose the lawn, or that the file names it in each row.");
+      }
+    };
+  }
+
+  private String kept(Kind<?> kind, String id, String otherwise) {
     boolean there =
         desk.book()
             .read(
                 reading ->
                     reading
                         .find(id)
-                        .filter(sheet -> sheet.kind().name().equals(wanted))
+                        .filter(sheet -> sheet.kind() == kind && !sheet.withdrawn())
                         .isPresent());
-    if (!there && (weather || !id.isEmpty())) {
-      throw new InputException(
-          weather
-              ? "Choose the station whose record the file belongs to; add it first where it is new."
-              : "Choose the lawn, or that the file names it in each row.");
+    if (!there) {
+      throw new InputException(otherwise);
     }
     return id;
   }
@@ -127,10 +139,7 @@ final class ImportRoom implements Room {
     if (kind != ImportKind.READINGS || id.isEmpty()) {
       return null;
     }
-    if (desk.book().read(reading -> reading.find(Kind.LABORATORY, id)).isEmpty()) {
-      throw new InputException("Choose the laboratory, or that each row holds one reading.");
-    }
-    return id;
+    return kept(Kind.LABORATORY, id, "Choose the laboratory, or that each row holds one reading.");
   }
 
   private void look(Context context, KeptFile file) {

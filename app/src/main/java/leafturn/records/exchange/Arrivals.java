@@ -26,11 +26,18 @@ public record Arrivals(List<NewSheet<?>> sheets, String station, List<StationDay
   }
 
   /**
-   * A sheet to add.
+   * A sheet to add: one that the book can read again.
    *
    * @param words what it says, in a line
    */
   public record NewSheet<C extends Content>(Kind<C> kind, String id, C content, String words) {
+    /**
+     * @throws leafturn.records.InputException when a reader of its kind would refuse it
+     */
+    public NewSheet {
+      kind.checked(content);
+    }
+
     private void write(BookWriting writing) {
       writing.add(kind, id, content);
     }

@@ -11,10 +11,12 @@ import java.util.Optional;
 import leafturn.quantity.Units;
 import leafturn.records.Dates;
 import leafturn.records.Faults;
+import leafturn.records.InputException;
 import leafturn.records.exchange.Reading.DateOrder;
 import leafturn.records.exchange.Reading.Pick;
 import leafturn.records.sheet.LaboratorySheet;
 import leafturn.records.sheet.LaboratorySheet.Holds;
+import leafturn.records.sheet.TrialReadingsSheet;
 import leafturn.records.table.Table;
 import org.jspecify.annotations.Nullable;
 
@@ -95,7 +97,7 @@ final class LaboratoryTable {
 
   /** The readings of a row, a value column each. */
   void readings(Table.Row row, Findings faults, TrialGround ground, Taker taker) {
-    Sample sample = sample(row, faults, ground);
+    Sample sample = tellBroken(row, faults) ? null : sample(row, faults, ground);
     if (sample == null) {
       return;
     }
@@ -104,9 +106,46 @@ final class LaboratoryTable {
           String value = cell(row, heading);
           String outcome = mapped.outcome();
           if (mapped.holds() == Holds.VALUE && value != null && outcome != null) {
-            taker.take(row, heading, reading(row, sample, mapped, outcome, value));
+            var made = reading(row, sample, mapped, outcome, value);
+            if (isFit(row, heading, made, faults)) {
+              taker.take(row, heading, made);
+            }
           }
         });
+  }
+
+  /** Reports mapped cells whose text could not be had; true where there are any. */
+  private boolean tellBroken(Table.Row row, Findings faults) {
+    boolean broken = false;
+    for (Map.Entry<Integer, Pick> pick : reading.picks().entrySet()) {
+      String fault = row.faults().get(pick.getKey());
+      if (fault != null) {
+        faults.add(row, pick.getValue().column(), fault);
+        broken = true;
+      }
+    }
+    return broken;
+  }
+
+  /** Reports what of a reading the book could not keep, such as a note that is too long. */
+  private static boolean isFit(
+      Table.Row row, String heading, leafturn.trials.observation.Reading made, Findings faults) {
+    try {
+      TrialReadingsSheet.checked(made);
+      return true;
+    } catch (InputException unfit) {
+      unfit
+          .faultsByField()
+          .forEach(
+              fault ->
+                  faults.add(
+                      row,
+                      heading,
+                      fault.field().isEmpty()
+                          ? fault.sentence()
+                          : fault.field() + ": " + fault.sentence()));
+      return false;
+    }
   }
 
   private leafturn.trials.observation.Reading reading(

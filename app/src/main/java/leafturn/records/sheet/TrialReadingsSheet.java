@@ -68,6 +68,15 @@ public record TrialReadingsSheet(
     return reading;
   }
 
+  /**
+   * A reading made in the program, checked as if it had been read.
+   *
+   * @throws leafturn.records.InputException with every fault, each naming its field
+   */
+  public static Reading checked(Reading reading) {
+    return readOne(new SourceText("reading", Document.of(reading)));
+  }
+
   private static Reading reading(JsonObject json) {
     Reading reading =
         new Reading(

@@ -195,4 +195,13 @@ class ReadingImportTest {
             each -> assertThat(each).contains("line 2", "plot " + other),
             each -> assertThat(each).contains("line 3", "2014-01-01"));
   }
+
+  @Test
+  void whatALaboratorysRowsHoldIsCheckedAsWhatIsTyped() {
+    String rows = ",B1-1,2/6/2014,150\n".repeat(21) + ",B1-2,2/6/2014," + "9".repeat(90) + "\n";
+    assertThatList(sentences(look("Bag,Plot,Taken,K2O ppm\n" + rows, LABORATORY).faults()))
+        .satisfiesExactly(
+            each -> assertThat(each).contains("line 22", "K2O ppm", "Duplicate", "from 1 to 20"),
+            each -> assertThat(each).contains("line 23", "K2O ppm", "Value", "shorten it to 80"));
+  }
 }
