@@ -15,6 +15,7 @@ import java.util.List;
 import leafturn.records.Examples;
 import leafturn.records.sheet.Schema;
 import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.Timeout;
 import org.junit.jupiter.api.io.TempDir;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
@@ -157,6 +158,7 @@ class TrialSizeCommandTest {
           "difference": 1e300             | difference: 1.0E300 is out of range
           "power": 1                      | power: 1 is out of range
           "alpha": 0                      | alpha: 0 is out of range
+          "alpha": 1e-9                   | alpha: 0.000000001 is out of range
           "units": 1                      | 1 yard leaves nothing to judge
           "units": 2.5                    | 2.5 is not a whole number
           "dates": 0                      | dates: 0 is out of range
@@ -203,6 +205,15 @@ class TrialSizeCommandTest {
             """);
     assertThat(ran.exitCode()).isEqualTo(2);
     assertThat(ran.err()).contains("treatment", "yard, practice, date").doesNotContain("\tat ");
+  }
+
+  /** The integrals' steps do not follow the size of a difference that is seen for certain. */
+  @Test
+  @Timeout(60)
+  void anAbsurdDifferenceIsAnsweredAtOnce() throws IOException {
+    Ran ran = asked("{\"design\": \"split-yard\", \"sd\": 1, \"difference\": 1e9}");
+    assertThat(ran.exitCode()).isZero();
+    assertThat(ran.out()).contains("2 yards");
   }
 
   @Test

@@ -28,6 +28,11 @@ public final class SizeFile {
 
   private static final double USUAL_ALPHA = 0.05;
   private static final double USUAL_POWER = 0.8;
+
+  /** Nearer to 0 and 1 nothing is planned, and the integrals take minutes. */
+  private static final double LEAST_ALPHA = 1e-4;
+
+  private static final double MOST_POWER = 0.99999;
   private static final int MOST_ARMS = 30;
   private static final int MOST_DATES = 1000;
 
@@ -86,7 +91,7 @@ public final class SizeFile {
     Integer units = units(arms);
     DifferenceTest test = test();
     boolean any = isAny(second ? secondArms : arms);
-    Double power = SizeFields.inside(root, "power", 0, 1);
+    Double power = SizeFields.inside(root, "power", 0, MOST_POWER);
     double wanted = power == null ? USUAL_POWER : power;
     if (wanted <= test.alpha()) {
       root.fault("power", "it is not above alpha, which chance alone reaches; give 0.8 or so.");
@@ -208,7 +213,7 @@ public final class SizeFile {
   }
 
   private DifferenceTest test() {
-    Double alpha = SizeFields.inside(root, "alpha", 0, 0.5);
+    Double alpha = SizeFields.inside(root, "alpha", LEAST_ALPHA, 0.5);
     Integer sides = root.wholeNumber("sides", 1, 2, "");
     Rejections counted =
         SizeFields.choice(root, "rejections", Rejections.values(), Rejections::word);

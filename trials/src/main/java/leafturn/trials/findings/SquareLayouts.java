@@ -2,8 +2,10 @@ package leafturn.trials.findings;
 
 import java.util.ArrayList;
 import java.util.Collections;
+import java.util.HashMap;
 import java.util.HashSet;
 import java.util.List;
+import java.util.Map;
 import java.util.Set;
 import java.util.stream.IntStream;
 import leafturn.trials.analysis.data.Numbers;
@@ -77,32 +79,42 @@ final class SquareLayouts {
 
   /** Mean of the plots at one column in each row; NaN where none has a value. */
   private double mean(int[] columnOfRow) {
-    return IntStream.range(0, size)
-        .mapToDouble(row -> values[row][columnOfRow[row]])
-        .filter(value -> !Double.isNaN(value))
-        .average()
-        .orElse(Double.NaN);
+    double sum = 0;
+    int count = 0;
+    for (int row = 0; row < size; row++) {
+      double value = values[row][columnOfRow[row]];
+      if (!Double.isNaN(value)) {
+        sum += value;
+        count++;
+      }
+    }
+    return sum / count;
   }
 
   private RandomisationTest all() {
     List<int[]> orders = new ArrayList<>();
     addOrders(new ArrayList<>(List.of(0)), orders);
-    Set<Long> met = new HashSet<>();
+    Map<Long, Integer> squaresOfPlaces = new HashMap<>();
+    long squares = 0;
     for (int[] rows : orders) {
       for (int[] columns : orders) {
         for (int pair = 0; pair < size * size; pair++) {
           if (pair / size != pair % size) {
             int[] one = columnsOf(pair / size, rows, columns);
             int[] other = columnsOf(pair % size, rows, columns);
-            if (met.add(code(one) * (1L << 30) + code(other))) {
-              count(one, other);
-            }
+            squaresOfPlaces.merge(code(one) * (1L << 30) + code(other), 1, Integer::sum);
+            squares++;
+            count(one, other);
           }
         }
       }
     }
-    int layouts = met.size();
-    return new RandomisationTest((double) extreme / layouts, layouts, 2.0 / layouts, false, false);
+    return new RandomisationTest(
+        (double) extreme / squares,
+        squaresOfPlaces.size(),
+        2.0 * Collections.min(squaresOfPlaces.values()) / squares,
+        false,
+        false);
   }
 
   /** All orders that begin with 0: another beginning only gives the letters other names. */

@@ -9,6 +9,9 @@ import org.hipparchus.special.Gamma;
 public final class Noncentral {
   private static final double NOTHING = 1e-18;
 
+  /** Beyond a square of 1 + this over df no standard error comes to lie. */
+  private static final double FAR = 150;
+
   private Noncentral() {}
 
   /**
@@ -20,7 +23,7 @@ public final class Noncentral {
    * @source abramowitz1964, eq. 26.7.9
    */
   public static double tAbove(double t, double df, double shift) {
-    double steepness = Math.abs(shift);
+    double steepness = Math.min(Math.abs(shift), Math.abs(t) * Math.sqrt(1 + FAR / df));
     return ScaleMixture.meanOfSteep(df, steepness, scale -> Tails.normalBelow(shift - t * scale));
   }
 

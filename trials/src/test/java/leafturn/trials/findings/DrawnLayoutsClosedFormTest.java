@@ -144,6 +144,23 @@ class DrawnLayoutsClosedFormTest {
     }
   }
 
+  /**
+   * From one arm's place to the other's goes a permutation of the columns: in two of five cases a
+   * round of six (120 of them), in two two rounds of three (40), in one three of two (15).
+   */
+  @Test
+  void placesInASquareOfSixAreNotAllAsLikely() {
+    for (int cell = 0; cell < 36; cell++) {
+      String arm = "abcdef".substring((cell / 6 + cell % 6) % 6).substring(0, 1);
+      String row = Integer.toString(cell / 6 + 1);
+      plots.add(new Plot("p" + cell, "lawn", arm, null, row, Integer.toString(cell % 6 + 1)));
+      values.add(Math.sin(cell * cell));
+    }
+    RandomisationTest drawn = test(Design.LATIN_SQUARE, Sides.OTHER, List.of());
+    assertThat(drawn.layouts()).isEqualTo(720 * (120 + 40 + 15));
+    assertThat(drawn.smallestP()).isCloseTo(2 * 0.4 / (720 * 120), within(1e-15));
+  }
+
   /** The share of all distinct squares, rows, columns and letters in every order. */
   private static double share(double[][] ground) {
     int size = ground.length;
