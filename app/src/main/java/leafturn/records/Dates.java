@@ -2,6 +2,8 @@ package leafturn.records;
 
 import java.time.DateTimeException;
 import java.time.LocalDate;
+import java.time.format.DateTimeFormatter;
+import java.util.Locale;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
 import org.jspecify.annotations.Nullable;
@@ -13,6 +15,8 @@ public final class Dates {
 
   public static final int LAST_YEAR = 2200;
 
+  private static final DateTimeFormatter WORDS =
+      DateTimeFormatter.ofPattern("d MMMM uuuu", Locale.ENGLISH);
   private static final Pattern ISO = Pattern.compile("(\\d{4})-(\\d{2})-(\\d{2})");
 
   private Dates() {}
@@ -40,6 +44,11 @@ public final class Dates {
     } catch (DateTimeException e) {
       return null;
     }
+  }
+
+  /** A date as a person reads it: "28 May 2015". */
+  public static String words(LocalDate day) {
+    return WORDS.format(day);
   }
 
   /** What is wrong with a text that is no date. */

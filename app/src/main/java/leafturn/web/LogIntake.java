@@ -2,7 +2,6 @@ package leafturn.web;
 
 import com.fasterxml.jackson.databind.node.JsonNodeFactory;
 import com.fasterxml.jackson.databind.node.ObjectNode;
-import java.time.LocalDate;
 import java.util.List;
 import java.util.Map;
 import leafturn.quantity.Units;
@@ -15,7 +14,6 @@ import leafturn.records.book.Sheet;
 import leafturn.records.book.StaleSheetException;
 import leafturn.records.sheet.Kind;
 import leafturn.records.sheet.LogSheet;
-import leafturn.reports.DayWords;
 import leafturn.web.form.Form;
 import org.jspecify.annotations.Nullable;
 
@@ -82,11 +80,17 @@ final class LogIntake {
     } catch (InputException wrong) {
       return new Outcome.Faulty(form.faulted(wrong));
     }
-    if (content.day().isAfter(lawn.today())) {
-      return new Outcome.Faulty(form.faulted("day", notYet(content.day(), lawn.today())));
-    }
     try {
-      return new Outcome.Kept(book.write(who.name(), writing -> written(writing, sent, content)));
+      return new Outcome.Kept(
+          book.write(
+              who.name(),
+              writing -> {
+                // One that is sent again is in the book already, whatever has come beside it since.
+                if (writing.find(Kind.LOG, sent.id()).isEmpty()) {
+                  new LogCheck(writing, lawn.today(), sent.units()).check(sent.id(), content);
+                }
+                return written(writing, sent, content);
+              }));
     } catch (StaleSheetException taken) {
       return new Outcome.Taken(taken.current());
     } catch (InputException wrong) {
@@ -115,10 +119,5 @@ final class LogIntake {
       document.putArray("photographs").add(photograph.id());
     }
     return document.toString();
-  }
-
-  private static String notYet(LocalDate day, LocalDate today) {
-    return "%s has not come yet: at this lawn it is %s. Give the day it was done."
-        .formatted(DayWords.dayAndYear(day), DayWords.dayAndYear(today));
   }
 }

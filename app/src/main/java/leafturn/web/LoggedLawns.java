@@ -13,6 +13,7 @@ import leafturn.advice.call.LawnWithoutCall;
 import leafturn.advice.call.RoundOfLawns;
 import leafturn.records.book.Sheet;
 import leafturn.records.round.PlacedLawn;
+import leafturn.records.round.ProgrammeInForce;
 import leafturn.records.round.Register;
 import leafturn.records.sheet.AdviceSheet.Way;
 import leafturn.records.sheet.Kind;
@@ -93,7 +94,7 @@ final class LoggedLawns {
     String zone = placed.property().content().timeZone();
     LocalDate today = today(register, zone);
     ProgrammeSheet programme =
-        inForce(programmes.getOrDefault(placed.lawn().id(), List.of()), today);
+        ProgrammeInForce.on(today, programmes.getOrDefault(placed.lawn().id(), List.of()));
     Double planned = programme == null ? null : programme.mowing().heightMm(today.getMonth());
     Double share = programme == null ? null : programme.mowing().clippings().returnedShare();
     return new LoggedLawn(
@@ -112,16 +113,5 @@ final class LoggedLawns {
   private LocalDate today(Register register, String zone) {
     LocalDate fixed = register.title().fixedDay();
     return fixed == null ? LocalDate.ofInstant(desk.clock().instant(), ZoneId.of(zone)) : fixed;
-  }
-
-  /** The programme that holds on a day; the first one where none has begun yet. */
-  private static @Nullable ProgrammeSheet inForce(List<Sheet<ProgrammeSheet>> byDay, LocalDate on) {
-    ProgrammeSheet found = null;
-    for (Sheet<ProgrammeSheet> sheet : byDay) {
-      if (found == null || !sheet.content().from().isAfter(on)) {
-        found = sheet.content();
-      }
-    }
-    return found;
   }
 }

@@ -8,6 +8,7 @@ import leafturn.advice.season.PlanStoppedException;
 import leafturn.advice.season.SeasonPlan;
 import leafturn.advice.season.SeasonPlanner;
 import leafturn.records.round.LawnToPlan;
+import leafturn.web.form.Form;
 import org.jspecify.annotations.Nullable;
 import org.slf4j.Logger;
 import org.slf4j.LoggerFactory;
@@ -33,6 +34,7 @@ final class PlanJob implements PlanProgress, Runnable {
 
   private final LawnToPlan subject;
   private final PlanRequest request;
+  private final Form form;
   private final AtomicBoolean stop = new AtomicBoolean();
   private volatile State state = State.WAITING;
   private volatile int done;
@@ -40,9 +42,10 @@ final class PlanJob implements PlanProgress, Runnable {
   private volatile String fault = "";
   private volatile @Nullable SeasonPlan plan;
 
-  PlanJob(LawnToPlan subject, PlanRequest request) {
+  PlanJob(LawnToPlan subject, PlanRequest request, Form form) {
     this.subject = subject;
     this.request = request;
+    this.form = form;
   }
 
   @Override
@@ -113,6 +116,11 @@ final class PlanJob implements PlanProgress, Runnable {
   /** The plan, or null as long as it is not made. */
   @Nullable SeasonPlan plan() {
     return plan;
+  }
+
+  /** The form by which it was asked for. */
+  Form form() {
+    return form;
   }
 
   /** The lawn as it was when the plan was asked for. */

@@ -1,6 +1,5 @@
 package leafturn.web;
 
-import java.time.LocalDate;
 import java.util.ArrayList;
 import java.util.LinkedHashSet;
 import java.util.List;
@@ -29,21 +28,18 @@ public final class SeasonPage {
   private final PlanWeights look;
   private final UnitWords units;
   private final boolean mayAdopt;
-  private final LocalDate today;
 
   SeasonPage(
       PlacedLawn placed,
       @Nullable PlanJob job,
       PlanWeights look,
       UnitWords units,
-      boolean mayAdopt,
-      LocalDate today) {
+      boolean mayAdopt) {
     this.placed = placed;
     this.job = job;
     this.look = look;
     this.units = units;
     this.mayAdopt = mayAdopt;
-    this.today = today;
   }
 
   public String lawnName() {
@@ -54,10 +50,6 @@ public final class SeasonPage {
     return "/lawns/" + placed.address();
   }
 
-  /** The first day a programme may hold from, as a form has it. */
-  public String today() {
-    return today.toString();
-  }
 
   public boolean mayAdopt() {
     return mayAdopt;

@@ -47,16 +47,33 @@ final class SeasonRoom implements Room {
   }
 
   private void show(Context context) {
+    PlacedLawn placed = placed(context);
+    show(context, placed, asked(context, placed), "");
+  }
+
+  /** What was asked for last, for whoever reads in the same units; else the blank form. */
+  private Form asked(Context context, PlacedLawn placed) {
     Units units = Guest.visitor(context).person().units();
-    show(context, placed(context), SeasonForm.blank(units), "");
+    return plans
+        .of(placed.lawn().id())
+        .map(PlanJob::form)
+        .filter(form -> form.units() == units)
+        .orElseGet(() -> SeasonForm.blank(units));
   }
 
   private void show(Context context, PlacedLawn placed, Form form, String fault) {
+    String today = desk.rounds().dayOf(placed).toString();
+    show(context, placed, form, fault, new Unadopted("", today, ""));
+  }
+
+  private void show(
+      Context context, PlacedLawn placed, Form form, String fault, Unadopted unadopted) {
     PlanJob job = plans.of(placed.lawn().id()).orElse(null);
     Map<String, Object> content = new HashMap<>();
     content.put("page", page(context, placed, job));
     content.put("form", form);
     content.put("fault", fault);
+    content.put("unadopted", unadopted);
     String name = placed.lawn().content().name();
     desk.show(
         context,
@@ -72,8 +89,7 @@ final class SeasonRoom implements Room {
         job,
         PlanWeights.of(context.queryParamMap()),
         new UnitWords(visitor.person().units()),
-        visitor.mayChange(placed.property().id()),
-        desk.rounds().dayOf(placed));
+        visitor.mayChange(placed.property().id()));
   }
 
   private void progress(Context context) {
@@ -92,7 +108,7 @@ final class SeasonRoom implements Room {
     try {
       LocalDate today = desk.rounds().dayOf(placed);
       LawnToPlan subject = desk.book().read(reading -> LawnToPlan.of(reading, placed, today));
-      PlanJob job = new PlanJob(subject, request(subject, form));
+      PlanJob job = new PlanJob(subject, request(subject, form), form);
       if (plans.ask(placed.lawn().id(), job)) {
         Answers.goTo(context, address(placed));
       } else {
@@ -134,15 +150,13 @@ final class SeasonRoom implements Room {
     }
     String from = String.valueOf(context.formParam("from"));
     LocalDate day = Dates.parse(from);
-    Programme programme = programme(plan, context.formParam("number"));
-    if (day == null) {
+    String number = String.valueOf(context.formParam("number"));
+    Programme programme = programme(plan, number);
+    String fault = day == null ? Dates.fault(from) : dayFault(placed, day);
+    if (day == null || !fault.isEmpty()) {
       context.status(UNUSABLE);
-      Units units = Guest.visitor(context).person().units();
       show(
-          context,
-          placed,
-          SeasonForm.blank(units),
-          "The first day of the programme: " + Dates.fault(from));
+          context, placed, asked(context, placed), "", new Unadopted(number, from, fault));
       return;
     }
     Sheet<ProgrammeSheet> adopted =
@@ -153,11 +167,14 @@ final class SeasonRoom implements Room {
     Answers.goTo(context, "/sheets/" + adopted.id());
   }
 
-  private static Programme programme(SeasonPlan plan, @Nullable String number) {
+  private String dayFault(PlacedLawn placed, LocalDate day) {
+    LocalDate today = desk.rounds().dayOf(placed);
+    return desk.book().read(reading -> LawnToPlan.fault(reading, placed, day, today));
+  }
+
+  private static Programme programme(SeasonPlan plan, String number) {
     List<SeasonPlan.Result> programmes = plan.programmes();
-    if (number == null
-        || !number.matches("\\d{1,4}")
-        || Integer.parseInt(number) >= programmes.size()) {
+    if (!number.matches("\\d{1,4}") || Integer.parseInt(number) >= programmes.size()) {
       throw Refusal.unreadable();
     }
     return programmes.get(Integer.parseInt(number)).planned().programme();

@@ -7,6 +7,7 @@ import java.util.ArrayList;
 import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.Optional;
 import java.util.Set;
 import leafturn.records.book.BookReading;
 import leafturn.records.book.BookTitle;
@@ -60,6 +61,14 @@ final class SheetDesk {
     /** Its document as it now stands. */
     String document() {
       return kind().write(sheet().content());
+    }
+
+    /** Its document as it stood in a version; empty where there was none such. */
+    Optional<String> documentOf(int version) {
+      return versions.stream()
+          .filter(sheet -> sheet.version() == version)
+          .findFirst()
+          .map(sheet -> kind().write(sheet.content()));
     }
 
     String address() {

@@ -4,13 +4,16 @@ import io.javalin.http.Context;
 import java.util.List;
 import java.util.Map;
 import leafturn.records.InputException;
+import leafturn.records.book.BookReading;
 import leafturn.records.book.Sheet;
 import leafturn.records.book.StaleSheetException;
 import leafturn.records.sheet.Content;
 import leafturn.records.sheet.Kind;
+import leafturn.records.sheet.LogSheet;
 import leafturn.web.SheetDesk.Found;
 import leafturn.web.form.Form;
 import leafturn.web.sheet.Change;
+import leafturn.web.sheet.Setting;
 import leafturn.web.sheet.SheetLines;
 
 /** One sheet of the book: what it says and has said, and where it is corrected and withdrawn. */
@@ -67,10 +70,12 @@ final class SheetRoom implements Room {
   }
 
   private <C extends Content> void correct(Context context, Found<C> found) {
-    String document = found.document();
-    Form form =
-        Form.of(found.form().shape(found.setting(), document), found.setting().units(), document);
-    show(context, found, form, found.sheet().version());
+    show(context, found, filled(found, found.document()), found.sheet().version());
+  }
+
+  private static Form filled(Found<?> found, String document) {
+    Setting setting = found.setting();
+    return Form.of(found.form().shape(setting, found.document()), setting.units(), document);
   }
 
   private <C extends Content> void save(Context context, Found<C> found) {
@@ -88,7 +93,7 @@ final class SheetRoom implements Room {
               .write(
                   Guest.visitor(context).person().name(),
                   writing -> {
-                    SheetCheck.together(writing, found.sheet().id(), content);
+                    check(writing, found, content);
                     return writing.revise(found.kind(), found.sheet().id(), version, content);
                   });
       Answers.goTo(context, after(found, saved));
@@ -97,7 +102,15 @@ final class SheetRoom implements Room {
       show(context, found, form.faulted(faults), version);
     } catch (StaleSheetException stale) {
       context.status(CONFLICT);
-      conflict(context, found, form);
+      conflict(context, found, form, version);
+    }
+  }
+
+  private static <C extends Content> void check(BookReading reading, Found<C> found, C content) {
+    SheetCheck.together(reading, found.sheet().id(), content);
+    if (content instanceof LogSheet entry) {
+      new LogCheck(reading, found.setting().today(), found.setting().units())
+          .check(found.sheet().id(), entry);
     }
   }
 
@@ -145,15 +158,24 @@ final class SheetRoom implements Room {
             List.of()));
   }
 
-  /** Both states side by side; what was typed stands in the form, to be saved over the other. */
-  private <C extends Content> void conflict(Context context, Found<C> stale, Form form) {
+  /**
+   * Both states side by side; what was changed stands in the form as it was typed, the rest as it
+   * now is, to be saved over the other.
+   */
+  private <C extends Content> void conflict(
+      Context context, Found<C> stale, Form typed, int version) {
     @SuppressWarnings("unchecked") // the kind of a sheet never changes
     Found<C> now = (Found<C>) sheets.toChange(context, stale.sheet().id());
     Sheet<C> theirs = now.sheet();
+    Form form =
+        now.documentOf(version)
+            .map(before -> typed.rebased(filled(now, before), filled(now, now.document())))
+            .orElse(typed);
     String mine = form.document(now.form().noun(), now.document()).text();
     String more =
         "%s changed this sheet, %s, while you were working on it. Nothing of yours is saved yet, and"
-            + " nothing is lost: here is theirs beside yours, and below your form as you typed it.";
+            + " nothing is lost: here is theirs beside yours, and below your form. What you did not"
+            + " change stands there as it now is.";
     page(
         context,
         new SheetFormPage(

@@ -74,7 +74,7 @@ class ImportRoomTest {
     String address = Asking.location(sent).getPath();
     String page = asking.get(address).body();
     assertThat(page)
-        .contains("1 entry can be imported.", "2015-05-20 watered, 12 mm", "Import this entry");
+        .contains("1 entry can be imported.", "20 May 2015 watered, 12 mm", "Import this entry");
     assertThat(entries()).isEqualTo(before);
     Map<String, String> fields = Map.of("seen", seen(page));
     assertThat(asking.postForm(address + "/add", fields).statusCode()).isEqualTo(303);
@@ -101,7 +101,7 @@ class ImportRoomTest {
         .contains("2 things are to be put right first.")
         .contains("line 3, column A / Tag", "is not a date")
         .contains("line 3, column C / Zoll", "is not a number")
-        .contains("2015-05-20 watered, 12.7 mm", "<option value=\"us\" selected");
+        .contains("20 May 2015 watered, 12.7 mm", "<option value=\"us\" selected");
   }
 
   @Test

@@ -140,6 +140,25 @@ class LogRoomTest {
   }
 
   @Test
+  void aHeightThatCannotStandBesideACutOfThatDayIsToldWithWhatTheLogHas() throws Exception {
+    Map<String, String> first = entry("returned", "heightAfterMm", "76");
+    first.put("heightBeforeMm", "95");
+    first.put("day", "2015-03-03");
+    assertThat(owner.post("/queue", first).statusCode()).isEqualTo(200);
+    Map<String, String> second = new HashMap<>(first);
+    second.put("id", UUID.randomUUID().toString());
+    second.put("heightBeforeMm", "140");
+    second.put("heightAfterMm", "64");
+    HttpResponse<String> answer = owner.post("/queue", second);
+    assertThat(answer.statusCode()).isEqualTo(422);
+    assertThat(answer.body())
+        .contains("\"field\":\"heightBeforeMm\"", "the log has this for the same day", "from 95");
+    second.put("heightBeforeMm", "78");
+    assertThat(owner.post("/queue", second).statusCode()).isEqualTo(200);
+    assertThat(owner.post("/queue", first).statusCode()).as("sent again").isEqualTo(200);
+  }
+
+  @Test
   void numbersAreInTheUnitsInWhichTheyWereTyped() throws Exception {
     Map<String, String> entry = entry("returned", "heightAfterMm", "2.5");
     entry.put("units", "us");

@@ -82,6 +82,11 @@ class SeasonRoomTest {
         .contains("nitrate N lost, g/m² a year")
         .contains("<option value=\"8\" selected>");
 
+    assertRefused("1999-01-01", "1 January 1999 is before the programme of now began to hold");
+    assertRefused("2017-05-29", "29 May 2017 is too far ahead for a plan of one year");
+    assertRefused("1 June", "write year, month and day as in 2015-05-28");
+    assertThat(programmes()).hasSize(1);
+
     HttpResponse<String> adopted =
         visitor.postForm(PAGE + "/adopt", Map.of("number", "1", "from", "2015-06-01"));
 
@@ -96,6 +101,14 @@ class SeasonRoomTest {
     assertThat(last.feeding()).isEqualTo(programmes.get(0).content().feeding());
   }
 
+  private void assertRefused(String from, String sentence) throws Exception {
+    HttpResponse<String> answer =
+        visitor.postForm(PAGE + "/adopt", Map.of("number", "1", "from", from));
+    assertThat(answer.statusCode()).isEqualTo(422);
+    assertThat(answer.body())
+        .contains(sentence, "id=\"adopt-from-fault\"", "name=\"from\" value=\"" + from + "\"");
+  }
+
   private List<Sheet<ProgrammeSheet>> programmes() {
     return book.read(
         reading -> {
@@ -106,12 +119,16 @@ class SeasonRoomTest {
 
   @Test
   void aPlanCanBeStopped() throws Exception {
-    assertThat(visitor.postForm(PAGE, Map.of("search", "true")).statusCode()).isEqualTo(303);
+    Map<String, String> asked = own();
+    asked.put("search", "true");
+    asked.put("programmes[0].name", "My own, every week");
+    assertThat(visitor.postForm(PAGE, asked).statusCode()).isEqualTo(303);
     assertThat(visitor.get(PAGE).body()).contains("being made", "<progress", "Stop");
 
     assertThat(visitor.postForm(PAGE + "/stop").statusCode()).isEqualTo(303);
 
-    assertThat(ended()).contains("The plan was stopped.", "Make the plan");
+    assertThat(ended())
+        .contains("The plan was stopped.", "Make the plan", "value=\"My own, every week\"");
     assertThat(visitor.postForm(PAGE + "/adopt", Map.of("number", "1")).statusCode())
         .isEqualTo(404);
   }

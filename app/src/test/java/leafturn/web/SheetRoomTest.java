@@ -9,6 +9,7 @@ import java.util.Map;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
 import leafturn.quantity.Units;
+import leafturn.records.SourceText;
 import leafturn.records.book.Sheet;
 import leafturn.records.people.People;
 import leafturn.records.people.Person;
@@ -80,6 +81,58 @@ class SheetRoomTest extends DemoSite {
   }
 
   @Test
+  void whoeverSavesTheirsOverAnotherChangesOnlyWhatTheyChanged() throws Exception {
+    Sheet<LogSheet> mowing = lastMowing();
+    assertThat(correct(mowing, 1, "51", "by the first").statusCode()).isEqualTo(303);
+    Map<String, String> mine = fields(mowing, 1, "70", note(mowing).replace("null", ""));
+    HttpResponse<String> stale = send(mowing, mine);
+    assertThat(stale.statusCode()).isEqualTo(409);
+    String form = stale.body().substring(stale.body().indexOf("<form class=\"entry"));
+    assertThat(form).contains("by the first", "value=\"70\"");
+    assertThat(stale.body()).doesNotContain("Went over it twice</th>");
+  }
+
+  @Test
+  void anEntryOfADayToComeIsRefusedWhenItIsCorrectedToo() throws Exception {
+    Sheet<LogSheet> mowing = lastMowing();
+    Map<String, String> fields = fields(mowing, 1, "51", "");
+    fields.put("day", "2015-06-30");
+    HttpResponse<String> answer = send(mowing, fields);
+    assertThat(answer.statusCode()).isEqualTo(422);
+    assertThat(answer.body()).contains("Tuesday 30 June 2015 has not come yet");
+    assertThat(lastMowing().version()).isEqualTo(1);
+  }
+
+  @Test
+  void aMowingThatCannotStandBesideAnotherOfItsDayIsToldBesideItsHeight() throws Exception {
+    Sheet<LogSheet> mowing = lastMowing();
+    String day = mowing.content().day().toString();
+    String beside = "00000000-0000-4000-8000-0000000000bb";
+    book.write(
+        "Ada",
+        writing ->
+            writing.add(
+                Kind.LOG,
+                beside,
+                Kind.LOG.read(
+                    new SourceText(
+                        "log",
+                        "{\"lawn\": \"%s\", \"day\": \"%s\", \"what\": \"mown\","
+                                .formatted(lawnId(), day)
+                            + " \"heightBeforeMm\": 50, \"heightAfterMm\": 40,"
+                            + " \"returnedShare\": 1}"))));
+    Map<String, String> fields = fields(mowing, 1, "51", "");
+    fields.put("heightBeforeMm", "140");
+    assertThat(send(mowing, fields).statusCode()).as("140 to 51, then 50 to 40").isEqualTo(303);
+    fields.put("version", "2");
+    fields.put("heightAfterMm", "30");
+    HttpResponse<String> answer = send(mowing, fields);
+    assertThat(answer.statusCode()).as("140 to 30, and 50 to 40").isEqualTo(422);
+    assertThat(answer.body())
+        .contains("id=\"f-heightBeforeMm-fault\"", "The log has this for the same day: Mown");
+  }
+
+  @Test
   void aWithdrawnEntryStaysAndCanBeRestored() throws Exception {
     Sheet<LogSheet> mowing = lastMowing();
     String path = "/sheets/" + mowing.id();
@@ -145,6 +198,17 @@ class SheetRoomTest extends DemoSite {
 
   private HttpResponse<String> correct(
       Sheet<LogSheet> mowing, int version, String heightAfterMm, String note) throws Exception {
+    return send(mowing, fields(mowing, version, heightAfterMm, note));
+  }
+
+  private HttpResponse<String> send(Sheet<LogSheet> mowing, Map<String, String> fields)
+      throws Exception {
+    String path = "/sheets/" + mowing.id();
+    return visitor.send(path + "/correct", path, fields);
+  }
+
+  private static Map<String, String> fields(
+      Sheet<LogSheet> mowing, int version, String heightAfterMm, String note) {
     Map<String, String> fields = new HashMap<>();
     fields.put("version", Integer.toString(version));
     fields.put("day", mowing.content().day().toString());
@@ -152,8 +216,7 @@ class SheetRoomTest extends DemoSite {
     fields.put("heightBeforeMm", "112");
     fields.put("heightAfterMm", heightAfterMm);
     fields.put("note", note);
-    String path = "/sheets/" + mowing.id();
-    return visitor.send(path + "/correct", path, fields);
+    return fields;
   }
 
   private String lawnId() {

@@ -9,6 +9,7 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
 import leafturn.records.Choice;
+import leafturn.records.Dates;
 import leafturn.records.Faults;
 import leafturn.records.Ids;
 import leafturn.records.book.BookReading;
@@ -37,12 +38,17 @@ public final class LogImport {
   private final Set<String> idsInBook;
   private final List<NewSheet<?>> sheets = new ArrayList<>();
 
-  private LogImport(BookReading book, TableLook look, @Nullable String lawn) {
+  private final LogHeights heights;
+  private final LocalDate today;
+
+  private LogImport(BookReading book, TableLook look, @Nullable String lawn, LocalDate today) {
     this.book = book;
     this.look = look;
     this.lawn = lawn;
     this.lawns = new Lawns(book);
     this.idsInBook = book.ids();
+    this.heights = new LogHeights(book, look.remarks);
+    this.today = today;
   }
 
   /**
@@ -54,13 +60,15 @@ public final class LogImport {
   public static Preview look(
       BookReading book, Table table, Reading reading, @Nullable String lawn, LocalDate today) {
     TableLook look = new TableLook(table, reading);
-    LogImport logs = new LogImport(book, look, lawn);
+    LogImport logs = new LogImport(book, look, lawn, today);
     if (lawn == null ? look.hasColumns("date", "what", "lawn") : look.hasColumns("date", "what")) {
       table.rows().forEach(logs::row);
     }
     List<LogSheet> added =
         logs.sheets.stream().map(NewSheet::content).map(LogSheet.class::cast).toList();
-    return look.preview(Arrivals.of(logs.sheets), UnmownYears.of(book, added, today));
+    List<String> notes = new ArrayList<>(logs.heights.notes());
+    notes.addAll(UnmownYears.of(book, added, today));
+    return look.preview(Arrivals.of(logs.sheets), notes);
   }
 
   private void row(Table.Row row) {
@@ -70,7 +78,13 @@ public final class LogImport {
     document.put("lawn", of.isEmpty() ? Arrivals.idOf("no lawn") : of);
     LogSheet entry = document.read(Kind.LOG::read);
     String id = id(row);
-    if (entry != null && !of.isEmpty() && id != null) {
+    if (entry != null && entry.day().isAfter(today)) {
+      look.faults.add(
+          row,
+          "date",
+          "%s has not come yet: today is %s. Give the day it was done, or take the row out."
+              .formatted(Dates.words(entry.day()), Dates.words(today)));
+    } else if (entry != null && !of.isEmpty() && id != null) {
       entry(row, id, entry);
     }
   }
@@ -110,6 +124,7 @@ public final class LogImport {
       return;
     }
     remark(row, first, entry);
+    heights.look(row, entry);
     sheets.add(new NewSheet<>(Kind.LOG, id, entry, LogWords.of(entry)));
   }
 

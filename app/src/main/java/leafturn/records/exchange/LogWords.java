@@ -4,6 +4,7 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.stream.Collectors;
 import leafturn.records.Choice;
+import leafturn.records.Dates;
 import leafturn.records.Numbers;
 import leafturn.records.sheet.Done;
 import leafturn.records.sheet.LogSheet;
@@ -15,7 +16,7 @@ final class LogWords {
 
   static String of(LogSheet entry) {
     List<String> parts = new ArrayList<>();
-    parts.add(entry.day() + " " + Choice.word(entry.what()));
+    parts.add(Dates.words(entry.day()) + " " + Choice.word(entry.what()));
     add(parts, entry.done());
     if (entry.note() != null) {
       parts.add(entry.note());

@@ -3,6 +3,7 @@ package leafturn.records.exchange;
 import java.util.ArrayList;
 import java.util.List;
 import leafturn.model.weather.WeatherSeries.Quantity;
+import leafturn.records.Dates;
 import leafturn.records.Numbers;
 import leafturn.records.book.StationDay;
 
@@ -20,7 +21,7 @@ final class StationDayWords {
     add(parts, day, Quantity.HUMIDITY_MINIMUM_PERCENT, "humidity from %s %%");
     add(parts, day, Quantity.DEW_POINT_C, "dew point %s °C");
     add(parts, day, Quantity.RADIATION_MJ_PER_M2, "radiation %s MJ/m²");
-    return day.day() + ": " + String.join(", ", parts);
+    return Dates.words(day.day()) + ": " + String.join(", ", parts);
   }
 
   private static void add(List<String> parts, StationDay day, Quantity quantity, String words) {

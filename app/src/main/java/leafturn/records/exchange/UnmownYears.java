@@ -7,6 +7,7 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.TreeMap;
 import java.util.TreeSet;
+import leafturn.records.Dates;
 import leafturn.records.book.BookReading;
 import leafturn.records.book.Sheet;
 import leafturn.records.sheet.Kind;
@@ -51,7 +52,7 @@ final class UnmownYears {
         sentences.add(
             ("Between %s and %s the log of %s tells no mowing, so the model lets its grass stand"
                     + " all that time; add what was mown then, or leave out what is older.")
-                .formatted(before, day, lawn));
+                .formatted(Dates.words(before), Dates.words(day), lawn));
       }
       before = day;
     }
@@ -62,7 +63,7 @@ final class UnmownYears {
         ? Optional.of(
             ("Since %s the log of %s tells no mowing, so the model lets its grass stand up to"
                     + " today; add what was mown since, or measure the height.")
-                .formatted(last, lawn))
+                .formatted(Dates.words(last), lawn))
         : Optional.empty();
   }
 

@@ -95,7 +95,7 @@ final class LawnCalls {
           book.read(
               reading -> {
                 ProgrammeSheet programme =
-                    inForce(reading.ofLawn(Kind.PROGRAMME, placed.lawn().id()), on);
+                    ProgrammeInForce.on(on, reading.ofLawn(Kind.PROGRAMME, placed.lawn().id()));
                 List<LogSheet> log = log(reading, placed.lawn().id());
                 StationWeather weather = climates.of(reading, station, revision, on.minusDays(1));
                 return new Read(
@@ -125,17 +125,6 @@ final class LawnCalls {
 
   private static List<LogSheet> log(BookReading reading, String lawn) {
     return reading.ofLawn(Kind.LOG, lawn).stream().map(Sheet::content).toList();
-  }
-
-  /** The programme that holds on a day; the first one where none has begun yet. */
-  static @Nullable ProgrammeSheet inForce(List<Sheet<ProgrammeSheet>> byDay, LocalDate on) {
-    ProgrammeSheet found = null;
-    for (Sheet<ProgrammeSheet> sheet : byDay) {
-      if (found == null || !sheet.content().from().isAfter(on)) {
-        found = sheet.content();
-      }
-    }
-    return found;
   }
 
   private LawnOnRound called(

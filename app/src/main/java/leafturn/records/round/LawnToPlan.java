@@ -8,6 +8,7 @@ import leafturn.advice.call.CallRules;
 import leafturn.model.lawn.Lawn;
 import leafturn.model.lawn.Programme;
 import leafturn.model.lawn.SiteClimate;
+import leafturn.records.Dates;
 import leafturn.records.InputException;
 import leafturn.records.LawnFile;
 import leafturn.records.LawnReading;
@@ -30,6 +31,9 @@ import org.jspecify.annotations.Nullable;
  * @param notes what was assumed or filled in
  */
 public record LawnToPlan(Lawn lawn, SiteClimate climate, CallRules rules, List<String> notes) {
+  /** So long a plan may wait until it holds, years; common practice, no source. */
+  private static final int YEARS_AHEAD = 2;
+
   private static final String NAME = "From the season plan";
 
   /** Before any record: no day stands in. */
@@ -70,7 +74,30 @@ public record LawnToPlan(Lawn lawn, SiteClimate climate, CallRules rules, List<S
 
   private static @Nullable ProgrammeSheet programme(
       BookReading reading, String lawn, LocalDate on) {
-    return LawnCalls.inForce(reading.ofLawn(Kind.PROGRAMME, lawn), on);
+    return ProgrammeInForce.on(on, reading.ofLawn(Kind.PROGRAMME, lawn));
+  }
+
+  /**
+   * What is wrong with the day from which a programme is to hold; empty where nothing is. Before
+   * the programme of now began it would change no day, for that one takes its place again.
+   *
+   * @param on today
+   */
+  public static String fault(BookReading reading, PlacedLawn placed, LocalDate from, LocalDate on) {
+    ProgrammeSheet present = programme(reading, placed.lawn().id(), on);
+    LocalDate begun = present == null ? on : present.from();
+    if (from.isBefore(begun)) {
+      return present == null
+          ? "%s is past; give today, %s, or a later day."
+              .formatted(Dates.words(from), Dates.words(on))
+          : "%s is before the programme of now began to hold; give %s or a later day."
+              .formatted(Dates.words(from), Dates.words(begun));
+    }
+    LocalDate last = on.plusYears(YEARS_AHEAD);
+    return from.isAfter(last)
+        ? "%s is too far ahead for a plan of one year; give %s at the latest."
+            .formatted(Dates.words(from), Dates.words(last))
+        : "";
   }
 
   /**

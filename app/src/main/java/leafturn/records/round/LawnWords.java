@@ -10,14 +10,13 @@ import leafturn.model.lawn.LogEntry;
 import leafturn.model.soil.Soil;
 import leafturn.quantity.DisplayNumber;
 import leafturn.quantity.Units;
+import leafturn.records.Dates;
 import org.jspecify.annotations.Nullable;
 
 /** A lawn of the round in words. */
 final class LawnWords {
   private static final DateTimeFormatter DATE =
       DateTimeFormatter.ofPattern("d MMMM", Locale.ENGLISH);
-  private static final DateTimeFormatter DATE_AND_YEAR =
-      DateTimeFormatter.ofPattern("d MMMM uuuu", Locale.ENGLISH);
   private static final int SAME_YEAR_DAYS = 300;
 
   private LawnWords() {}
@@ -56,7 +55,7 @@ final class LawnWords {
 
   private static String inWords(LogEntry entry, LocalDate today, Units units) {
     boolean recent = entry.day().isAfter(today.minusDays(SAME_YEAR_DAYS));
-    String date = (recent ? DATE : DATE_AND_YEAR).format(entry.day());
+    String date = recent ? DATE.format(entry.day()) : Dates.words(entry.day());
     if (entry instanceof LogEntry.Mown mown) {
       return "Mown on " + date + ", " + units.told(fate(mown.returnedShare()));
     }

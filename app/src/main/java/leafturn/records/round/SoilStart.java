@@ -1,7 +1,6 @@
 package leafturn.records.round;
 
 import java.time.LocalDate;
-import java.time.format.DateTimeFormatter;
 import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
@@ -9,6 +8,7 @@ import java.util.Locale;
 import java.util.Optional;
 import java.util.function.Predicate;
 import leafturn.records.Choice;
+import leafturn.records.Dates;
 import leafturn.records.SoilFields;
 import leafturn.records.book.BookReading;
 import leafturn.records.book.Sheet;
@@ -28,8 +28,6 @@ import org.jspecify.annotations.Nullable;
  *     April 2015"
  */
 record SoilStart(SoilFields soil, List<String> notes, String words) {
-  private static final DateTimeFormatter DATE =
-      DateTimeFormatter.ofPattern("d MMMM uuuu", Locale.ENGLISH);
   private static final List<Analyte> TAKEN =
       List.of(Analyte.PHOSPHORUS, Analyte.POTASSIUM, Analyte.ORGANIC_MATTER);
 
@@ -69,7 +67,7 @@ record SoilStart(SoilFields soil, List<String> notes, String words) {
       if (before.isEmpty()) {
         notes.add(
             "No soil test is older than the weather record, which begins on %s: the model starts there from what this later one found."
-                .formatted(DATE.format(recordBegins)));
+                .formatted(Dates.words(recordBegins)));
       }
     }
     figures.notTaken().forEach(why -> notes.add("Of the soil test of " + date(chosen) + why));
@@ -93,7 +91,7 @@ record SoilStart(SoilFields soil, List<String> notes, String words) {
   }
 
   private static String date(SoilTestSheet test) {
-    return DATE.format(test.day());
+    return Dates.words(test.day());
   }
 
   private static String taken(SoilTestFigures figures, SoilTestSheet test) {

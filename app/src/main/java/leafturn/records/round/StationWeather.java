@@ -1,7 +1,6 @@
 package leafturn.records.round;
 
 import java.time.LocalDate;
-import java.time.format.DateTimeFormatter;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
@@ -13,6 +12,7 @@ import leafturn.model.lawn.SiteClimate;
 import leafturn.model.weather.Site;
 import leafturn.model.weather.WeatherSeries;
 import leafturn.model.weather.WeatherSeries.Quantity;
+import leafturn.records.Dates;
 import leafturn.records.WeatherFile;
 import leafturn.records.WeatherReading;
 import leafturn.records.book.BookReading;
@@ -22,9 +22,6 @@ import leafturn.records.sheet.WeatherStation;
 
 /** A station's weather up to a day, and the climates made from it for the sites it stands for. */
 final class StationWeather {
-  private static final DateTimeFormatter DATE =
-      DateTimeFormatter.ofPattern("d MMMM uuuu", Locale.ENGLISH);
-
   private final WeatherSeries series;
   private final int measuredDays;
   private final List<String> notes;
@@ -57,7 +54,7 @@ final class StationWeather {
     if (series.days() > record.series().days()) {
       notes.add(
           "No weather since %s: the same days of earlier years stand in."
-              .formatted(DATE.format(record.series().lastDay())));
+              .formatted(Dates.words(record.series().lastDay())));
     }
     return new StationWeather(series, record.series().days(), notes);
   }

@@ -75,6 +75,33 @@ public record Form(
   }
 
   /**
+   * This form with whatever its writer left as it was taken from what the document has become
+   * since, so that only what they changed themselves would change it.
+   *
+   * @param before the form as its writer got it
+   * @param since the form of the document as it now stands
+   */
+  public Form rebased(Form before, Form since) {
+    Map<String, List<String>> merged = new LinkedHashMap<>();
+    for (Field field : shape.fields()) {
+      String path = field.path();
+      List<String> mine = told(path);
+      List<String> kept = mine.equals(before.told(path)) ? since.told(path) : mine;
+      if (!kept.isEmpty()) {
+        merged.put(path, kept);
+      }
+    }
+    return new Form(shape, units, merged, faults);
+  }
+
+  /** What stands in a field, where what is not ticked says the same as nothing. */
+  private List<String> told(String path) {
+    List<String> typed = values.getOrDefault(path, List.of());
+    boolean flag = shape.field(path).filter(field -> field.type() == Field.Type.FLAG).isPresent();
+    return flag && typed.equals(List.of("false")) ? List.of() : typed;
+  }
+
+  /**
    * This form with the rows of its lists moved up to where rows before them were left empty, so
    * that the faults of the document it makes stand beside the right rows.
    */

@@ -64,11 +64,15 @@ public final class SheetLines {
     for (String label : labels) {
       String was = old.getOrDefault(label, "");
       String is = young.getOrDefault(label, "");
-      if (!was.equals(is)) {
+      if (!was.equals(is) && !(saysNothing(was) && saysNothing(is))) {
         changes.add(new Change(label, was, is));
       }
     }
     return changes;
+  }
+
+  private static boolean saysNothing(String words) {
+    return words.isEmpty() || words.equals(NO);
   }
 
   private Map<String, String> by(String document) {

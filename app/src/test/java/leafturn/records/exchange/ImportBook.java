@@ -3,6 +3,7 @@ package leafturn.records.exchange;
 import java.nio.charset.StandardCharsets;
 import java.nio.file.Path;
 import java.time.LocalDate;
+import java.util.UUID;
 import leafturn.records.SourceText;
 import leafturn.records.book.Book;
 import leafturn.records.book.Engine;
@@ -48,6 +49,20 @@ final class ImportBook implements AutoCloseable {
           writing.add(Kind.LAWN, BACK, lawn(HOUSE, "Back", "linden-house-back"));
           return writing.add(Kind.LAWN, MILL_FRONT, lawn(MILL, "Front", "mill-race-front"));
         });
+  }
+
+  /** Gives a lawn a programme. */
+  void keep(String lawn, String mowing, String deckHeightsMm) {
+    book.write(
+        "Ada",
+        writing ->
+            writing.add(
+                Kind.PROGRAMME,
+                UUID.randomUUID().toString(),
+                Kind.PROGRAMME.read(
+                    json(
+                        "{'lawn': '%s', 'from': '2015-01-01', 'mowing': {%s}, 'deckHeightsMm': %s}"
+                            .formatted(lawn, mowing, deckHeightsMm)))));
   }
 
   private static leafturn.records.sheet.LawnSheet lawn(

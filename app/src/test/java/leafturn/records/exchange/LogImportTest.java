@@ -66,9 +66,33 @@ class LogImportTest {
         .singleElement()
         .asString()
         .contains(
-            "Between 2013-06-03 and 2015-05-28", "tells no mowing", "leave out what is older");
+            "Between 3 June 2013 and 28 May 2015", "tells no mowing", "leave out what is older");
     String one = "date,what,clippings\n2013-07-01,mown,returned\n2014-07-01,mown,returned\n";
     assertThatList(book.log(one, ImportBook.FRONT).notes()).isEmpty();
+  }
+
+  @Test
+  void heightsThatLookLikeInchesOrFitNeitherLawnNorMowerAreToldBeforeAnythingIsAdded() {
+    book.keep(ImportBook.FRONT, "'heightMm': 64", "[51, 89]");
+    book.keep(ImportBook.BACK, "'heightMm': 64", "[]");
+    String head = "date,what,clippings,height_after_mm\n2015-05-28,mown,returned,";
+    Preview inches = book.log(head + "3.0", ImportBook.FRONT);
+    assertThatList(inches.notes()).singleElement().asString().contains("look like inches");
+    assertThat(inches.remarks().kept())
+        .singleElement()
+        .extracting(Finding::sentence)
+        .isEqualTo("3 mm looks like 3 in: this lawn is kept at 64 mm, which is 2.52 in.");
+    assertThat(book.log(head + "25", ImportBook.FRONT).remarks().kept())
+        .singleElement()
+        .extracting(Finding::sentence)
+        .asString()
+        .contains("25 mm is no height of this mower, whose deck goes from 51 to 89 mm");
+    assertThat(book.log(head + "140", ImportBook.BACK).remarks().kept())
+        .singleElement()
+        .extracting(Finding::sentence)
+        .asString()
+        .contains("140 mm is far from the 64 mm at which this lawn is kept");
+    assertThat(book.log(head + "60", ImportBook.FRONT).remarks().count()).isZero();
   }
 
   @Test
@@ -78,7 +102,7 @@ class LogImportTest {
     assertThatList(preview.notes())
         .singleElement()
         .asString()
-        .startsWith("Since 2014-05-30 the log of Front tells no mowing");
+        .startsWith("Since 30 May 2014 the log of Front tells no mowing");
     book.write(preview);
     String since = "date,what,clippings\n2015-05-28,mown,returned\n";
     assertThatList(book.log(since, ImportBook.FRONT).notes()).isEmpty();
@@ -89,6 +113,7 @@ class LogImportTest {
       delimiter = '|',
       quoteCharacter = '`',
       value = {
+        "2015-06-16,mown,returned,,,|line 2, column A / date|16 June 2015 has not come yet: today is",
         "2015-02-31,mown,returned,,,|line 2, column A / date|\"2015-02-31\" is not a date",
         ",mown,returned,,,|line 2, column A / date|It is missing; give a date such as 2015-05-28.",
         "28/5/2015,mown,returned,,,|line 2, column A / date|choose day first or month first",
@@ -244,7 +269,7 @@ class LogImportTest {
         .containsExactly(
             new Finding(
                 "line 2",
-                "That day the book has watered too: 2015-05-28 watered, 5 mm. Both count unless you"
+                "That day the book has watered too: 28 May 2015 watered, 5 mm. Both count unless you"
                     + " remove one."));
   }
 
@@ -273,7 +298,7 @@ class LogImportTest {
         .containsExactly(
             new Finding(
                 "line 2",
-                "This entry says something else in the book: 2015-05-28 watered, 9 mm. The book"
+                "This entry says something else in the book: 28 May 2015 watered, 9 mm. The book"
                     + " stays as it is."));
   }
 

@@ -112,7 +112,7 @@ class WeatherImportTest {
     String other = "date,tmax_c,rain_mm\n2015-05-28,16,2";
     Preview kept = book.weather(other, false);
     assertThat(kept.conflicts().kept())
-        .containsExactly(new Finding("line 2", "The book has 2015-05-28: from 5 °C, to 15 °C."));
+        .containsExactly(new Finding("line 2", "The book has 28 May 2015: from 5 °C, to 15 °C."));
     assertThat(kept.arrivals().days().get(0).values())
         .containsEntry(Quantity.MAXIMUM_C, 15.0)
         .containsEntry(Quantity.RAIN_MM, 2.0);

@@ -1,0 +1,49 @@
+package leafturn.records.round;
+
+import java.util.List;
+import java.util.Optional;
+import leafturn.records.sheet.Done;
+import leafturn.records.sheet.LogSheet;
+import org.jspecify.annotations.Nullable;
+
+/** Whether the mowings of a day can have followed one another in any order. */
+public final class LogFit {
+  /** Two readings of one sward differ by as much, mm; common practice, no source. */
+  private static final double READINGS_DIFFER_MM = 10;
+
+  private LogFit() {}
+
+  /**
+   * A mowing of the same day beside which an entry cannot stand: whichever came first, the grass
+   * would have been higher before the second than after the first. Empty where all fit, and for
+   * whatever is no mowing.
+   *
+   * @param others of the same lawn, without the entry itself
+   */
+  public static Optional<LogSheet> contradicted(LogSheet entry, List<LogSheet> others) {
+    return entry.done() instanceof Done.Mown mown
+        ? others.stream()
+            .filter(other -> other.day().equals(entry.day()))
+            .filter(other -> other.done() instanceof Done.Mown)
+            .filter(other -> !fits(entry, mown, other, (Done.Mown) other.done()))
+            .findFirst()
+        : Optional.empty();
+  }
+
+  private static boolean fits(LogSheet one, Done.Mown mown, LogSheet other, Done.Mown before) {
+    boolean timed = one.time() != null && other.time() != null;
+    boolean first = !timed || !one.time().isAfter(other.time());
+    boolean second = !timed || !one.time().isBefore(other.time());
+    return first && follows(mown, before) || second && follows(before, mown);
+  }
+
+  private static boolean follows(Done.Mown first, Done.Mown second) {
+    Double most = known(first.heightAfterMm(), first.heightBeforeMm());
+    Double least = known(second.heightBeforeMm(), second.heightAfterMm());
+    return most == null || least == null || least <= most + READINGS_DIFFER_MM;
+  }
+
+  private static @Nullable Double known(@Nullable Double heightMm, @Nullable Double bound) {
+    return heightMm == null ? bound : heightMm;
+  }
+}
