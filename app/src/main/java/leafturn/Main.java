@@ -60,7 +60,17 @@ public final class Main {
       names.addAll(tls.names());
     }
     InetAddress address = Listening.address("--listen", where.listen());
-    return new Listening(address, where.port(), tls, proxy, names);
+    Listening listening = new Listening(address, where.port(), tls, proxy, names);
+    try {
+      listening.checkFree();
+    } catch (CannotListenException taken) {
+      throw notServed(taken);
+    }
+    return listening;
+  }
+
+  private static InputException notServed(CannotListenException taken) {
+    return new InputException("The book cannot be served: " + taken.getMessage() + ".");
   }
 
   /** Serves until the process is stopped; the server's own threads keep it alive. */
@@ -92,7 +102,7 @@ public final class Main {
     try {
       return LeafturnServer.start(book, CLOCK, listening);
     } catch (CannotListenException taken) {
-      throw new InputException("The book cannot be served: " + taken.getMessage() + ".");
+      throw notServed(taken);
     }
   }
 

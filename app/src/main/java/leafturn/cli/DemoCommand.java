@@ -54,10 +54,11 @@ public final class DemoCommand implements Callable<Integer> {
 
   @Override
   public Integer call() {
-    Serving.Place place = serving.at(Serving.Where.hereOnly(port));
+    Serving.Where here = Serving.Where.hereOnly(port);
     if (print) {
       return print();
     }
+    Serving.Place place = serving.at(here);
     TemporaryBook demo = TemporaryBook.open(clock);
     boolean served = false;
     try {

@@ -11,6 +11,7 @@ import java.util.concurrent.Callable;
 import leafturn.records.InputException;
 import leafturn.records.book.Book;
 import leafturn.records.book.BookPlace;
+import leafturn.records.people.Owners;
 import org.jspecify.annotations.Nullable;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Mixin;
@@ -23,7 +24,7 @@ import picocli.CommandLine.Spec;
     name = "serve",
     description = {
       "Serves a book as pages to this machine, until you stop it with Ctrl-C.",
-      "Where there is no book yet an empty one is begun.",
+      "Where there is no book yet an empty one is begun, for this machine alone.",
       "Others are served over TLS only, and sign in: 'leafturn book owner' makes the first owner.",
       ""
     },
@@ -104,6 +105,9 @@ public final class ServeCommand implements Callable<Integer> {
     Path key = tls.isEmpty() ? null : tls.get(1);
     Serving.Place site =
         serving.at(new Serving.Where(port, listen, certificate, key, proxy, hosts));
+    if ((certificate != null || proxy != null) && !Book.begun(place.place())) {
+      throw Owners.missing();
+    }
     Book book = Book.open(bookPlace(), clock);
     boolean served = false;
     try {

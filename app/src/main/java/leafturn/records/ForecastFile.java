@@ -163,9 +163,15 @@ public final class ForecastFile {
     } else {
       row.fault(
           table.column(DATE),
-          "the days from %s to %s are missing; a forecast has a line for each day, and nothing is guessed between."
-              .formatted(before.plusDays(1), day.minusDays(1)));
+          missing(before.plusDays(1), day.minusDays(1))
+              + "; a forecast has a line for each day, and nothing is guessed between.");
     }
+  }
+
+  private static String missing(LocalDate first, LocalDate last) {
+    return first.equals(last)
+        ? "%s is missing".formatted(first)
+        : "the days from %s to %s are missing".formatted(first, last);
   }
 
   private double needed(CsvTable.Row row, String name) {

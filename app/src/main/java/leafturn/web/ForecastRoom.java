@@ -6,11 +6,14 @@ import java.io.IOException;
 import java.io.InputStream;
 import java.io.UncheckedIOException;
 import java.time.LocalDate;
+import java.util.ArrayList;
 import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.UUID;
 import leafturn.model.weather.generator.WeatherForecast;
+import leafturn.records.Dates;
+import leafturn.records.Faults.Fault;
 import leafturn.records.ForecastFile;
 import leafturn.records.InputException;
 import leafturn.records.SourceText;
@@ -84,11 +87,20 @@ final class ForecastRoom implements Room {
     String text = "";
     try {
       text = text(context);
+    } catch (InputException noFile) {
+      again(context, faulted(ofTheForm(form), noFile));
+      return;
+    }
+    try {
       show(context, form, sheet(context, form, text), text);
     } catch (InputException faults) {
-      context.status(UNUSABLE);
-      show(context, faulted(form, faults));
+      again(context, faulted(form, faults));
     }
+  }
+
+  private void again(Context context, Form form) {
+    context.status(UNUSABLE);
+    show(context, form);
   }
 
   private void use(Context context) {
@@ -103,8 +115,7 @@ final class ForecastRoom implements Room {
               writing -> writing.add(Kind.FORECAST, UUID.randomUUID().toString(), forecast));
       Answers.goTo(context, Stations.HERE + "/" + forecast.station());
     } catch (InputException faults) {
-      context.status(UNUSABLE);
-      show(context, faulted(form, faults));
+      again(context, faulted(form, faults));
     }
   }
 
@@ -126,31 +137,53 @@ final class ForecastRoom implements Room {
 
   private ForecastSheet sheet(Context context, Form form, String text) {
     String station = desk.book().<String>read(reading -> stations.of(context, reading).id());
-    WeatherForecast forecast = ForecastFile.read(new SourceText("forecast", text));
-    List<ForecastSheet.Day> days =
-        forecast.days().stream()
-            .map(
-                day ->
-                    new ForecastSheet.Day(
-                        day.minimumC(),
-                        day.maximumC(),
-                        told(day.rainMm()),
-                        told(day.rainChanceFraction()),
-                        told(day.windMPerS())))
-            .toList();
-    if (form.value(ORIGIN).isBlank()) {
-      throw fault(ORIGIN, "It is missing; give whose forecast it is.");
-    }
-    LocalDate issued = leafturn.records.Dates.parse(form.value(ISSUED));
-    if (issued == null) {
-      throw fault(ISSUED, "It is missing; give the day it was made.");
+    Form asked = ofTheForm(form);
+    List<Fault> faults = new ArrayList<>(asked.faults());
+    WeatherForecast forecast = read(text, faults);
+    LocalDate issued = Dates.parse(form.value(ISSUED));
+    if (forecast == null || issued == null || !faults.isEmpty()) {
+      throw InputException.of(faults);
     }
     return Kind.FORECAST.checked(
-        new ForecastSheet(station, issued, form.value(ORIGIN), forecast.first(), days));
+        new ForecastSheet(station, issued, form.value(ORIGIN), forecast.first(), days(forecast)));
+  }
+
+  private static @Nullable WeatherForecast read(String text, List<Fault> faults) {
+    try {
+      return ForecastFile.read(new SourceText("forecast", text));
+    } catch (InputException wrong) {
+      faults.addAll(wrong.faultsByField());
+      return null;
+    }
+  }
+
+  private static List<ForecastSheet.Day> days(WeatherForecast forecast) {
+    return forecast.days().stream()
+        .map(
+            day ->
+                new ForecastSheet.Day(
+                    day.minimumC(),
+                    day.maximumC(),
+                    told(day.rainMm()),
+                    told(day.rainChanceFraction()),
+                    told(day.windMPerS())))
+        .toList();
+  }
+
+  /** What the form itself lacks, whatever the file says. */
+  private static Form ofTheForm(Form form) {
+    Form told = form;
+    if (form.value(ORIGIN).isBlank()) {
+      told = told.faulted(ORIGIN, "It is missing; give whose forecast it is.");
+    }
+    if (Dates.parse(form.value(ISSUED)) == null) {
+      told = told.faulted(ISSUED, "It is missing; give the day it was made.");
+    }
+    return told;
   }
 
   private static InputException fault(String field, String sentence) {
-    return InputException.of(List.of(new leafturn.records.Faults.Fault(field, sentence, sentence)));
+    return InputException.of(List.of(new Fault(field, sentence, sentence)));
   }
 
   private static @Nullable Double told(double value) {

@@ -12,6 +12,7 @@ import java.util.stream.Stream;
 import leafturn.records.InputException;
 import leafturn.records.book.Book;
 import leafturn.records.people.FrontDoor;
+import leafturn.records.people.Owners;
 import leafturn.records.people.People;
 
 /** Serves a book as pages. */
@@ -47,9 +48,7 @@ public final class LeafturnServer implements AutoCloseable {
    */
   public static LeafturnServer start(Book book, Clock clock, Listening listening) {
     if (!listening.isForThisMachineAlone() && !book.<Boolean>read(People::haveAccounts)) {
-      throw new InputException(
-          "Nobody can sign in to this book yet, and others are not served without that: make the"
-              + " first owner with 'leafturn book owner --book PLACE --name NAME'.");
+      throw Owners.missing();
     }
     LeafturnServer server = new LeafturnServer(book, clock, listening);
     server.preparation.start(); // while the server sets itself up
@@ -58,14 +57,7 @@ public final class LeafturnServer implements AutoCloseable {
     } catch (JavalinBindException e) {
       server.preparation.close();
       server.desk.close();
-      throw new CannotListenException(
-          "port "
-              + listening.port()
-              + " on "
-              + listening.address().getHostAddress()
-              + " is taken or not allowed; choose another with --port, or --port 0 for any free"
-              + " one",
-          e);
+      throw listening.taken(e);
     }
     return server;
   }

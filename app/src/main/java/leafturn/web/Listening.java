@@ -1,6 +1,9 @@
 package leafturn.web;
 
+import java.io.IOException;
 import java.net.InetAddress;
+import java.net.InetSocketAddress;
+import java.net.ServerSocket;
 import java.net.UnknownHostException;
 import java.util.Locale;
 import java.util.Set;
@@ -70,6 +73,27 @@ public record Listening(
       throw new InputException(
           option + ": " + given + " is no network address; give one such as 192.0.2.10.");
     }
+  }
+
+  /**
+   * Looks whether the port can be had, before any book is begun.
+   *
+   * @throws CannotListenException if it is taken or not allowed; its message says what to do
+   */
+  public void checkFree() {
+    try (ServerSocket probe = new ServerSocket()) {
+      probe.setReuseAddress(true);
+      probe.bind(new InetSocketAddress(address, port));
+    } catch (IOException e) {
+      throw taken(e);
+    }
+  }
+
+  CannotListenException taken(Exception cause) {
+    return new CannotListenException(
+        "port %d on %s is taken or not allowed; choose another with --port, or --port 0 for any free one"
+            .formatted(port, address.getHostAddress()),
+        cause);
   }
 
   /** Whether only this machine is served, so that a book without passwords may be open. */

@@ -61,6 +61,8 @@ final class NewPropertyForm {
             Field.number("property.latitudeDeg", "Latitude", "degrees, south negative")
                 .hint("For the length of the days and the sun. Half a degree is near enough.")
                 .needed(),
+            Field.number("property.longitudeDeg", "Longitude", "degrees, west negative")
+                .hint("Left empty: hours are told by the sun, not by the clock."),
             Field.number("property.elevationM", "Height above sea level", Measure.DISTANCE)
                 .hint("Left empty: sea level. It changes evaporation by a few per cent."),
             Field.text("property.timeZone", "Time zone")

@@ -50,7 +50,6 @@ public final class SeasonPage {
     return "/lawns/" + placed.address();
   }
 
-
   public boolean mayAdopt() {
     return mayAdopt;
   }

@@ -152,11 +152,13 @@ final class SeasonRoom implements Room {
     LocalDate day = Dates.parse(from);
     String number = String.valueOf(context.formParam("number"));
     Programme programme = programme(plan, number);
-    String fault = day == null ? Dates.fault(from) : dayFault(placed, day);
+    String fault =
+        day == null
+            ? "The first day of the programme: " + Dates.fault(from)
+            : dayFault(placed, day);
     if (day == null || !fault.isEmpty()) {
       context.status(UNUSABLE);
-      show(
-          context, placed, asked(context, placed), "", new Unadopted(number, from, fault));
+      show(context, placed, asked(context, placed), "", new Unadopted(number, from, fault));
       return;
     }
     Sheet<ProgrammeSheet> adopted =

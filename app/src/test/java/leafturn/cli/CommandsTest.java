@@ -7,11 +7,15 @@ import com.fasterxml.jackson.databind.JsonNode;
 import com.fasterxml.jackson.databind.ObjectMapper;
 import java.io.PrintWriter;
 import java.io.StringWriter;
+import java.net.URI;
+import java.nio.file.Path;
+import java.time.Clock;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.concurrent.Callable;
 import leafturn.records.Examples;
 import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.io.TempDir;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
 import picocli.CommandLine.Command;
@@ -42,6 +46,25 @@ class CommandsTest {
         .contains("New York: 1461 days from 2012-01-01 to 2015-12-31")
         .contains("No day is missing.", "2012-03-27", "2012-11-06", "1012.5")
         .contains("January", "December", "temperatures alone");
+  }
+
+  @Test
+  void aServerThatCannotStartBeginsNoBook(@TempDir Path folder) {
+    Path book = folder.resolve("book");
+    ServeCommand serve =
+        new ServeCommand(
+            where -> (opened, atTheEnd) -> URI.create("https://x/"), Clock.systemUTC());
+    String[] tls = {"serve", "--book", book.toString(), "--tls", "cert.pem", "key.pem"};
+    Ran others = run(new Object[] {serve}, tls);
+    assertThat(others.exitCode()).isEqualTo(2);
+    assertThat(others.err()).contains("Nobody can sign in to this book yet", "leafturn book owner");
+    Ran proxied =
+        run(new Object[] {serve}, "serve", "--book", book.toString(), "--behind-proxy", "::1");
+    assertThat(proxied.exitCode()).isEqualTo(2);
+    Ran nowhere = run(new Object[] {serve}, "serve", "--book", " ");
+    assertThat(nowhere.exitCode()).isEqualTo(2);
+    assertThat(nowhere.err()).contains("The place of the book is empty; give a folder");
+    assertThat(folder).isEmptyDirectory();
   }
 
   @Test

@@ -81,7 +81,10 @@ class ForecastRoomTest {
     HttpResponse<String> looked = look("", HEADER + "2015-05-28,29,39,0\n2015-05-30,200,18,14\n");
     assertThat(looked.statusCode()).isEqualTo(422);
     assertThat(looked.body())
-        .contains("lies below the minimum", "2015-05-29 are missing", "is out of range");
+        .contains("lies below the minimum", "2015-05-29 is missing", "is out of range")
+        .contains("give whose forecast it is", "<ul class=\"fault\" id=\"f-file-fault\">");
+    assertThat(look("", "").body())
+        .contains("Choose a file that is not empty", "give whose forecast it is");
     assertThat(look("", DAYS).body()).contains("give whose forecast it is");
     assertThat(kept()).isEmpty();
   }

@@ -6,6 +6,7 @@ import static org.assertj.core.api.Assertions.assertThatThrownBy;
 import java.io.IOException;
 import java.io.InputStream;
 import java.net.InetAddress;
+import java.net.ServerSocket;
 import java.net.Socket;
 import java.net.URI;
 import java.net.http.HttpClient;
@@ -57,6 +58,17 @@ class ListeningTest {
   @AfterEach
   void close() {
     book.close();
+  }
+
+  @Test
+  void aPortThatIsTakenIsToldBeforeAnythingIsOpened() throws Exception {
+    try (ServerSocket taken = new ServerSocket(0, 1, InetAddress.getByName("127.0.0.1"))) {
+      Listening listening = Listening.onLoopback(taken.getLocalPort());
+      assertThatThrownBy(listening::checkFree)
+          .isInstanceOf(CannotListenException.class)
+          .hasMessageContaining("port " + taken.getLocalPort() + " on 127.0.0.1 is taken");
+    }
+    Listening.onLoopback(0).checkFree();
   }
 
   @Test

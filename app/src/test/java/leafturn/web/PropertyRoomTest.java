@@ -88,6 +88,15 @@ class PropertyRoomTest {
   }
 
   @Test
+  void ofTwoFieldsCalledAlikeTheFaultsSayWhichIsMeant() throws Exception {
+    HttpResponse<String> answer =
+        begin(Map.of("property.name", "", "lawn.name", "", "property.longitudeDeg", "200"), null);
+    assertThat(answer.statusCode()).isEqualTo(422);
+    assertThat(answer.body())
+        .contains(">The property, Name</a>", ">Its first lawn, Name</a>", ">Longitude</a>");
+  }
+
+  @Test
   void anInventedStationIsRefused() throws Exception {
     HttpResponse<String> answer =
         begin(Map.of("station", "00000000-0000-4000-8000-00000000abcd"), null);

@@ -42,9 +42,8 @@ final class BookFaults {
       return fault(
           Reason.DAMAGED,
           place,
-          "its file cannot be read or written (%s); check the disk, its free space and who may"
-                  .formatted(said)
-              + " read the file. If it is damaged, "
+          "its file cannot be read or written; check the disk, its free space and who may read the"
+              + " file. If it is damaged, "
               + remedy(place),
           cause);
     }
@@ -52,8 +51,7 @@ final class BookFaults {
       return fault(
           Reason.DAMAGED,
           place,
-          "its file is damaged or was made by another version of the database (%s); %s"
-              .formatted(said, remedy(place)),
+          "its file is damaged, or another version of Leafturn made it; " + remedy(place),
           cause);
     }
     if (sql == null) {
@@ -84,6 +82,9 @@ final class BookFaults {
   }
 
   static BookUnavailableException notRead(BookPlace place, Exception cause) {
+    if (reason(place, cause) == Reason.DAMAGED && !ofAFile(sqlOf(cause))) {
+      return fault(Reason.DAMAGED, place, "its file is damaged; " + remedy(place), cause);
+    }
     return new BookUnavailableException(
         reason(place, cause),
         "The book %s cannot be read now: %s. Nothing was changed; try again in a while."
@@ -140,6 +141,9 @@ final class BookFaults {
     if (state.equals("53100") || disk) {
       return "the disk is full or does not take what is written";
     }
+    if (H2_DAMAGED.contains(sql.getErrorCode())) {
+      return "its file is damaged";
+    }
     if (state.startsWith("08") || state.startsWith("57") || sql.getErrorCode() == 90098) {
       return "the database does not answer";
     }
@@ -147,8 +151,9 @@ final class BookFaults {
   }
 
   /** True when the database tells of a general error that came of a file. */
-  private static boolean ofAFile(SQLException sql) {
-    return sql.getErrorCode() == H2_GENERAL
+  private static boolean ofAFile(@Nullable SQLException sql) {
+    return sql != null
+        && sql.getErrorCode() == H2_GENERAL
         && Stream.<Throwable>iterate(sql, Objects::nonNull, Throwable::getCause)
             .anyMatch(IOException.class::isInstance);
   }

@@ -28,6 +28,10 @@ public record BookPlace(String given, @Nullable Path folder, @Nullable Path arch
    * @throws InputException when it is neither
    */
   public static BookPlace of(String given) {
+    if (given.isBlank()) {
+      throw new InputException(
+          "The place of the book is empty; give a folder of its own, or a jdbc:postgresql: URL.");
+    }
     if (given.startsWith(POSTGRESQL)) {
       return new BookPlace(given, null, null);
     }

@@ -13,6 +13,13 @@ public final class Owners {
 
   private Owners() {}
 
+  /** Why a book is not served to others as long as nobody has an account in it. */
+  public static InputException missing() {
+    return new InputException(
+        "Nobody can sign in to this book yet, and others are not served without that: make the"
+            + " first owner with 'leafturn book owner --book PLACE --name NAME'.");
+  }
+
   /**
    * Gives an owner a password. The one for whom the book was open until now takes the name, if
    * nobody has it; further names become further owners.

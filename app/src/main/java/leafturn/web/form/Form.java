@@ -160,14 +160,17 @@ public record Form(
     return values.getOrDefault(path, List.of()).contains(choice);
   }
 
-  /** What is wrong with a field; empty where nothing is. */
+  /** What is wrong with a field, a line for each fault; empty where nothing is. */
   public String fault(Field field) {
-    return String.join(
-        " ",
-        faults.stream()
-            .filter(fault -> belongs(fault, field))
-            .map(fault -> capital(fault.sentence()))
-            .toList());
+    return String.join("\n", faultsOf(field));
+  }
+
+  /** What is wrong with a field, one sentence each. */
+  public List<String> faultsOf(Field field) {
+    return faults.stream()
+        .filter(fault -> belongs(fault, field))
+        .map(fault -> capital(fault.sentence()))
+        .toList();
   }
 
   /** What is wrong with the form as a whole, or with what it does not show. */

@@ -46,6 +46,19 @@ public record FormShape(List<Group> groups) {
     return groups.stream().flatMap(group -> group.fields().stream()).toList();
   }
 
+  /**
+   * What a field is called where it stands without its group: with the group's legend before it
+   * where several fields have the same label.
+   */
+  public String fullLabel(Field field) {
+    boolean alone = fields().stream().filter(one -> one.label().equals(field.label())).count() < 2;
+    return groups.stream()
+        .filter(group -> !alone && group.fields().contains(field) && !group.legend().isEmpty())
+        .findFirst()
+        .map(group -> group.legend() + ", " + field.label())
+        .orElse(field.label());
+  }
+
   /** The field of a path. */
   public Optional<Field> field(String path) {
     return fields().stream().filter(field -> field.path().equals(path)).findFirst();

@@ -27,7 +27,7 @@ final class PropertyForm extends SheetForm<Property> {
                         .hint("For the length of the days and the sun.")
                         .needed(),
                     Field.number("longitudeDeg", "Longitude", "degrees, west negative")
-                        .hint("Nothing rests on it yet; maps may want it."),
+                        .hint("Left empty: hours are told by the sun, not by the clock."),
                     Field.number("elevationM", "Height above sea level", Measure.DISTANCE)
                         .hint("Left empty: sea level. It changes evaporation by a few per cent."),
                     Field.text("timeZone", "Time zone")
