@@ -73,8 +73,10 @@ final class SquareLayouts {
 
   private static int place(@Nullable String name, int size) {
     Double number = name == null ? null : Numbers.parse(name);
-    boolean fits = number != null && number >= 1 && number <= size && number == Math.rint(number);
-    return fits ? (int) number.doubleValue() - 1 : -1;
+    if (number == null || number != Math.rint(number)) {
+      return -1;
+    }
+    return number >= 1 && number <= size ? (int) number.doubleValue() - 1 : -1;
   }
 
   /** Mean of the plots at one column in each row; NaN where none has a value. */
