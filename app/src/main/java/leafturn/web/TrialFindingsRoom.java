@@ -25,9 +25,11 @@ import leafturn.reports.trial.FindingsDocument;
 import leafturn.reports.trial.FindingsView;
 import leafturn.reports.trial.TrialPackage;
 import leafturn.trials.analysis.data.TrialFaultException;
+import leafturn.trials.design.NoRoomException;
 import leafturn.trials.design.layout.TrialLayout;
 import leafturn.trials.findings.Findings;
 import leafturn.trials.observation.Remark;
+import org.jspecify.annotations.Nullable;
 
 /** What a trial of the book has found, as a page and on paper. */
 final class TrialFindingsRoom implements Room {
@@ -57,21 +59,21 @@ final class TrialFindingsRoom implements Room {
     routes.read("/trials/{id}/data.zip", Right.READ, this::data);
   }
 
-  private record Asked(Basis basis, Findings findings) {}
-
-  private Asked asked(Context context) {
+  private Basis basis(Context context) {
     Visitor visitor = Guest.visitor(context);
     String id = context.pathParam("id");
     LocalDate today = desk.today();
-    Basis basis =
-        desk.book()
-            .read(
-                reading -> {
-                  TrialShelf shelf = new TrialShelf(reading, visitor);
-                  Sheet<TrialSheet> trial = shelf.find(id).orElseThrow(Refusal::notFound);
-                  return BookFindings.basis(shelf, trial, today);
-                });
-    return new Asked(basis, kept.computeIfAbsent(basis, BookFindings::of));
+    return desk.book()
+        .read(
+            reading -> {
+              TrialShelf shelf = new TrialShelf(reading, visitor);
+              Sheet<TrialSheet> trial = shelf.find(id).orElseThrow(Refusal::notFound);
+              return BookFindings.basis(shelf, trial, today);
+            });
+  }
+
+  private Findings findings(Basis basis) {
+    return kept.computeIfAbsent(basis, BookFindings::of);
   }
 
   private void show(Context context) {
@@ -80,13 +82,15 @@ final class TrialFindingsRoom implements Room {
     content.put("id", id);
     String title = "Findings";
     try {
-      Asked asked = asked(context);
-      title = "Findings: " + asked.basis.trial().name();
-      content.put("view", new FindingsView(asked.findings));
-      content.put("remarks", remarks(asked.basis));
+      Basis basis = basis(context);
+      Findings findings = findings(basis);
+      title = "Findings: " + basis.trial().name();
+      content.put("view", new FindingsView(findings));
+      content.put("remarks", remarks(basis));
       content.put("faults", List.of());
     } catch (TrialFaultException nothing) {
       content.put("faults", nothing.faults());
+      content.put("packed", true);
     } catch (InputException wrong) {
       content.put("faults", wrong.faults());
     }
@@ -102,7 +106,7 @@ final class TrialFindingsRoom implements Room {
     FindingsDocument document;
     try {
       String made = "Worked out by " + ProgramVersion.name() + ".";
-      document = new FindingsDocument(asked(context).findings, null, List.of(made));
+      document = new FindingsDocument(findings(basis(context)), null, List.of(made));
     } catch (TrialFaultException | InputException nothing) {
       throw Refusal.notFound();
     }
@@ -117,18 +121,18 @@ final class TrialFindingsRoom implements Room {
     context.result(out.toByteArray());
   }
 
+  /** Plan and readings are given away whether or not something can be found from them yet. */
   private void data(Context context) {
     TrialPackage data;
     try {
-      Asked asked = asked(context);
-      TrialSheet trial = asked.basis.trial();
+      Basis basis = basis(context);
       data =
           new TrialPackage(
-              new PackedTrial(trial, asked.basis.events(), asked.basis.readings()),
-              TrialLayout.of(BookPlan.of(trial)),
-              asked.findings,
+              new PackedTrial(basis.trial(), basis.events(), basis.readings()),
+              TrialLayout.of(BookPlan.of(basis.trial())),
+              findingsOrNull(basis),
               ProgramVersion.name());
-    } catch (TrialFaultException | InputException nothing) {
+    } catch (InputException | NoRoomException wrong) {
       throw Refusal.notFound();
     }
     ByteArrayOutputStream out = new ByteArrayOutputStream();
@@ -140,5 +144,13 @@ final class TrialFindingsRoom implements Room {
     context.header("Content-Disposition", "attachment; filename=\"trial.zip\"");
     context.contentType("application/zip");
     context.result(out.toByteArray());
+  }
+
+  private @Nullable Findings findingsOrNull(Basis basis) {
+    try {
+      return findings(basis);
+    } catch (TrialFaultException nothing) {
+      return null;
+    }
   }
 }

@@ -88,7 +88,17 @@ class TrialFindingsRoomTest extends DemoSite {
   @Test
   void withoutReadingsThereIsASentence() throws Exception {
     String page = visitor.read("/trials/" + trial(plan(), false) + "/findings");
-    assertThat(page).contains("Nothing can be told yet", "There are no readings of quality");
+    assertThat(page)
+        .contains("Nothing can be told yet", "There are no readings of quality", "data.zip");
+  }
+
+  @Test
+  void aTrialWithoutReadingsIsPackedAndReadBackToo() throws Exception {
+    String id = trial(plan(), false);
+    byte[] zip = visitor.bytes("/trials/" + id + "/data.zip");
+    PackedTrial back = TrialPackageFile.open("trial.zip", zip).read();
+    assertThat(back.readings()).isEmpty();
+    assertThat(back.trial().name()).isEqualTo("Eight split yards");
   }
 
   @Test
