@@ -16,6 +16,8 @@ import leafturn.records.sheet.Kind;
 import leafturn.records.sheet.TrialReadingsSheet;
 import leafturn.records.sheet.TrialSheet;
 import leafturn.records.trial.BookPlan;
+import leafturn.records.trial.PackedTrial;
+import leafturn.records.trial.TrialPackageFile;
 import leafturn.trials.design.TrialPlan;
 import leafturn.trials.design.layout.LaidPlot;
 import leafturn.trials.design.layout.TrialLayout;
@@ -95,7 +97,7 @@ class TrialFindingsRoomTest extends DemoSite {
   @Test
   void aTrialWithoutReadingsIsPackedAndReadBackToo() throws Exception {
     String id = trial(plan(), false);
-    byte[] zip = visitor.bytes("/trials/" + id + "/data.zip");
+    byte[] zip = new Asking(server).bytes("/trials/" + id + "/data.zip").body();
     PackedTrial back = TrialPackageFile.open("trial.zip", zip).read();
     assertThat(back.readings()).isEmpty();
     assertThat(back.trial().name()).isEqualTo("Eight split yards");
