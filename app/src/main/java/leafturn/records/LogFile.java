@@ -128,7 +128,7 @@ public final class LogFile {
       row.fault(
           table.column(WHAT),
           "%s is nothing a log knows; give one of %s."
-              .formatted(Faults.quoted(kind), String.join(", ", KINDS)));
+              .formatted(Faults.quoted(kind), known()));
       return;
     }
     refuseCellsOfOtherKinds(row, kind);
@@ -138,6 +138,11 @@ public final class LogFile {
           new LogReading.Line(row.line(), entry, text(row, NOTE)),
           text(row, PassedOver.ID) == null);
     }
+  }
+
+  private static String known() {
+    return "%s, or of what the model does not use %s"
+        .formatted(String.join(", ", KINDS), String.join(", ", PassedOver.kinds()));
   }
 
   private LogEntry entry(CsvTable.Row row, String kind, LocalDate day) {

@@ -44,6 +44,11 @@ final class PassedOver {
   private final Set<String> kinds = new TreeSet<>();
   private int lines;
 
+  /** What a book's log tells of beyond what the model uses. */
+  static List<String> kinds() {
+    return KINDS.stream().sorted().toList();
+  }
+
   /** True for a column of a book's log that the model does not use. */
   static boolean isColumn(String name) {
     return COLUMNS.contains(name);

@@ -6,6 +6,7 @@ import java.util.EnumMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Objects;
+import leafturn.advice.season.ProgrammeOutcome;
 import leafturn.model.lawn.CalendarDay;
 import leafturn.model.lawn.CutHeights;
 import leafturn.model.lawn.Programme;
@@ -16,9 +17,14 @@ import org.jspecify.annotations.Nullable;
 final class ProgrammeSection {
   private static final int FIRST_MOWING_DAY_OF_YEAR = 75;
   private static final int LAST_MOWING_DAY_OF_YEAR = 345;
+
+  /** Length of the mowing season where none is given. */
+  static final int USUAL_SEASON_DAYS = LAST_MOWING_DAY_OF_YEAR - FIRST_MOWING_DAY_OF_YEAR + 1;
+
   private static final int HALF_A_YEAR_DAYS = 182;
   private static final int ONE_THIRD_RULE = 0;
 
+  private final JsonObject root;
   private final ProgrammeFields given;
   private final double usualHeightMm;
   private final int firstDayOfYear;
@@ -34,6 +40,7 @@ final class ProgrammeSection {
     this.lastDayOfYear =
         southern ? LAST_MOWING_DAY_OF_YEAR - HALF_A_YEAR_DAYS : LAST_MOWING_DAY_OF_YEAR;
     this.given = ProgrammeFields.read(root);
+    this.root = root;
     this.usualHeightMm = usualHeightMm;
     this.notes = notes;
   }
@@ -52,6 +59,16 @@ final class ProgrammeSection {
     return complete ? new Programme(mowing, feedings, irrigation) : null;
   }
 
+  /** What is wrong with how often a programme mows, or worth saying of it. */
+  private void checkOften(Programme.Mowing mowing) {
+    int most = MowingsAYear.most(mowing);
+    if (most < 1) {
+      root.object("mowing").object("trigger").fault("everyDays", MowingsAYear.fault(mowing));
+    } else if (most < ProgrammeOutcome.FEWEST_MOWINGS) {
+      notes.add(MowingsAYear.words(most));
+    }
+  }
+
   private Programme.Mowing mowing() {
     ProgrammeFields.Mowing mowing = given.mowing();
     Defaults defaults = new Defaults("mowing");
@@ -66,8 +83,11 @@ final class ProgrammeSection {
         defaults.value(mowing.to(), CalendarDay.ofYear(lastDayOfYear), "to day " + lastDayOfYear);
     ReturnPractice clippings = clippings(mowing.clippings(), defaults);
     notes.addAll(defaults.notes());
-    return new Programme.Mowing(
-        new CutHeights(height, heights(mowing)), everyDays, from, to, clippings);
+    Programme.Mowing read =
+        new Programme.Mowing(
+            new CutHeights(height, heights(mowing)), everyDays, from, to, clippings);
+    checkOften(read);
+    return read;
   }
 
   static Map<Month, Double> heights(ProgrammeFields.Mowing mowing) {

@@ -105,7 +105,13 @@ public final class ProgrammesFile {
     boolean fed = json.has("feeding");
     ProgrammeFields fields = ProgrammeFields.read(json);
     json.refuseOthers();
-    return new PlannedProgramme(name, Origin.GIVEN, ChangedProgramme.of(present, fields, fed));
+    Programme changed = ChangedProgramme.of(present, fields, fed);
+    if (MowingsAYear.most(changed.mowing()) < 1) {
+      json.object("mowing")
+          .object("trigger")
+          .fault("everyDays", MowingsAYear.fault(changed.mowing()));
+    }
+    return new PlannedProgramme(name, Origin.GIVEN, changed);
   }
 
   private AimWeights weights(JsonObject json) {

@@ -182,10 +182,10 @@ final class MyRoom implements Room {
   private MyPage.Place place(Session session, @Nullable String secret) {
     ZoneId zone = desk.clock().getZone();
     return new MyPage.Place(
-        session.browser().isEmpty() ? "a browser without a name" : session.browser(),
+        CameFrom.browser(session.browser()),
         Moments.words(session.beganAt(), zone),
         Moments.words(session.seenAt(), zone),
-        session.address(),
+        CameFrom.place(session.address()),
         secret != null && session.secretHash().equals(Secret.hash(secret)));
   }
 }

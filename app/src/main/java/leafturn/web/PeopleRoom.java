@@ -151,7 +151,7 @@ final class PeopleRoom implements Room {
                     moment(entry.at()),
                     entry.name().isEmpty() ? "a name the book does not know" : entry.name(),
                     entry.outcome().words(),
-                    entry.address()))
+                    CameFrom.place(entry.address())))
         .toList();
   }
 

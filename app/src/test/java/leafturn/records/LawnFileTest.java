@@ -67,6 +67,19 @@ class LawnFileTest {
   }
 
   @Test
+  void aProgrammeThatMowsTooSeldomIsToldOrRefused() {
+    String mowing = "{'from': '07-01', 'to': '07-01', 'trigger': {'everyDays': %d}}";
+    String lawn = LEAST.strip().replaceFirst("}$", ", \"mowing\": %s}");
+    LawnReading meadow = read(lawn.formatted(mowing.formatted(300).replace('\'', '"')));
+    assertThat(meadow.notes())
+        .contains("It mows once a year at most: fewer than 4 mowings keep a meadow and no lawn.");
+    assertThat(faults(lawn.formatted(mowing.formatted(366).replace('\'', '"'))))
+        .singleElement()
+        .asString()
+        .contains("366 days between mowings are less than one mowing a year", "from 1 to 365");
+  }
+
+  @Test
   void southOfTheEquatorTheAssumedSeasonLiesHalfAYearLater() {
     LawnReading reading =
         read("{\"site\": {\"latitudeDeg\": -37}, \"grass\": \"perennial ryegrass\"}");

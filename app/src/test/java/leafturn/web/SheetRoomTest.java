@@ -176,6 +176,31 @@ class SheetRoomTest extends DemoSite {
   }
 
   @Test
+  void aProgrammeTellsItsDaysInWordsAndWhetherItMowsTooSeldom() throws Exception {
+    Map<String, String> fields = new HashMap<>();
+    fields.put("from", "2015-05-28");
+    fields.put("mowing.trigger.everyDays", "300");
+    fields.put("mowing.from", "07-01");
+    fields.put("mowing.to", "07-01");
+    fields.put("kind", "programme");
+    fields.put("lawn", lawnId());
+    String form = "/sheets/new?kind=programme&lawn=" + lawnId();
+    HttpResponse<String> saved = visitor.send(form, "/sheets/new", fields);
+    assertThat(saved.statusCode()).isEqualTo(303);
+    assertThat(visitor.read(saved.headers().firstValue("Location").orElseThrow()))
+        .contains("1\u00a0July", "It mows once a year at most")
+        .doesNotContain(">07-01<");
+    fields.put("mowing.trigger.everyDays", "366");
+    HttpResponse<String> never = visitor.send(form, "/sheets/new", fields);
+    assertThat(never.statusCode()).isEqualTo(422);
+    assertThat(never.body()).contains("less than one mowing a year");
+    fields.put("mowing.trigger.everyDays", "7");
+    fields.put("mowing.trigger.oneThird", "true");
+    assertThat(visitor.send(form, "/sheets/new", fields).body())
+        .contains("It stands beside “Mown every so many days”; keep one of them.");
+  }
+
+  @Test
   void thereIsNoSheetForWhoeverMayNotSeeIt() throws Exception {
     assertThat(visitor.ask("/sheets/00000000-0000-4000-8000-00000000abcd").statusCode())
         .isEqualTo(404);

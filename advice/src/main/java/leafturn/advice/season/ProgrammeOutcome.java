@@ -28,7 +28,7 @@ public record ProgrammeOutcome(
   public static final double MOST_FEED_G_PER_M2 = EqualGrowthFeed.MOST_G_PER_M2;
 
   /** Fewer mowings a year keep a meadow and no lawn (our judgement). */
-  static final int FEWEST_MOWINGS = 4;
+  public static final int FEWEST_MOWINGS = 4;
 
   /**
    * True unless the grass is mown so seldom that it is a lawn no more.

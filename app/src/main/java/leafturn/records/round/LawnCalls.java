@@ -88,7 +88,7 @@ final class LawnCalls {
     if (station == null) {
       return LawnOutcome.notCalled(
           placed,
-          "There is no weather for this property yet: choose a weather station, or add one.");
+          StationWeather.NONE);
     }
     try {
       Read read =

@@ -52,7 +52,7 @@ public record LawnToPlan(Lawn lawn, SiteClimate climate, CallRules rules, List<S
     Sheet<WeatherStation> station = placed.station();
     if (station == null) {
       throw new InputException(
-          "There is no weather for this property yet: choose a weather station, or add one.");
+          StationWeather.NONE);
     }
     StationWeather weather = StationWeather.upTo(reading, station, MEASURED_ONLY);
     SoilStart soil = SoilStart.of(reading, placed.lawn(), weather.firstDay(), on);

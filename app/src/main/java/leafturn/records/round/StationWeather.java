@@ -21,6 +21,11 @@ import leafturn.records.sheet.WeatherStation;
 
 /** A station's weather up to a day, and the climates made from it for the sites it stands for. */
 final class StationWeather {
+  /** Why there is no advice where a property has no station. */
+  static final String NONE =
+      "There is no weather for this property yet: whoever may change it chooses a weather station"
+          + " for it, or adds one.";
+
   private final WeatherSeries series;
   private final int measuredDays;
   private final List<String> notes;

@@ -5,6 +5,7 @@ import java.util.Comparator;
 import java.util.List;
 import leafturn.advice.season.AimWeights;
 import leafturn.advice.season.PlanAim;
+import leafturn.advice.season.PlannedProgramme.Origin;
 import leafturn.advice.season.Ranking;
 import leafturn.advice.season.SeasonPlan;
 import leafturn.advice.season.SeasonPlan.Result;
@@ -116,7 +117,7 @@ public final class TradeWords {
     return "If %s were all that counts: %s (%s)%s."
         .formatted(
             aims.wish(aim),
-            lowered(programmes.name(most.planned())),
+            inASentence(most),
             aims.figure(aim, most.outcome()),
             price(aim, most));
   }
@@ -155,8 +156,12 @@ public final class TradeWords {
     return aim.of(result.outcome(), plan.present().outcome());
   }
 
-  private static String lowered(String words) {
-    return Character.toLowerCase(words.charAt(0)) + words.substring(1);
+  /** A name that somebody gave stays as it is. */
+  private String inASentence(Result result) {
+    String name = programmes.name(result.planned());
+    return result.planned().origin() == Origin.GIVEN
+        ? name
+        : Character.toLowerCase(name.charAt(0)) + name.substring(1);
   }
 
   private static String joined(List<String> parts) {

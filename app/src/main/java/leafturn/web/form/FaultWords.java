@@ -30,14 +30,18 @@ final class FaultWords {
   Fault of(Fault fault) {
     String sentence = fault.sentence();
     for (Field field : shape.fields()) {
-      if (CAPITAL_WITHIN.matcher(field.path()).find()) {
-        sentence =
-            Pattern.compile("\\b" + Pattern.quote(field.path()) + "\\b")
-                .matcher(sentence)
-                .replaceAll(Matcher.quoteReplacement("“" + field.label() + "”"));
-      }
+      sentence = labelled(sentence, field.path(), field);
+      sentence = labelled(sentence, field.path().replaceFirst(".*\\.", ""), field);
     }
     return new Fault(fault.field(), inUnits(sentence, fault.field()), fault.placed());
+  }
+
+  private static String labelled(String sentence, String name, Field field) {
+    return CAPITAL_WITHIN.matcher(name).find()
+        ? Pattern.compile("(?<![\\w.])" + Pattern.quote(name) + "\\b")
+            .matcher(sentence)
+            .replaceAll(Matcher.quoteReplacement("“" + field.label() + "”"))
+        : sentence;
   }
 
   private String inUnits(String sentence, String path) {

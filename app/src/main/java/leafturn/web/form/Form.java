@@ -209,8 +209,9 @@ public record Form(
         && (path.equals(field.path()) || path.startsWith(field.path() + "["));
   }
 
+  /** The name of a file that begins a sentence stays as it is. */
   private static String capital(String sentence) {
-    return sentence.isEmpty()
+    return sentence.isEmpty() || sentence.matches("(?s)[^ ]+\\.\\w+[:,] .*")
         ? sentence
         : Character.toUpperCase(sentence.charAt(0)) + sentence.substring(1);
   }

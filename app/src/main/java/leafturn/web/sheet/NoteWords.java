@@ -11,6 +11,7 @@ import java.util.regex.Pattern;
 import leafturn.quantity.Measure;
 import leafturn.quantity.Units;
 import leafturn.records.sheet.Kind;
+import leafturn.reports.DayWords;
 import leafturn.reports.QuantityWords;
 import leafturn.web.form.Field;
 import org.jspecify.annotations.Nullable;
@@ -27,6 +28,12 @@ public final class NoteWords {
   private static final Pattern NAMED =
       Pattern.compile(
           "\\b(?:[a-z]+\\.)?([a-z]+[A-Z]\\w*)(?: (-?[\\d.]+\\d|\\d)(?: (mm|cm|m)\\b)?)?");
+
+  private static final Pattern DAY =
+      Pattern.compile("\\b(from|to) day ([1-9]|[1-9]\\d|[12]\\d\\d|3[0-5]\\d|36[0-5])\\b");
+
+  private static final Pattern RUN = Pattern.compile("\\bspinUpYears (\\d+)\\b");
+  private static final int COMMON_YEAR = 2015;
 
   private final Units units;
   private final Map<String, Field> fields = new LinkedHashMap<>();
@@ -47,7 +54,13 @@ public final class NoteWords {
 
   /** A note in the words of the forms. */
   public String of(String note) {
-    return NAMED.matcher(note).replaceAll(named -> Matcher.quoteReplacement(told(named)));
+    String days = DAY.matcher(note).replaceAll(day -> day.group(1) + " " + date(day.group(2)));
+    String run = RUN.matcher(days).replaceAll("$1 years run beforehand");
+    return NAMED.matcher(run).replaceAll(named -> Matcher.quoteReplacement(told(named)));
+  }
+
+  private static String date(String dayOfYear) {
+    return DayWords.date(LocalDate.ofYearDay(COMMON_YEAR, Integer.parseInt(dayOfYear)));
   }
 
   private String told(MatchResult named) {

@@ -7,6 +7,7 @@ import java.util.ArrayList;
 import java.util.List;
 import leafturn.quantity.Measure;
 import leafturn.quantity.Units;
+import leafturn.records.MowingsAYear;
 import leafturn.records.sheet.Kind;
 import leafturn.records.sheet.ProgrammeSheet;
 import leafturn.reports.DayWords;
@@ -143,5 +144,11 @@ final class ProgrammeForm extends SheetForm<ProgrammeSheet> {
     return content.name() == null
         ? from
         : content.name() + ", from " + DayWords.dayAndYear(content.from());
+  }
+
+  @Override
+  public List<Line> findings(ProgrammeSheet content, Setting setting) {
+    String seldom = MowingsAYear.words(MowingsAYear.most(content.mowing()));
+    return seldom.isEmpty() ? List.of() : List.of(new Line("Mowings", seldom));
   }
 }

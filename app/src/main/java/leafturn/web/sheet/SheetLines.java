@@ -2,6 +2,8 @@ package leafturn.web.sheet;
 
 import com.fasterxml.jackson.databind.JsonNode;
 import java.time.LocalDate;
+import java.time.MonthDay;
+import java.time.format.DateTimeParseException;
 import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.LinkedHashSet;
@@ -27,6 +29,9 @@ import leafturn.web.form.FormShape.Group;
  */
 public final class SheetLines {
   private static final Pattern DATE = Pattern.compile("\\d{4}-\\d{2}-\\d{2}");
+
+  private static final Pattern MONTH_DAY = Pattern.compile("\\d{2}-\\d{2}");
+  private static final int LEAP_YEAR = 2016;
 
   /** What was not ticked is worth a word only where it was changed. */
   private static final String NO = "not ticked";
@@ -124,7 +129,7 @@ public final class SheetLines {
       case DATE -> day(first);
       case OUTLINE -> corners(first);
       case PASSWORD, FILE, HIDDEN -> "";
-      default -> first;
+      default -> MONTH_DAY.matcher(first).matches() ? monthDay(first) : first;
     };
   }
 
@@ -157,6 +162,14 @@ public final class SheetLines {
 
   private static String day(String date) {
     return DATE.matcher(date).matches() ? DayWords.dayAndYear(LocalDate.parse(date)) : date;
+  }
+
+  private static String monthDay(String words) {
+    try {
+      return DayWords.date(MonthDay.parse("--" + words).atYear(LEAP_YEAR));
+    } catch (DateTimeParseException notADay) {
+      return words;
+    }
   }
 
   /** What the document holds beside the fields of the form. */

@@ -121,7 +121,21 @@ async function told(entry, details, form, typed) {
   if (left && outcome === SIGN_IN) {
     sentence.append(" ", wayToSignIn());
   }
+  setAdviceAside(Boolean(left));
   begin(details, form, typed);
+}
+
+/** What was advised before this entry no longer holds. */
+function setAdviceAside(unsent) {
+  const advice = find("advice");
+  if (unsent) {
+    advice.textContent = "The advice for this lawn will take this entry in once it is sent.";
+    return;
+  }
+  const link = document.createElement("a");
+  link.href = `/lawns/${page.dataset.address}`;
+  link.textContent = "What comes next here, with this entry";
+  advice.replaceChildren(link);
 }
 
 function wayToSignIn() {

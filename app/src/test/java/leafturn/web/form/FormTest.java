@@ -61,6 +61,16 @@ class FormTest {
   }
 
   @Test
+  void theNameOfAFileStaysAsItIsAtTheHeadOfAFault() {
+    Form form =
+        Form.blank(FormShape.of(Field.text("shape", "Shape")), Units.METRIC)
+            .faulted("shape", "bow.geojson, line 3: the ring crosses itself.")
+            .faulted("shape", "it is missing.");
+    assertThat(form.faultsOf(form.shape().fields().get(0)))
+        .containsExactly("bow.geojson, line 3: the ring crosses itself.", "It is missing.");
+  }
+
+  @Test
   void aCommaThatMayPartThousandsIsNotGuessed() {
     Map<String, List<String>> typed =
         Map.of("mowing.heightMm", List.of("1,240"), "heightsMm", List.of("0,125 76,5"));

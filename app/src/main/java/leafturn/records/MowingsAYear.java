@@ -1,0 +1,50 @@
+package leafturn.records;
+
+import leafturn.advice.season.ProgrammeOutcome;
+import leafturn.model.lawn.CalendarDay;
+import leafturn.model.lawn.Programme;
+
+/** How often a programme can mow at most. */
+public final class MowingsAYear {
+  private static final int COMMON_YEAR = 2015;
+  private static final int DAYS = 365;
+
+  private MowingsAYear() {}
+
+  /** Mowings for which its days between them and its season leave room; 0 for none each year. */
+  public static int most(Programme.Mowing mowing) {
+    int apart = mowing.byOneThirdRule() ? 1 : mowing.everyDays();
+    return most(apart, season(mowing.from(), mowing.to()));
+  }
+
+  /** As {@link #most(Programme.Mowing)}, of a mowing of which not all need be told. */
+  public static int most(ProgrammeFields.Mowing mowing) {
+    Integer apart = ProgrammeSection.everyDays(mowing.trigger());
+    CalendarDay from = mowing.from();
+    CalendarDay to = mowing.to();
+    return most(
+        apart == null || apart == 0 ? 1 : apart,
+        from == null || to == null ? ProgrammeSection.USUAL_SEASON_DAYS : season(from, to));
+  }
+
+  private static int season(CalendarDay from, CalendarDay to) {
+    return Math.floorMod(to.in(COMMON_YEAR) - from.in(COMMON_YEAR), DAYS) + 1;
+  }
+
+  private static int most(int daysApart, int seasonDays) {
+    return daysApart > DAYS ? 0 : (seasonDays - 1) / daysApart + 1;
+  }
+
+  /** What is said of a programme that mows too seldom for a lawn; empty of any other. */
+  public static String words(int most) {
+    return most >= ProgrammeOutcome.FEWEST_MOWINGS
+        ? ""
+        : "It mows %s a year at most: fewer than %d mowings keep a meadow and no lawn."
+            .formatted(most == 1 ? "once" : most + " times", ProgrammeOutcome.FEWEST_MOWINGS);
+  }
+
+  static String fault(Programme.Mowing mowing) {
+    return "%d days between mowings are less than one mowing a year; give a number from 1 to %d."
+        .formatted(mowing.everyDays(), DAYS);
+  }
+}
