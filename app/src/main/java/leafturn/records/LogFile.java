@@ -127,8 +127,7 @@ public final class LogFile {
     if (!KINDS.contains(kind)) {
       row.fault(
           table.column(WHAT),
-          "%s is nothing a log knows; give one of %s."
-              .formatted(Faults.quoted(kind), known()));
+          "%s is nothing a log knows; give one of %s.".formatted(Faults.quoted(kind), known()));
       return;
     }
     refuseCellsOfOtherKinds(row, kind);

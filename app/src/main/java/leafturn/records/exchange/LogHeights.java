@@ -64,9 +64,11 @@ final class LogHeights {
   }
 
   private boolean inches(Table.Row row, String column, @Nullable Double heightMm, double keptMm) {
+    if (heightMm == null) {
+      return false;
+    }
     boolean likely =
-        heightMm != null
-            && heightMm * FAR < keptMm
+        heightMm * FAR < keptMm
             && heightMm * MM_PER_IN * FAR > keptMm
             && heightMm * MM_PER_IN < keptMm * FAR * FAR;
     if (likely) {

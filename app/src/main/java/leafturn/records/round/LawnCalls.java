@@ -86,9 +86,7 @@ final class LawnCalls {
       Function<BookReading, Map<String, Double>> thresholds) {
     Sheet<WeatherStation> station = placed.station();
     if (station == null) {
-      return LawnOutcome.notCalled(
-          placed,
-          StationWeather.NONE);
+      return LawnOutcome.notCalled(placed, StationWeather.NONE);
     }
     try {
       Read read =

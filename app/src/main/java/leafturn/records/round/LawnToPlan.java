@@ -51,8 +51,7 @@ public record LawnToPlan(Lawn lawn, SiteClimate climate, CallRules rules, List<S
   public static LawnToPlan of(BookReading reading, PlacedLawn placed, LocalDate on) {
     Sheet<WeatherStation> station = placed.station();
     if (station == null) {
-      throw new InputException(
-          StationWeather.NONE);
+      throw new InputException(StationWeather.NONE);
     }
     StationWeather weather = StationWeather.upTo(reading, station, MEASURED_ONLY);
     SoilStart soil = SoilStart.of(reading, placed.lawn(), weather.firstDay(), on);

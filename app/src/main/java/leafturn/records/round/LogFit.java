@@ -1,5 +1,6 @@
 package leafturn.records.round;
 
+import java.time.LocalTime;
 import java.util.List;
 import java.util.Optional;
 import leafturn.records.sheet.Done;
@@ -31,9 +32,11 @@ public final class LogFit {
   }
 
   private static boolean fits(LogSheet one, Done.Mown mown, LogSheet other, Done.Mown before) {
-    boolean timed = one.time() != null && other.time() != null;
-    boolean first = !timed || !one.time().isAfter(other.time());
-    boolean second = !timed || !one.time().isBefore(other.time());
+    LocalTime at = one.time();
+    LocalTime otherAt = other.time();
+    int order = at == null || otherAt == null ? 0 : at.compareTo(otherAt);
+    boolean first = order <= 0;
+    boolean second = order >= 0;
     return first && follows(mown, before) || second && follows(before, mown);
   }
 

@@ -116,10 +116,7 @@ public final class TradeWords {
   private String sentence(PlanAim aim, Result most) {
     return "If %s were all that counts: %s (%s)%s."
         .formatted(
-            aims.wish(aim),
-            inASentence(most),
-            aims.figure(aim, most.outcome()),
-            price(aim, most));
+            aims.wish(aim), inASentence(most), aims.figure(aim, most.outcome()), price(aim, most));
   }
 
   /** The aim on which an extreme programme falls furthest behind the one nearest to all aims. */

@@ -86,8 +86,12 @@ final class ImportBook implements AutoCloseable {
   }
 
   Preview log(Table table, @Nullable String lawn) {
+    return log(table, lawn, TODAY);
+  }
+
+  Preview log(Table table, @Nullable String lawn, LocalDate today) {
     Reading reading = Reading.byHeadings(table, LogColumns.ALL);
-    return book.read(reader -> LogImport.look(reader, table, reading, lawn, TODAY));
+    return book.read(reader -> LogImport.look(reader, table, reading, lawn, today));
   }
 
   Preview log(String csv, @Nullable String lawn) {

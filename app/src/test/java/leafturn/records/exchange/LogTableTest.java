@@ -4,6 +4,7 @@ import static org.assertj.core.api.Assertions.assertThat;
 
 import java.nio.charset.StandardCharsets;
 import java.nio.file.Path;
+import java.time.LocalDate;
 import java.util.ArrayList;
 import java.util.List;
 import leafturn.records.Choice;
@@ -25,6 +26,9 @@ import org.junit.jupiter.api.io.TempDir;
 class LogTableTest {
   private static final long SEED = 20_261_125;
 
+  /** No random entry is of a later day. */
+  private static final LocalDate AFTERWARDS = LocalDate.of(2100, 1, 1);
+
   @TempDir Path folder;
   private ImportBook book;
 
@@ -42,7 +46,7 @@ class LogTableTest {
   void anExportReadsBackAsItWasWritten() {
     List<Sheet<LogSheet>> written = randomLog(300);
     for (Table table : List.of(csvOf(written), xlsxOf(written))) {
-      Preview same = book.log(table, ImportBook.FRONT);
+      Preview same = book.log(table, ImportBook.FRONT, AFTERWARDS);
       assertThat(same.faults().kept()).isEmpty();
       assertThat(same.conflicts().kept()).isEmpty();
       assertThat(same.arrivals().count()).isZero();
@@ -55,7 +59,7 @@ class LogTableTest {
     List<Sheet<LogSheet>> written = randomLog(300);
     Path other = folder.resolve("other");
     try (ImportBook second = new ImportBook(other)) {
-      second.write(second.log(csvOf(written), ImportBook.FRONT));
+      second.write(second.log(csvOf(written), ImportBook.FRONT, AFTERWARDS));
       assertThat(second.entries(ImportBook.FRONT))
           .extracting(sheet -> sheet.id() + withoutPhotographs(sheet.content()))
           .containsExactlyInAnyOrderElementsOf(
