@@ -165,6 +165,7 @@ public final class CallText {
         line("Of the height", o -> QuantityWords.percent(o.heightTakenFraction()).inLine()),
         line("Bags to carry", o -> OutcomeWords.bags(o.bags()).inLine()),
         line("Loose, litres", o -> number(o.freshLitres())),
+        line("Fresh, kg", o -> number(o.freshKg())),
         line("Dry matter, g/m²", o -> number(o.dryGPerM2())),
         line("Dry matter, kg", o -> number(o.dryKg())),
         line("Clumps", o -> clumps(o.clumpIndex())),

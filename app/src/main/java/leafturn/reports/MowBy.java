@@ -3,6 +3,7 @@ package leafturn.reports;
 import leafturn.advice.call.Call;
 import leafturn.advice.call.Choice;
 import leafturn.advice.call.Spread;
+import leafturn.quantity.ShareWords;
 
 /** The days by which a lawn wants mowing, in words. */
 public final class MowBy {
@@ -11,15 +12,16 @@ public final class MowBy {
   /** For instance "Mow by Wed 3 June (1–5 June)"; a sentence without its stop. */
   public static String words(Call call) {
     Spread mowBy = call.mowBy();
+    double share = call.limits().heightTakenFraction();
     if (mowBy == null) {
-      return "No day in sight on which a third would come off";
+      return "No day in sight on which " + ShareWords.of(share) + " would come off";
     }
     if (mowBy.high() < 0.5) {
-      return "A third would come off today already";
+      return ShareWords.beginning(share) + " would come off today already";
     }
     String days = DayWords.spreadOfDays(call.on(), mowBy).inLine();
     return call.choice() == Choice.LEAVE_ALONE
-        ? "A third would come off by " + days
+        ? ShareWords.beginning(share) + " would come off by " + days
         : "Mow by " + days;
   }
 }

@@ -179,10 +179,16 @@ final class ChoiceTables {
     if (outcome.nutrientsStay()) {
       return litres.isEmpty()
           ? Cell.of("none to carry")
-          : Cell.of("none to carry", litres + " stay");
+          : Cell.of("none to carry", litres + " stay", fresh(outcome));
     }
     SpreadWords bags = OutcomeWords.bags(outcome.bags());
-    return litres.isEmpty() ? Cell.of(bags) : Cell.of(bags, litres);
+    return litres.isEmpty() ? Cell.of(bags) : Cell.of(bags, litres, fresh(outcome));
+  }
+
+  /** Fresh mass of the clippings; litres are known only where it is. */
+  private String fresh(Outcome outcome) {
+    Spread kilograms = outcome.freshKg();
+    return kilograms == null ? "" : units.mass(1000 * kilograms.middle()) + " fresh";
   }
 
   private Cell clumps(Outcome outcome) {

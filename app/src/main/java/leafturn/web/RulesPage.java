@@ -3,8 +3,10 @@ package leafturn.web;
 import java.util.List;
 import java.util.Locale;
 import java.util.Map;
+import leafturn.advice.call.CallRule;
 import leafturn.advice.call.CallRules;
 import leafturn.advice.call.RuleEntry;
+import leafturn.quantity.ShareWords;
 import leafturn.quantity.Units;
 import leafturn.records.book.Sheet;
 import leafturn.records.sheet.RuleSheet;
@@ -58,7 +60,14 @@ public record RulesPage(CallRules rules, Map<String, Sheet<RuleSheet>> set, Unit
 
   /** The threshold with its unit; empty where there is none. */
   public String threshold(RuleEntry entry) {
-    return unit(entry).quantity(entry.threshold(), units);
+    return threshold(entry, entry.threshold(), units);
+  }
+
+  /** A threshold of a rule with its unit: a share of the height as people say it. */
+  static String threshold(RuleEntry entry, double threshold, Units units) {
+    return entry.rule() == CallRule.ONE_THIRD
+        ? ShareWords.of(threshold)
+        : unit(entry).quantity(threshold, units);
   }
 
   /** The range in which a threshold may be set; empty where it may not. */

@@ -9,6 +9,7 @@ import java.util.function.Function;
 import java.util.stream.Collectors;
 import leafturn.advice.call.CallRules;
 import leafturn.advice.call.RuleEntry;
+import leafturn.quantity.DisplayNumber;
 import leafturn.quantity.Measure;
 import leafturn.quantity.Units;
 import leafturn.records.InputException;
@@ -30,6 +31,9 @@ final class RulesRoom implements Room {
   private static final int UNUSABLE = 422;
   private static final int CONFLICT = 409;
   private static final String VERSION = "_version";
+
+  /** More digits than four behind the point are no one's threshold. */
+  private static final double FINEST = 10_000;
 
   private final Desk desk;
 
@@ -84,7 +88,7 @@ final class RulesRoom implements Room {
   private static String typed(RuleEntry entry, Units units) {
     Measure measure = RulesPage.unit(entry).measure();
     return measure == null
-        ? Double.toString(entry.threshold()).replaceAll("\\.0$", "")
+        ? DisplayNumber.plain(Math.round(FINEST * entry.threshold()) / FINEST)
         : measure.typed(entry.threshold(), units);
   }
 
@@ -135,7 +139,7 @@ final class RulesRoom implements Room {
     String theirs =
         stale.current().content() instanceof RuleSheet set && !stale.current().withdrawn()
             ? "It was set to "
-                + RulesPage.unit(standard(set)).quantity(set.threshold(), units)
+                + RulesPage.threshold(standard(set), set.threshold(), units)
                 + ": "
                 + set.reason()
             : "The standard threshold counts again";

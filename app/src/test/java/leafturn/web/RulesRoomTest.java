@@ -18,7 +18,8 @@ class RulesRoomTest extends DemoSite {
     HttpResponse<String> looked = send("look", "10", "Trial", 0);
     assertThat(looked.statusCode()).isEqualTo(200);
     assertThat(looked.body())
-        .contains("One lawn’s advice would change", "Back lawn, Linden House", COLLECT)
+        .contains("2 lawns’ advice would change", "Back lawn, Linden House", COLLECT)
+        .contains("Play lawn, Heron Bank", "on Tuesday 9 June, collect again")
         .contains("value=\"10\"", "value=\"Trial\"");
     assertThat(get(LAWN)).contains("<h1>Mow today and return");
   }
@@ -33,6 +34,20 @@ class RulesRoomTest extends DemoSite {
     assertThat(get(LAWN)).contains("<h1>Mow today and return");
     assertThat(send("save", "10", "Once more", 2).statusCode()).isEqualTo(303);
     assertThat(get(LAWN)).contains(COLLECT);
+  }
+
+  @Test
+  void wordsFollowAShareThatIsSetAndItsReasonIsTold() throws Exception {
+    String rule = "one-third";
+    assertThat(get("/rules/one-third"))
+        .contains("Usual a third: ", "value=\"0.3333\"")
+        .doesNotContain("0.33333");
+    assertThat(send(rule, "save", "0.25", "Shade thins it.", 0).statusCode()).isEqualTo(303);
+    assertThat(get("/rules")).contains("a quarter", "set by Owner; usual a third");
+    String lawn = get(LAWN);
+    assertThat(lawn.replaceAll("((about|usual|half of|when) a third)", ""))
+        .contains("set by hand: Shade thins it; ", "more than a quarter")
+        .doesNotContain("a third", "A third");
   }
 
   @Test

@@ -3,6 +3,7 @@ package leafturn.advice.call;
 import static leafturn.advice.call.Words.say;
 
 import java.util.Locale;
+import java.util.Optional;
 import java.util.stream.Collectors;
 import leafturn.advice.call.Plan.PlannedCut;
 import leafturn.advice.call.Weighing.Weighed;
@@ -21,13 +22,26 @@ final class Answer {
     this.days = new DayNames(prospect.today().on());
   }
 
-  /** What to do. */
-  String sentence(Weighed best, Weighed returnToday) {
+  /**
+   * What to do.
+   *
+   * @param returnThatDay what returning all in one cut on the plan's day would break
+   */
+  String sentence(Weighed best, Weighed returnThatDay) {
+    return chosen(best, returnThatDay)
+        + (prospect.standsIn()
+            ? " Nobody has measured this week's weather: look outside first, and mow only where the leaves are dry and the ground is firm."
+            : "");
+  }
+
+  private String chosen(Weighed best, Weighed returnThatDay) {
     Plan plan = best.plan();
     return switch (plan.choice()) {
       case MOW_AND_COLLECT ->
-          say("%s and %s: %s.", mow(plan), reader.take(), whyCollect(plan, returnToday));
-      case RAISE_AND_CUT_TWICE, RAISE_AND_COLLECT -> steps(best);
+          say(
+              "%s and %s: %s.",
+              mow(plan), reader.take(), new CauseWords(prospect).whyCollect(plan, returnThatDay));
+      case RAISE_AND_CUT_TWICE, RAISE_AND_COLLECT -> steps(best, returnThatDay);
       case DOUBLE_PASS ->
           say(
               "%s twice the same day and %s: the second pass chops and spreads the clippings.",
@@ -97,8 +111,9 @@ final class Answer {
           : "Mow today";
     }
     String hours =
-        prospect
-            .dryHours(0)
+        Optional.of(prospect)
+            .filter(p -> !p.todayUntold())
+            .flatMap(p -> p.dryHours(0))
             .map(
                 span ->
                     say(", about %s to %s,", reader.clock(span.from()), reader.clock(span.to())))
@@ -108,7 +123,7 @@ final class Answer {
         : say("Wait for the dry hours of today%s then mow", hours);
   }
 
-  private String steps(Weighed best) {
+  private String steps(Weighed best, Weighed returnThatDay) {
     Plan plan = best.plan();
     PlannedCut first = plan.cuts().get(0);
     if (plan.choice() == Choice.RAISE_AND_CUT_TWICE) {
@@ -127,13 +142,27 @@ final class Answer {
             .replace("then mow", "then raise the deck, mow"),
         reader.height(first.toMm()),
         reader.take(),
-        whyRaise(best),
+        new CauseWords(prospect).whyRaise(plan, returnThatDay),
         heights(plan, 1),
-        plan.collected() ? ", " + reader.take() + " again" : ", " + reader.giveBack());
+        further(plan));
+  }
+
+  /** What becomes of the clippings of the later steps. */
+  private String further(Plan plan) {
+    if (plan.collected()) {
+      return ", " + reader.take() + " again";
+    }
+    int again = plan.collectedCuts() - 1;
+    return again == 0
+        ? ", " + reader.giveBack()
+        : say(
+            ", %s the first %sand %s the rest",
+            reader.take(), again == 1 ? "" : Words.count(again) + " ", reader.giveBack());
   }
 
   private String cut(Plan plan) {
-    String times = plan.cuts().size() == 2 ? "twice" : "three times";
+    int count = plan.cuts().size();
+    String times = count == 2 ? "twice" : Words.count(count) + " times";
     String raise = "raise the deck and cut " + times;
     String mow = mow(plan);
     return mow.equals("Mow today")
@@ -152,50 +181,6 @@ final class Answer {
 
   private String taken(int day) {
     return ReasonWords.taken(prospect.heightMm(day), prospect.cutHeightMm());
-  }
-
-  private String whyRaise(Weighed best) {
-    int day = best.plan().day();
-    if (known.inSeed()) {
-      return "annual bluegrass is in seed, and more than a third would come off at once";
-    }
-    double share = Prospect.takenFraction(prospect.heightMm(day), prospect.cutHeightMm());
-    return share > prospect.rules().threshold(CallRule.HALF)
-        ? "more than half of the height would come off at once"
-        : say("%s of the height, long and stemmy, is too much at once", taken(day));
-  }
-
-  private String whyCollect(Plan plan, Weighed returnToday) {
-    if (known.leafCoverFraction() > prospect.rules().threshold(CallRule.LEAF_COVER)) {
-      return "fallen leaves hide the turf; they are brown stock for the heap";
-    }
-    if (returnToday.breaks(CallRule.SEED_HEADS)) {
-      return "annual bluegrass is in seed. " + seedsGo();
-    }
-    if (returnToday.breaks(CallRule.NO_CLIPPINGS)) {
-      return "the client wants none carried in, and so many would be seen; keep them on the property";
-    }
-    double share = Prospect.takenFraction(prospect.heightMm(plan.day()), prospect.cutHeightMm());
-    if (share > prospect.rules().threshold(CallRule.HALF)) {
-      return "more than half of the height comes off; step the height down over several mowings";
-    }
-    if (returnToday.breaks(CallRule.LENGTH)) {
-      return "too long to fall between the leaves";
-    }
-    return returnToday.breaks(CallRule.CLUMPS)
-        ? "too much for the turf to take up without clumps"
-        : "wet clippings cling and clump, and no dry hours are in sight";
-  }
-
-  /** Where clippings with seeds may go. */
-  private String seedsGo() {
-    String heap =
-        switch (known.facts().wishes().heapHeat()) {
-          case LOGGED -> "the heap, whose heat is logged, may take them";
-          case COLD -> "the heap is cold, so send them away";
-          case NOT_KNOWN -> "a heap only with logged heat, else away";
-        };
-    return "Not to beds; " + heap + "; the benefit is modest";
   }
 
   private String waterIn(Plan plan) {

@@ -33,10 +33,12 @@ record Beside(Prospect prospect, @Nullable CallRule left) {
         safe < 0 || safe < chosen ? null : prospect.date(safe),
         mown ? noSafeDay(due, safe, chosen) : "",
         hours(),
-        DryHours.of(
-            prospect.hours(),
-            prospect.reader(),
-            prospect.rules().threshold(CallRule.DRY_HOURS_SHARE)),
+        prospect.todayUntold()
+            ? null
+            : DryHours.of(
+                prospect.hours(),
+                prospect.reader(),
+                prospect.rules().threshold(CallRule.DRY_HOURS_SHARE)),
         conflicts,
         new WateringAdvice(prospect).sentences(),
         new PlacingRules(prospect.known(), prospect.known().inSeed())
@@ -63,13 +65,21 @@ record Beside(Prospect prospect, @Nullable CallRule left) {
     DayNames days = new DayNames(prospect.today().on());
     String comesOff =
         say(
-            "more than a third would come off in one cut %s in %s of the possible seasons",
-            days.when(chosen), Words.percent(over));
+            "more than %s would come off in one cut %s%s",
+            prospect.rules().third(), days.when(chosen), in(chosen, over));
     return safe < 0
         ? "No safe day is left: " + comesOff
         : say(
-            "No safe day is fit to mow: up to %s a third is not passed, but other rules speak against those days; %s",
-            days.name(safe), comesOff);
+            "No safe day is fit to mow: up to %s no more than %s would come off, but other rules speak against those days; %s",
+            days.name(safe), prospect.rules().third(), comesOff);
+  }
+
+  /** In how many of the possible seasons; nothing of a height that is the same in all of them. */
+  private String in(int day, double fraction) {
+    Spread height = prospect.spreadOf(season -> season.heightMm()[day]);
+    return height.low() == height.high()
+        ? ""
+        : say(" in %s of the possible seasons", Words.percent(fraction));
   }
 
   private List<Particulars.Hours> hours() {
@@ -79,7 +89,7 @@ record Beside(Prospect prospect, @Nullable CallRule left) {
             prospect.reader(),
             prospect.rules().threshold(CallRule.DRY_HOURS_SHARE));
     List<Particulars.Hours> hours = new ArrayList<>();
-    for (int day = 0; MowingHours.has(day); day++) {
+    for (int day = 0; MowingHours.has(day) && !prospect.todayUntold(); day++) {
       Optional<Span> span = prospect.dryHours(day);
       hours.add(
           new Particulars.Hours(

@@ -21,7 +21,7 @@ final class CallNotes {
   private static final String TOO_LOW =
       "Unless it is fine turf kept for that, raise the cut by steps: so low, a lawn thins, dries out and lets weeds in (common practice, no source).";
   private static final String TOO_HIGH =
-      "Lower it by steps, never more than a third at once: so high, a lawn lies over and shades itself (common practice, no source).";
+      "Lower it by steps, never more than %s at once: so high, a lawn lies over and shades itself (common practice, no source).";
 
   private final Reader reader;
   private final List<String> notes = new ArrayList<>();
@@ -136,7 +136,7 @@ final class CallNotes {
   }
 
   /** A cut height outside the usual range of its grass. */
-  void cutHeight(Lawn lawn, double cutHeightMm) {
+  void cutHeight(Lawn lawn, double cutHeightMm, String third) {
     Species grass = lawn.ground().grass();
     ParameterTable.find("Href", grass)
         .filter(usual -> !usual.plausible(cutHeightMm))
@@ -151,7 +151,7 @@ final class CallNotes {
                         reader.height(usual.low()),
                         reader.height(usual.high()),
                         usual.source(),
-                        cutHeightMm < usual.low() ? TOO_LOW : TOO_HIGH)));
+                        cutHeightMm < usual.low() ? TOO_LOW : say(TOO_HIGH, third))));
   }
 
   /** What the lawn's description lacks. */

@@ -9,6 +9,7 @@ import java.util.Optional;
 import java.util.stream.Collectors;
 import leafturn.quantity.DataTable;
 import leafturn.quantity.DisplayNumber;
+import leafturn.quantity.ShareWords;
 
 /** The rules a call is made by. Immutable; every threshold is data with its source. */
 public final class CallRules {
@@ -105,9 +106,40 @@ public final class CallRules {
   }
 
   private static String set(CallRule rule) {
+    return "set by hand" + usual(rule);
+  }
+
+  private static String usual(CallRule rule) {
     RuleEntry usual = STANDARD.entry(rule);
-    return "set by hand; usual %s (%s)"
-        .formatted(DisplayNumber.plain(usual.threshold()), usual.source());
+    return "; usual %s (%s)".formatted(shown(usual), usual.source());
+  }
+
+  /** A threshold as people read it: a share of the height in words. */
+  private static String shown(RuleEntry entry) {
+    return entry.rule() == CallRule.ONE_THIRD
+        ? ShareWords.of(entry.threshold())
+        : DisplayNumber.plain(entry.threshold());
+  }
+
+  /**
+   * These rules, with what people typed about the thresholds they set.
+   *
+   * @param reasons why each was set, by rule name; those of rules that nobody has set say nothing
+   */
+  public CallRules saying(Map<String, String> reasons) {
+    Map<CallRule, RuleEntry> others = new EnumMap<>(entries);
+    changed.forEach(
+        (rule, threshold) -> {
+          String reason = reasons.get(rule.id());
+          if (reason != null) {
+            others.put(rule, entry(rule).with(threshold, saying(rule, reason)));
+          }
+        });
+    return new CallRules(others, changed);
+  }
+
+  private static String saying(CallRule rule, String reason) {
+    return "set by hand: " + reason.strip().replaceFirst("[.;]+$", "") + usual(rule);
   }
 
   private Optional<String> fault(String id, Optional<CallRule> rule, double threshold) {
@@ -158,6 +190,16 @@ public final class CallRules {
   /** A rule's threshold or a figure's value. */
   public double threshold(CallRule rule) {
     return entry(rule).threshold();
+  }
+
+  /** The limit of a cut's share of the height in words: "a third", or as it was set. */
+  String third() {
+    return ShareWords.of(threshold(CallRule.ONE_THIRD));
+  }
+
+  /** The share of the height from which clippings are taken away, in words: "half". */
+  String half() {
+    return ShareWords.of(threshold(CallRule.HALF));
   }
 
   /** All rules and figures in the order of the file. */

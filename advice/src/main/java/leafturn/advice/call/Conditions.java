@@ -3,10 +3,17 @@ package leafturn.advice.call;
 import static leafturn.advice.call.Words.say;
 
 import java.util.ArrayList;
+import java.util.EnumSet;
 import java.util.List;
+import java.util.Set;
+import leafturn.advice.call.Weighing.Weighed;
 
 /** What would change the answer: the facts at the lawn that a model of weather cannot know. */
 final class Conditions {
+  /** What is no longer broken once the leaves of a lawn that is not too tall are dry. */
+  private static final Set<CallRule> BROKEN_BY_WET =
+      EnumSet.of(CallRule.WET, CallRule.WET_RETURN, CallRule.CLUMPS, CallRule.CLUMPS_HEAVY);
+
   private final Prospect prospect;
   private final CallRules rules;
   private final Reader reader;
@@ -19,12 +26,12 @@ final class Conditions {
     this.known = prospect.known();
   }
 
-  /** Conditions under which another answer would hold, for the choice made. */
-  List<String> of(Plan plan) {
+  /** Conditions under which another answer would hold, for the choice made; none holds already. */
+  List<String> of(Plan plan, Weighed returnToday) {
     List<String> changes = new ArrayList<>();
-    wetness(plan, changes);
+    wetness(plan, returnToday, changes);
     if (plan.choice() != Choice.LOWER_ONCE_AND_COLLECT) {
-      changes.addAll(plan.returned() ? whenTaller(plan) : whenShorter());
+      changes.addAll(plan.returned() ? whenTaller(plan) : whenReturnable(plan));
     }
     if (prospect.watered()) {
       changes.add("If the sprinklers have just run: wait until leaves and ground are dry.");
@@ -45,7 +52,10 @@ final class Conditions {
   List<String> whenLeft(CallRule rule) {
     List<String> changes = new ArrayList<>();
     if (rule == CallRule.DORMANT || rule == CallRule.HARDLY_GROWING) {
-      changes.add("If it turns green after rain: mow again once a third would come off.");
+      changes.add(
+          say(
+              "If it turns green after rain: mow again once %s would come off.",
+              prospect.rules().third()));
     }
     straw(Plan.unmown(), changes);
     if (rule == CallRule.GREEN_UP) {
@@ -57,7 +67,7 @@ final class Conditions {
     return changes;
   }
 
-  private void wetness(Plan plan, List<String> changes) {
+  private void wetness(Plan plan, Weighed returnToday, List<String> changes) {
     if (plan.choice() == Choice.MOW_AND_RETURN && !prospect.wet(0)) {
       changes.add(whenWet());
     }
@@ -67,7 +77,10 @@ final class Conditions {
               ? "If it must be mown wet: spread what clumps; the clippings have nowhere to go."
               : say("If it must be mown wet: %s, for wet clippings clump.", reader.take()));
     }
-    if (plan.choice() == Choice.WAIT_AND_RETURN && prospect.wet(0) && new Due(prospect).on(0)) {
+    if (plan.choice() == Choice.WAIT_AND_RETURN
+        && prospect.wet(0)
+        && prospect.heightMm(0) <= returnableMm()
+        && BROKEN_BY_WET.containsAll(returnToday.broken())) {
       changes.add(
           "If the leaves are dry after all: mow today and %s.".formatted(reader.giveBack()));
     }
@@ -79,12 +92,10 @@ final class Conditions {
     if (none || plan.choice() == Choice.LOWER_ONCE_AND_COLLECT) {
       return;
     }
-    if (known.inSeed()) {
-      changes.add(
-          say(
-              "If nobody minds annual bluegrass here, or none is in seed: %s instead.",
-              reader.giveBack()));
-    } else if (known.seedHeads().near() && known.hold(prospect.date(plan.day())).isEmpty()) {
+    if (!known.inSeed()
+        && plan.returned()
+        && known.seedHeads().near()
+        && known.hold(prospect.date(plan.day())).isEmpty()) {
       changes.add(
           say(
               "If annual bluegrass %s in seed and you do not want more of it: %s, and keep it off cold heaps and beds.",
@@ -124,11 +135,16 @@ final class Conditions {
 
   private List<String> whenTaller(Plan plan) {
     List<String> changes = new ArrayList<>();
-    if (!plan.inSteps()) {
+    double heightMm = prospect.heightMm(plan.day());
+    double thirdMm = prospect.cutHeightMm() / (1 - prospect.thirdAndTolerance());
+    if (!plan.inSteps() && heightMm <= thirdMm) {
       changes.add(
           say(
               "If it stands above %s when you get there: raise the deck and cut twice.",
-              reader.height(prospect.cutHeightMm() / (1 - prospect.thirdAndTolerance()))));
+              reader.height(thirdMm)));
+    }
+    if (heightMm > prospect.cutHeightMm() / (1 - rules.threshold(CallRule.HALF))) {
+      return changes;
     }
     changes.add(
         known.hold(prospect.date(0)).isPresent()
@@ -142,11 +158,29 @@ final class Conditions {
     return changes;
   }
 
-  private List<String> whenShorter() {
-    return List.of(
-        say(
-            "If it stands below %s and the leaves are dry: %s the clippings.",
-            reader.height(returnableMm()), reader.giveBack()));
+  /** All that would have to be otherwise for collected clippings to be returned. */
+  private List<String> whenReturnable(Plan plan) {
+    List<String> causes = new ArrayList<>();
+    int day = plan.day();
+    if (prospect.tallestMm(day) > returnableMm()) {
+      causes.add(say("it stands below %s", reader.height(returnableMm())));
+    }
+    if (prospect.wet(day) || (day == 0 && prospect.wetNow())) {
+      causes.add("the leaves are dry");
+    }
+    if (known.inSeed()) {
+      causes.add("no annual bluegrass is in seed any more or nobody minds it");
+    }
+    double hidden = rules.threshold(CallRule.LEAF_COVER);
+    if (known.leafCoverFraction() > hidden) {
+      causes.add(say("fallen leaves hide no more than %s of the turf", Words.percent(hidden)));
+    }
+    if (known.facts().wishes().noClippings()) {
+      causes.add("the client does not mind clippings");
+    }
+    return causes.isEmpty()
+        ? List.of()
+        : List.of(say("If %s: %s the clippings.", Words.list(causes), reader.giveBack()));
   }
 
   /** Height up to which dry clippings may be returned: by share, length and load. */

@@ -5,6 +5,7 @@ import static leafturn.advice.call.Words.say;
 import java.util.ArrayList;
 import java.util.List;
 import leafturn.advice.call.Weighing.Weighed;
+import leafturn.quantity.ShareWords;
 
 /** Where rules of thumb disagree on a plan, and which of them decides. */
 final class Conflicts {
@@ -32,14 +33,16 @@ final class Conflicts {
           Prospect.takenFraction(prospect.heightMm(best.plan().day()), best.plan().last().toMm());
       conflicts.add(
           say(
-              "The third would stop at %s; lowering straw at green-up takes %s, once a year.",
+              "The rule of %s would stop at %s; lowering straw at green-up takes %s, once a year.",
+              prospect.rules().third(),
               reader.height(prospect.heightMm(best.plan().day()) * (1 - third())),
               Words.percent(taken)));
     }
     if (best.plan().day() == 0 && byProgrammeTooSoon()) {
       conflicts.add(
           say(
-              "Less than a third would come off today, but the next day of mowing comes after the third is passed: the day decides."));
+              "Less than %1$s would come off today, but the next day of mowing comes after %1$s is passed: the day decides.",
+              prospect.rules().third()));
     }
     return conflicts;
   }
@@ -64,7 +67,8 @@ final class Conflicts {
     if (lengthMm > shortMm && thirdMm > shortMm) {
       conflicts.add(
           say(
-              "A third of the height at a cut of %s is %s, longer than the %s of the rule for short pieces: the third, the load and dry leaves decide here.",
+              "%s of the height at a cut of %s is %s, longer than the %s of the rule for short pieces: the share, the load and dry leaves decide here.",
+              ShareWords.beginning(third()),
               reader.height(prospect.cutHeightMm()),
               reader.height(thirdMm),
               reader.height(shortMm)));

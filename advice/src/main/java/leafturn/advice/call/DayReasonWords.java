@@ -32,7 +32,7 @@ final class DayReasonWords {
 
   private Reason frost(int day, boolean against) {
     if (day == 0 && prospect.known().frostAt().isPresent()) {
-      return written(
+      return seen(
           CallRule.FROST,
           "Frost on the ground",
           "was seen this morning; frozen leaves break underfoot. Wait until it has gone, whatever the height.",
@@ -86,22 +86,30 @@ final class DayReasonWords {
 
   private Reason wet(int day, boolean against) {
     boolean hours = MowingHours.has(day);
-    return written(
-        CallRule.WET,
-        seenWet(day) ? "Leaves wet this morning" : "Leaves likely wet " + days.name(day),
-        water(day)
-            + reckoned(day)
-            + "Wet clippings cling and clump, and wet slopes are slippery."
-            + (hours ? "" : " Dew is not in this."),
-        hours
-            ? say(
-                "dry enough from %s hours in a row",
-                Words.figure(rules.threshold(CallRule.DRY_HOURS)))
-            : say(
-                "wet above %s, or %s the day before",
-                reader.waterLimit(rules.threshold(CallRule.WET)),
-                reader.waterLimit(rules.threshold(CallRule.WET_YESTERDAY))),
-        against);
+    String clings = "Wet clippings cling and clump, and wet slopes are slippery.";
+    return seenWet(day)
+        ? seen(
+            CallRule.WET,
+            "Leaves wet this morning",
+            (prospect.standsIn() ? "" : water(day) + reckoned(day)) + clings,
+            dryEnough(hours),
+            against)
+        : written(
+            CallRule.WET,
+            "Leaves likely wet " + days.name(day),
+            water(day) + reckoned(day) + clings + (hours ? "" : " Dew is not in this."),
+            dryEnough(hours),
+            against);
+  }
+
+  private String dryEnough(boolean hours) {
+    return hours
+        ? say(
+            "dry enough from %s hours in a row", Words.figure(rules.threshold(CallRule.DRY_HOURS)))
+        : say(
+            "wet above %s, or %s the day before",
+            reader.waterLimit(rules.threshold(CallRule.WET)),
+            reader.waterLimit(rules.threshold(CallRule.WET_YESTERDAY)));
   }
 
   /** Rain and water of the day and the day before; empty where most possible seasons have none. */
@@ -142,7 +150,19 @@ final class DayReasonWords {
     return day == 0 && prospect.known().wetToday().isPresent();
   }
 
+  private String standIns() {
+    return prospect.standsIn()
+        ? " So it is in the days of other years that stand in for this week's weather, which nobody has measured."
+        : "";
+  }
+
   private Reason written(
+      CallRule rule, String headline, String meaning, String threshold, boolean against) {
+    return seen(rule, headline, meaning + standIns(), threshold, against);
+  }
+
+  /** The same of what somebody saw, whatever the weather record says. */
+  private Reason seen(
       CallRule rule, String headline, String meaning, String threshold, boolean against) {
     return Reason.of(rules.entry(rule), headline, meaning, threshold, against);
   }

@@ -59,15 +59,30 @@ final class FallenCuts implements DayListener {
             day,
             scale * run.flow(Flows.DECAY_FRACTION),
             scale * run.flow(Flows.DECAY_FRACTION + 1)));
-    if (run.flow(Flows.RETURNED_G) > 0) {
+    fell(
+        day,
+        run.flow(Flows.RETURNED_G),
+        run.flow(Flows.RAIN_MM) + run.flow(Flows.IRRIGATION_MM),
+        run);
+  }
+
+  /**
+   * A cut of a day, whose weather may still be to come.
+   *
+   * @param returnedG dry clippings returned, g/m2; nothing falls where it is 0
+   * @param waterMm rain and irrigation of the day, as far as they are known
+   * @param run just after the cut
+   */
+  void fell(LocalDate day, double returnedG, double waterMm, LawnRun run) {
+    if (returnedG > 0) {
       cuts.add(
           new Fallen(
               day,
-              run.flow(Flows.RETURNED_G),
+              returnedG,
               run.flow(Flows.CUT_N_FRACTION),
               run.flow(Flows.CUT_LENGTH_MM),
               run.flow(Flows.CUT_FAST_FRACTION),
-              run.flow(Flows.RAIN_MM) + run.flow(Flows.IRRIGATION_MM)));
+              waterMm));
     }
   }
 

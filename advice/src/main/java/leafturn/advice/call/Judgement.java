@@ -82,23 +82,9 @@ final class Judgement {
     if (plan.choice() == Choice.LOWER_ONCE_AND_COLLECT) {
       return;
     }
-    double beforeMm = prospect.tallestMm(plan.day());
-    for (int cut = 0; cut < plan.cuts().size(); cut++) {
-      double toMm = plan.cuts().get(cut).toMm();
-      double taken = Prospect.takenFraction(beforeMm, toMm);
-      add(taken > prospect.thirdAndTolerance(), CallRule.ONE_THIRD, broken);
-      add(taken > rules.threshold(CallRule.HALF), CallRule.HALF, broken);
-      beforeMm = toMm + grownMm(plan, cut);
-    }
-  }
-
-  private double grownMm(Plan plan, int cut) {
-    return cut + 1 == plan.cuts().size()
-        ? 0
-        : Math.max(
-            0,
-            prospect.tallestMm(plan.cuts().get(cut + 1).day())
-                - prospect.tallestMm(plan.cuts().get(cut).day()));
+    double taken = plan.largestTakenFraction(prospect);
+    add(taken > prospect.thirdAndTolerance(), CallRule.ONE_THIRD, broken);
+    add(taken > rules.threshold(CallRule.HALF), CallRule.HALF, broken);
   }
 
   /** What lies on the turf afterwards. */
@@ -110,7 +96,7 @@ final class Judgement {
       if (one.returnedShare() > 0) {
         returned(plan, one, Math.max(0, beforeMm - one.toMm()), broken);
       }
-      beforeMm = one.toMm() + grownMm(plan, cut);
+      beforeMm = one.toMm() + plan.grownMm(prospect, cut);
     }
     if (plan.cuts().get(0).returnedShare() > 0) {
       whole(plan, heightMm, broken);
@@ -130,7 +116,8 @@ final class Judgement {
   }
 
   private void returned(Plan plan, PlannedCut cut, double lengthMm, Set<CallRule> broken) {
-    boolean wet = prospect.wet(cut.day());
+    // A later step waits for dry leaves: whether its day is wet, nobody knows yet.
+    boolean wet = cut.day() == plan.day() && prospect.wet(cut.day());
     double dry = prospect.dryGPerM2(lengthMm);
     boolean longPieces = pieceMm(plan, lengthMm) > rules.threshold(CallRule.LENGTH);
     add(longPieces, CallRule.LENGTH, broken);

@@ -172,8 +172,8 @@ final class KnownReasonWords {
         CallRule.GREEN_UP,
         "Straw that turns green",
         say(
-            "Lowering it once to %s lets light and warmth in: an exception to the third, once a year and never for St. Augustinegrass.",
-            reader.height(GreenUp.lowMm(prospect))),
+            "Lowering it once to %s lets light and warmth in: an exception to the rule of %s, once a year and never for St. Augustinegrass.",
+            reader.height(GreenUp.lowMm(prospect)), prospect.rules().third()),
         say("%s of the cut height", percent(rules.threshold(CallRule.LOWER_ONCE))),
         against);
   }
@@ -185,7 +185,9 @@ final class KnownReasonWords {
         say(
             "Growth after a gap is long and stemmy and slow to break down: %s the first cut, or cut in steps.",
             reader.take()),
-        say("from %s days and over a third", figure(rules.threshold(CallRule.STEMMY))),
+        say(
+            "from %s days and over %s",
+            figure(rules.threshold(CallRule.STEMMY)), prospect.rules().third()),
         against);
   }
 

@@ -5,7 +5,6 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import java.util.stream.IntStream;
-import leafturn.advice.call.Prospect.Basis;
 import leafturn.advice.call.Weighing.Weighed;
 import leafturn.model.lawn.Lawn;
 import leafturn.model.lawn.LawnEquations;
@@ -120,13 +119,14 @@ public final class MowingCall {
     Asked known = asked.with(own).with(atAnHour(asked.circumstances()));
     SeedHeads seedHeads =
         SeedHeads.of(climate, known.circumstances(), on, SeedHeads.Figures.of(own));
-    Basis basis = new Basis(known, new Known(known, today, done, seedHeads));
+    boolean measured = climate.weather().indexOf(on.minusDays(1)) < climate.measuredDays();
+    Basis basis = new Basis(known, new Known(known, today, done, seedHeads), measured);
     List<PossibleSeason> seasons = seasons(lawn, today, toCome, known.seasons());
     Prospect prospect = prospect(lawn, today, seasons, climate, basis);
     YearAhead yearAhead = new YearAhead(lawn, today, climate);
     Outcomes outcomes = new Outcomes(lawn, today, seasons, prospect, yearAhead);
     MowingCall call = new MowingCall(lawn, today, toCome, prospect, outcomes);
-    call.notes.cutHeight(lawn, prospect.cutHeightMm());
+    call.notes.cutHeight(lawn, prospect.cutHeightMm(), prospect.rules().third());
     call.notes.log(log, climate.weather(), on);
     call.notes.gaps(lawn, log, climate.weather(), on);
     call.notes.corrections(today.corrections());
@@ -166,17 +166,18 @@ public final class MowingCall {
   }
 
   private Call left(CallRule rule) {
+    List<Option> options = choices.options(null);
     Decision decision =
         new Decision(
             rule,
             Choice.LEAVE_ALONE,
             null,
             new LeaveWords(prospect).sentence(rule),
-            new ReasonWriter(prospect).leave(reasonToLeave(rule)),
+            withTheWish(new ReasonWriter(prospect).leave(reasonToLeave(rule)), options),
             new Conditions(prospect).whenLeft(rule),
             new Cautions(prospect).whenLeft(rule),
             List.of());
-    return call(decision, choices.options(null), Plan.unmown());
+    return call(decision, options, Plan.unmown());
   }
 
   private CallRule reasonToLeave(CallRule rule) {
@@ -193,9 +194,9 @@ public final class MowingCall {
             null,
             best.plan().choice(),
             prospect.date(best.plan().day()),
-            answer.sentence(best, returnToday),
+            answer.sentence(best, weighing.returnedOn(best.plan().day())),
             reasons(best, options),
-            new Conditions(prospect).of(best.plan()),
+            new Conditions(prospect).of(best.plan(), returnToday),
             new Cautions(prospect).of(best.plan()),
             new Conflicts(prospect).of(best, returnToday));
     return call(decision, options, best.plan());
@@ -212,7 +213,7 @@ public final class MowingCall {
       List<String> conflicts) {}
 
   private Call call(Decision decision, List<Option> options, Plan plan) {
-    Spread mowBy = mowBy();
+    Spread mowBy = decision.left() == CallRule.DORMANT ? null : mowBy();
     List<Option> waits = choices.waits(options);
     if (outcomes.beyondTheRun() || (mowBy != null && mowBy.high() >= WeatherToCome.DAYS)) {
       notes.beyondTheRun();
@@ -242,9 +243,17 @@ public final class MowingCall {
   private List<Reason> reasons(Weighed best, List<Option> options) {
     Option.Outcome outcome =
         options.stream().filter(Option::best).map(Option::outcome).findFirst().orElse(null);
-    List<Reason> reasons =
-        new ArrayList<>(
-            new ReasonWriter(prospect).of(best, weighing.of(Choice.MOW_AND_RETURN, 0), outcome));
+    ReasonWriter.Returned returned =
+        new ReasonWriter.Returned(
+            weighing.of(Choice.MOW_AND_RETURN, 0), weighing.returnedOn(best.plan().day()));
+    return withTheWish(new ReasonWriter(prospect).of(best, returned, outcome), options);
+  }
+
+  /**
+   * With what it costs to return and to collect, for a client who wants no clippings carried in.
+   */
+  private List<Reason> withTheWish(List<Reason> told, List<Option> options) {
+    List<Reason> reasons = new ArrayList<>(told);
     if (prospect.known().facts().wishes().noClippings()) {
       new WishWords(prospect, options).reason().ifPresent(reasons::add);
     }

@@ -44,9 +44,13 @@ final class OptionWords {
               + heights(plan)
               + ", "
               + reader.take()
-              + (plan.collected() ? each(plan) : " the first");
+              + (plan.collected() ? each(plan) : first(plan.collectedCuts()));
       default -> day + ", " + reader.giveBack();
     };
+  }
+
+  private static String first(int cuts) {
+    return cuts == 1 ? " the first" : " the first " + Words.count(cuts);
   }
 
   private static String each(Plan plan) {
@@ -64,10 +68,10 @@ final class OptionWords {
         .collect(Collectors.joining(", "));
   }
 
-  private static String remark(Weighed weighed, Outcome outcome) {
+  private String remark(Weighed weighed, Outcome outcome) {
     String trouble =
         weighed.broken().stream()
-            .map(OptionWords::trouble)
+            .map(this::trouble)
             .filter(words -> !words.isEmpty())
             .findFirst()
             .orElse("");
@@ -79,7 +83,7 @@ final class OptionWords {
     return count == 1 ? "1 bag to place" : count + " bags to place";
   }
 
-  private static String trouble(CallRule rule) {
+  private String trouble(CallRule rule) {
     return switch (rule) {
       case SEASON -> "outside the mowing season";
       case VISIT -> "nobody can come";
@@ -95,8 +99,8 @@ final class OptionWords {
       case HELD -> "clippings have nowhere to go";
       case SEEDLINGS -> "pulls seedlings";
       case GREEN_UP -> "leaves the straw";
-      case HALF -> "over half of the height";
-      case ONE_THIRD -> "over a third of the height";
+      case HALF -> "over " + prospect.rules().half() + " of the height";
+      case ONE_THIRD -> "over " + prospect.rules().third() + " of the height";
       case CLUMPS_HEAVY -> "clumps very likely";
       case STEMMY -> "long and stemmy";
       case LEAF_COVER -> "fallen leaves in the way";

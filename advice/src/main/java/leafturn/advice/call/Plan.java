@@ -77,6 +77,39 @@ record Plan(Choice choice, List<PlannedCut> cuts) {
     return cuts.stream().allMatch(cut -> cut.returnedShare() == 0);
   }
 
+  /** Shares of the height that the cuts take one after the other, 0-1. */
+  List<Double> takenFractions(Prospect prospect) {
+    List<Double> taken = new ArrayList<>();
+    double beforeMm = prospect.tallestMm(day());
+    for (int cut = 0; cut < cuts.size(); cut++) {
+      taken.add(Prospect.takenFraction(beforeMm, cuts.get(cut).toMm()));
+      beforeMm = cuts.get(cut).toMm() + grownMm(prospect, cut);
+    }
+    return taken;
+  }
+
+  /** The largest of these shares, 0-1. */
+  double largestTakenFraction(Prospect prospect) {
+    return takenFractions(prospect).stream().mapToDouble(Double::doubleValue).max().orElse(0);
+  }
+
+  /** Share of the height that one cut down to the last height would take on the first day, 0-1. */
+  double wholeFraction(Prospect prospect) {
+    return Prospect.takenFraction(prospect.heightMm(day()), last().toMm());
+  }
+
+  /** Growth from a cut to the next one, mm; 0 after the last. */
+  double grownMm(Prospect prospect, int cut) {
+    return cut + 1 == cuts.size()
+        ? 0
+        : prospect.grownMm(cuts.get(cut).day(), cuts.get(cut + 1).day());
+  }
+
+  /** How many cuts, the first ones, are collected. */
+  int collectedCuts() {
+    return (int) cuts.stream().filter(cut -> cut.returnedShare() == 0).count();
+  }
+
   boolean inSteps() {
     return cuts.size() > 1;
   }

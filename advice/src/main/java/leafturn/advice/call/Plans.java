@@ -12,6 +12,8 @@ final class Plans {
   private static final int WEEK = 7;
   private static final double DECK_STEP_MM = 5;
   private static final double DECK_STEP_BELOW_MM = 40;
+  private static final int USUAL_MOST_CUTS = 3;
+  private static final int MOST_CUTS = 5;
 
   private final Prospect prospect;
   private final CallRules rules;
@@ -74,23 +76,30 @@ final class Plans {
     return Integer.MAX_VALUE;
   }
 
-  /** Two cuts, or three where two would take too much: returned, or the first ones collected. */
+  /**
+   * Two cuts or three, and more where three would take more than a third at once: returned, or the
+   * first ones collected.
+   */
   private void addSteps(List<Plan> plans, int day) {
-    for (int cuts = 2; cuts <= 3; cuts++) {
+    boolean gentle = false;
+    for (int cuts = 2; cuts <= USUAL_MOST_CUTS || (!gentle && cuts <= MOST_CUTS); cuts++) {
       List<Integer> days = daysOfCuts(day, cuts);
       List<Double> heights = heightsMm(days);
-      if (falling(day, heights)) {
+      if (worthEachStep(day, heights)) {
         for (int collected = 0; collected <= cuts; collected++) {
           plans.add(Plan.steps(days, heights, collected));
         }
+        double taken = Plan.steps(days, heights, 0).largestTakenFraction(prospect);
+        gentle = gentle || taken <= prospect.thirdAndTolerance();
       }
     }
   }
 
-  private boolean falling(int day, List<Double> heightsMm) {
+  /** True when each step lowers the grass by a step of the deck at least. */
+  private boolean worthEachStep(int day, List<Double> heightsMm) {
     double beforeMm = tallestMm(day);
     for (double heightMm : heightsMm) {
-      if (!(heightMm < beforeMm)) {
+      if (!(beforeMm - heightMm >= deckStepMm())) {
         return false;
       }
       beforeMm = heightMm;
@@ -130,7 +139,7 @@ final class Plans {
     for (int cut = 0; cut < days.size() - 1; cut++) {
       double toMm = stepped(heightMm * high);
       heights.add(toMm);
-      heightMm = toMm + grownMm(days.get(cut), days.get(cut + 1));
+      heightMm = toMm + prospect.grownMm(days.get(cut), days.get(cut + 1));
     }
     heights.add(prospect.cutHeightMm());
     return heights;
@@ -139,18 +148,17 @@ final class Plans {
   private double endMm(double left, List<Integer> days) {
     double heightMm = left * tallestMm(days.get(0));
     for (int cut = 1; cut < days.size(); cut++) {
-      heightMm = left * (heightMm + grownMm(days.get(cut - 1), days.get(cut)));
+      heightMm = left * (heightMm + prospect.grownMm(days.get(cut - 1), days.get(cut)));
     }
     return heightMm;
   }
 
-  private double grownMm(int from, int to) {
-    return Math.max(0, tallestMm(to) - tallestMm(from));
+  private double stepped(double heightMm) {
+    return Math.max(prospect.cutHeightMm(), deckStepMm() * Math.round(heightMm / deckStepMm()));
   }
 
-  private double stepped(double heightMm) {
-    double stepMm = prospect.cutHeightMm() < DECK_STEP_BELOW_MM ? 1 : DECK_STEP_MM;
-    return Math.max(prospect.cutHeightMm(), stepMm * Math.round(heightMm / stepMm));
+  private double deckStepMm() {
+    return prospect.cutHeightMm() < DECK_STEP_BELOW_MM ? 1 : DECK_STEP_MM;
   }
 
   private double tallestMm(int day) {

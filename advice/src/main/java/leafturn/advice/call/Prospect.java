@@ -30,22 +30,6 @@ final class Prospect {
   private final MowingSeason mowingSeason;
   private final double[] heightsMm = new double[WeatherToCome.DAYS + 1];
 
-  /**
-   * What a lawn is looked at through.
-   *
-   * @param asked day, rules and reader
-   * @param known what people know
-   */
-  record Basis(Asked asked, Known known) {
-    CallRules rules() {
-      return asked.rules();
-    }
-
-    Reader reader() {
-      return new Reader(asked.units());
-    }
-  }
-
   Prospect(Lawn lawn, LawnToday today, List<Season> seasons, Basis basis, MowingHours hours) {
     this.lawn = lawn;
     this.today = today;
@@ -62,6 +46,16 @@ final class Prospect {
 
   Known known() {
     return basis.known();
+  }
+
+  /** True where other days stand in for the weather of the last days, which nobody has measured. */
+  boolean standsIn() {
+    return !basis.measured();
+  }
+
+  /** True where the same goes for today, and neither a forecast nor a look tells more. */
+  boolean todayUntold() {
+    return standsIn() && basis.asked().seasons().forecast() == null && !known().lookedToday();
   }
 
   MowingHours hours() {
@@ -163,6 +157,11 @@ final class Prospect {
     return tallestMm;
   }
 
+  /** Growth from one day to a later one, mm. */
+  double grownMm(int from, int to) {
+    return Math.max(0, tallestMm(to) - tallestMm(from));
+  }
+
   /** Length of the pieces that a cut to a height would leave, mm. */
   double lengthMm(int day, double toMm) {
     return Math.max(0, heightMm(day) - toMm);
@@ -198,9 +197,13 @@ final class Prospect {
   /**
    * True when leaves count as wet on a day of a possible season. Today and tomorrow it takes hours
    * that are dry, and a day without rain unless somebody looked; later days go by the water of that
-   * day and the day before.
+   * day and the day before. Where the last days were not measured, today and tomorrow count as dry:
+   * the look outside that the advice then asks for decides.
    */
   boolean wet(Season season, int day) {
+    if (MowingHours.has(day) && todayUntold()) {
+      return false;
+    }
     boolean rain = season.waterMm(day) > rules().threshold(CallRule.WET);
     return MowingHours.has(day)
         ? dryHours(day).isEmpty() || (rain && !(day == 0 && known().lookedToday()))
@@ -250,16 +253,21 @@ final class Prospect {
     return -1;
   }
 
+  /** True when the soil is full of water, by weather that was measured. */
   boolean saturated(int day) {
-    return inMost(
-        season ->
-            seasons.get(season).soilWaterFraction()[day] >= rules().threshold(CallRule.SATURATED));
+    return basis.measured()
+        && inMost(
+            season ->
+                seasons.get(season).soilWaterFraction()[day]
+                    >= rules().threshold(CallRule.SATURATED));
   }
 
+  /** True when rain has softened the ground, by weather that was measured. */
   boolean soft(int day) {
-    return inMost(
-        season ->
-            seasons.get(season).waterOfThreeDaysBeforeMm(day) > rules().threshold(softRule()));
+    return basis.measured()
+        && inMost(
+            season ->
+                seasons.get(season).waterOfThreeDaysBeforeMm(day) > rules().threshold(softRule()));
   }
 
   /** Soil under seedlings counts as soft sooner. */

@@ -13,6 +13,8 @@ import leafturn.quantity.Units;
  *     return and collect them
  */
 record Reader(Units units) {
+  /** Below half of this two decimals would show nothing. */
+  private static final double LEAST_SHOWN = 0.01;
 
   /** A height or length: "98 mm", "3.9 in". */
   String height(double mm) {
@@ -31,7 +33,10 @@ record Reader(Units units) {
 
   /** Water as a threshold was set: "0.25 mm", "0.01 in". */
   String waterLimit(double mm) {
-    return units == Units.US ? littleWater(mm) : Words.figure(mm) + " mm";
+    double shown = Measure.WATER.shown(mm, units);
+    return units == Units.US
+        ? say(mm > 0 && shown < LEAST_SHOWN / 2 ? "%.3f in" : "%.2f in", shown)
+        : Words.figure(mm) + " mm";
   }
 
   /** An air temperature: "2.3 °C", "36 °F". */
@@ -48,6 +53,10 @@ record Reader(Units units) {
 
   /** What is given back or taken on an area: "4.1 g of nitrogen per m²". */
   String onArea(double gPerM2, String of) {
+    double least = units == Units.US ? Measure.MASS_PER_AREA.shown(gPerM2, units) : gPerM2;
+    if (least > 0 && least < LEAST_SHOWN / 2) {
+      return "less than " + onArea(gPerM2 * LEAST_SHOWN / least, of);
+    }
     return units == Units.US
         ? say(
             "%.2f lb%s per 1000 ft²",

@@ -84,8 +84,8 @@ final class ReasonWords {
           CallRule.DUE,
           taken + " of the height",
           say(
-              "would come off %s. From the limit up to a third any good day will do; sooner only makes work.",
-              days.when(day)),
+              "would come off %s. From the limit up to %s any good day will do; sooner only makes work.",
+              days.when(day), prospect.rules().third()),
           "from " + percent(rules.threshold(CallRule.DUE)),
           against);
     }
@@ -116,19 +116,19 @@ final class ReasonWords {
         CallRule.ONE_THIRD,
         taken(prospect.heightMm(day), prospect.cutHeightMm()) + " of the height",
         say(
-            "%s %s, from %s to %s. Taking more than a third at once sets roots back.",
+            "%s %s, from %s to %s. Taking more than %s at once sets roots back.",
             against ? "would come off" : "comes off",
             days.when(day),
             reader.height(prospect.heightMm(day)),
-            reader.height(prospect.cutHeightMm())),
+            reader.height(prospect.cutHeightMm()),
+            prospect.rules().third()),
         third(),
         against);
   }
 
   /** The limit of the one-third rule as it is set. */
   String third() {
-    double limit = rules.threshold(CallRule.ONE_THIRD);
-    return Math.abs(limit - 1.0 / 3) < 1e-6 ? "limit a third" : "limit " + percent(limit);
+    return "limit " + prospect.rules().third();
   }
 
   private Reason length(int day, boolean against) {
@@ -146,7 +146,7 @@ final class ReasonWords {
     double limit = rules.threshold(wet ? CallRule.CLUMP_LIMIT_WET : CallRule.CLUMP_LIMIT_DRY);
     return written(
         rule,
-        say("Clump index %.1f", prospect.clumpIndex(dry, wet)),
+        "Clump index " + beside(prospect.clumpIndex(dry, wet), rules.threshold(rule)),
         say(
             "%s %s, %s times as much where they lie thickest, against the %s that %s turf takes up.",
             reader.load(dry),
@@ -156,6 +156,12 @@ final class ReasonWords {
             wet ? "wet" : "dry"),
         say("limit %s at %s", figure(rules.threshold(rule)), reader.loadLimit(limit)),
         against);
+  }
+
+  /** A number with as many digits as tell it from its limit. */
+  private static String beside(double value, double limit) {
+    String coarse = say("%.1f", value);
+    return coarse.equals(say("%.1f", limit)) ? say("%.2f", value) : coarse;
   }
 
   private double lengthMm(int day) {

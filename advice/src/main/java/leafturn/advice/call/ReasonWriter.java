@@ -1,12 +1,12 @@
 package leafturn.advice.call;
 
-import static leafturn.advice.call.ReasonWords.taken;
 import static leafturn.advice.call.Words.percent;
 import static leafturn.advice.call.Words.say;
 
 import java.util.ArrayList;
 import java.util.EnumSet;
 import java.util.List;
+import java.util.Map;
 import java.util.Set;
 import leafturn.advice.call.Option.Outcome;
 import leafturn.advice.call.Weighing.Weighed;
@@ -17,6 +17,14 @@ final class ReasonWriter {
   /** Rules that only break ties between choices; as reasons they would be noise. */
   private static final Set<CallRule> TIE_BREAKERS =
       EnumSet.of(CallRule.CARRY, CallRule.SECOND_CUT, CallRule.SECOND_PASS, CallRule.DELAY);
+
+  /** Rules of which nothing is left to say once a heavier one of their kind is told. */
+  private static final Map<CallRule, Set<CallRule>> TOLD_WITH =
+      Map.of(
+          CallRule.HALF, Set.of(CallRule.ONE_THIRD),
+          CallRule.CLUMPS_HEAVY, Set.of(CallRule.CLUMPS),
+          CallRule.FEED_DRY, Set.of(CallRule.FEED_COLLECTED),
+          CallRule.FEED_COLLECTED, Set.of(CallRule.FEED_DRY));
 
   private final Prospect prospect;
   private final CallRules rules;
@@ -33,13 +41,22 @@ final class ReasonWriter {
   }
 
   /**
+   * What mowing and returning would break.
+   *
+   * @param today if it were done today
+   * @param thatDay if it were done on the day of the plan
+   */
+  record Returned(Weighed today, Weighed thatDay) {}
+
+  /**
    * Reasons for a plan. Where it is to mow and return today and takes no more than a third, what it
    * keeps comes first; else what speaks against mowing and returning today.
    */
-  List<Reason> of(Weighed best, Weighed returnToday, @Nullable Outcome outcome) {
+  List<Reason> of(Weighed best, Returned returned, @Nullable Outcome outcome) {
     Set<CallRule> told = EnumSet.copyOf(TIE_BREAKERS);
     Plan plan = best.plan();
-    List<Reason> against = against(best, returnToday, told);
+    Weighed returnToday = returned.today();
+    List<Reason> against = against(best, returned, told);
     List<Reason> kept = kept(plan, told, outcome);
     boolean keptFirst = against.isEmpty() || keptFirst(plan, returnToday);
     List<Reason> reasons = new ArrayList<>(keptFirst ? kept : against);
@@ -49,9 +66,10 @@ final class ReasonWriter {
   }
 
   /** What speaks against mowing and returning today, and against the plan itself. */
-  private List<Reason> against(Weighed best, Weighed returnToday, Set<CallRule> told) {
+  private List<Reason> against(Weighed best, Returned returned, Set<CallRule> told) {
     List<Reason> against = new ArrayList<>();
     Plan plan = best.plan();
+    Weighed returnToday = returned.today();
     held(plan, returnToday, told, against);
     if (plan.day() == 0 && prospect.laterToday()) {
       CallRule cause = prospect.frostPossible(0) ? CallRule.FROST : CallRule.WET;
@@ -63,15 +81,29 @@ final class ReasonWriter {
     if (plan.choice() == Choice.CHOP_LEAVES_AND_RETURN) {
       told(List.of(CallRule.LEAF_COVER), plan.day(), false, told, against);
     }
-    told(returnToday.broken(), 0, true, told, against);
+    List<CallRule> thatDay = decidedThatDay(best, returned.thatDay());
+    for (CallRule rule : returnToday.broken()) {
+      int day = thatDay.contains(rule) ? plan.day() : 0;
+      if (rule == CallRule.WET_RETURN && returnToday.breaks(CallRule.WET)) {
+        told.add(rule);
+      } else {
+        told(List.of(rule), day, true, told, against);
+      }
+    }
+    told(thatDay, plan.day(), true, told, against);
     told(best.broken(), plan.day(), false, told, against);
     return against;
+  }
+
+  /** What the plan does not break, and returning all in one cut on its day would. */
+  private static List<CallRule> decidedThatDay(Weighed best, Weighed returnThatDay) {
+    return returnThatDay.broken().stream().filter(rule -> !best.breaks(rule)).toList();
   }
 
   private List<Reason> kept(Plan plan, Set<CallRule> told, @Nullable Outcome outcome) {
     List<Reason> kept = new ArrayList<>();
     if (plan.inSteps()) {
-      kept.add(twoCuts(plan));
+      kept.add(steps(plan));
     } else if (plan.choice() != Choice.LOWER_ONCE_AND_COLLECT) {
       told(List.of(CallRule.ONE_THIRD), plan.day(), false, told, kept);
     }
@@ -142,14 +174,7 @@ final class ReasonWriter {
       if (told.add(rule) && !toldByWet) {
         reasons.add(words.reason(rule, day, against));
       }
-      if (rule == CallRule.HALF) {
-        told.add(CallRule.ONE_THIRD);
-      } else if (rule == CallRule.CLUMPS_HEAVY) {
-        told.add(CallRule.CLUMPS);
-      } else if (rule == CallRule.FEED_DRY || rule == CallRule.FEED_COLLECTED) {
-        told.add(CallRule.FEED_DRY);
-        told.add(CallRule.FEED_COLLECTED);
-      }
+      told.addAll(TOLD_WITH.getOrDefault(rule, Set.of()));
     }
   }
 
@@ -178,41 +203,48 @@ final class ReasonWriter {
     return reasons;
   }
 
-  private Reason twoCuts(Plan plan) {
-    List<String> shares = new ArrayList<>();
-    List<String> heights = new ArrayList<>();
-    double beforeMm = prospect.heightMm(plan.day());
-    for (int cut = 0; cut < plan.cuts().size(); cut++) {
-      Plan.PlannedCut one = plan.cuts().get(cut);
-      shares.add(taken(beforeMm, one.toMm()));
-      heights.add(say("to %s %s", reader.height(one.toMm()), days.when(one.day())));
-      if (cut + 1 < plan.cuts().size()) {
-        int next = plan.cuts().get(cut + 1).day();
-        beforeMm = one.toMm() + prospect.heightMm(next) - prospect.heightMm(one.day());
-      }
-    }
+  private Reason steps(Plan plan) {
+    List<String> shares = plan.takenFractions(prospect).stream().map(Words::percent).toList();
+    List<String> heights =
+        plan.cuts().stream()
+            .map(cut -> say("to %s %s", reader.height(cut.toMm()), days.when(cut.day())))
+            .toList();
+    boolean tooMuch = plan.largestTakenFraction(prospect) > prospect.thirdAndTolerance();
     return Reason.of(
         rules.entry(CallRule.ONE_THIRD),
-        String.join(" and ", shares) + " of the height",
+        Words.list(shares) + " of the height",
         say(
-            "come off in %s cuts: %s.",
-            shares.size() == 2 ? "two" : "three", String.join(", ", heights)),
+            "come off in %s cuts: %s.%s",
+            Words.count(shares.size()),
+            String.join(", ", heights),
+            tooMuch
+                ? say(
+                    " That is more than %s at once, and the gentlest way down that was found.",
+                    prospect.rules().third())
+                : ""),
         words.third(),
-        false);
+        tooMuch);
   }
 
   private Reason shortPieces(double lengthMm) {
-    double third = prospect.cutHeightMm() / 2;
+    double limit = rules.threshold(CallRule.ONE_THIRD);
+    double thirdMm = prospect.cutHeightMm() * limit / (1 - limit);
+    double shortMm = rules.threshold(CallRule.SHORT_PIECES);
     return Reason.of(
         rules.entry(CallRule.SHORT_PIECES),
         "Pieces up to " + reader.height(lengthMm),
         say(
-            "A rule of thumb would %s pieces longer than %s. At a cut height of %s a third of the height alone is %s, so that rule does not decide here.",
+            "A rule of thumb would %s pieces longer than %s. %s",
             reader.take(),
-            reader.height(rules.threshold(CallRule.SHORT_PIECES)),
-            reader.height(prospect.cutHeightMm()),
-            reader.height(third)),
-        "short below " + reader.height(rules.threshold(CallRule.SHORT_PIECES)),
+            reader.height(shortMm),
+            thirdMm > shortMm
+                ? say(
+                    "At a cut height of %s %s of the height alone is %s, so that rule does not decide here.",
+                    reader.height(prospect.cutHeightMm()),
+                    prospect.rules().third(),
+                    reader.height(thirdMm))
+                : "The share of the height, the load and dry leaves decide here."),
+        "short below " + reader.height(shortMm),
         false);
   }
 

@@ -105,8 +105,10 @@ final class Replay implements DayListener {
     int today = Math.max(from, todayKnown ? days - 1 : days);
     run.live(from, today, keeper, this);
     run.live(today, days, log.isEmpty() ? unmownToday(keeper) : keeper, this);
+    double returnedG = run.flow(Flows.RETURNED_G);
     if (!todayKnown && keeper.beforeItsWeather(run, on)) {
       mown(on, run);
+      fallen.fell(on, run.flow(Flows.RETURNED_G) - returnedG, 0, run);
     }
   }
 

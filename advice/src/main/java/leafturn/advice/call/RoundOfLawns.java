@@ -50,13 +50,15 @@ public record RoundOfLawns(
 
   /**
    * The lawns that need a decision first; among them the one on which a third of the height may
-   * soonest be reached, then the one to be mown soonest.
+   * soonest be reached, of those that are past it the one furthest past, then the one to be mown
+   * soonest.
    */
   public List<LawnOnRound> mostUrgentFirst() {
     return lawns.stream()
         .sorted(
             Comparator.comparing((LawnOnRound lawn) -> !lawn.needsDecision())
                 .thenComparingDouble(RoundOfLawns::soonestThirdDays)
+                .thenComparing(Comparator.comparingDouble(RoundOfLawns::takenOverLimit).reversed())
                 .thenComparing(RoundOfLawns::mowingDay))
         .toList();
   }
@@ -69,6 +71,13 @@ public record RoundOfLawns(
   private static double soonestThirdDays(LawnOnRound lawn) {
     Spread mowBy = lawn.call().mowBy();
     return mowBy == null ? Double.POSITIVE_INFINITY : mowBy.low();
+  }
+
+  /** Share of the height that a cut today would take over the limit it is held against. */
+  private static double takenOverLimit(LawnOnRound lawn) {
+    Call.Today today = lawn.call().today();
+    return Prospect.takenFraction(today.heightMm(), today.cutHeightMm())
+        / lawn.call().limits().heightTakenFraction();
   }
 
   private static LocalDate mowingDay(LawnOnRound lawn) {

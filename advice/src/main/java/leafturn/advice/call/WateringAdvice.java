@@ -98,6 +98,7 @@ final class WateringAdvice {
     boolean grows = today.recentGrowthGPerM2() >= rules.threshold(CallRule.HARDLY_GROWING);
     double rainMm = prospect.medianOf(WateringAdvice::rainMm);
     return grows
+        && !prospect.standsIn()
         && !prospect.watered()
         && today.soilWaterFraction() < rules.threshold(CallRule.WATER_BELOW)
         && neededMm() - rainMm >= LEAST_MM

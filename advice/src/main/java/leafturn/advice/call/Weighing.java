@@ -10,7 +10,8 @@ import java.util.stream.Stream;
 
 /**
  * Weighs all plans by the ranked rules: the plan whose heaviest broken rule is lightest wins; then
- * the next one counts, then fewer cuts, fewer of them collected, and at last the earlier day.
+ * the next one counts (of two that take too much at once the gentler one), then fewer cuts, fewer
+ * of them collected, and at last the earlier day.
  */
 final class Weighing {
   /** Rules for which a lawn is not mown at all: where every plan breaks one, it is left alone. */
@@ -26,10 +27,14 @@ final class Weighing {
           CallRule.SOFT_GROUND,
           CallRule.HEAT);
 
+  /** Shares of the height above the limit that differ by less than this count as the same. */
+  private static final double SHARE_BAND_FRACTION = 0.05;
+
   /**
    * @param broken rules the plan breaks, heaviest first
+   * @param tooMuch how far its largest cut is above the one-third rule, in steps; 0 where it is not
    */
-  record Weighed(Plan plan, List<CallRule> broken) {
+  record Weighed(Plan plan, List<CallRule> broken, int tooMuch) {
     boolean breaks(CallRule rule) {
       return broken.contains(rule);
     }
@@ -45,7 +50,14 @@ final class Weighing {
     Judgement judgement = new Judgement(prospect);
     this.plans =
         new Plans(prospect)
-            .all().stream().map(plan -> new Weighed(plan, judgement.broken(plan))).toList();
+            .all().stream()
+                .map(plan -> new Weighed(plan, judgement.broken(plan), tooMuch(plan)))
+                .toList();
+  }
+
+  private int tooMuch(Plan plan) {
+    double above = plan.largestTakenFraction(prospect) - prospect.thirdAndTolerance();
+    return (int) Math.max(0, Math.ceil(above / SHARE_BAND_FRACTION));
   }
 
   /** The rule for which the lawn should be left alone, if there is one. */
@@ -81,7 +93,9 @@ final class Weighing {
     double seenMm = prospect.known().measuredGrowthMmPerDay(prospect.cutHeightMm());
     double seenG = seenMm * today.equations().leafGPerM2AndMm();
     double grownG = Double.isNaN(seenG) ? today.recentGrowthGPerM2() : seenG;
-    return grownG < rules.threshold(CallRule.HARDLY_GROWING)
+    boolean told = !prospect.standsIn() || !Double.isNaN(seenG);
+    return told
+        && grownG < rules.threshold(CallRule.HARDLY_GROWING)
         && today.soilWaterFraction() < rules.threshold(CallRule.DRY_SOIL)
         && !new GreenUp(prospect).greening()
         && prospect.known().leafCoverFraction() == 0;
@@ -110,22 +124,26 @@ final class Weighing {
     return best(plan -> plan.choice() == choice && plan.day() == day).orElseThrow();
   }
 
+  /** The plan to mow on a day and return. */
+  Weighed returnedOn(int day) {
+    return of(day == 0 ? Choice.MOW_AND_RETURN : Choice.WAIT_AND_RETURN, day);
+  }
+
   private Comparator<Weighed> byRank() {
     return ((Comparator<Weighed>) this::compareBroken)
         .thenComparingInt(weighed -> weighed.plan().cuts().size())
-        .thenComparingLong(weighed -> collected(weighed.plan()))
+        .thenComparingInt(weighed -> weighed.plan().collectedCuts())
         .thenComparingInt(weighed -> weighed.plan().day());
-  }
-
-  private static long collected(Plan plan) {
-    return plan.cuts().stream().filter(cut -> cut.returnedShare() == 0).count();
   }
 
   private int compareBroken(Weighed one, Weighed other) {
     int common = Math.min(one.broken().size(), other.broken().size());
     for (int place = 0; place < common; place++) {
-      int difference =
-          Integer.compare(rank(other.broken().get(place)), rank(one.broken().get(place)));
+      CallRule rule = one.broken().get(place);
+      int difference = Integer.compare(rank(other.broken().get(place)), rank(rule));
+      if (difference == 0 && rule == CallRule.ONE_THIRD) {
+        difference = Integer.compare(one.tooMuch(), other.tooMuch());
+      }
       if (difference != 0) {
         return difference;
       }

@@ -1,5 +1,6 @@
 package leafturn.advice.call;
 
+import java.util.List;
 import java.util.Locale;
 import leafturn.quantity.DisplayNumber;
 
@@ -15,6 +16,25 @@ final class Words {
   /** "28 %". */
   static String percent(double fraction) {
     return say("%.0f %%", 100 * fraction);
+  }
+
+  /** A small count: "two". */
+  static String count(int count) {
+    return switch (count) {
+      case 2 -> "two";
+      case 3 -> "three";
+      case 4 -> "four";
+      case 5 -> "five";
+      default -> Integer.toString(count);
+    };
+  }
+
+  /** Parts in a row: "28 %, 27 % and 25 %". */
+  static String list(List<String> parts) {
+    int last = parts.size() - 1;
+    return last < 1
+        ? String.join("", parts)
+        : String.join(", ", parts.subList(0, last)) + " and " + parts.get(last);
   }
 
   /** A threshold as it was set, without trailing zeros. */

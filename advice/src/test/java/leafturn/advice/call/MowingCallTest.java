@@ -201,7 +201,7 @@ class MowingCallTest {
     assertThat(call.choice()).isEqualTo(Choice.RAISE_AND_CUT_TWICE);
     assertThat(call.sentence()).startsWith("Raise the deck and cut three times: to ");
     assertThat(call.reasons().get(0).ruleId()).isEqualTo("one-third");
-    assertThat(call.reasons().get(0).threshold()).isEqualTo("limit 20 %");
+    assertThat(call.reasons().get(0).threshold()).isEqualTo("limit a fifth");
   }
 
   @Test

@@ -26,6 +26,19 @@ class RoundOfLawnsTest {
   }
 
   @Test
+  void ofLawnsPastTheirLimitTheOneFurthestPastItComesFirst() {
+    Spread now = Spread.exactly(0);
+    RoundOfLawns round =
+        round(
+            lawn("a-little", Choice.MOW_AND_RETURN, now, 70),
+            lawn("by-far", Choice.RAISE_AND_COLLECT, now, 138),
+            lawn("half", Choice.RAISE_AND_CUT_TWICE, now, 100));
+    assertThat(round.mostUrgentFirst())
+        .extracting(LawnOnRound::slug)
+        .containsExactly("by-far", "half", "a-little");
+  }
+
+  @Test
   void aLawnIsFoundByItsAddress() {
     RoundOfLawns round = round(lawn("front", Choice.LEAVE_ALONE, null));
     assertThat(round.lawn("front")).isPresent();
@@ -73,6 +86,11 @@ class RoundOfLawnsTest {
   }
 
   private static LawnOnRound lawn(String slug, Choice choice, @Nullable Spread mowBy) {
+    return lawn(slug, choice, mowBy, 60);
+  }
+
+  private static LawnOnRound lawn(
+      String slug, Choice choice, @Nullable Spread mowBy, double heightMm) {
     Call call =
         new Call(
             TODAY,
@@ -85,7 +103,7 @@ class RoundOfLawnsTest {
             List.of(),
             List.of(),
             List.of(),
-            new Call.Today(60, 50, 10, 0.1, 0.5, 40, 100, false, null),
+            new Call.Today(heightMm, 50, 10, 0.1, 0.5, 40, 100, false, null),
             new Outlook(List.of(), List.of(), Spread.exactly(0)),
             new PossibleSeasons(1, 14, "one year"),
             List.of(),

@@ -173,7 +173,11 @@ public final class BookRound implements AutoCloseable {
               Made now = made(lawn, units, look, Urgency.ROUND);
               LawnOutcome then =
                   calls.of(
-                      lawn, now.basis().on(), units, now.basis().station(), reading -> thresholds);
+                      lawn,
+                      now.basis().on(),
+                      units,
+                      now.basis().station(),
+                      reading -> LawnCalls.rules(thresholds));
               return ChangedCall.between(outcome(now, AS_LONG_AS_IT_TAKES.toNanos()), then);
             })
         .toList();

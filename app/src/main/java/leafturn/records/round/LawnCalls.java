@@ -58,7 +58,7 @@ final class LawnCalls {
       @Nullable ProgrammeSheet programme,
       List<LogSheet> log,
       Circumstances circumstances,
-      Map<String, Double> thresholds,
+      CallRules rules,
       StationWeather weather,
       SoilStart soil,
       @Nullable ForecastSheet forecast) {}
@@ -70,20 +70,20 @@ final class LawnCalls {
    * @param revision revision of its station when the lawn was looked up
    */
   LawnOutcome of(PlacedLawn placed, LocalDate on, Units units, long revision) {
-    return of(placed, on, units, revision, LawnCalls::thresholds);
+    return of(placed, on, units, revision, LawnCalls::rules);
   }
 
   /**
    * The call for a lawn, or why there is none.
    *
-   * @param thresholds gives the thresholds that differ from the standard rules
+   * @param rules gives the rules to make it by
    */
   LawnOutcome of(
       PlacedLawn placed,
       LocalDate on,
       Units units,
       long revision,
-      Function<BookReading, Map<String, Double>> thresholds) {
+      Function<BookReading, CallRules> rules) {
     Sheet<WeatherStation> station = placed.station();
     if (station == null) {
       return LawnOutcome.notCalled(placed, StationWeather.NONE);
@@ -100,7 +100,7 @@ final class LawnCalls {
                     programme,
                     log,
                     KnownOfLawn.of(reading, placed, programme, log, on),
-                    thresholds.apply(reading),
+                    rules.apply(reading),
                     weather,
                     SoilStart.of(reading, placed.lawn(), weather.firstDay(), on),
                     Forecasts.latest(reading, station.id(), on).map(Sheet::content).orElse(null));
@@ -141,7 +141,7 @@ final class LawnCalls {
     notes.addAll(read.soil().notes());
     notes.addAll(read.weather().notes());
     List<LogEntry> log = read.log().stream().flatMap(entry -> entry.forModel().stream()).toList();
-    Asked asked = new Asked(on, rules(read.thresholds()), units, read.circumstances());
+    Asked asked = new Asked(on, read.rules(), units, read.circumstances());
     ToCall toCall = new ToCall(lawn, read.weather().at(lawn.site()), log, asked);
     Call call = following(read.forecast(), toCall, notes);
     return new LawnOnRound(
@@ -189,7 +189,21 @@ final class LawnCalls {
     return MowingCall.of(toCall.lawn(), toCall.climate(), toCall.log(), asked, seasons);
   }
 
-  private static CallRules rules(Map<String, Double> thresholds) {
+  /** The rules of the book, each changed one with the reason that was typed for it. */
+  private static CallRules rules(BookReading reading) {
+    Map<String, String> reasons = new HashMap<>();
+    reading
+        .all(Kind.RULE)
+        .forEach(rule -> reasons.put(rule.content().rule(), rule.content().reason()));
+    return rules(thresholds(reading)).saying(reasons);
+  }
+
+  /**
+   * The standard rules with other thresholds.
+   *
+   * @throws InputException when two of them are out of order
+   */
+  static CallRules rules(Map<String, Double> thresholds) {
     try {
       return CallRules.standard().with(thresholds);
     } catch (IllegalArgumentException wrong) {

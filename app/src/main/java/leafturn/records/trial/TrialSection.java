@@ -64,8 +64,7 @@ final class TrialSection {
         outcome,
         new AskedTrial.Scope(yards, started, first),
         seed == null ? null : seed.longValue(),
-        record,
-        null);
+        record);
   }
 
   /**

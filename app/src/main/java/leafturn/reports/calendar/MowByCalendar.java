@@ -8,6 +8,7 @@ import leafturn.advice.call.Call;
 import leafturn.advice.call.Choice;
 import leafturn.advice.call.LawnOnRound;
 import leafturn.advice.call.Spread;
+import leafturn.quantity.ShareWords;
 import leafturn.reports.DayWords;
 
 /** The days by which lawns want mowing, as a calendar to subscribe to. */
@@ -48,15 +49,18 @@ public final class MowByCalendar {
   }
 
   private static String summary(LawnOnRound lawn) {
+    String share = ShareWords.of(lawn.call().limits().heightTakenFraction());
     String what =
-        lawn.call().choice() == Choice.LEAVE_ALONE ? "a third would come off" : "mow by this day";
+        lawn.call().choice() == Choice.LEAVE_ALONE ? share + " would come off" : "mow by this day";
     return lawn.lawnName() + ", " + lawn.propertyName() + ": " + what;
   }
 
   private static String description(Call call, Spread mowBy) {
     String days = DayWords.spreadOfDays(call.on(), mowBy).inLine();
     return call.sentence()
-        + "\nA third of the height would come off by "
+        + "\n"
+        + ShareWords.beginning(call.limits().heightTakenFraction())
+        + " of the height would come off by "
         + days
         + ", over "
         + call.possibleSeasons().count()

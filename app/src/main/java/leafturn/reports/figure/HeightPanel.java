@@ -9,15 +9,13 @@ import java.util.Set;
 import leafturn.advice.call.Call;
 import leafturn.advice.call.Outlook.DayToCome;
 import leafturn.advice.call.Outlook.PastDay;
+import leafturn.quantity.ShareWords;
 import leafturn.reports.ClippingsFate;
 import leafturn.reports.DayWords;
 import leafturn.reports.UnitWords;
 
 /** Height of the grass from the soil up: the saw-tooth of growth and mowings, and what may come. */
 final class HeightPanel {
-  /** Grass of this height over the cut height loses a third of its height in one cut. */
-  private static final double THIRD_OVER_CUT = 1.5;
-
   private static final double HEADROOM = 1.06;
   private static final double CIRCLE_PX = 4.5;
   private static final double SLIDE_PX = 6;
@@ -26,6 +24,7 @@ final class HeightPanel {
 
   private final SeasonFrame frame;
   private final double cutHeightMm;
+  private final double shareLimit;
   private final LocalDate on;
   private final UnitWords units;
   private final Box plot;
@@ -35,6 +34,7 @@ final class HeightPanel {
   HeightPanel(SeasonFrame frame, Call call, double top) {
     this.frame = frame;
     cutHeightMm = call.today().cutHeightMm();
+    shareLimit = call.limits().heightTakenFraction();
     on = call.on();
     units = new UnitWords(call.units());
     double width = frame.rightPx() - frame.leftPx();
@@ -43,8 +43,13 @@ final class HeightPanel {
     places = new LabelPlaces(new Box(plot.x(), 0, plot.width() + 10, plot.bottom()));
   }
 
+  /** Height above which one cut takes more than the limit of the one-third rule. */
+  private double limitMm() {
+    return cutHeightMm / (1 - shareLimit);
+  }
+
   private double tallestMm() {
-    double tallest = THIRD_OVER_CUT * cutHeightMm;
+    double tallest = limitMm();
     for (PastDay day : frame.past()) {
       tallest = Math.max(tallest, Math.max(day.heightMm(), heightBeforeCut(day)));
     }
@@ -60,7 +65,7 @@ final class HeightPanel {
     places.keepFree(curve);
     svg.area(closedToGround(curve), "turf");
     level(svg, cutHeightMm, "cut-line");
-    level(svg, THIRD_OVER_CUT * cutHeightMm, "third-line");
+    level(svg, limitMm(), "third-line");
     fan(svg);
     svg.line(new Point(plot.x(), plot.bottom()), new Point(plot.right(), plot.bottom()), "ground");
     svg.openLine(curve, "grass-line");
@@ -169,12 +174,13 @@ final class HeightPanel {
 
   private void lineLabels(Svg svg) {
     double type = frame.format().typePx;
-    double thirdMm = THIRD_OVER_CUT * cutHeightMm;
+    double thirdMm = limitMm();
     String height = units.height(thirdMm);
+    String share = ShareWords.of(shareLimit);
     String third =
         frame.format().isWide()
-            ? "above " + height + ", one cut takes more than a third"
-            : "a third comes off at " + height;
+            ? "above " + height + ", one cut takes more than " + share
+            : share + " comes off at " + height;
     String cut = "cut height " + units.height(cutHeightMm);
     slide(svg, cut, mm.px(cutHeightMm) + 1.15 * type, type);
     slide(svg, third, mm.px(thirdMm) - 5, -type);

@@ -53,8 +53,7 @@ class FindingsPublishedTest {
             wear,
             new AskedTrial.Scope(null, null, Double.NaN),
             null,
-            PlanRecord.NONE,
-            null));
+            PlanRecord.NONE));
   }
 
   private static Effect effect(Findings findings) {
