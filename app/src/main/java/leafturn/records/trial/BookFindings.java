@@ -9,18 +9,14 @@ import leafturn.records.InputException;
 import leafturn.records.book.Sheet;
 import leafturn.records.sheet.TrialEventSheet;
 import leafturn.records.sheet.TrialSheet;
-import leafturn.trials.design.Arrangement;
-import leafturn.trials.design.Design;
-import leafturn.trials.design.NoRoomException;
 import leafturn.trials.design.TrialPlan;
 import leafturn.trials.design.layout.TrialLayout;
 import leafturn.trials.findings.Findings;
+import leafturn.trials.findings.LaidTrial;
 import leafturn.trials.findings.Plot;
 import leafturn.trials.findings.PlotReading;
 import leafturn.trials.findings.TrialFacts;
 import leafturn.trials.findings.TrialFacts.PlanRecord;
-import leafturn.trials.findings.TrialFacts.Randomisation;
-import leafturn.trials.findings.TrialFacts.Sides;
 import leafturn.trials.observation.CleanReading;
 import leafturn.trials.observation.Reading;
 
@@ -90,8 +86,8 @@ public final class BookFindings {
   }
 
   private Findings findings(List<Reading> readings, boolean ended) {
-    TrialLayout layout = layout();
-    List<Plot> plots = TrialValues.plots(layout);
+    TrialLayout layout = PlannedLayout.draw(plan);
+    LaidTrial laid = PlannedLayout.of(plan, layout);
     Map<String, List<PlotReading>> byOutcome = new LinkedHashMap<>();
     TrialValues.of(layout, events, readings)
         .byOutcome()
@@ -99,7 +95,7 @@ public final class BookFindings {
             (outcome, samples) ->
                 byOutcome.put(
                     outcome.name(), samples.stream().map(BookFindings::plotReading).toList()));
-    return Findings.of(facts(plots, ended), plots, plan.observing().outcomes(), byOutcome);
+    return Findings.of(facts(laid, ended), laid.plots(), plan.observing().outcomes(), byOutcome);
   }
 
   private static PlotReading plotReading(CleanReading sample) {
@@ -111,83 +107,20 @@ public final class BookFindings {
         sample.belowDetection());
   }
 
-  private TrialLayout layout() {
-    try {
-      return TrialLayout.of(plan);
-    } catch (NoRoomException none) {
-      throw new InputException("The layout cannot be drawn: " + none.getMessage());
-    }
-  }
-
-  private TrialFacts facts(List<Plot> plots, boolean ended) {
+  private TrialFacts facts(LaidTrial laid, boolean ended) {
     return new TrialFacts(
         plan.name(),
         plan.question(),
-        design(plots),
+        laid.design(),
         plan.treatments().factor(),
-        switch (plan.arrangement().design()) {
-          case SPLIT_YARD -> "yard";
-          case LISTED, LATIN_SQUARE -> "lawn";
-          case RANDOMISED_BLOCK, SPLIT_PLOT, STRIP_PLOT -> "block";
-          case PAIRED_STRIPS -> "pair";
-        },
+        laid.unitWord(),
         plan.treatments().contrasts(),
         plan.lawns().size(),
-        (int) plots.stream().map(Plot::unit).distinct().count(),
+        (int) laid.plots().stream().map(Plot::unit).distinct().count(),
         ended,
         plan.observing().from().toEpochDay(),
-        randomisation(plots),
+        laid.randomisation(),
         record());
-  }
-
-  private TrialFacts.Design design(List<Plot> plots) {
-    return switch (plan.arrangement().design()) {
-      case SPLIT_YARD, RANDOMISED_BLOCK, PAIRED_STRIPS -> TrialFacts.Design.UNITS;
-      case LATIN_SQUARE -> TrialFacts.Design.LATIN_SQUARE;
-      case SPLIT_PLOT -> TrialFacts.Design.SPLIT_PLOT;
-      case STRIP_PLOT -> TrialFacts.Design.STRIP_PLOT;
-      case LISTED -> holdsEachOnce(plots) ? TrialFacts.Design.UNITS : TrialFacts.Design.LISTED;
-    };
-  }
-
-  private boolean holdsEachOnce(List<Plot> plots) {
-    long units = plots.stream().map(Plot::unit).distinct().count();
-    long pairs = plots.stream().map(plot -> List.of(plot.unit(), plot.arm())).distinct().count();
-    int arms = plan.treatments().arms().size();
-    return plots.size() == units * arms && pairs == plots.size();
-  }
-
-  private Randomisation randomisation(List<Plot> plots) {
-    Arrangement arrangement = plan.arrangement();
-    List<String> codes = plots.stream().map(Plot::code).toList();
-    boolean balanced =
-        arrangement.design() == Design.SPLIT_YARD
-            && arrangement.sides() == Arrangement.Sides.BALANCED;
-    Sides sides =
-        switch (arrangement.design()) {
-          case SPLIT_YARD -> balanced ? Sides.BALANCED : Sides.FREE;
-          case RANDOMISED_BLOCK, SPLIT_PLOT, STRIP_PLOT, PAIRED_STRIPS -> Sides.FREE;
-          case LISTED -> Sides.LISTED;
-          case LATIN_SQUARE -> Sides.OTHER;
-        };
-    return new Randomisation(
-        plan.seed(), sides, codes, arrangement.allowedLayouts(), pairsTogether());
-  }
-
-  /** On each lawn one coin lays two pairs of strips, as ABBA or BAAB. */
-  private List<List<String>> pairsTogether() {
-    List<List<String>> together = new ArrayList<>();
-    if (plan.arrangement().design() != Design.PAIRED_STRIPS) {
-      return together;
-    }
-    int onLawn = plan.arrangement().blocks();
-    for (int lawn = 0; lawn < plan.lawns().size(); lawn++) {
-      for (int pair = 1; pair + 1 <= onLawn; pair += 2) {
-        int block = lawn * onLawn + pair;
-        together.add(List.of("pair " + block, "pair " + (block + 1)));
-      }
-    }
-    return together;
   }
 
   private PlanRecord record() {

@@ -5,11 +5,12 @@ import java.util.List;
 import java.util.stream.Collectors;
 import leafturn.records.InputException;
 import leafturn.trials.analysis.model.TrialModel;
-import leafturn.trials.design.Design;
 import leafturn.trials.design.Outcome;
 import leafturn.trials.design.TrialPlan;
 import leafturn.trials.findings.AskedTrial;
+import leafturn.trials.findings.LaidTrial;
 import leafturn.trials.findings.TrialFacts.PlanRecord;
+import org.jspecify.annotations.Nullable;
 
 /** A table of results of a trial whose plan is known. */
 public final class PlannedTable {
@@ -23,13 +24,6 @@ public final class PlannedTable {
    * @throws InputException where plan, model and table do not speak of the same trial
    */
   public static AskedTrial of(TrialPlan plan, TrialModel model, AskedTrial asked, Path file) {
-    if (plan.arrangement().design() != Design.SPLIT_YARD
-        && plan.arrangement().design() != Design.RANDOMISED_BLOCK
-        && plan.arrangement().design() != Design.PAIRED_STRIPS) {
-      throw new InputException(
-          "%s: a table is analysed by plan for split yards, blocks and paired strips, not for %s; keep the trial in a book, or leave the plan out."
-              .formatted(file, plan.arrangement().design().word()));
-    }
     Outcome outcome =
         plan.observing().outcomes().stream()
             .filter(each -> each.name().equals(model.response()))
@@ -53,9 +47,25 @@ public final class PlannedTable {
             plan.lawns().size(), scope.started(), plan.observing().from().toEpochDay()),
         plan.seed(),
         new PlanRecord(
-            TrialPlanText.sha256(plan),
-            asked.record().deviations(),
-            plan.observing().exclusions()));
+            TrialPlanText.sha256(plan), asked.record().deviations(), plan.observing().exclusions()),
+        laid(plan, asked, file));
+  }
+
+  /**
+   * Units of every arm once are told by the table itself; what else there is by the plots' codes.
+   */
+  private static @Nullable LaidTrial laid(TrialPlan plan, AskedTrial asked, Path file) {
+    return switch (plan.arrangement().design()) {
+      case SPLIT_YARD, RANDOMISED_BLOCK, PAIRED_STRIPS -> null;
+      case SPLIT_PLOT, STRIP_PLOT, LATIN_SQUARE, LISTED -> {
+        if (asked.columns().plot() == null) {
+          throw new InputException(
+              "%s: a table of a %s needs the codes of its plots, as leafturn trial lay gives them; name their column in the model, \"trial\": {\"plot\": \"plot\"}."
+                  .formatted(file, plan.arrangement().design().word()));
+        }
+        yield PlannedLayout.of(plan, PlannedLayout.draw(plan));
+      }
+    };
   }
 
   private static String otherOutcomes(TrialPlan plan, TrialModel model, Path file) {

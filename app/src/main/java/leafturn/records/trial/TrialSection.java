@@ -64,7 +64,8 @@ final class TrialSection {
         outcome,
         new AskedTrial.Scope(yards, started, first),
         seed == null ? null : seed.longValue(),
-        record);
+        record,
+        null);
   }
 
   /**

@@ -17,6 +17,8 @@ import org.jspecify.annotations.Nullable;
  * @param scope where and how large the trial was
  * @param seed of the layout; null where none is known
  * @param record what was kept of the plan
+ * @param laid plots and randomisation by the plan, whose codes the table's column of plots holds;
+ *     null where units that each hold every arm once are all there is to know
  */
 public record AskedTrial(
     String name,
@@ -27,7 +29,8 @@ public record AskedTrial(
     Outcome outcome,
     Scope scope,
     @Nullable Long seed,
-    TrialFacts.PlanRecord record) {
+    TrialFacts.PlanRecord record,
+    @Nullable LaidTrial laid) {
 
   /**
    * Columns of the table.

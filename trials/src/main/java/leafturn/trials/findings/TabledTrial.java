@@ -22,6 +22,7 @@ import leafturn.trials.findings.TrialFacts.Randomisation;
  */
 public final class TabledTrial {
   private static final String ONCE = "season";
+  private static final int MOST_FAULTS = 10;
 
   private final TrialTable table;
   private final AskedTrial asked;
@@ -101,11 +102,33 @@ public final class TabledTrial {
   }
 
   private void add(Plot plot, int line) {
+    LaidTrial laid = asked.laid();
+    if (faults.size() >= MOST_FAULTS) {
+      return;
+    }
+    if (laid != null) {
+      addLaid(laid, plot, line);
+      return;
+    }
     Plot other = plots.putIfAbsent(plot.code(), plot);
-    if (other != null && !other.equals(plot) && faults.size() < 10) {
+    if (other != null && !other.equals(plot)) {
       faults.add(
           "Line %d: plot %s is in %s with '%s', but an earlier line has it in %s with '%s'."
               .formatted(line, plot.code(), plot.unit(), plot.arm(), other.unit(), other.arm()));
+    }
+  }
+
+  private void addLaid(LaidTrial laid, Plot plot, int line) {
+    laid.plots().forEach(each -> plots.putIfAbsent(each.code(), each));
+    Plot planned = plots.get(plot.code());
+    if (planned == null) {
+      faults.add(
+          "Line %d: the plan has no plot '%s'; it has %s and others."
+              .formatted(line, plot.code(), laid.plots().get(0).code()));
+    } else if (!planned.arm().equals(plot.arm())) {
+      faults.add(
+          "Line %d: plot %s has '%s' by the plan, but the table says '%s'."
+              .formatted(line, plot.code(), planned.arm(), plot.arm()));
     }
   }
 
@@ -123,18 +146,19 @@ public final class TabledTrial {
           "The trial is to have started with %d units, but the data hold %d."
               .formatted(started, units.size()));
     }
+    LaidTrial laid = asked.laid();
     return new TrialFacts(
         asked.name(),
         asked.question(),
-        Design.UNITS,
+        laid == null ? Design.UNITS : laid.design(),
         asked.columns().factor(),
-        asked.columns().unit(),
+        laid == null ? asked.columns().unit() : laid.unitWord(),
         contrasts(),
         Objects.requireNonNullElse(scope.yards(), Math.max(1, units.size())),
         Math.max(1, started),
         true,
-        scope.seasonFrom(),
-        Randomisation.free(asked.seed()),
+        asked.columns().time() == null ? Double.NaN : scope.seasonFrom(),
+        laid == null ? Randomisation.free(asked.seed()) : laid.randomisation(),
         asked.record());
   }
 

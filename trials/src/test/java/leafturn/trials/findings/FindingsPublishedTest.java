@@ -53,7 +53,8 @@ class FindingsPublishedTest {
             wear,
             new AskedTrial.Scope(null, null, Double.NaN),
             null,
-            PlanRecord.NONE));
+            PlanRecord.NONE,
+            null));
   }
 
   private static Effect effect(Findings findings) {

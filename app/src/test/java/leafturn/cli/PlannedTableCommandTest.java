@@ -1,0 +1,95 @@
+package leafturn.cli;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import java.io.IOException;
+import java.io.PrintWriter;
+import java.io.StringWriter;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.util.Random;
+import leafturn.records.SourceText;
+import leafturn.records.trial.TrialPlanFile;
+import leafturn.trials.design.layout.LaidPlot;
+import leafturn.trials.design.layout.TrialLayout;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.io.TempDir;
+
+/** Tables of designs that only the plan's layout explains. */
+class PlannedTableCommandTest {
+  private static final String PLAN =
+      """
+      {"name": "Mowing by feed", "question": "Does returning clippings replace feed?",
+       "design": "split-plot", "blocks": 4, "factor": "practice",
+       "arms": [{"name": "collected", "clippings": "collected"},
+                {"name": "returned", "clippings": "returned"}],
+       "secondFactor": "feed", "secondArms": [{"name": "half"}, {"name": "full"}],
+       "lawns": [{"name": "Linden House, park", "outline": "26 x 16", "bearingDeg": 0,
+                  "mower": {"deckWidthMm": 530, "discharge": "rear"}}],
+       "plots": {"passes": 3, "guardPasses": 1, "lengthM": 3},
+       "season": {"from": "2026-04-01", "to": "2026-10-31"}, "dates": ["2026-05-01", "2026-09-01"],
+       "outcomes": [{"name": "quality", "kind": "measurement", "unit": "g", "margin": 0.5, "primary": true}],
+       "protocol": {"feed": "equal"}, "seed": 20260401}
+      """;
+  private static final String MODEL =
+      """
+      {"response": "quality", "factors": ["practice", "feed"],
+       "fixed": ["practice", "feed", "practice*feed"],
+       "random": [{"within": ["block"]}, {"within": ["block", "practice"]}],
+       "compare": {"factor": "practice"}%s}
+      """;
+
+  @TempDir private Path folder;
+
+  private String analysed(String trial, boolean swapped) throws IOException {
+    Path plan = Files.writeString(folder.resolve("plan.json"), PLAN);
+    TrialLayout layout = TrialLayout.of(TrialPlanFile.read(new SourceText("plan", PLAN)));
+    Random random = new Random(3);
+    StringBuilder csv = new StringBuilder("plot,block,practice,feed,quality\n");
+    for (LaidPlot plot : layout.plots()) {
+      boolean returned = plot.unit().arm().equals("returned");
+      String arm = returned == swapped ? "collected" : "returned";
+      double value = 6 + (returned ? 1 : 0) + 0.3 * random.nextGaussian();
+      csv.append(
+          "%s,%d,%s,%s,%s%n"
+              .formatted(plot.code(), plot.unit().block(), arm, plot.unit().secondArm(), value));
+    }
+    Path data = Files.writeString(folder.resolve("data.csv"), csv);
+    Path model = Files.writeString(folder.resolve("model.json"), MODEL.formatted(trial));
+    Path report = folder.resolve("findings.html");
+    StringWriter err = new StringWriter();
+    int code =
+        new LeafturnCommand(new PrintWriter(new StringWriter()), new PrintWriter(err))
+            .run(
+                "trial",
+                "analyse",
+                data.toString(),
+                model.toString(),
+                "--plan",
+                plan.toString(),
+                "--report",
+                report.toString());
+    return code == 0 ? Files.readString(report) : code + " " + err;
+  }
+
+  @Test
+  void aSplitPlotIsFoundByTheCodesOfItsPlots() throws IOException {
+    assertThat(analysed(", \"trial\": {\"plot\": \"plot\"}", false))
+        .contains("Exact test by the 16 layouts that might have been drawn")
+        .contains("16 possible layouts the exact test cannot go below p = 0.125");
+  }
+
+  @Test
+  void withoutCodesTheSentenceTellsHowToGiveThem() throws IOException {
+    assertThat(analysed(", \"trial\": {}", false))
+        .startsWith("2 ")
+        .contains("split-plot", "codes of its plots");
+  }
+
+  @Test
+  void anArmThatThePlanDoesNotGiveIsAFault() throws IOException {
+    assertThat(analysed(", \"trial\": {\"plot\": \"plot\"}", true))
+        .startsWith("2 ")
+        .contains("by the plan, but the table says");
+  }
+}
