@@ -5,12 +5,14 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.concurrent.Callable;
+import leafturn.advice.call.CallRule;
 import leafturn.advice.call.CallRules;
 import leafturn.advice.call.RuleEntry;
 import leafturn.advice.evidence.Shortcoming;
 import leafturn.model.Parameter;
 import leafturn.model.ParameterTable;
 import leafturn.quantity.DisplayNumber;
+import leafturn.quantity.ShareWords;
 import leafturn.records.InputException;
 import leafturn.records.NearestName;
 import leafturn.reports.Paragraph;
@@ -165,7 +167,9 @@ final class SourcesCommand implements Callable<Integer> {
             ? ""
             : "%s %s (%s to %s); "
                 .formatted(
-                    DisplayNumber.plain(rule.threshold()),
+                    rule.rule() == CallRule.ONE_THIRD
+                        ? ShareWords.of(rule.threshold())
+                        : DisplayNumber.plain(rule.threshold()),
                     rule.unit(),
                     DisplayNumber.plain(rule.low()),
                     DisplayNumber.plain(rule.high()));

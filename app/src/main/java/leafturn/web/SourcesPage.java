@@ -115,7 +115,7 @@ public final class SourcesPage {
     TableUnit unit = new TableUnit(entry.unit());
     return new RuleLine(
         entry,
-        unit.quantity(entry.threshold(), Units.METRIC),
+        RulesPage.threshold(entry, entry.threshold(), Units.METRIC),
         entry.editable() ? unit.range(entry.low(), entry.high(), Units.METRIC) : "",
         readers(unit, entry.threshold(), entry.low(), entry.high()),
         entry.rank() > 0 ? "rule " + entry.rank() : "a figure the rules use");
