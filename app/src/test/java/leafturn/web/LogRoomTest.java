@@ -142,12 +142,10 @@ class LogRoomTest {
   @Test
   void aHeightThatCannotStandBesideACutOfThatDayIsToldWithWhatTheLogHas() throws Exception {
     Map<String, String> first = entry("returned", "heightAfterMm", "76");
-    first.put("heightBeforeMm", "95");
-    first.put("day", "2015-03-03");
+    first.putAll(Map.of("heightBeforeMm", "95", "day", "2015-03-03"));
     assertThat(owner.post("/queue", first).statusCode()).isEqualTo(200);
     Map<String, String> second = new HashMap<>(first);
-    second.put("id", UUID.randomUUID().toString());
-    second.put("heightBeforeMm", "140");
+    second.putAll(Map.of("id", UUID.randomUUID().toString(), "heightBeforeMm", "140"));
     second.put("heightAfterMm", "64");
     HttpResponse<String> answer = owner.post("/queue", second);
     assertThat(answer.statusCode()).isEqualTo(422);

@@ -26,6 +26,7 @@ import leafturn.records.LawnFile;
 import leafturn.records.LawnReading;
 import leafturn.records.book.Book;
 import leafturn.records.book.BookReading;
+import leafturn.records.book.ProgrammeInForce;
 import leafturn.records.book.Sheet;
 import leafturn.records.sheet.ForecastSheet;
 import leafturn.records.sheet.Kind;

@@ -15,6 +15,7 @@ import leafturn.records.LawnReading;
 import leafturn.records.ProgrammeFields;
 import leafturn.records.book.BookReading;
 import leafturn.records.book.BookWriting;
+import leafturn.records.book.ProgrammeInForce;
 import leafturn.records.book.Sheet;
 import leafturn.records.sheet.Kind;
 import leafturn.records.sheet.LawnDocument;

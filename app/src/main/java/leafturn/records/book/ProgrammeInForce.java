@@ -1,8 +1,7 @@
-package leafturn.records.round;
+package leafturn.records.book;
 
 import java.time.LocalDate;
 import java.util.List;
-import leafturn.records.book.Sheet;
 import leafturn.records.sheet.ProgrammeSheet;
 import org.jspecify.annotations.Nullable;
 

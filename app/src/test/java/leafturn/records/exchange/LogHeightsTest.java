@@ -1,0 +1,50 @@
+package leafturn.records.exchange;
+
+import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.api.Assertions.assertThatList;
+
+import java.nio.file.Path;
+import leafturn.records.exchange.Findings.Finding;
+import org.junit.jupiter.api.AfterEach;
+import org.junit.jupiter.api.BeforeEach;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.io.TempDir;
+
+class LogHeightsTest {
+  @TempDir Path folder;
+  private ImportBook book;
+
+  @BeforeEach
+  void open() {
+    book = new ImportBook(folder);
+  }
+
+  @AfterEach
+  void close() {
+    book.close();
+  }
+
+  @Test
+  void heightsThatLookLikeInchesOrFitNeitherLawnNorMowerAreToldBeforeAnythingIsAdded() {
+    book.keep(ImportBook.FRONT, "'heightMm': 64", "[51, 89]");
+    book.keep(ImportBook.BACK, "'heightMm': 64", "[]");
+    String head = "date,what,clippings,height_after_mm\n2015-05-28,mown,returned,";
+    Preview inches = book.log(head + "3.0", ImportBook.FRONT);
+    assertThatList(inches.notes()).singleElement().asString().contains("look like inches");
+    assertThat(inches.remarks().kept())
+        .singleElement()
+        .extracting(Finding::sentence)
+        .isEqualTo("3 mm looks like 3 in: this lawn is kept at 64 mm, which is 2.52 in.");
+    assertThat(book.log(head + "25", ImportBook.FRONT).remarks().kept())
+        .singleElement()
+        .extracting(Finding::sentence)
+        .asString()
+        .contains("25 mm is no height of this mower, whose deck goes from 51 to 89 mm");
+    assertThat(book.log(head + "140", ImportBook.BACK).remarks().kept())
+        .singleElement()
+        .extracting(Finding::sentence)
+        .asString()
+        .contains("140 mm is far from the 64 mm at which this lawn is kept");
+    assertThat(book.log(head + "60", ImportBook.FRONT).remarks().count()).isZero();
+  }
+}
