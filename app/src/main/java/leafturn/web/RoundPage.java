@@ -114,6 +114,9 @@ public final class RoundPage {
 
   /** The rain of the last seven days on record, in a sentence. */
   public String rainSoFar() {
+    if (!outlook().measured()) {
+      return "Nobody has measured the rain of the last seven days; days of other years stand in.";
+    }
     List<PastDay> past = outlook().past();
     List<PastDay> week = past.subList(Math.max(0, past.size() - DAYS), past.size());
     double sum = week.stream().mapToDouble(PastDay::rainMm).sum();

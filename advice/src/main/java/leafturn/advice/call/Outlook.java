@@ -10,12 +10,17 @@ import java.util.List;
  * @param toCome from tomorrow on if it is not mown: height over the possible seasons
  * @param rainNextSevenDaysMm rain from tomorrow over seven days, mm
  * @param growth how the lawn grew against what was expected
+ * @param measured false where other days stand in for the weather of the last past days
  */
 public record Outlook(
-    List<PastDay> past, List<DayToCome> toCome, Spread rainNextSevenDaysMm, OwnGrowth growth) {
-  /** Of a lawn whose growth nobody measured. */
+    List<PastDay> past,
+    List<DayToCome> toCome,
+    Spread rainNextSevenDaysMm,
+    OwnGrowth growth,
+    boolean measured) {
+  /** Of a lawn whose weather was measured, its growth not. */
   public Outlook(List<PastDay> past, List<DayToCome> toCome, Spread rainNextSevenDaysMm) {
-    this(past, toCome, rainNextSevenDaysMm, OwnGrowth.UNMEASURED);
+    this(past, toCome, rainNextSevenDaysMm, OwnGrowth.UNMEASURED, true);
   }
 
   public Outlook {

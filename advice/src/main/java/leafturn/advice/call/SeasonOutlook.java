@@ -26,7 +26,8 @@ record SeasonOutlook(Prospect prospect) {
         prospect.today().past(),
         toCome,
         prospect.spreadOf(SeasonOutlook::weekMm),
-        prospect.today().ownGrowth());
+        prospect.today().ownGrowth(),
+        !prospect.standsIn());
   }
 
   private double wetFraction(int day) {

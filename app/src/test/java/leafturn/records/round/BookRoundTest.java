@@ -137,6 +137,7 @@ class BookRoundTest {
       book.write("test", writing -> title(writing, null));
       Call call = call(rounds);
       assertThat(call.on()).isEqualTo(LocalDate.of(2017, 5, 28));
+      assertThat(call.outlook().measured()).isFalse();
       assertThat(call.notes())
           .contains(
               "No weather since 31 December 2015: the same days of earlier years stand in.",
