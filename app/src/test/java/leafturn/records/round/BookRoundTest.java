@@ -10,14 +10,8 @@ import java.time.Instant;
 import java.time.LocalDate;
 import java.time.ZoneId;
 import java.time.ZoneOffset;
-import java.util.ArrayList;
 import java.util.List;
 import java.util.UUID;
-import java.util.concurrent.CountDownLatch;
-import java.util.concurrent.ExecutorService;
-import java.util.concurrent.Executors;
-import java.util.concurrent.Future;
-import java.util.concurrent.TimeUnit;
 import java.util.function.UnaryOperator;
 import leafturn.advice.call.Call;
 import leafturn.advice.call.CallRules;
@@ -176,65 +170,6 @@ class BookRoundTest {
       assertThat(round.lawns())
           .extracting(LawnOnRound::slug)
           .containsExactly("heron-bank-play", "heron-bank-verge");
-    }
-  }
-
-  @Test
-  void whoeverDoesNotWaitIsToldThatTheCallIsBeingMade() {
-    try (Book book = demo(Engine.H2);
-        BookRound rounds = new BookRound(book, CLOCK)) {
-      RoundOfLawns soon = rounds.today(register -> register, Units.METRIC, Duration.ZERO);
-      assertThat(soon.withoutCall())
-          .isNotEmpty()
-          .allMatch(lawn -> lawn.why().contains("being worked out"));
-      assertThat(rounds.today().lawns()).hasSize(6);
-    }
-  }
-
-  @Test
-  void whoeverLooksAtALawnInACrowdDoesNotWait() throws Exception {
-    UnaryOperator<Register> theLawn = register -> register.onlyLawn(LAWN);
-    CountDownLatch looking = new CountDownLatch(Workers.COUNT);
-    CountDownLatch end = new CountDownLatch(1);
-    ExecutorService others = Executors.newFixedThreadPool(Workers.COUNT);
-    try (Book book = demo(Engine.H2);
-        BookRound rounds = new BookRound(book, CLOCK, Duration.ZERO)) {
-      List<Future<RoundOfLawns>> crowd = new ArrayList<>();
-      for (int i = 0; i < Workers.COUNT; i++) {
-        crowd.add(
-            others.submit(
-                () ->
-                    rounds.ofLawn(
-                        register -> {
-                          looking.countDown();
-                          await(end);
-                          return theLawn.apply(register);
-                        },
-                        Units.METRIC,
-                        PATIENCE)));
-      }
-      await(looking);
-
-      assertThat(rounds.ofLawn(theLawn, Units.METRIC, PATIENCE).withoutCall())
-          .extracting(LawnWithoutCall::underWay)
-          .containsExactly(true);
-      end.countDown();
-
-      for (Future<RoundOfLawns> other : crowd) {
-        assertThat(other.get().lawns()).hasSize(1);
-      }
-      assertThat(rounds.ofLawn(theLawn, Units.METRIC, PATIENCE).lawns()).hasSize(1);
-    } finally {
-      end.countDown();
-      others.shutdownNow();
-    }
-  }
-
-  private static void await(CountDownLatch latch) {
-    try {
-      assertThat(latch.await(1, TimeUnit.MINUTES)).isTrue();
-    } catch (InterruptedException e) {
-      throw new IllegalStateException(e);
     }
   }
 
