@@ -2,6 +2,7 @@ package leafturn.advice.call;
 
 import static leafturn.advice.call.Words.say;
 
+import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
 import java.util.stream.Collectors;
@@ -172,11 +173,18 @@ final class Answer {
             : mow.substring(0, mow.indexOf("then mow")) + "then " + raise;
   }
 
+  /** The cuts of a plan from one of them on; of many the last alone, since a reason has all. */
   private String heights(Plan plan, int from) {
-    return plan.cuts().stream()
-        .skip(from)
-        .map(cut -> say("to %s %s", reader.height(cut.toMm()), days.when(cut.day())))
-        .collect(Collectors.joining(", "));
+    List<PlannedCut> cuts = plan.cuts();
+    if (cuts.size() <= OptionWords.MOST_TOLD) {
+      return cuts.stream().skip(from).map(this::height).collect(Collectors.joining(", "));
+    }
+    String begin = from == 0 ? height(cuts.get(0)) : Words.count(cuts.size() - from) + " more cuts";
+    return say("%s, the last %s", begin, height(plan.last()));
+  }
+
+  private String height(PlannedCut cut) {
+    return say("to %s %s", reader.height(cut.toMm()), days.when(cut.day()));
   }
 
   private String taken(int day) {

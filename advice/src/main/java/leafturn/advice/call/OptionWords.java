@@ -9,6 +9,9 @@ import leafturn.advice.call.Weighing.Weighed;
 
 /** The words of an option. */
 final class OptionWords {
+  /** Cuts that are told one by one; of more the first and the last are, and a reason has all. */
+  static final int MOST_TOLD = 3;
+
   private final Prospect prospect;
   private final Reader reader;
   private final DayNames days;
@@ -59,6 +62,14 @@ final class OptionWords {
 
   /** "to 95 mm, Saturday to 76 mm". */
   private String heights(Plan plan) {
+    if (plan.cuts().size() > MOST_TOLD) {
+      return say(
+          "to %s, then in %s more cuts to %s by %s",
+          reader.height(plan.cuts().get(0).toMm()),
+          Words.count(plan.cuts().size() - 1),
+          reader.height(plan.last().toMm()),
+          days.name(plan.last().day()));
+    }
     return plan.cuts().stream()
         .map(
             cut ->
@@ -71,7 +82,7 @@ final class OptionWords {
   private String remark(Weighed weighed, Outcome outcome) {
     String trouble =
         weighed.broken().stream()
-            .map(this::trouble)
+            .map(rule -> trouble(rule, weighed.plan()))
             .filter(words -> !words.isEmpty())
             .findFirst()
             .orElse("");
@@ -83,7 +94,7 @@ final class OptionWords {
     return count == 1 ? "1 bag to place" : count + " bags to place";
   }
 
-  private String trouble(CallRule rule) {
+  private String trouble(CallRule rule, Plan plan) {
     return switch (rule) {
       case SEASON -> "outside the mowing season";
       case VISIT -> "nobody can come";
@@ -99,7 +110,10 @@ final class OptionWords {
       case HELD -> "clippings have nowhere to go";
       case SEEDLINGS -> "pulls seedlings";
       case GREEN_UP -> "leaves the straw";
-      case HALF -> "over " + prospect.rules().half() + " of the height";
+      case HALF ->
+          plan.inSteps()
+              ? "leaves long grass lying"
+              : "over " + prospect.rules().half() + " of the height";
       case ONE_THIRD -> "over " + prospect.rules().third() + " of the height";
       case CLUMPS_HEAVY -> "clumps very likely";
       case STEMMY -> "long and stemmy";

@@ -40,6 +40,22 @@ class StepsDownTest {
   }
 
   @Test
+  void ofManyCutsTheFirstAndTheLastAreToldAndAReasonHasAll() {
+    Call call =
+        Situation.of(Species.TALL_FESCUE, 51, 5, 28).mown(20, 210).dry(3, 14, 12, 24).call();
+    List<Particulars.Cut> cuts = call.particulars().cuts();
+    assertThat(cuts).hasSizeGreaterThan(OptionWords.MOST_TOLD);
+    assertThat(call.sentence()).contains("more cuts, the last to 51 mm on ");
+    assertThat(best(call).title()).contains("more cuts to 51 mm by ");
+    assertThat(call.reasons())
+        .filteredOn(reason -> reason.ruleId().equals("one-third"))
+        .singleElement()
+        .satisfies(
+            reason ->
+                assertThat(reason.meaning().split(" to \\d+ mm ", -1)).hasSize(cuts.size() + 1));
+  }
+
+  @Test
   void whatTakesMoreThanAThirdAllTheSameSaysSo() {
     Call meadow =
         Situation.of(Species.FINE_FESCUE, 20, 6, 20).mown(70, 400).dry(3, 8, 12, 24).call();
