@@ -155,11 +155,11 @@ class SpoiltFilesProcessTest {
     command.addAll(arguments);
     Path out = own.resolve("out");
     Path err = own.resolve("err");
-    Process process =
-        new ProcessBuilder(command)
-            .redirectOutput(out.toFile())
-            .redirectError(err.toFile())
-            .start();
+    ProcessBuilder builder =
+        new ProcessBuilder(command).redirectOutput(out.toFile()).redirectError(err.toFile());
+    // With it the Java runtime itself writes a line to stderr.
+    builder.environment().remove("JAVA_TOOL_OPTIONS");
+    Process process = builder.start();
     if (!process.waitFor(1, TimeUnit.MINUTES)) {
       process.destroyForcibly();
       throw new AssertionError("process " + number + " was busy for a minute: " + arguments);

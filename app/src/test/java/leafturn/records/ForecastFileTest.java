@@ -33,8 +33,7 @@ class ForecastFileTest {
                     + "2015-06-01,20,10,,,5\n"))
         .satisfiesExactly(
             fault -> assertThat(fault).contains("line 2", "75 is out of range", "-90"),
-            fault ->
-                assertThat(fault).contains("line 3", "2015-05-30 is missing"),
+            fault -> assertThat(fault).contains("line 3", "2015-05-30 is missing"),
             fault -> assertThat(fault).contains("line 3", "750 is out of range", "chance of rain"),
             fault -> assertThat(fault).contains("line 4", "2015-05-30 comes after 2015-05-31"),
             fault -> assertThat(fault).contains("line 4", "18 °C lies below the minimum of 28 °C"),
