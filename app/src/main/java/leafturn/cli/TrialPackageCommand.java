@@ -8,6 +8,7 @@ import java.util.concurrent.Callable;
 import leafturn.records.OutputFile;
 import leafturn.records.trial.PackedTrial;
 import leafturn.reports.trial.TrialPackage;
+import leafturn.trials.observation.Remark;
 import org.jspecify.annotations.Nullable;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Mixin;
@@ -20,8 +21,10 @@ import picocli.CommandLine.Spec;
 @Command(
     name = "package",
     description = {
-      "Writes plan, layout, readings, values to analyse and results of a trial to a zip file that",
-      "describes itself (Frictionless Data Package). 'trial unpack' and the site read it back.",
+      "Writes the data package of a trial to a zip file.",
+      "It holds plan, layout, readings, values to analyse and results, and describes itself",
+      "(Frictionless Data Package). 'trial unpack' and the site read it back. What the checks of",
+      "the readings find is told on standard error, in results.json and in README.md.",
       ""
     },
     footer = {
@@ -83,6 +86,9 @@ final class TrialPackageCommand implements Callable<Integer> {
     TrialPackage made = TrialPackage.of(trial.orElseThrow(), day);
     OutputFile.write(packageFile, made::writeTo);
     spec.commandLine().getOut().println(made.summary());
+    for (Remark remark : made.remarks()) {
+      spec.commandLine().getErr().println(TrialPackage.told(remark));
+    }
     spec.commandLine().getErr().println("Wrote " + packageFile);
     return ExitCode.DONE;
   }

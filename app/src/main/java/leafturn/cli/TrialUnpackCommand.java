@@ -13,8 +13,9 @@ import picocli.CommandLine.Spec;
 @Command(
     name = "unpack",
     description = {
-      "Checks the data package of a trial and writes its files into a new folder: a table of values",
-      "of each outcome for 'trial analyse'; plan.json, readings.csv and record.json for 'trial package'.",
+      "Checks the data package of a trial and writes its files.",
+      "A new folder takes a table of values of each outcome, for 'trial analyse', and plan.json,",
+      "readings.csv and record.json, for 'trial package'.",
       ""
     },
     footer = {"", "Example: leafturn trial unpack trial.zip split-yards"})

@@ -85,10 +85,6 @@ public record TrialReadingsPage(
 
   /** What a remark means, for people. */
   public static String weight(Remark remark) {
-    return switch (remark.weight()) {
-      case REFUSED -> "No such analysis";
-      case WARNING -> "Take care";
-      case NOTE -> "To know";
-    };
+    return remark.weight().words();
   }
 }

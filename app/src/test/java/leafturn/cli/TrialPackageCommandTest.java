@@ -109,4 +109,51 @@ class TrialPackageCommandTest {
     Ran quoted = run("trial", "package", PLAN, german.toString(), at("m.zip"));
     assertThat(quoted.err()).contains("has a decimal comma");
   }
+
+  /** The readings of the example with each line changed. */
+  private String readings(java.util.function.UnaryOperator<String> change) throws IOException {
+    String text =
+        Files.readString(Path.of(READINGS))
+            .lines()
+            .map(change)
+            .collect(java.util.stream.Collectors.joining("\n", "", "\n"));
+    return Files.writeString(folder.resolve("changed.csv"), text).toString();
+  }
+
+  @Test
+  void whatTheChecksFindIsToldInThePackageAndBesideIt() throws IOException {
+    String changed =
+        readings(
+            line ->
+                line.contains(",soil_potassium,") && line.contains("2026-10-12")
+                    ? line.replace("Mehlich-3", "Olsen")
+                    : line);
+    Files.writeString(
+        folder.resolve("record.json"),
+        """
+        {"events": [{"day": "2026-07-01", "what": "mown", "plots": ["B1-1"]}]}
+        """);
+    Ran ran =
+        run(
+            "trial",
+            "package",
+            PLAN,
+            changed,
+            at("c.zip"),
+            "--on",
+            "2026-11-30",
+            "--record",
+            at("record.json"));
+    assertThat(ran.exitCode()).as(ran.err()).isZero();
+    assertThat(run("trial", "unpack", at("c.zip"), at("c")).exitCode()).isZero();
+    String olsen = "soil_potassium was measured by Mehlich-3 and Olsen, which are not one quantity";
+    String half = "On 2026-07-01 a part of a unit was mown";
+    assertThat(ran.err()).contains("No such analysis: " + olsen, "Take care: " + half);
+    assertThat(folder.resolve("c/README.md"))
+        .content()
+        .contains("No such analysis: " + olsen, "Take care: " + half);
+    assertThat(folder.resolve("c/results.json"))
+        .content()
+        .contains("\"remarks\"", "\"refused\"", olsen, half);
+  }
 }

@@ -3,6 +3,7 @@ package leafturn.records.trial;
 import java.time.LocalDate;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Objects;
 import leafturn.records.exchange.TrialGround;
 import leafturn.records.sheet.TrialEventSheet;
 import leafturn.records.sheet.TrialSheet;
@@ -145,19 +146,24 @@ public final class TrialChecks {
   }
 
   private void handling() {
-    remarks.addAll(MowingRecord.remarks(ground.plan().protocol(), mowings(events)));
+    List<MowingRecord> mowings = mowings(events);
+    remarks.addAll(MowingRecord.remarks(ground.plan().protocol(), mowings));
+    remarks.addAll(MowingRecord.onOnePartOnly(mowings, ground.plots()));
     remarks.addAll(Mishap.remarks(mishaps(events), ground.plots()));
   }
 
   /** Mowings that were noted. */
-  public static List<MowingRecord> mowings(List<TrialEventSheet> events) {
+  static List<MowingRecord> mowings(List<TrialEventSheet> events) {
     List<MowingRecord> mowings = new ArrayList<>();
     for (TrialEventSheet event : events) {
-      TrialEventSheet.Mown mown = event.mown();
-      if (mown != null) {
+      if (event.what() == TrialEventSheet.Happening.MOWN) {
+        TrialEventSheet.Mown mown =
+            Objects.requireNonNullElse(
+                event.mown(), new TrialEventSheet.Mown(null, null, null, null, null));
         mowings.add(
             new MowingRecord(
                 event.day(),
+                event.plots(),
                 mown.sameDay(),
                 mown.collectedFirst(),
                 mown.deckCleaned(),

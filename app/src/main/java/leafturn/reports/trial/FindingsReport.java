@@ -4,6 +4,7 @@ import com.fasterxml.jackson.annotation.JsonInclude;
 import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
+import java.util.Locale;
 import java.util.Map;
 import leafturn.reports.TrialReport;
 import leafturn.trials.findings.Findings;
@@ -12,6 +13,7 @@ import leafturn.trials.findings.Plot;
 import leafturn.trials.findings.RandomisationTest;
 import leafturn.trials.findings.SeasonTable;
 import leafturn.trials.findings.TrialFacts;
+import leafturn.trials.observation.Remark;
 import leafturn.trials.observation.Sphericity;
 import org.jspecify.annotations.Nullable;
 
@@ -21,6 +23,7 @@ import org.jspecify.annotations.Nullable;
  *
  * @param reach what the result may be said of
  * @param sentence the answer
+ * @param remarks what the checks of layout, readings and events found
  * @param program that worked it out
  */
 public record FindingsReport(
@@ -33,7 +36,11 @@ public record FindingsReport(
     List<OutcomeEntry> outcomes,
     Planned plan,
     List<String> warnings,
+    List<RemarkEntry> remarks,
     String program) {
+
+  /** A remark: {@code refused}, {@code warning} or {@code note}, and its sentence. */
+  public record RemarkEntry(String weight, String sentence) {}
 
   /** Units at the beginning and at the end. */
   public record Flow(String unit, int started, int finished, int yards) {}
@@ -118,7 +125,7 @@ public record FindingsReport(
   /**
    * @param program name and version
    */
-  public static FindingsReport of(Findings findings, String program) {
+  public static FindingsReport of(Findings findings, List<Remark> remarks, String program) {
     FindingsWords words = new FindingsWords(findings);
     TrialFacts facts = findings.facts();
     return new FindingsReport(
@@ -144,6 +151,12 @@ public record FindingsReport(
             facts.record().deviations(),
             facts.record().exclusionRules()),
         findings.warnings(),
+        remarks.stream()
+            .map(
+                remark ->
+                    new RemarkEntry(
+                        remark.weight().name().toLowerCase(Locale.ROOT), remark.sentence()))
+            .toList(),
         program);
   }
 

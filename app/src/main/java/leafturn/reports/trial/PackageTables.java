@@ -16,6 +16,7 @@ import leafturn.trials.design.layout.TrialLayout;
 import leafturn.trials.findings.Plot;
 import leafturn.trials.observation.CleanReading;
 import leafturn.trials.observation.Reading;
+import leafturn.trials.observation.ReadingValue;
 import org.jspecify.annotations.Nullable;
 
 /** The tables of a trial's data package: readings as given, plots, and values to analyse. */
@@ -69,7 +70,7 @@ final class PackageTables {
         own.plot(),
         own.date().toString(),
         own.outcome(),
-        own.value(),
+        ReadingValue.withPoint(own.value()),
         text(own.unit()),
         text(own.laboratory()),
         text(own.method()),

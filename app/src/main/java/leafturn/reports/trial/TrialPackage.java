@@ -10,6 +10,7 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Locale;
 import java.util.Map;
+import java.util.stream.Collectors;
 import java.util.zip.ZipEntry;
 import java.util.zip.ZipOutputStream;
 import leafturn.records.ProgramVersion;
@@ -17,12 +18,15 @@ import leafturn.records.archive.Sha256;
 import leafturn.records.trial.BookFindings;
 import leafturn.records.trial.BookPlan;
 import leafturn.records.trial.PackedTrial;
+import leafturn.records.trial.TrialChecks;
+import leafturn.records.trial.TrialGrounds;
 import leafturn.records.trial.TrialPackageFile;
 import leafturn.records.trial.TrialValues;
 import leafturn.reports.JsonReport;
 import leafturn.trials.analysis.data.TrialFaultException;
 import leafturn.trials.design.layout.TrialLayout;
 import leafturn.trials.findings.Findings;
+import leafturn.trials.observation.Remark;
 import org.jspecify.annotations.Nullable;
 
 /**
@@ -56,6 +60,13 @@ public record TrialPackage(
     }
     TrialLayout layout = TrialLayout.of(BookPlan.of(trial.trial()));
     return new TrialPackage(trial, layout, findings, ProgramVersion.name());
+  }
+
+  /** What is wrong or risky about the trial; nothing while nothing was read. */
+  public List<Remark> remarks() {
+    return trial.readings().isEmpty()
+        ? List.of()
+        : TrialChecks.of(trial.trial(), TrialGrounds.of(layout), trial.readings(), trial.events());
   }
 
   /** What it holds and what was found, in a line. */
@@ -93,7 +104,8 @@ public record TrialPackage(
     members.put(TrialPackageFile.LAYOUT, JsonReport.of(LayoutReport.of(layout)) + "\n");
     if (findings != null) {
       members.put(
-          TrialPackageFile.RESULTS, JsonReport.of(FindingsReport.of(findings, program)) + "\n");
+          TrialPackageFile.RESULTS,
+          JsonReport.of(FindingsReport.of(findings, remarks(), program)) + "\n");
     }
     members.put(TrialPackageFile.READ_ME, readMe());
     Map<String, String> all = new LinkedHashMap<>();
@@ -132,6 +144,20 @@ public record TrialPackage(
     return resource;
   }
 
+  private String checked() {
+    List<Remark> remarks = remarks();
+    return remarks.isEmpty()
+        ? "The checks found nothing to tell."
+        : remarks.stream()
+            .map(remark -> "- " + told(remark))
+            .collect(Collectors.joining("\n", "What the checks tell:\n\n", ""));
+  }
+
+  /** A remark in a line, with what it means before it. */
+  public static String told(Remark remark) {
+    return remark.weight().words() + ": " + remark.sentence();
+  }
+
   private String readMe() {
     String found = findings == null ? NOTHING : headline(findings);
     return """
@@ -141,8 +167,10 @@ public record TrialPackage(
 
         %s
 
+        %s
+
         readings.csv: values as they were given. values-….csv: the values of each outcome in the unit of the plan, duplicates averaged, to analyse. plots.csv: plots with unit and arm. plan.json: the plan. record.json: when it was frozen and ended, and what befell it. layout.json: where its plots lie, and the key to the codes on bags. results.json: what was found, by %s. datapackage.json describes the tables (Frictionless Data Package). Texts that begin like a formula have an apostrophe before them.
         """
-        .formatted(layout.plan().name(), layout.plan().question(), found, program);
+        .formatted(layout.plan().name(), layout.plan().question(), found, checked(), program);
   }
 }

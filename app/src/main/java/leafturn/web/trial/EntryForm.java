@@ -6,6 +6,7 @@ import java.util.List;
 import leafturn.trials.design.Outcome;
 import leafturn.trials.observation.ObservedPlot;
 import leafturn.trials.observation.Reading;
+import leafturn.trials.observation.ReadingValue;
 import leafturn.web.form.Field;
 import leafturn.web.form.Form;
 import leafturn.web.form.FormShape;
@@ -84,7 +85,7 @@ public final class EntryForm {
     List<Reading> readings = new ArrayList<>();
     String unit = form.value(UNIT).isEmpty() ? outcome.unit() : form.value(UNIT);
     for (ObservedPlot plot : walk) {
-      String value = form.value(path(plot.code()));
+      String value = ReadingValue.withPoint(form.value(path(plot.code())));
       if (!value.isEmpty()) {
         readings.add(
             new Reading(

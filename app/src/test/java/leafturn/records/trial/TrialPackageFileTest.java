@@ -22,6 +22,7 @@ import leafturn.records.Examples;
 import leafturn.records.InputException;
 import leafturn.records.archive.Sha256;
 import leafturn.reports.trial.TrialPackage;
+import leafturn.trials.observation.Reading;
 import org.junit.jupiter.api.BeforeAll;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.TestInstance;
@@ -105,6 +106,21 @@ class TrialPackageFileTest {
         catchThrowableOfType(
             InputException.class, () -> TrialPackageFile.open("t.zip", zip).unpack(into));
     assertThat(again.faults().get(0)).contains("not empty", "give a new one");
+  }
+
+  /** Readings of a book may have been typed with a comma. */
+  @Test
+  void decimalCommasAreReadBackAsPoints() throws IOException {
+    PackedTrial example = TrialPackageFile.open("t.zip", zip).read();
+    List<Reading> typed =
+        List.of(
+            Reading.own("B1-1", LocalDate.of(2026, 4, 20), "quality", "6,5", "Ada"),
+            Reading.own("B1-2", LocalDate.of(2026, 4, 20), "quality", "< 6,5", "Ada"));
+    PackedTrial own = new PackedTrial(example.trial(), List.of(), typed);
+    ByteArrayOutputStream out = new ByteArrayOutputStream();
+    TrialPackage.of(own, LocalDate.of(2026, 6, 1)).writeTo(out);
+    PackedTrial back = TrialPackageFile.open("t.zip", out.toByteArray()).read();
+    assertThat(back.readings()).extracting(Reading::value).containsExactly("6.5", "< 6.5");
   }
 
   @Test

@@ -126,7 +126,8 @@ class WordingBalanceTest {
 
   private static void assertNoP(Findings findings) {
     try {
-      JsonNode document = JSON.readTree(JsonReport.of(FindingsReport.of(findings, "leafturn")));
+      JsonNode document =
+          JSON.readTree(JsonReport.of(FindingsReport.of(findings, List.of(), "leafturn")));
       assertThat(document.findValues("p")).isEmpty();
       assertThat(document.findValues("pAdjusted")).isEmpty();
     } catch (IOException e) {

@@ -2,8 +2,15 @@ package leafturn.trials.observation;
 
 import java.time.LocalDate;
 import java.util.ArrayList;
+import java.util.LinkedHashMap;
 import java.util.List;
+import java.util.Map;
+import java.util.Set;
+import java.util.TreeMap;
+import java.util.TreeSet;
 import java.util.function.Function;
+import java.util.function.Predicate;
+import java.util.stream.Collectors;
 import leafturn.trials.design.Protocol;
 import org.jspecify.annotations.Nullable;
 
@@ -11,6 +18,7 @@ import org.jspecify.annotations.Nullable;
  * A mowing of a trial as it was done; what nobody noted is null.
  *
  * @param day the day
+ * @param plots codes of the plots that were mown; empty for all
  * @param sameDay whether all plots of a lawn were mown that day
  * @param collectedFirst whether collected plots were mown first
  * @param deckCleaned whether deck and bag were emptied between plots
@@ -19,6 +27,7 @@ import org.jspecify.annotations.Nullable;
  */
 public record MowingRecord(
     LocalDate day,
+    List<String> plots,
     @Nullable Boolean sameDay,
     @Nullable Boolean collectedFirst,
     @Nullable Boolean deckCleaned,
@@ -26,6 +35,55 @@ public record MowingRecord(
     @Nullable Double collectedHeightMm) {
   /** Closer than decks are set (common practice, no source). */
   private static final double SAME_HEIGHT_MM = 2;
+
+  public MowingRecord {
+    plots = List.copyOf(plots);
+  }
+
+  /** Days on which a part of a unit was mown and the rest was not, a sentence for each. */
+  public static List<Remark> onOnePartOnly(List<MowingRecord> mowings, List<ObservedPlot> layout) {
+    Map<LocalDate, Set<String>> mown = new TreeMap<>();
+    for (MowingRecord mowing : mowings) {
+      Set<String> plots = mown.computeIfAbsent(mowing.day, day -> new TreeSet<>());
+      if (mowing.plots.isEmpty()) {
+        layout.forEach(plot -> plots.add(plot.code()));
+      }
+      plots.addAll(mowing.plots);
+    }
+    List<Remark> remarks = new ArrayList<>();
+    mown.forEach(
+        (day, plots) -> {
+          String halves = halves(layout, plots);
+          if (!halves.isEmpty()) {
+            remarks.add(
+                Remark.warning(
+                    "On %s a part of a unit was mown and the rest was not (%s): what is mown on"
+                        + " other days or more often differs by that, and the treatment cannot be"
+                        + " told from it.",
+                    day, halves));
+          }
+        });
+    return remarks;
+  }
+
+  private static String halves(List<ObservedPlot> layout, Set<String> mown) {
+    Map<String, List<ObservedPlot>> units = new LinkedHashMap<>();
+    layout.forEach(plot -> units.computeIfAbsent(plot.unit(), unit -> new ArrayList<>()).add(plot));
+    List<String> told = new ArrayList<>();
+    units.forEach(
+        (unit, plots) -> {
+          String cut = codes(plots, plot -> mown.contains(plot.code()));
+          String uncut = codes(plots, plot -> !mown.contains(plot.code()));
+          if (!cut.isEmpty() && !uncut.isEmpty()) {
+            told.add("%s: %s mown, %s not".formatted(unit, cut, uncut));
+          }
+        });
+    return String.join("; ", told);
+  }
+
+  private static String codes(List<ObservedPlot> plots, Predicate<ObservedPlot> which) {
+    return plots.stream().filter(which).map(ObservedPlot::code).collect(Collectors.joining(", "));
+  }
 
   /** Where the mowings departed from what the plan keeps the same. */
   public static List<Remark> remarks(Protocol protocol, List<MowingRecord> mowings) {

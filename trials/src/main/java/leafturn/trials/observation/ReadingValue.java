@@ -46,6 +46,16 @@ public record ReadingValue(double value, boolean belowDetection) {
         : new ReadingValue(value, false);
   }
 
+  /**
+   * A value as it was given, with a decimal point where it has a decimal comma. Other texts stay as
+   * they are.
+   */
+  public static String withPoint(String text) {
+    Matcher below = BELOW.matcher(text.strip());
+    String number = below.matches() ? below.group(1) : text;
+    return NUMBER.matcher(number.strip()).matches() ? text.replace(',', '.') : text;
+  }
+
   private static double number(String text, String given) {
     if (!NUMBER.matcher(text.strip()).matches()) {
       throw new IllegalArgumentException(

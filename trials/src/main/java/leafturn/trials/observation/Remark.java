@@ -10,11 +10,22 @@ public record Remark(Weight weight, String sentence) {
   /** What a remark means for an analysis. */
   public enum Weight {
     /** There is no such analysis. */
-    REFUSED,
+    REFUSED("No such analysis"),
     /** The analysis stands, its words must say so. */
-    WARNING,
+    WARNING("Take care"),
     /** Worth knowing. */
-    NOTE
+    NOTE("To know");
+
+    private final String words;
+
+    Weight(String words) {
+      this.words = words;
+    }
+
+    /** What it means, for people. */
+    public String words() {
+      return words;
+    }
   }
 
   static Remark refused(String pattern, Object... values) {

@@ -195,15 +195,31 @@ class MistakesTest {
   @Test
   void clippingsDriftOrTheCollectedHalfMownLaterOrShorter() {
     Protocol asked = new Protocol(null, 70.0, true, true, true, true, Protocol.Feed.EQUAL);
-    MowingRecord wrong = new MowingRecord(MAY, false, false, false, 70.0, 55.0);
+    MowingRecord wrong = new MowingRecord(MAY, List.of(), false, false, false, 70.0, 55.0);
     List<String> warnings = sentences(MowingRecord.remarks(asked, List.of(wrong)), Weight.WARNING);
     assertThatList(warnings)
         .anySatisfy(each -> assertThat(each).contains("different days", "longer grass"))
         .anySatisfy(each -> assertThat(each).contains("not mown first", "carried into"))
         .anySatisfy(each -> assertThat(each).contains("deck was not cleaned", "drift"))
         .anySatisfy(each -> assertThat(each).contains("70 mm (returned) and 55 mm (collected)"));
-    MowingRecord right = new MowingRecord(MAY, true, true, true, 70.0, 70.0);
+    MowingRecord right = new MowingRecord(MAY, List.of(), true, true, true, 70.0, 70.0);
     assertThat(MowingRecord.remarks(asked, List.of(right))).isEmpty();
+  }
+
+  private static MowingRecord mown(LocalDate day, String... plots) {
+    return new MowingRecord(day, List.of(plots), null, null, null, null, null);
+  }
+
+  @Test
+  void oneHalfMownWithoutTheOther() {
+    List<MowingRecord> one = List.of(mown(MAY, "B1-1"), mown(MAY.plusDays(7)));
+    assertThatList(sentences(MowingRecord.onOnePartOnly(one, yards(2)), Weight.WARNING))
+        .satisfiesExactly(
+            each -> assertThat(each).contains("On 2026-05-04", "yard 1: B1-1 mown, B1-2 not"));
+    List<MowingRecord> both = List.of(mown(MAY, "B1-1"), mown(MAY, "B1-2"), mown(MAY.plusDays(7)));
+    assertThat(MowingRecord.onOnePartOnly(both, yards(2))).isEmpty();
+    List<MowingRecord> yard = List.of(mown(MAY, "B1-1", "B1-2"));
+    assertThat(MowingRecord.onOnePartOnly(yard, yards(2))).isEmpty();
   }
 
   @Test
