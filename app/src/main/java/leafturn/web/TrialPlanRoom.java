@@ -21,6 +21,7 @@ import leafturn.records.sheet.Kind;
 import leafturn.records.sheet.Property;
 import leafturn.records.sheet.TrialSheet;
 import leafturn.records.trial.BookPlan;
+import leafturn.records.trial.FixedLayout;
 import leafturn.records.trial.PlanLawns;
 import leafturn.records.trial.TrialPlanFile;
 import leafturn.records.trial.TrialShelf;
@@ -85,6 +86,7 @@ final class TrialPlanRoom implements Room {
     }
     try {
       TrialSheet changed = desk.book().read(reading -> trial(reading, form, trial.content()));
+      FixedLayout.check(trial.content(), changed, isRead(trial.id()));
       TrialSheet noted = noted(changed, context.formParam("why"));
       desk.book()
           .write(
@@ -97,6 +99,10 @@ final class TrialPlanRoom implements Room {
       context.status(UNUSABLE);
       show(context, trial, form.faulted(faults), "");
     }
+  }
+
+  private boolean isRead(String id) {
+    return desk.book().read(reading -> !reading.ofTrial(Kind.TRIAL_READINGS, id).isEmpty());
   }
 
   /** Why a frozen plan was changed is asked for. */

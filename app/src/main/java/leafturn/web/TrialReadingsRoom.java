@@ -77,7 +77,7 @@ final class TrialReadingsRoom implements Room {
         remarks,
         entries(sheets),
         shelf.mayLog(trial.content()),
-        shelf.mayChange());
+        shelf.mayChange() && trial.content().ended() == null);
   }
 
   private static List<TrialReadingsPage.Day> days(TrialGround ground, List<Reading> readings) {
@@ -147,14 +147,21 @@ final class TrialReadingsRoom implements Room {
         .write(
             visitor.person().name(),
             writing -> {
+              Sheet<TrialSheet> trial =
+                  new TrialShelf(writing, visitor).find(id).orElseThrow(Refusal::notFound);
               boolean there =
-                  new TrialShelf(writing, visitor).find(id).isPresent()
-                      && writing
-                          .find(Kind.TRIAL_READINGS, sheet)
-                          .filter(found -> found.content().trial().equals(id))
-                          .isPresent();
+                  writing
+                      .find(Kind.TRIAL_READINGS, sheet)
+                      .filter(found -> found.content().trial().equals(id))
+                      .isPresent();
               if (!there) {
                 throw Refusal.notFound();
+              }
+              if (trial.content().ended() != null) {
+                throw new Refusal(
+                    409,
+                    "This trial has ended; its readings stay as they are.",
+                    "Readings taken back after the end could be chosen by what they show. Nothing was changed.");
               }
               return writing.withdraw(Kind.TRIAL_READINGS, sheet, version);
             });

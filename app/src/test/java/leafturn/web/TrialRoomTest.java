@@ -99,7 +99,7 @@ class TrialRoomTest {
     return browser.post(path, all);
   }
 
-  private HttpResponse<String> plan(Map<String, String> fields) {
+  private HttpResponse<String> plan(String path, Map<String, String> fields) {
     StringBuilder body = new StringBuilder("_token=" + Browser.encoded(adviser.token()));
     fields.forEach(
         (name, value) ->
@@ -110,7 +110,7 @@ class TrialRoomTest {
     lawns().forEach(id -> body.append("&inBook=").append(id));
     return adviser.send(
         adviser
-            .request("/trials/new")
+            .request(path)
             .header("Content-Type", "application/x-www-form-urlencoded")
             .POST(java.net.http.HttpRequest.BodyPublishers.ofString(body.toString())));
   }
@@ -124,7 +124,7 @@ class TrialRoomTest {
   }
 
   private String planned() {
-    HttpResponse<String> answer = plan(plan());
+    HttpResponse<String> answer = plan("/trials/new", plan());
     assertThat(answer.statusCode()).as("%s", faults(answer)).isEqualTo(303);
     return answer.headers().firstValue("Location").orElseThrow();
   }
@@ -140,7 +140,7 @@ class TrialRoomTest {
     fields.put("name", "");
     fields.put("outcomes[0].margin", "half");
     fields.put("dates", "2015-13-01");
-    HttpResponse<String> answer = plan(fields);
+    HttpResponse<String> answer = plan("/trials/new", fields);
     assertThat(answer.statusCode()).isEqualTo(422);
     assertThat(answer.body())
         .contains("to be put right", "f-name-fault", "f-outcomes-0-margin-fault", "f-dates-fault")
@@ -166,37 +166,34 @@ class TrialRoomTest {
     Map<String, String> changed = plan();
     changed.put("outcomes[0].margin", "1");
     changed.put("version", Integer.toString(frozen.version()));
-    lawns().forEach(id -> changed.put("inBook", id));
-    assertThat(post(adviser, trial + "/plan", changed).body()).contains("say why it is changed");
+    assertThat(plan(trial + "/plan", changed).body()).contains("say why it is changed");
     changed.put("why", "The margin was a slip of the pen.");
-    assertThat(post(adviser, trial + "/plan", changed).statusCode()).isEqualTo(303);
+    assertThat(plan(trial + "/plan", changed).statusCode()).isEqualTo(303);
     assertThat(adviser.get(trial).body())
         .contains("changed since", "Changed after it was frozen", "slip of the pen")
         .contains("a difference of 0.5 matters", "a difference of 1 matters");
   }
 
   @Test
-  void aLayoutThatChangedAfterReadingsIsCaught() {
+  void theLayoutStaysAsItWasFrozen() {
     String trial = planned();
     post(adviser, trial + "/freeze", Map.of());
-    assertThat(Objects.requireNonNull(trial(trial).content().frozen()).layout()).hasSize(64);
-    Map<String, String> sent = new LinkedHashMap<>();
-    sent.put("date", "2015-05-04");
-    sent.put("outcome", "quality");
-    sent.put("rater", "Henk");
-    sent.put("plot-B1-1", "6.5");
-    sent.put("plot-B1-2", "7");
-    assertThat(post(adviser, trial + "/readings/enter", sent).statusCode()).isEqualTo(303);
-    String moved = "not the one that was drawn when the plan was frozen";
-    assertThat(adviser.get(trial + "/readings").body()).doesNotContain(moved);
+    Sheet<TrialSheet> frozen = trial(trial);
+    assertThat(Objects.requireNonNull(frozen.content().frozen()).layout()).hasSize(64);
+    Map<String, String> moved = changed(frozen);
+    moved.put("plots.edgeM", "2.5");
+    moved.put("seed", "8");
+    HttpResponse<String> answer = plan(trial + "/plan", moved);
+    assertThat(answer.statusCode()).isEqualTo(422);
+    assertThat(answer.body()).contains("he seed, the plots cannot be changed any more");
+    assertThat(trial(trial).version()).isEqualTo(frozen.version());
+  }
 
+  private Map<String, String> changed(Sheet<TrialSheet> frozen) {
     Map<String, String> changed = plan();
-    lawns().forEach(id -> changed.put("inBook", id));
-    changed.put("plots.edgeM", "2.5");
     changed.put("why", "The hedge grew.");
-    changed.put("version", Integer.toString(trial(trial).version()));
-    assertThat(post(adviser, trial + "/plan", changed).statusCode()).isEqualTo(303);
-    assertThat(adviser.get(trial + "/readings").body()).contains(moved);
+    changed.put("version", Integer.toString(frozen.version()));
+    return changed;
   }
 
   @Test
@@ -287,6 +284,15 @@ class TrialRoomTest {
     assertThat(demo.content().note()).contains("Invented");
     assertThat(adviser.get("/trials/" + demo.id()).body())
         .contains("It ended on", "unchanged since", "192 readings");
+    Sheet<TrialReadingsSheet> read =
+        site.book.read(reading -> reading.ofTrial(Kind.TRIAL_READINGS, demo.id())).get(0);
+    String back = "/trials/%s/readings/%s/withdraw".formatted(demo.id(), read.id());
+    HttpResponse<String> refused =
+        post(adviser, back, Map.of("version", Integer.toString(read.version())));
+    assertThat(refused.statusCode()).isEqualTo(409);
+    assertThat(refused.body()).contains("This trial has ended; its readings stay as they are.");
+    assertThat(adviser.get("/trials/" + demo.id() + "/readings").body())
+        .doesNotContain(">Withdraw<");
     Browser reader = site.signedIn(Role.READER);
     assertThat(reader.get("/trials/" + demo.id()).statusCode()).isEqualTo(404);
   }

@@ -121,6 +121,14 @@ public class BookReading {
         Map.of("beginning", "{\"trial\":\"" + trial + "\"%"));
   }
 
+  /** As {@link #ofTrial}, of those that were withdrawn. */
+  public final <C extends Content> List<Sheet<C>> withdrawnOfTrial(Kind<C> kind, String trial) {
+    return list(
+        kind,
+        "where kind = :kind and content like :beginning and withdrawn" + IN_ORDER,
+        Map.of("beginning", "{\"trial\":\"" + trial + "\"%"));
+  }
+
   /** All versions of a sheet, the latest first; empty when there is no such sheet. */
   public final <C extends Content> List<Sheet<C>> history(Kind<C> kind, String id) {
     List<Sheet<C>> versions = new ArrayList<>();

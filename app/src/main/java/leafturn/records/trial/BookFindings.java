@@ -1,7 +1,6 @@
 package leafturn.records.trial;
 
 import java.time.LocalDate;
-import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
@@ -16,7 +15,6 @@ import leafturn.trials.findings.LaidTrial;
 import leafturn.trials.findings.Plot;
 import leafturn.trials.findings.PlotReading;
 import leafturn.trials.findings.TrialFacts;
-import leafturn.trials.findings.TrialFacts.PlanRecord;
 import leafturn.trials.observation.CleanReading;
 import leafturn.trials.observation.Reading;
 
@@ -29,9 +27,20 @@ public final class BookFindings {
    * @param events what befell it
    * @param readings what was read
    * @param ended whether its season is over
+   * @param past what was changed and taken back
    */
   public record Basis(
-      TrialSheet trial, List<TrialEventSheet> events, List<Reading> readings, boolean ended) {
+      TrialSheet trial,
+      List<TrialEventSheet> events,
+      List<Reading> readings,
+      boolean ended,
+      TrialPast past) {
+    /** Of a trial whose past nobody kept. */
+    public Basis(
+        TrialSheet trial, List<TrialEventSheet> events, List<Reading> readings, boolean ended) {
+      this(trial, events, readings, ended, TrialPast.UNKNOWN);
+    }
+
     public Basis {
       events = List.copyOf(events);
       readings = List.copyOf(readings);
@@ -40,12 +49,12 @@ public final class BookFindings {
 
   private final TrialSheet trial;
   private final TrialPlan plan;
-  private final List<TrialEventSheet> events;
+  private final Basis basis;
 
-  private BookFindings(TrialSheet trial, List<TrialEventSheet> events) {
-    this.trial = trial;
+  private BookFindings(Basis basis) {
+    this.trial = basis.trial();
     this.plan = BookPlan.of(trial);
-    this.events = events;
+    this.basis = basis;
   }
 
   /**
@@ -56,7 +65,8 @@ public final class BookFindings {
   public static Basis basis(TrialShelf shelf, Sheet<TrialSheet> trial, LocalDate today) {
     List<TrialEventSheet> events = shelf.events(trial.id()).stream().map(Sheet::content).toList();
     boolean ended = isOver(trial.content(), today);
-    return new Basis(trial.content(), events, shelf.readings(trial.id()), ended);
+    return new Basis(
+        trial.content(), events, shelf.readings(trial.id()), ended, shelf.past(trial.id()));
   }
 
   /**
@@ -81,21 +91,23 @@ public final class BookFindings {
    * @throws leafturn.trials.analysis.data.TrialFaultException where there is nothing to analyse
    */
   public static Findings of(Basis basis) {
-    return new BookFindings(basis.trial(), basis.events())
-        .findings(basis.readings(), basis.ended());
+    return new BookFindings(basis).findings();
   }
 
-  private Findings findings(List<Reading> readings, boolean ended) {
+  private Findings findings() {
+    List<Reading> readings = basis.readings();
     TrialLayout layout = PlannedLayout.draw(plan);
     LaidTrial laid = PlannedLayout.of(plan, layout);
     Map<String, List<PlotReading>> byOutcome = new LinkedHashMap<>();
-    TrialValues.of(layout, events, readings)
+    TrialValues.of(layout, basis.events(), readings)
         .byOutcome()
         .forEach(
             (outcome, samples) ->
                 byOutcome.put(
                     outcome.name(), samples.stream().map(BookFindings::plotReading).toList()));
-    return Findings.of(facts(laid, ended), laid.plots(), plan.observing().outcomes(), byOutcome);
+    Findings found = Findings.of(facts(laid), laid.plots(), basis.past().outcomes(plan), byOutcome);
+    TrialRecord record = new TrialRecord(basis, plan);
+    return found.standing(record.standing(TrialGrounds.of(layout)));
   }
 
   private static PlotReading plotReading(CleanReading sample) {
@@ -107,45 +119,19 @@ public final class BookFindings {
         sample.belowDetection());
   }
 
-  private TrialFacts facts(LaidTrial laid, boolean ended) {
+  private TrialFacts facts(LaidTrial laid) {
     return new TrialFacts(
         plan.name(),
         plan.question(),
         laid.design(),
         plan.treatments().factor(),
         laid.unitWord(),
-        plan.treatments().contrasts(),
+        basis.past().contrasts(plan),
         plan.lawns().size(),
         (int) laid.plots().stream().map(Plot::unit).distinct().count(),
-        ended,
+        basis.ended(),
         plan.observing().from().toEpochDay(),
         laid.randomisation(),
-        record());
-  }
-
-  private PlanRecord record() {
-    TrialSheet.Frozen frozen = trial.frozen();
-    List<String> deviations = new ArrayList<>();
-    if (frozen != null && !BookPlan.isAsFrozen(trial)) {
-      deviations.add("The plan was changed after it was frozen; the page of the trial shows how");
-    }
-    LocalDate ended = trial.ended();
-    List<LocalDate> dates = plan.observing().dates();
-    if (ended != null && !dates.isEmpty() && ended.isBefore(dates.get(dates.size() - 1))) {
-      String why = trial.whyEnded() == null ? "" : ", " + trial.whyEnded();
-      deviations.add("It was ended on %s, before its last planned date%s".formatted(ended, why));
-    }
-    for (TrialEventSheet event : events) {
-      TrialEventSheet.Exclusion decided = event.exclusion();
-      if (decided != null && decided.leftOut()) {
-        String where =
-            event.plots().isEmpty() ? "all plots" : "plots " + String.join(", ", event.plots());
-        deviations.add(
-            "Left out from %s on: %s (%s; %s)"
-                .formatted(event.day(), where, event.what().words(), decided.why()));
-      }
-    }
-    return new PlanRecord(
-        frozen == null ? null : frozen.hash(), deviations, plan.observing().exclusions());
+        new TrialRecord(basis, plan).kept());
   }
 }

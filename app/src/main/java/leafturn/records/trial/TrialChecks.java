@@ -56,6 +56,23 @@ public final class TrialChecks {
     return List.copyOf(checks.remarks);
   }
 
+  /**
+   * Why a trial gets no verdict: its layout and its primary outcome allow no analysis. Whether its
+   * season is over is told elsewhere.
+   */
+  static List<String> refusals(
+      TrialSheet trial, TrialGround ground, List<Reading> readings, List<TrialEventSheet> events) {
+    TrialChecks checks = new TrialChecks(trial, ground, readings, events);
+    checks.design();
+    checks.outcome(ground.plan().primary());
+    checks.handling();
+    return checks.remarks.stream()
+        .filter(each -> each.weight() == Remark.Weight.REFUSED)
+        .map(Remark::sentence)
+        .distinct()
+        .toList();
+  }
+
   private void design() {
     boolean square = ground.plan().arrangement().design() == Design.LATIN_SQUARE;
     ExperimentalUnits units =

@@ -1,5 +1,7 @@
 package leafturn.records.trial;
 
+import java.time.LocalDate;
+import java.time.ZoneOffset;
 import java.util.List;
 import java.util.Optional;
 import java.util.function.BiPredicate;
@@ -91,6 +93,28 @@ public final class TrialShelf {
     return readingSheets(trial).stream()
         .flatMap(sheet -> sheet.content().readings().stream())
         .toList();
+  }
+
+  /** What was changed and taken back of a trial. */
+  public TrialPast past(String trial) {
+    List<String> withdrawn =
+        book.withdrawnOfTrial(Kind.TRIAL_READINGS, trial).stream()
+            .map(TrialShelf::withdrawn)
+            .toList();
+    return new TrialPast(PlanVersion.since(history(trial)), withdrawn);
+  }
+
+  private static String withdrawn(Sheet<TrialReadingsSheet> sheet) {
+    List<Reading> readings = sheet.content().readings();
+    String outcomes =
+        String.join(", ", readings.stream().map(Reading::outcome).distinct().toList());
+    return "Withdrawn on %s by %s: %d %s of %s"
+        .formatted(
+            LocalDate.ofInstant(sheet.writtenAt(), ZoneOffset.UTC),
+            sheet.writtenBy(),
+            readings.size(),
+            readings.size() == 1 ? "reading" : "readings",
+            outcomes);
   }
 
   /** What befell a trial. */

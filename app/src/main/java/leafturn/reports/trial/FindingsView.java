@@ -37,6 +37,9 @@ public final class FindingsView {
   /** The answer alone, without its numbers. */
   public String answer() {
     String headline = words.headline();
+    if (words.refused()) {
+      return headline;
+    }
     int numbers = headline.indexOf(": ");
     return numbers < 0 ? headline : headline.substring(0, numbers) + ".";
   }
@@ -68,20 +71,30 @@ public final class FindingsView {
     TrialFacts facts = findings.facts();
     List<String> all = new ArrayList<>();
     all.add(randomisation(facts));
-    String hash = facts.record().hash();
-    all.add(
-        hash == null
-            ? "No frozen plan is known; that margin, outcome and exclusions were fixed beforehand rests on the word of those who ran it."
-            : "The plan was frozen before the first reading; its SHA-256 is %s.".formatted(hash));
-    facts
-        .record()
-        .exclusionRules()
-        .forEach(rule -> all.add("Rule for leaving out, fixed beforehand: " + ended(rule)));
+    all.add(frozen(facts));
+    String rule =
+        findings.standing().fixedBeforehand()
+            ? "Rule for leaving out, fixed beforehand: "
+            : "Rule for leaving out: ";
+    facts.record().exclusionRules().forEach(each -> all.add(rule + ended(each)));
     if (facts.record().deviations().isEmpty()) {
       all.add("No deviation from the plan was noted.");
     }
     facts.record().deviations().forEach(each -> all.add("Deviation: " + ended(each)));
     return all;
+  }
+
+  private String frozen(TrialFacts facts) {
+    String told = findings.standing().frozen();
+    String hash = facts.record().hash();
+    if (!told.isEmpty()) {
+      return told;
+    }
+    String unknown =
+        "No frozen plan is known; that margin, outcome and exclusions were fixed beforehand rests on the word of those who ran it.";
+    return hash == null
+        ? unknown
+        : "%s The SHA-256 of the plan as given is %s.".formatted(unknown, hash);
   }
 
   private static String randomisation(TrialFacts facts) {

@@ -1,6 +1,5 @@
 package leafturn.reports.trial;
 
-import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
 import leafturn.trials.analysis.paired.PairedDifference.Verdict;
@@ -9,6 +8,7 @@ import leafturn.trials.findings.AreasDifference;
 import leafturn.trials.findings.Effect;
 import leafturn.trials.findings.Findings;
 import leafturn.trials.findings.OutcomeFindings;
+import leafturn.trials.findings.RandomisationTest;
 import leafturn.trials.findings.TrialFacts;
 import org.jspecify.annotations.Nullable;
 
@@ -34,10 +34,21 @@ public final class FindingsWords {
     if (findings.reach() == Findings.Reach.NOTHING_YET) {
       return "The season is not over; what was read so far is shown, and nothing is tested before its end.";
     }
+    if (refused()) {
+      return "No verdict: " + String.join(" ", findings.standing().refusals());
+    }
     if (!first.outcome().primary()) {
       return "No outcome was named the primary one beforehand, so there is no verdict; all that follows is exploratory.";
     }
-    return sentence(first);
+    List<String> changes = findings.standing().changes();
+    return changes.isEmpty()
+        ? sentence(first)
+        : "%s %s".formatted(sentence(first), String.join(" ", changes));
+  }
+
+  /** Whether something of the record forbids a verdict. */
+  boolean refused() {
+    return !findings.standing().refusals().isEmpty();
   }
 
   /** What was found of an outcome. */
@@ -70,20 +81,25 @@ public final class FindingsWords {
 
   private static String effect(OutcomeFindings found, Effect effect, EffectWords words) {
     Verdict verdict = effect.verdict();
+    if (verdict == null && found.outcome().primary()) {
+      return "Described, not judged: %s, %s."
+          .formatted(measured(found, effect, words), interval95(found, effect, words));
+    }
     if (verdict == null) {
       return "Exploratory: %s, %s; adjusted for all exploratory comparisons %s."
           .formatted(
               measured(found, effect, words),
-              interval95(effect, words),
+              interval95(found, effect, words),
               EffectWords.p(effect.pAdjusted()));
     }
     return switch (verdict) {
       case DIFFERS ->
-          "%s differs: %s, %s, %s."
+          "%s differs%s: %s, %s, %s."
               .formatted(
                   name(found),
+                  unconfirmed(found, effect),
                   measured(found, effect, words),
-                  interval95(effect, words),
+                  interval95(found, effect, words),
                   EffectWords.p(effect.pAdjusted()));
       case EQUIVALENT ->
           "%s is equivalent within %s: %s, %s."
@@ -91,17 +107,33 @@ public final class FindingsWords {
                   name(found),
                   words.margin(),
                   measured(found, effect, words),
-                  interval90(effect, words));
+                  interval90(found, effect, words));
       case DIFFERS_BUT_EQUIVALENT ->
-          "%s differs, and is equivalent within %s: %s, %s, %s. There is a difference, but it is smaller than what was fixed as mattering."
+          "%s differs%s, and is equivalent within %s: %s, %s, %s. There is a difference, but it is smaller than what was fixed as mattering."
               .formatted(
                   name(found),
+                  unconfirmed(found, effect),
                   words.margin(),
                   measured(found, effect, words),
-                  interval95(effect, words),
-                  interval90(effect, words));
+                  interval95(found, effect, words),
+                  interval90(found, effect, words));
       case UNDECIDED -> undecided(found, effect, words);
     };
+  }
+
+  /** Where the test by the layouts that might have been drawn does not show the difference. */
+  private static String unconfirmed(OutcomeFindings found, Effect effect) {
+    RandomisationTest drawn = found.support().randomisation();
+    boolean tested = found.effects().indexOf(effect) == 0;
+    if (drawn == null || !tested || drawn.p() < Effect.ALPHA) {
+      return "";
+    }
+    String floor =
+        drawn.smallestP() > Effect.ALPHA
+            ? ", and cannot go below " + EffectWords.plainP(drawn.smallestP())
+            : "";
+    return ", but the %s test by the layouts does not confirm it (%s%s)"
+        .formatted(drawn.sampled() ? "sampled" : "exact", EffectWords.p(drawn.p()), floor);
   }
 
   private static String undecided(OutcomeFindings found, Effect effect, EffectWords words) {
@@ -117,7 +149,7 @@ public final class FindingsWords {
     return "Undecided: %s, %s; a difference is not shown (%s), and %s.%s"
         .formatted(
             measured(found, effect, words),
-            interval95(effect, words),
+            interval95(found, effect, words),
             EffectWords.p(effect.pAdjusted()),
             margin,
             least);
@@ -157,16 +189,26 @@ public final class FindingsWords {
             contrast.second());
   }
 
-  private static String interval95(Effect effect, EffectWords words) {
-    return "95\u00a0% interval "
+  private static String interval95(OutcomeFindings found, Effect effect, EffectWords words) {
+    return level(found, 95)
+        + " "
         + words.interval(effect.estimated().interval(), effect.estimated().se());
   }
 
-  private static String interval90(Effect effect, EffectWords words) {
+  /** "95 % interval", and of several comparisons for how many at once. */
+  static String level(OutcomeFindings found, int percent) {
+    int comparisons = found.effects().size();
+    return comparisons < 2
+        ? percent + "\u00a0% interval"
+        : "%d\u00a0%% interval (for %d comparisons at once, Bonferroni)"
+            .formatted(percent, comparisons);
+  }
+
+  private static String interval90(OutcomeFindings found, Effect effect, EffectWords words) {
     Effect.Equivalence tests = effect.equivalence();
     return tests == null
         ? ""
-        : "90\u00a0% interval " + words.interval(tests.interval(), effect.estimated().se());
+        : level(found, 90) + " " + words.interval(tests.interval(), effect.estimated().se());
   }
 
   private String areas(OutcomeFindings found, AreasDifference areas, EffectWords words) {
@@ -200,63 +242,7 @@ public final class FindingsWords {
 
   /** What may be concluded and what not. */
   public List<String> conclusions() {
-    List<String> all = new ArrayList<>();
-    switch (findings.reach()) {
-      case NOTHING_YET ->
-          all.add(
-              "Nothing yet: looking at results early and stopping when they please leads astray.");
-      case TWO_AREAS -> {
-        all.add("What was measured holds for these two areas in this season.");
-        all.add(
-            "It says nothing about '%s': a single %s split once has nothing to tell a treatment from the ground it lies on. Dates and cores measure the areas better, they do not repeat the treatment."
-                .formatted(facts.factor(), facts.unitWord()));
-        all.add(
-            "To learn about the treatment, split more yards with the side drawn by chance: at least 6, better 10.");
-      }
-      case THIS_YARD -> {
-        all.add(
-            "The result holds for this yard: its %s were the replicates."
-                .formatted(plural(facts.unitWord())));
-        all.add("Other yards may answer otherwise; that needs several yards.");
-        all.add(season());
-      }
-      case SUCH_YARDS -> {
-        all.add(
-            "The result holds for yards like the %d of the trial, looked after in the same way."
-                .formatted(facts.yards()));
-        all.addAll(newUnit());
-        all.add(season());
-      }
-    }
-    boolean exploratory = findings.outcomes().stream().anyMatch(each -> !each.outcome().primary());
-    if (exploratory && findings.reach() != Findings.Reach.NOTHING_YET) {
-      all.add("Exploratory outcomes suggest what to ask next; they settle nothing.");
-    }
-    return all;
-  }
-
-  private static String season() {
-    return "It is one season: one draw of the weather. Dates of the same season are no further years.";
-  }
-
-  private List<String> newUnit() {
-    OutcomeFindings first = findings.outcomes().get(0);
-    EffectWords words = new EffectWords(first.outcome());
-    List<String> all = new ArrayList<>();
-    for (Effect effect : first.effects()) {
-      if (effect.newUnit() != null) {
-        all.add(
-            "In a new %s of this kind the %s is expected at %s (95\u00a0%% prediction interval)."
-                .formatted(
-                    facts.unitWord(),
-                    OutcomeFigures.pair(effect.contrast(), words.isRatio()),
-                    words.interval(effect.newUnit(), effect.estimated().se())
-                        + (words.isRatio() || words.unit().isEmpty()
-                            ? ""
-                            : "\u00a0" + words.unit())));
-      }
-    }
-    return all;
+    return new ConclusionWords(findings, refused()).lines();
   }
 
   /** The verdict of an effect in one or two words; "exploratory" where it has none. */

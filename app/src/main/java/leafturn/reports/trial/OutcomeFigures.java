@@ -23,8 +23,13 @@ final class OutcomeFigures {
   private final TrialFacts facts;
   private final OutcomeFindings found;
   private final EffectWords words;
+  private final boolean fixed;
 
-  OutcomeFigures(TrialFacts facts, OutcomeFindings found) {
+  /**
+   * @param fixed whether the margin was fixed beforehand
+   */
+  OutcomeFigures(TrialFacts facts, OutcomeFindings found, boolean fixed) {
+    this.fixed = fixed;
     this.facts = facts;
     this.found = found;
     this.words = new EffectWords(found.outcome());
@@ -91,7 +96,9 @@ final class OutcomeFigures {
     String margin =
         effect.equivalence() == null
             ? ""
-            : " The band is the margin that matters, fixed beforehand.";
+            : fixed
+                ? " The band is the margin that matters, fixed beforehand."
+                : " The band is the margin that matters.";
     boolean byDate = found.support().dates() != null;
     return "The %s%s. %s%s"
         .formatted(

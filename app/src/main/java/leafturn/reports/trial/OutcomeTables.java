@@ -98,11 +98,11 @@ final class OutcomeTables {
         each -> header.add(each.contrast().first() + " against " + each.contrast().second()));
     List<List<String>> rows = new ArrayList<>();
     if (!effects.isEmpty()) {
-      add(rows, "Verdict", each -> FindingsWords.verdict(each, words));
+      add(rows, "Verdict", this::verdict);
       add(rows, what(), each -> words.difference(each.estimated().difference(), se(each)));
       add(
           rows,
-          "95\u00a0% interval",
+          FindingsWords.level(found, 95),
           each -> words.interval(each.estimated().interval(), se(each)));
       add(
           rows,
@@ -122,6 +122,11 @@ final class OutcomeTables {
     return new ShownTable(what() + " of the season", header, rows);
   }
 
+  private String verdict(Effect effect) {
+    boolean refused = effect.verdict() == null && found.outcome().primary();
+    return refused ? "none" : FindingsWords.verdict(effect, words);
+  }
+
   private void addAdjusted(List<List<String>> rows) {
     String how = found.outcome().primary() ? "p, Holm" : "p, Benjamini and Hochberg";
     if (!found.outcome().primary() || found.effects().size() > 1) {
@@ -136,7 +141,7 @@ final class OutcomeTables {
     add(rows, "Margin", each -> words.margin());
     add(
         rows,
-        "90\u00a0% interval",
+        FindingsWords.level(found, 90),
         each -> {
           Effect.Equivalence tests = each.equivalence();
           return tests == null ? "–" : words.interval(tests.interval(), se(each));

@@ -3,6 +3,7 @@ package leafturn.reports.trial;
 import java.util.ArrayList;
 import java.util.List;
 import leafturn.reports.figure.TrialFormat;
+import leafturn.trials.design.Contrast;
 import leafturn.trials.design.Outcome;
 import leafturn.trials.findings.DatesModel;
 import leafturn.trials.findings.Findings;
@@ -24,7 +25,8 @@ public final class OutcomeView {
     this.words = words;
     this.numbers = new EffectWords(found.outcome());
     this.tables = new OutcomeTables(findings.facts(), found);
-    this.figures = new OutcomeFigures(findings.facts(), found);
+    this.figures =
+        new OutcomeFigures(findings.facts(), found, findings.standing().fixedBeforehand());
   }
 
   /** Its name with its unit. */
@@ -55,7 +57,7 @@ public final class OutcomeView {
         switch (found.outcome().summary()) {
           case SEASON_MEAN -> "mean over the season by trapezoids between dates";
           case SLOPE -> "change a day over the season";
-          case LAST_DATE -> "value of the last date";
+          case LAST_DATE -> "value of the last date that was read";
         };
     String scale =
         numbers.isRatio() ? "analysed as logarithms, told as ratios" : "analysed as measured";
@@ -146,11 +148,13 @@ public final class OutcomeView {
     String which = drawn.listed() ? "the stored list allows" : "might have been drawn";
     String what =
         drawn.sampled()
-            ? "Test by %,d layouts, drawn anew by the trial's seed from the many that %s"
-            : "Exact test by the %,d layouts that %s";
+            ? "Test of %s by %,d layouts, drawn anew by the trial's seed from the many that %s"
+            : "Exact test of %s by the %,d layouts that %s";
+    Contrast tested = found.pairs().contrast();
     all.add(
         (what + ": %s; it cannot go below p = %s.")
             .formatted(
+                "'%s' against '%s'".formatted(tested.first(), tested.second()),
                 drawn.layouts(),
                 which,
                 EffectWords.p(drawn.p()),

@@ -15,7 +15,7 @@ import org.jspecify.annotations.Nullable;
  * @param leastDetectable difference found in four of five such trials; NaN where it is not known
  * @param newUnit interval of 95 % for the difference in a unit of the same kind; null where the
  *     design does not give it
- * @param verdict null for an exploratory outcome
+ * @param verdict null for an exploratory outcome, and where none may be given
  */
 public record Effect(
     Contrast contrast,
@@ -87,6 +87,12 @@ public record Effect(
   Effect adjusted(double p) {
     return new Effect(
         contrast, units, estimated, p, equivalence, leastDetectable, newUnit, verdict);
+  }
+
+  /** The same as a description. */
+  Effect withoutVerdict() {
+    return new Effect(
+        contrast, units, estimated, pAdjusted, equivalence, leastDetectable, newUnit, null);
   }
 
   /**

@@ -15,9 +15,14 @@ import leafturn.trials.findings.TrialFacts.Design;
  * @param outcomes the primary one first
  * @param reach what its result may be said of
  * @param warnings that concern all outcomes
+ * @param standing how far a verdict stands
  */
 public record Findings(
-    TrialFacts facts, List<OutcomeFindings> outcomes, Reach reach, List<String> warnings) {
+    TrialFacts facts,
+    List<OutcomeFindings> outcomes,
+    Reach reach,
+    List<String> warnings,
+    Standing standing) {
 
   /** What a result may be said of. */
   public enum Reach {
@@ -70,7 +75,21 @@ public record Findings(
       throw new TrialFaultException(warnings);
     }
     addMargin(outcomes, warnings);
-    return new Findings(facts, screened(found), reach(facts, found), warnings);
+    return new Findings(facts, screened(found), reach(facts, found), warnings, Standing.UNKNOWN);
+  }
+
+  /** The same by what was kept of the trial; where a verdict is refused, none is left. */
+  public Findings standing(Standing kept) {
+    List<OutcomeFindings> told =
+        kept.refusals().isEmpty()
+            ? outcomes
+            : outcomes.stream()
+                .map(
+                    each ->
+                        each.withEffects(
+                            each.effects().stream().map(Effect::withoutVerdict).toList()))
+                .toList();
+    return new Findings(facts, told, reach, warnings, kept);
   }
 
   private static List<Outcome> primaryFirst(List<Outcome> outcomes) {

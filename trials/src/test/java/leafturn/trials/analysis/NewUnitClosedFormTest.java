@@ -100,4 +100,30 @@ class NewUnitClosedFormTest {
     TrialAnalysis analysis = TrialAnalysis.of(Cases.table("plantgrowth"), models.model());
     assertThat(first(analysis).newUnit()).isNull();
   }
+
+  /** Means of a block and treatment lie on parallel lines, so that their variance is zero. */
+  @Test
+  void whereTheVarianceBetweenUnitsIsHeldAtZeroThereIsNone() {
+    StringBuilder csv = new StringBuilder("block,practice,feed,score\n");
+    double[] feeds = {-0.5, 0.2, 0.3};
+    for (int block = 0; block < 4; block++) {
+      for (int practice = 0; practice < 2; practice++) {
+        for (int feed = 0; feed < 3; feed++) {
+          double apart = feeds[(feed + block + practice) % 3];
+          csv.append(
+              "%d,%d,f%d,%s%n".formatted(block, practice, feed, 5 + block + practice + apart));
+        }
+      }
+    }
+    Models models =
+        Models.of("score")
+            .factors("practice")
+            .fixed("practice")
+            .random("block")
+            .random("block", "practice")
+            .compare("practice", null, Multiplicity.NONE);
+    TrialAnalysis analysis = TrialAnalysis.of(ReferenceCase.table(csv.toString()), models.model());
+    assertThat(first(analysis).newUnit()).isNull();
+    assertThat(first(analysis).estimate().se()).isPositive();
+  }
 }

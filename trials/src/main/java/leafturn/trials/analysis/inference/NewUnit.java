@@ -24,6 +24,9 @@ import org.jspecify.annotations.Nullable;
  * @source higgins2009; satterthwaite1946
  */
 public final class NewUnit {
+  /** With fewer the variance is not known: the quantile of t then says nothing but that. */
+  private static final double LEAST_DF = 1;
+
   private final MixedFit fit;
   private final Comparison comparison;
   private final Set<String> unit = new LinkedHashSet<>();
@@ -88,7 +91,8 @@ public final class NewUnit {
    *
    * @param function of the difference
    * @param first the level from which the second is taken
-   * @return null where nothing tells how the difference varies
+   * @return null where nothing tells how the difference varies, or less than one degree of freedom
+   *     stands behind it, as where its variance is best at zero
    */
   @Nullable Interval interval(Estimate estimate, double[] function, String first, String second) {
     if ((telling.isEmpty() && !residualTells) || !fit.hasVarianceInformation()) {
@@ -104,6 +108,9 @@ public final class NewUnit {
     }
     double variance = Matrices.dot(function, share) + varies;
     double df = 2 * variance * variance / Matrices.form(slopes, known.uncertainty(), slopes);
+    if (!(df >= LEAST_DF)) {
+      return null;
+    }
     double spread = Math.sqrt(estimate.se() * estimate.se() + varies);
     double reach = spread * Tails.tQuantileTwoSided(1 - comparison.levelFraction(), df);
     return new Interval(List.copyOf(unit), df, estimate.value() - reach, estimate.value() + reach);

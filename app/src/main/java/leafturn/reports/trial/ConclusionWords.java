@@ -1,0 +1,103 @@
+package leafturn.reports.trial;
+
+import java.util.ArrayList;
+import java.util.List;
+import leafturn.trials.findings.Effect;
+import leafturn.trials.findings.Findings;
+import leafturn.trials.findings.OutcomeFindings;
+import leafturn.trials.findings.TrialFacts;
+
+/** What may be concluded from findings and what not, in sentences. */
+final class ConclusionWords {
+  private final Findings findings;
+  private final TrialFacts facts;
+  private final boolean refused;
+
+  /**
+   * @param refused whether something of the record forbids a verdict
+   */
+  ConclusionWords(Findings findings, boolean refused) {
+    this.findings = findings;
+    this.facts = findings.facts();
+    this.refused = refused;
+  }
+
+  /** What may be concluded and what not. */
+  List<String> lines() {
+    List<String> all = new ArrayList<>();
+    if (refused && findings.reach() != Findings.Reach.NOTHING_YET) {
+      all.add("What was measured is described, and nothing is concluded from it.");
+      return all;
+    }
+    switch (findings.reach()) {
+      case NOTHING_YET ->
+          all.add(
+              "Nothing yet: looking at results early and stopping when they please leads astray.");
+      case TWO_AREAS -> {
+        all.add("What was measured holds for these two areas in this season.");
+        all.add(
+            "It says nothing about '%s': a single %s split once has nothing to tell a treatment from the ground it lies on. Dates and cores measure the areas better, they do not repeat the treatment."
+                .formatted(facts.factor(), facts.unitWord()));
+        all.add(
+            "To learn about the treatment, split more yards with the side drawn by chance: at least 6, better 10.");
+      }
+      case THIS_YARD -> {
+        all.add(thisYard());
+        all.add("Other yards may answer otherwise; that needs several yards.");
+        all.add(season());
+      }
+      case SUCH_YARDS -> {
+        all.add(
+            "The result holds for yards like the %d of the trial, looked after in the same way."
+                .formatted(facts.yards()));
+        all.addAll(newUnit());
+        all.add(season());
+      }
+    }
+    boolean exploratory = findings.outcomes().stream().anyMatch(each -> !each.outcome().primary());
+    if (exploratory && findings.reach() != Findings.Reach.NOTHING_YET) {
+      all.add("Exploratory outcomes suggest what to ask next; they settle nothing.");
+    }
+    return all;
+  }
+
+  private String thisYard() {
+    return switch (facts.design()) {
+      case LATIN_SQUARE ->
+          "The result holds for this yard: the rows and columns of its square were the replicates.";
+      case LISTED -> "The result holds for this yard: its plots were the replicates.";
+      case UNITS, SPLIT_PLOT, STRIP_PLOT ->
+          "The result holds for this yard: its %s were the replicates."
+              .formatted(FindingsWords.plural(facts.unitWord()));
+    };
+  }
+
+  private static String season() {
+    return "It is one season: one draw of the weather. Dates of the same season are no further years.";
+  }
+
+  private List<String> newUnit() {
+    OutcomeFindings first = findings.outcomes().get(0);
+    EffectWords words = new EffectWords(first.outcome());
+    List<String> all = new ArrayList<>();
+    for (Effect effect : first.effects()) {
+      if (effect.newUnit() != null) {
+        all.add(
+            "In a new %s of this kind the %s is expected at %s (95\u00a0%% prediction interval)."
+                .formatted(
+                    facts.unitWord(),
+                    OutcomeFigures.pair(effect.contrast(), words.isRatio()),
+                    words.interval(effect.newUnit(), effect.estimated().se())
+                        + (words.isRatio() || words.unit().isEmpty()
+                            ? ""
+                            : "\u00a0" + words.unit())));
+      } else {
+        all.add(
+            "What the %s would be in a new %s of this kind cannot be told from these data."
+                .formatted(
+                    OutcomeFigures.pair(effect.contrast(), words.isRatio()), facts.unitWord()));
+      }
+    }
+    return all;
+  }
+}
