@@ -51,6 +51,12 @@ public final class Dates {
     return WORDS.format(day);
   }
 
+  /** What is wrong with the day of something that was done, where it has not come yet. */
+  public static String notYet(LocalDate day, LocalDate today) {
+    return "%s has not come yet: today is %s. Give the day it was done."
+        .formatted(words(day), words(today));
+  }
+
   /** What is wrong with a text that is no date. */
   public static String fault(String text) {
     if (text.isEmpty()) {

@@ -85,7 +85,8 @@ final class ImportLook {
         trial.id(),
         grounds.of(trial.content()),
         laboratory == null ? null : book.find(Kind.LABORATORY, laboratory).orElse(null),
-        Sha256.of(file.bytes()));
+        Sha256.of(file.bytes()),
+        today);
   }
 
   private static Map<Integer, Reading.Pick> within(Map<Integer, Reading.Pick> picks, Table table) {

@@ -7,6 +7,8 @@ import io.javalin.http.Context;
 import java.util.List;
 import java.util.Map;
 import java.util.UUID;
+import leafturn.records.Dates;
+import leafturn.records.Faults;
 import leafturn.records.InputException;
 import leafturn.records.SourceText;
 import leafturn.records.book.Sheet;
@@ -96,6 +98,10 @@ final class TrialEventRoom implements Room {
         throw new InputException(closed);
       }
       TrialEventSheet event = event(asked, form, visitor.person().name());
+      if (event.day().isAfter(desk.today())) {
+        String sentence = Dates.notYet(event.day(), desk.today());
+        throw InputException.of(List.of(new Faults.Fault("day", sentence, "day: " + sentence)));
+      }
       write(context, asked, event, visitor.person().name());
       Answers.goTo(context, "/trials/" + asked.trial().id());
     } catch (StaleSheetException stale) {

@@ -7,6 +7,8 @@ import java.io.PrintWriter;
 import java.io.StringWriter;
 import java.nio.file.Files;
 import java.nio.file.Path;
+import java.util.ArrayList;
+import java.util.List;
 import leafturn.records.Examples;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
@@ -155,5 +157,27 @@ class TrialPackageCommandTest {
     assertThat(folder.resolve("c/results.json"))
         .content()
         .contains("\"remarks\"", "\"refused\"", olsen, half);
+  }
+
+  @Test
+  void aMistypedCodeOnABagIsTold() throws IOException {
+    List<String> changedOnce = new ArrayList<>();
+    String changed =
+        readings(
+            line -> {
+              String sample = line.split(",", -1)[10];
+              if (!changedOnce.isEmpty() || sample.length() != 7 || sample.contains("sample")) {
+                return line;
+              }
+              String wrong = sample.substring(0, 6) + (sample.endsWith("2") ? "3" : "2");
+              changedOnce.add(wrong);
+              return line.replace(sample, wrong);
+            });
+    Ran ran = run("trial", "package", PLAN, changed, at("w.zip"), "--on", "2026-06-01");
+    assertThat(ran.exitCode()).as(ran.err()).isZero();
+    assertThat(ran.err())
+        .contains("has the code " + changedOnce.get(0) + ", and its check character does not fit");
+    Ran right = run("trial", "package", PLAN, READINGS, at("r.zip"), "--on", "2026-06-01");
+    assertThat(right.err()).doesNotContain("check character", "as if a part were", "are outside");
   }
 }

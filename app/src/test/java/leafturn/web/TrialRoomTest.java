@@ -246,6 +246,25 @@ class TrialRoomTest {
   }
 
   @Test
+  void whatHasNotComeYetIsNotEntered() {
+    String trial = planned();
+    post(adviser, trial + "/freeze", Map.of());
+    Map<String, String> mown = Map.of("day", "2199-05-10", "what", "mown");
+    HttpResponse<String> event = post(adviser, trial + "/events", mown);
+    assertThat(event.statusCode()).isEqualTo(422);
+    assertThat(event.body()).contains("10 May 2199 has not come yet");
+    Map<String, String> sent =
+        Map.of("date", "2199-05-10", "outcome", "quality", "rater", "Ada", "plot-B1-1", "6,5");
+    HttpResponse<String> entry = post(adviser, trial + "/readings/enter", sent);
+    assertThat(entry.statusCode()).isEqualTo(422);
+    assertThat(entry.body()).contains("10 May 2199 has not come yet", "value=\"6,5\"");
+    Map<String, String> come = new LinkedHashMap<>(sent);
+    come.put("date", "2015-05-04");
+    assertThat(post(adviser, trial + "/readings/enter", come).statusCode()).isEqualTo(303);
+    assertThat(readings(trial).get(0).content().readings().get(0).value()).isEqualTo("6.5");
+  }
+
+  @Test
   void mishapsAreNotedAndDecidedOn() {
     String trial = planned();
     post(adviser, trial + "/freeze", Map.of());

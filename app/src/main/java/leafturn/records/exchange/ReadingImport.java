@@ -1,10 +1,12 @@
 package leafturn.records.exchange;
 
+import java.time.LocalDate;
 import java.util.ArrayList;
 import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Objects;
+import leafturn.records.Dates;
 import leafturn.records.DecimalComma;
 import leafturn.records.Faults;
 import leafturn.records.InputException;
@@ -16,6 +18,7 @@ import leafturn.records.sheet.LaboratorySheet;
 import leafturn.records.sheet.TrialReadingsSheet;
 import leafturn.records.table.Table;
 import leafturn.trials.design.Outcome;
+import leafturn.trials.observation.LaboratoryDuplicates;
 import leafturn.trials.observation.ObservedPlot;
 import leafturn.trials.observation.OutcomeReadings;
 import leafturn.trials.observation.ReadingKeys;
@@ -30,6 +33,7 @@ public final class ReadingImport {
   private final String trial;
   private final @Nullable Sheet<LaboratorySheet> laboratory;
   private final TrialGround ground;
+  private final LocalDate today;
   private final TableLook look;
   private final Map<List<Object>, leafturn.trials.observation.Reading> known = new HashMap<>();
   private final Map<List<Object>, Table.Row> rows = new HashMap<>();
@@ -37,13 +41,13 @@ public final class ReadingImport {
   private final DecimalComma decimalComma;
   private final List<String> notes = new ArrayList<>();
 
-  private ReadingImport(
-      String trial,
-      @Nullable Sheet<LaboratorySheet> laboratory,
-      TrialGround ground,
-      TableLook look) {
-    this.trial = trial;
-    this.laboratory = laboratory;
+  /**
+   * @param ask of the book, or null for a trial that is in none
+   */
+  private ReadingImport(@Nullable Ask ask, TrialGround ground, TableLook look) {
+    this.trial = ask == null ? "" : ask.trial;
+    this.laboratory = ask == null ? null : ask.laboratory;
+    this.today = ask == null ? LocalDate.MAX : ask.today;
     this.ground = ground;
     this.look = look;
     this.decimalComma = new DecimalComma(look.table.decimalCommas());
@@ -59,7 +63,7 @@ public final class ReadingImport {
     LaboratoryTable mapped =
         ask.laboratory == null ? null : LaboratoryTable.of(table, ask.laboratory.content());
     TableLook look = new TableLook(table, mapped == null ? reading : mapped.reading());
-    ReadingImport readings = new ReadingImport(ask.trial, ask.laboratory, ask.ground, look);
+    ReadingImport readings = new ReadingImport(ask, ask.ground, look);
     for (Sheet<TrialReadingsSheet> sheet : book.ofTrial(Kind.TRIAL_READINGS, ask.trial)) {
       sheet.content().readings().forEach(each -> readings.known.put(ReadingKeys.of(each), each));
       if (ask.fileHash.equals(sheet.content().fileHash())) {
@@ -82,7 +86,7 @@ public final class ReadingImport {
    */
   public static List<leafturn.trials.observation.Reading> read(Table table, TrialGround ground) {
     TableLook look = new TableLook(table, Reading.byHeadings(table, ReadingColumns.ALL));
-    ReadingImport readings = new ReadingImport("", null, ground, look);
+    ReadingImport readings = new ReadingImport(null, ground, look);
     if (look.hasColumns(ReadingColumns.OUTCOME, ReadingColumns.VALUE)) {
       table.rows().forEach(readings::row);
     }
@@ -97,12 +101,14 @@ public final class ReadingImport {
    * @param ground the trial as it lies on the ground
    * @param laboratory whose mapping reads the table, or null for one row a reading
    * @param fileHash SHA-256 of the file
+   * @param today the last day that can have readings
    */
   public record Ask(
       String trial,
       TrialGround ground,
       @Nullable Sheet<LaboratorySheet> laboratory,
-      String fileHash) {}
+      String fileHash,
+      LocalDate today) {}
 
   private void noteAgain(Sheet<TrialReadingsSheet> sheet) {
     String sentence =
@@ -144,6 +150,8 @@ public final class ReadingImport {
       look.faults.add(row, of, noOutcome(given.outcome()));
     } else if (plot == null) {
       look.faults.add(row, of, noPlot(given.plot()));
+    } else if (given.date().isAfter(today)) {
+      look.faults.add(row, Dates.notYet(given.date(), today));
     } else {
       String value = value(row, of, given.value());
       var reading = named(given, plot.code(), outcome.name(), value);
@@ -210,6 +218,7 @@ public final class ReadingImport {
               .formatted(
                   reading.outcome(), reading.plot(), reading.date(), look.table.place(before)));
     } else if (there == null) {
+      tellFarApart(row, of, reading);
       arrived.add(reading);
     } else if (saysTheSame(there, reading)) {
       look.alreadyThere++;
@@ -223,6 +232,25 @@ public final class ReadingImport {
                   Objects.requireNonNullElse(there.unit(), ""),
                   there.plot(),
                   there.date()));
+    }
+  }
+
+  /** Two measurements of one sample that differ by more than a laboratory's own error. */
+  private void tellFarApart(Table.Row row, Column of, leafturn.trials.observation.Reading reading) {
+    for (leafturn.trials.observation.Reading other : arrived) {
+      if (LaboratoryDuplicates.areFarApart(reading, other)) {
+        look.remarks.add(
+            row,
+            of,
+            "%s of plot %s on %s was measured twice, %s and %s, which is far apart for one sample; look whether both are of it."
+                .formatted(
+                    reading.outcome(),
+                    reading.plot(),
+                    reading.date(),
+                    other.value(),
+                    reading.value()));
+        return;
+      }
     }
   }
 
@@ -265,6 +293,9 @@ public final class ReadingImport {
   }
 
   private static String words(List<leafturn.trials.observation.Reading> part) {
+    if (part.size() == 1) {
+      return "1 reading, of plot %s on %s".formatted(part.get(0).plot(), part.get(0).date());
+    }
     return "%,d readings, from plot %s on %s to plot %s on %s"
         .formatted(
             part.size(),

@@ -3,12 +3,15 @@ package leafturn.records.trial;
 import java.time.LocalDate;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Map;
 import java.util.Objects;
+import java.util.TreeMap;
 import leafturn.records.exchange.TrialGround;
 import leafturn.records.sheet.TrialEventSheet;
 import leafturn.records.sheet.TrialSheet;
 import leafturn.trials.design.Design;
 import leafturn.trials.design.Outcome;
+import leafturn.trials.design.layout.BlindCodes;
 import leafturn.trials.observation.BoxCox;
 import leafturn.trials.observation.CleanReading;
 import leafturn.trials.observation.Completeness;
@@ -19,6 +22,7 @@ import leafturn.trials.observation.Looks;
 import leafturn.trials.observation.MethodChange;
 import leafturn.trials.observation.Mishap;
 import leafturn.trials.observation.MowingRecord;
+import leafturn.trials.observation.NutrientForm;
 import leafturn.trials.observation.ObservedPlot;
 import leafturn.trials.observation.OutcomeReadings;
 import leafturn.trials.observation.Reading;
@@ -51,6 +55,7 @@ public final class TrialChecks {
     TrialChecks checks = new TrialChecks(trial, ground, readings, events);
     checks.design();
     ground.plan().observing().outcomes().forEach(checks::outcome);
+    checks.bags();
     checks.looks();
     checks.handling();
     return List.copyOf(checks.remarks);
@@ -105,6 +110,7 @@ public final class TrialChecks {
     remarks.addAll(MethodChange.remarks(own));
     remarks.addAll(Completeness.missing(ground.plots(), own));
     remarks.addAll(Completeness.areas(ground.plots(), outcome.unit()));
+    remarks.addAll(NutrientForm.remarks(outcome, ground.plots(), read.readings()));
     confoundedReadings(own);
     LaboratoryDuplicates known = LaboratoryDuplicates.of(read.readings());
     LaboratoryDuplicates blind = known.blind(ground.dividedBags());
@@ -141,6 +147,37 @@ public final class TrialChecks {
 
   private String arm(CleanReading reading) {
     return ground.plot(reading.plot()).map(ObservedPlot::arm).orElse("");
+  }
+
+  /** Codes that no bag has, unless somebody numbers bags in a way of their own. */
+  private void bags() {
+    Map<String, Reading> unknown = new TreeMap<>();
+    boolean ours = false;
+    for (Reading reading : readings) {
+      String sample = reading.sample();
+      if (sample != null && ground.bag(sample) != null) {
+        ours = true;
+      } else if (sample != null) {
+        unknown.putIfAbsent(sample, reading);
+      }
+    }
+    if (!ours) {
+      return;
+    }
+    unknown.forEach(
+        (code, reading) ->
+            remarks.add(
+                new Remark(
+                    Remark.Weight.WARNING,
+                    "%s of plot %s on %s: no bag of this trial has the code %s%s; look whether the value belongs to another plot."
+                        .formatted(
+                            reading.outcome(),
+                            reading.plot(),
+                            reading.date(),
+                            code,
+                            BlindCodes.isCode(code)
+                                ? ""
+                                : ", and its check character does not fit, so it is mistyped"))));
   }
 
   private void looks() {

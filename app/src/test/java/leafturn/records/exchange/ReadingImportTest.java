@@ -6,6 +6,7 @@ import static org.assertj.core.api.Assertions.assertThatList;
 import java.nio.charset.StandardCharsets;
 import java.nio.file.Path;
 import java.time.InstantSource;
+import java.time.LocalDate;
 import java.util.List;
 import leafturn.records.SourceText;
 import leafturn.records.book.Book;
@@ -74,7 +75,8 @@ class ReadingImportTest {
                     laboratory == null
                         ? null
                         : reading.find(Kind.LABORATORY, laboratory).orElseThrow(),
-                    "0123456789abcdef".repeat(4))));
+                    "0123456789abcdef".repeat(4),
+                    LocalDate.of(2014, 10, 20))));
   }
 
   private static List<String> sentences(Findings findings) {
@@ -203,5 +205,28 @@ class ReadingImportTest {
         .satisfiesExactly(
             each -> assertThat(each).contains("line 22", "K2O ppm", "Duplicate", "from 1 to 20"),
             each -> assertThat(each).contains("line 23", "K2O ppm", "Value", "shorten it to 80"));
+  }
+
+  @Test
+  void impossibleValuesDuplicatesFarApartAndDaysToComeAreTold() {
+    Preview preview =
+        look(
+            "Bag,Plot,Taken,K2O ppm\n"
+                + ",B1-1,2/6/2014,80\n,B1-1,2/6/2014,180\n"
+                + ",B1-2,2/6/2014,150\n,B1-2,2/6/2014,160\n"
+                + ",B2-1,2/6/2014,6\n,B2-2,2/6/2014,20000\n",
+            LABORATORY);
+    assertThat(sentences(preview.faults())).isEmpty();
+    assertThatList(sentences(preview.remarks()))
+        .anySatisfy(each -> assertThat(each).contains("line 3", "measured twice, 80 and 180"))
+        .anySatisfy(each -> assertThat(each).contains("line 6", "outside what the plan allows"))
+        .anySatisfy(each -> assertThat(each).contains("line 7", "outside what the plan allows"))
+        .noneSatisfy(each -> assertThat(each).contains("line 5, K2O", "measured twice"));
+    Preview refused =
+        look("Bag,Plot,Taken,K2O ppm\n,B2-1,2/6/2014,-4\n,B2-1,21/10/2014,150\n", LABORATORY);
+    assertThatList(sentences(refused.faults()))
+        .satisfiesExactly(
+            each -> assertThat(each).contains("line 2", "-4", "lies below 0"),
+            each -> assertThat(each).contains("line 3", "21 October 2014 has not come yet"));
   }
 }

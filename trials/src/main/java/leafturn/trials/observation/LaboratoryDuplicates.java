@@ -18,6 +18,7 @@ import leafturn.trials.analysis.numeric.Tails;
  */
 public record LaboratoryDuplicates(
     List<CleanReading> samples, double variance, int degreesOfFreedom) {
+  private static final double FAR_APART = 1 / 3.0;
   private static final double ALPHA = 0.05;
 
   public LaboratoryDuplicates {
@@ -88,17 +89,16 @@ public record LaboratoryDuplicates(
     if (degreesOfFreedom > 0) {
       remarks.add(
           Remark.note(
-              "Duplicates were averaged; one measurement has a standard deviation of %.3g %s (%d"
-                  + " degrees of freedom).",
-              Math.sqrt(variance), unit, degreesOfFreedom));
+              "Duplicates were averaged; one measurement has a standard deviation of %.3g %s (%s).",
+              Math.sqrt(variance), unit, degrees(degreesOfFreedom)));
     }
     if (blind.degreesOfFreedom > 0) {
       remarks.add(
           Remark.note(
               "Blind duplicates were averaged with their bags; one measurement of which the"
                   + " laboratory does not know that it is a duplicate has a standard deviation of"
-                  + " %.3g %s (%d degrees of freedom).",
-              Math.sqrt(blind.variance), unit, blind.degreesOfFreedom));
+                  + " %.3g %s (%s).",
+              Math.sqrt(blind.variance), unit, degrees(blind.degreesOfFreedom)));
     }
     if (degreesOfFreedom > 0 && blind.degreesOfFreedom > 0 && blind.isWider(this)) {
       remarks.add(
@@ -109,6 +109,30 @@ public record LaboratoryDuplicates(
               ALPHA));
     }
     return remarks;
+  }
+
+  /**
+   * Whether two readings are of one sample and differ by more than a third of their mean: far above
+   * what laboratories allow between duplicates (assumed).
+   */
+  public static boolean areFarApart(Reading one, Reading other) {
+    boolean sameSample =
+        (one.duplicate() != null || other.duplicate() != null)
+            && one.plot().equals(other.plot())
+            && one.date().equals(other.date())
+            && one.outcome().equals(other.outcome())
+            && Objects.equals(one.sample(), other.sample())
+            && Objects.equals(one.unit(), other.unit());
+    if (!sameSample) {
+      return false;
+    }
+    double first = ReadingValue.of(one.value(), one.detectionLimit()).value();
+    double second = ReadingValue.of(other.value(), other.detectionLimit()).value();
+    return Math.abs(first - second) > FAR_APART * Math.abs(first + second) / 2;
+  }
+
+  private static String degrees(int number) {
+    return number == 1 ? "1 degree of freedom" : number + " degrees of freedom";
   }
 
   private boolean isWider(LaboratoryDuplicates other) {

@@ -2,6 +2,7 @@ package leafturn.trials.observation;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.regex.Pattern;
 import leafturn.quantity.SoilLayer;
 import leafturn.trials.design.Outcome;
 import org.jspecify.annotations.Nullable;
@@ -16,6 +17,7 @@ import org.jspecify.annotations.Nullable;
  */
 public record OutcomeReadings(
     Outcome outcome, List<CleanReading> readings, List<String> faults, List<String> doubts) {
+  private static final Pattern BELOW_NOTHING = Pattern.compile("<?\\s*-.*[1-9].*");
   private static final List<String> NO_UNIT = List.of("", "none", "-");
 
   public OutcomeReadings {
@@ -32,7 +34,6 @@ public record OutcomeReadings(
   public static OutcomeReadings of(Outcome outcome, List<Reading> all, @Nullable SoilLayer layer) {
     List<CleanReading> clean = new ArrayList<>();
     List<String> faults = new ArrayList<>();
-    List<String> doubts = new ArrayList<>();
     for (Reading reading : all) {
       if (!reading.outcome().equals(outcome.name())) {
         continue;
@@ -40,14 +41,11 @@ public record OutcomeReadings(
       try {
         CleanReading read = clean(outcome, reading, layer);
         clean.add(read);
-        if (!read.belowDetection()) {
-          UsualRange.faults(outcome, read.value())
-              .forEach(doubt -> doubts.add(place(reading) + doubt + "."));
-        }
       } catch (IllegalArgumentException e) {
         faults.add(place(reading) + e.getMessage() + ".");
       }
     }
+    List<String> doubts = new OutlyingValues(outcome, clean).sentences();
     return new OutcomeReadings(outcome, clean, faults, doubts);
   }
 
@@ -62,6 +60,12 @@ public record OutcomeReadings(
     if (outcome.kind() == Outcome.Kind.RATING) {
       checkRating(given, outcome);
       return new CleanReading(reading, value.value(), value.belowDetection());
+    }
+    boolean amount = outcome.kind() == Outcome.Kind.SOIL || outcome.kind() == Outcome.Kind.TISSUE;
+    if (amount && BELOW_NOTHING.matcher(reading.value().strip()).matches()) {
+      throw new IllegalArgumentException(
+          "%s lies below 0, and nothing in soil or tissue does; check it, or leave it out"
+              .formatted(reading.value()));
     }
     if (NO_UNIT.contains(given) && !NO_UNIT.contains(outcome.unit())) {
       throw new IllegalArgumentException(

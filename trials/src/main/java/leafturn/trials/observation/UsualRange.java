@@ -3,6 +3,7 @@ package leafturn.trials.observation;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.regex.Pattern;
+import leafturn.quantity.LabelNutrient;
 import leafturn.trials.design.Outcome;
 import org.jspecify.annotations.Nullable;
 
@@ -24,12 +25,25 @@ public record UsualRange(String words, double low, double high, String unit) {
 
   /** The range of an outcome; null where none is usual. */
   public static @Nullable UsualRange of(Outcome outcome) {
-    String told = outcome.name() + " " + outcome.unit();
+    LabelNutrient nutrient = nutrient(outcome);
+    if (nutrient == null) {
+      return null;
+    }
+    boolean soil = outcome.kind() == Outcome.Kind.SOIL;
+    return switch (nutrient) {
+      case POTASSIUM -> soil ? SOIL_K : TISSUE_K;
+      case PHOSPHORUS -> soil ? SOIL_P : null;
+    };
+  }
+
+  /** The nutrient that an outcome of soil or tissue measures; null where it is none of these. */
+  static @Nullable LabelNutrient nutrient(Outcome outcome) {
+    String told = outcome.name().replace('_', ' ') + " " + outcome.unit();
     boolean potassium = POTASSIUM.matcher(told).matches();
     boolean phosphorus = !potassium && PHOSPHORUS.matcher(told).matches();
     return switch (outcome.kind()) {
-      case SOIL -> potassium ? SOIL_K : phosphorus ? SOIL_P : null;
-      case TISSUE -> potassium ? TISSUE_K : null;
+      case SOIL, TISSUE ->
+          potassium ? LabelNutrient.POTASSIUM : phosphorus ? LabelNutrient.PHOSPHORUS : null;
       default -> null;
     };
   }
@@ -83,6 +97,6 @@ public record UsualRange(String words, double low, double high, String unit) {
   }
 
   private static String number(double value) {
-    return java.math.BigDecimal.valueOf(value).stripTrailingZeros().toPlainString();
+    return OutlyingValues.number(value);
   }
 }

@@ -43,7 +43,7 @@ class ReadingMistakesTest {
     assertThat(averaged.variance()).isCloseTo(18, within(1e-12));
     assertThat(averaged.degreesOfFreedom()).isEqualTo(1);
     assertThat(sentences(averaged.remarks(averaged.blind(Map.of()), "mg/kg"), Weight.NOTE))
-        .satisfiesExactly(each -> assertThat(each).contains("4.24 mg/kg", "1 degrees of freedom"));
+        .satisfiesExactly(each -> assertThat(each).contains("4.24 mg/kg", "1 degree of freedom)"));
   }
 
   private static Reading sample(String code, String value, @Nullable Integer duplicate) {
@@ -203,5 +203,84 @@ class ReadingMistakesTest {
         .satisfiesExactly(
             each -> assertThat(each).contains("Plot B1-1", "'about 120' is no number"),
             each -> assertThat(each).contains("Plot B1-2", "1e300", "beyond what can be"));
+  }
+
+  private static final Outcome SOIL_P =
+      new Outcome(
+          "soil_phosphorus",
+          Outcome.Kind.SOIL,
+          "mg/kg P",
+          1.0,
+          500.0,
+          Outcome.Scale.LOG,
+          Outcome.Summary.LAST_DATE,
+          1.2,
+          true);
+
+  private static Reading phosphorus(ObservedPlot plot, int day, double value, String unit) {
+    return new Reading(
+        plot.code(),
+        MAY.plusDays(day),
+        SOIL_P.name(),
+        String.format(java.util.Locale.ROOT, "%.4f", value),
+        unit,
+        null,
+        null,
+        null,
+        null,
+        null,
+        null,
+        null,
+        null);
+  }
+
+  /** Five yards at two dates; the values scatter by some per cent between the dates. */
+  private static List<Reading> twoDates(double lastTimes, String unit) {
+    List<Reading> readings = new ArrayList<>();
+    double value = 40;
+    for (ObservedPlot plot : ObservedYards.yards(5)) {
+      value += 7;
+      readings.add(phosphorus(plot, 0, value, "mg/kg P"));
+      readings.add(phosphorus(plot, 90, value * (1 + value % 5 / 50) * lastTimes, unit));
+    }
+    return readings;
+  }
+
+  private static List<Remark> form(List<Reading> readings) {
+    return NutrientForm.remarks(
+        SOIL_P, ObservedYards.yards(5), OutcomeReadings.of(SOIL_P, readings, null).readings());
+  }
+
+  @Test
+  void aDateInTheOtherFormOfANutrient() {
+    assertThatList(sentences(form(twoDates(2.2914, "mg/kg P")), Weight.WARNING))
+        .satisfiesExactly(
+            each -> assertThat(each).contains("date", "P₂O₅", "a factor of 2.29", "times"));
+    assertThat(form(twoDates(1, "mg/kg P"))).isEmpty();
+    assertThat(form(twoDates(1.6, "mg/kg P"))).isEmpty();
+    assertThat(form(twoDates(2.2914, "mg/kg P2O5"))).isEmpty();
+    assertThatList(sentences(form(twoDates(1, "mg/kg")), Weight.WARNING))
+        .satisfiesExactly(
+            each -> assertThat(each).contains("10 of 20 values say mg/kg", "of P or P₂O₅"));
+  }
+
+  @Test
+  void aDateInAnotherUnitIsOneSentence() {
+    List<Reading> grams = twoDates(1000, "mg/kg P");
+    assertThatList(OutcomeReadings.of(SOIL_P, grams, null).doubts())
+        .satisfiesExactly(
+            each ->
+                assertThat(each)
+                    .contains("2026-08-02: 10 of 10 values", "Divided by 1000 they would lie"));
+    Reading outside = phosphorus(ObservedYards.yards(1).get(0), 0, 186_000, "%");
+    assertThatList(OutcomeReadings.of(SOIL_P, List.of(outside), null).doubts())
+        .satisfiesExactly(each -> assertThat(each).contains("1860000000 lies outside"));
+  }
+
+  @Test
+  void anAmountBelowNothing() {
+    Reading below = phosphorus(ObservedYards.yards(1).get(0), 0, -4, "mg/kg P");
+    assertThatList(OutcomeReadings.of(SOIL_P, List.of(below), null).faults())
+        .satisfiesExactly(each -> assertThat(each).contains("-4", "lies below 0"));
   }
 }

@@ -1,5 +1,7 @@
 package leafturn.trials.analysis.mixed;
 
+import java.math.BigDecimal;
+import java.math.MathContext;
 import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.HashMap;
@@ -52,7 +54,7 @@ public final class FitChecks {
   /** A sentence for each thing that cannot work in the fixed part alone. */
   public static List<String> ofFixed(TrialModel model, ModelFrame frame, ColumnBasis basis) {
     List<String> faults = new ArrayList<>();
-    checkValues(frame, faults);
+    checkValues(model, frame, faults);
     checkLevels(model, frame, faults);
     if (frame.rows() <= basis.rank()) {
       faults.add(
@@ -62,13 +64,19 @@ public final class FitChecks {
     return faults;
   }
 
-  private static void checkValues(ModelFrame frame, List<String> faults) {
+  private static void checkValues(TrialModel model, ModelFrame frame, List<String> faults) {
     double[] values = frame.response().values();
     if (values.length > 1 && Arrays.stream(values).allMatch(value -> value == values[0])) {
       faults.add(
           "All %d values of %s are %s; where nothing varies there is nothing to analyse."
-              .formatted(values.length, frame.response().name(), values[0] + 0.0));
+              .formatted(values.length, frame.response().name(), asInTheFile(model, values[0])));
     }
+  }
+
+  /** A value of the response as it stood in the file, without the noise of its logarithm. */
+  private static String asInTheFile(TrialModel model, double value) {
+    double given = model.scale() == TrialModel.Scale.LOG ? Math.exp(value) : value;
+    return new BigDecimal(given, new MathContext(10)).stripTrailingZeros().toPlainString();
   }
 
   private static void checkLevels(TrialModel model, ModelFrame frame, List<String> faults) {
