@@ -93,6 +93,11 @@ public record TrialPage(
         BookPlan.isAsFrozen(trial)
             ? " and is unchanged since."
             : "; it was changed since, see below.";
+    if (BookPlan.isFrozenLate(trial)) {
+      as +=
+          " All its planned days lay before that: nobody can see that it was fixed before the first"
+              + " reading.";
+    }
     if (trial.ended() == null) {
       return since + as;
     }

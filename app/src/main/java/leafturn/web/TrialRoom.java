@@ -1,9 +1,11 @@
 package leafturn.web;
 
 import io.javalin.http.Context;
+import java.time.LocalDate;
 import java.time.ZoneId;
 import java.time.temporal.ChronoUnit;
 import java.util.ArrayList;
+import java.util.Collections;
 import java.util.List;
 import java.util.Map;
 import java.util.function.BiFunction;
@@ -160,9 +162,33 @@ final class TrialRoom implements Room {
           if (now.frozen() == null || now.ended() != null) {
             return now;
           }
+          checkEnd(BookPlan.of(now).observing().dates(), desk.today(), why);
           return new TrialSheet(
               now.plan(), now.lawns(), now.frozen(), desk.today(), why, now.note());
         });
+  }
+
+  /** A trial that has not begun cannot end, and one that stops early has a reason. */
+  private static void checkEnd(List<LocalDate> planned, LocalDate today, @Nullable String why) {
+    if (planned.isEmpty()) {
+      return;
+    }
+    LocalDate first = Collections.min(planned);
+    LocalDate last = Collections.max(planned);
+    if (today.isBefore(first)) {
+      throw new Refusal(
+          422,
+          "This trial has not begun: its first planned day is %s."
+              .formatted(DayWords.dayAndYear(first)),
+          "Change its plan, or leave it. Nothing was saved.");
+    }
+    if (today.isBefore(last) && why == null) {
+      throw new Refusal(
+          422,
+          "This trial would end before its last planned day, %s; say why."
+              .formatted(DayWords.dayAndYear(last)),
+          "Go back and give the reason; the findings tell it. Nothing was saved.");
+    }
   }
 
   private void change(

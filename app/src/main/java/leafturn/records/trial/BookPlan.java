@@ -1,5 +1,9 @@
 package leafturn.records.trial;
 
+import java.time.LocalDate;
+import java.time.ZoneOffset;
+import java.util.Collections;
+import java.util.List;
 import leafturn.records.SourceText;
 import leafturn.records.sheet.TrialSheet;
 import leafturn.trials.design.TrialPlan;
@@ -30,5 +34,14 @@ public final class BookPlan {
   public static boolean isAsFrozen(TrialSheet trial) {
     TrialSheet.Frozen frozen = trial.frozen();
     return frozen != null && frozen.hash().equals(hash(trial));
+  }
+
+  /** Whether the plan was frozen only after the last of its planned days. */
+  public static boolean isFrozenLate(TrialSheet trial) {
+    TrialSheet.Frozen frozen = trial.frozen();
+    List<LocalDate> dates = of(trial).observing().dates();
+    return frozen != null
+        && !dates.isEmpty()
+        && Collections.max(dates).isBefore(LocalDate.ofInstant(frozen.moment(), ZoneOffset.UTC));
   }
 }

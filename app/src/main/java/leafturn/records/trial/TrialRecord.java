@@ -44,7 +44,11 @@ final class TrialRecord {
         refusals.add("The primary outcome of the frozen plan is no longer in the plan.");
       }
     }
-    boolean fixed = trial.frozen() != null && !isChanged() && readBefore().isEmpty();
+    boolean fixed =
+        trial.frozen() != null
+            && !isChanged()
+            && readBefore().isEmpty()
+            && !BookPlan.isFrozenLate(trial);
     return new Standing(refusals, changes, frozen(), fixed);
   }
 
@@ -84,7 +88,10 @@ final class TrialRecord {
     String when =
         readBefore()
             .map(first -> ", though readings are dated before that, the first %s".formatted(first))
-            .orElse(", before the first reading");
+            .orElse(
+                BookPlan.isFrozenLate(trial)
+                    ? ", though all its planned days lay before that"
+                    : ", before the first reading");
     String since = isChanged() ? ", and it was changed since" : "";
     return "The plan was frozen on %s%s%s; its SHA-256 is %s."
         .formatted(day, when, since, frozen.hash());

@@ -153,9 +153,13 @@ public final class SizeWords {
       return;
     }
     if (layout != Layout.SPLIT_YARD) {
+      boolean drawnAnew = layout == Layout.LATIN_SQUARE || layout == Layout.INDEPENDENT_GROUPS;
       words.add(
-          "The smallest p that drawing lots anew could give with %s is %s."
-              .formatted(numbers.count(units), SizeNumbers.number(smallest)));
+          "The smallest p that drawing lots anew could give %s with %s is %s."
+              .formatted(
+                  drawnAnew ? "for all arms at once" : "for one comparison of two arms",
+                  numbers.count(units),
+                  SizeNumbers.number(smallest)));
       return;
     }
     double balanced = Design.smallestPBalanced(units);

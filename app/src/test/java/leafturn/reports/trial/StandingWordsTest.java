@@ -83,7 +83,8 @@ class StandingWordsTest {
     assertThat(findings.outcomes().get(0).effects()).allMatch(each -> each.verdict() == null);
     assertThat(new FindingsWords(findings).sentence(findings.outcomes().get(0)))
         .startsWith("Described, not judged: ");
-    assertThat(FindingsReport.of(findings, "leafturn").sentence()).startsWith("No verdict: ");
+    assertThat(FindingsReport.of(findings, List.of(), "leafturn").sentence())
+        .startsWith("No verdict: ");
     assertThat(document(findings))
         .contains("No verdict: ", "nothing is concluded from it")
         .doesNotContain("Quality differs", "The result holds");
@@ -118,6 +119,15 @@ class StandingWordsTest {
     assertThat(document(findings(late, false, TrialPast.UNKNOWN)))
         .contains("though readings are dated before that")
         .doesNotContain("fixed beforehand");
+  }
+
+  @Test
+  void aPlanFrozenAfterItsLastPlannedDayIsToldAsSuch() throws IOException {
+    TrialSheet late = trial(plan(0.5), plan(0.5), "2027-03-01");
+    assertThat(BookPlan.isFrozenLate(late)).isTrue();
+    assertThat(BookPlan.isFrozenLate(trial(plan(0.5), plan(0.5), "2026-03-01"))).isFalse();
+    assertThat(document(findings(late, false, TrialPast.UNKNOWN)))
+        .doesNotContain("fixed beforehand", "before the first reading");
   }
 
   @Test

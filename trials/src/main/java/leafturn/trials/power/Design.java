@@ -107,22 +107,24 @@ public record Design(
   }
 
   /**
-   * The smallest p that drawing lots anew could give: one over the number of layouts that tell the
-   * arms apart. For a split yard each yard's side is drawn by coin. NaN for Latin squares of more
-   * than 7 arms, where it is of no account.
+   * The smallest p that drawing lots anew could give. In yards, blocks and main plots it is that of
+   * one comparison of two arms, which change places within each of them, as the findings test it;
+   * in a square and in independent groups all arms are drawn anew. For a split yard each yard's
+   * side is drawn by coin. NaN for Latin squares of more than 7 arms, where it is of no account.
    *
    * @param units whole
    * @source fisher1935, section 21
    */
   public double smallestP(int units) {
     double orders = logFactorial(comparedArms());
+    double swaps = Math.log(2);
     double log =
         switch (layout) {
-          case SPLIT_YARD, RANDOMISED_BLOCK, STRIP_PLOT, YARDS_AND_YEARS -> orders * (1 - units);
+          case SPLIT_YARD, RANDOMISED_BLOCK, STRIP_PLOT, YARDS_AND_YEARS -> swaps * (1 - units);
           case INDEPENDENT_GROUPS ->
               orders + arms * logFactorial(units) - logFactorial(arms * units);
           case LATIN_SQUARE -> orders - units * logLatinSquares(arms);
-          case SPLIT_PLOT -> orders * (1 - (comparesSecond ? units * arms : units));
+          case SPLIT_PLOT -> swaps * (1 - (comparesSecond ? units * arms : units));
         };
     return Math.min(1, Math.exp(log));
   }

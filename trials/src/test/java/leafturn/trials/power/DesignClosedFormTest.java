@@ -30,7 +30,8 @@ class DesignClosedFormTest {
 
   @Test
   void smallestPOfOtherDesigns() {
-    assertThat(of(Layout.RANDOMISED_BLOCK, 3).smallestP(4)).isCloseTo(1 / 216.0, within(1e-12));
+    assertThat(of(Layout.RANDOMISED_BLOCK, 3).smallestP(4)).isCloseTo(1 / 8.0, within(1e-12));
+    assertThat(of(Layout.RANDOMISED_BLOCK, 4).smallestP(6)).isCloseTo(1 / 32.0, within(1e-12));
     assertThat(of(Layout.INDEPENDENT_GROUPS, 2).smallestP(4)).isCloseTo(2 / 70.0, within(1e-12));
     assertThat(of(Layout.LATIN_SQUARE, 4).smallestP(1)).isCloseTo(24 / 576.0, within(1e-12));
   }
