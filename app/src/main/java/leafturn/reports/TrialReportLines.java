@@ -7,10 +7,17 @@ import java.util.Locale;
 /** An analysed trial in words, line by line. */
 final class TrialReportLines {
   private final TrialReport report;
+
+  /** Whether the model was fitted to logarithms: means and differences are told as ratios. */
+  private final boolean log;
+
   private final List<String> lines = new ArrayList<>();
 
   TrialReportLines(TrialReport report) {
     this.report = report;
+    this.log =
+        report.means().stream().anyMatch(mean -> mean.geometricMean() != null)
+            || report.contrasts().stream().anyMatch(contrast -> contrast.ratio() != null);
   }
 
   List<String> lines() {
@@ -54,7 +61,7 @@ final class TrialReportLines {
 
   private void addVariances() {
     lines.add("");
-    lines.add("Variances");
+    lines.add(log ? "Variances (log scale: of natural logarithms)" : "Variances");
     for (TrialReport.Variance own : report.variances()) {
       String effects =
           own.effect2() == null ? own.effect() : own.effect() + " with " + own.effect2();
@@ -73,7 +80,7 @@ final class TrialReportLines {
 
   private void addMeans() {
     lines.add("");
-    lines.add("Means");
+    lines.add(log ? "Geometric means (fitted on the log scale)" : "Means");
     for (TrialReport.Mean mean : report.means()) {
       String levels = String.join(", ", mean.levels().values());
       lines.add(
@@ -82,34 +89,34 @@ final class TrialReportLines {
               : "  %-28s %s (%s to %s) %s"
                   .formatted(
                       levels,
-                      number(mean.mean()),
-                      number(mean.lower()),
-                      number(mean.upper()),
+                      given(mean.mean()),
+                      given(mean.lower()),
+                      given(mean.upper()),
                       mean.letters() == null ? "" : mean.letters()));
     }
   }
 
   private void addDifferences() {
     lines.add("");
-    lines.add("Differences");
+    lines.add(log ? "Ratios (differences on the log scale, turned back)" : "Differences");
     for (TrialReport.Contrast own : report.contrasts()) {
       String within =
           own.within().isEmpty() ? "" : " at " + String.join(", ", own.within().values());
       lines.add(
           "  %-28s %s (%s to %s), adjusted p %s"
               .formatted(
-                  own.first() + " - " + own.second() + within,
-                  number(own.difference()),
-                  number(own.lower()),
-                  number(own.upper()),
+                  own.first() + (log ? " / " : " - ") + own.second() + within,
+                  given(own.difference()),
+                  given(own.lower()),
+                  given(own.upper()),
                   p(own.pAdjusted())));
       if (own.newUnit() != null) {
         lines.add(
             "  %-28s %s to %s"
                 .formatted(
                     "  in a new " + String.join(" and ", own.newUnit().unit()),
-                    number(own.newUnit().lower()),
-                    number(own.newUnit().upper())));
+                    given(own.newUnit().lower()),
+                    given(own.newUnit().upper())));
       }
     }
   }
@@ -124,6 +131,11 @@ final class TrialReportLines {
         lines.add("  %-28s %d of %d".formatted(level, own.above(), own.values()));
       }
     }
+  }
+
+  /** A mean, difference or limit as people read it: on the log scale what it stands for. */
+  private String given(double value) {
+    return number(log ? Math.exp(value) : value);
   }
 
   private static String number(double value) {

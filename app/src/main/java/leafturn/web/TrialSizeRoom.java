@@ -4,6 +4,7 @@ import io.javalin.http.Context;
 import java.util.List;
 import java.util.Map;
 import leafturn.quantity.Units;
+import leafturn.records.Faults;
 import leafturn.records.InputException;
 import leafturn.records.people.Visitor;
 import leafturn.records.sheet.TrialSheet;
@@ -22,6 +23,7 @@ import leafturn.web.trial.SizeForm;
  */
 final class TrialSizeRoom implements Room {
   private static final int UNUSABLE = 422;
+  private static final String OUTCOME = "outcome";
 
   private final Desk desk;
 
@@ -49,6 +51,22 @@ final class TrialSizeRoom implements Room {
     desk.show(context, "trialsize.jte", trial.name(), Map.of("page", page));
   }
 
+  /** The form with what an address alone asks otherwise. */
+  private static Form asked(Form filled, Map<String, List<String>> parameters) {
+    Form form = filled;
+    for (Map.Entry<String, List<String>> each : parameters.entrySet()) {
+      if (!each.getKey().equals(OUTCOME) && !each.getValue().isEmpty()) {
+        form = form.with(each.getKey(), each.getValue().get(0));
+      }
+    }
+    return form;
+  }
+
+  private static String noOutcome(String asked) {
+    return "%s has no starting values; there are some for %s."
+        .formatted(Faults.quoted(asked), String.join(", ", Spread.outcomes()));
+  }
+
   private static TrialSizePage page(Context context, String id, TrialSheet trial, Units units) {
     TrialPlan plan;
     try {
@@ -58,13 +76,22 @@ final class TrialSizeRoom implements Room {
           unfinished.faultsByField().stream().map(fault -> fault.sentence()).toList();
       return new TrialSizePage(id, trial.name(), "", null, faults, null);
     }
-    String asked = context.queryParam("outcome");
+    String asked = context.queryParam(OUTCOME);
     String outcome =
         asked != null && Spread.outcomes().contains(asked) ? asked : SizeForm.outcomeOf(plan);
     SizeForm question = new SizeForm(plan, outcome);
-    boolean sent = outcome.equals(context.queryParam("of"));
+    String of = context.queryParam("of");
     Form form =
-        sent ? Form.sent(question.shape(), units, context.queryParamMap()) : question.filled(units);
+        outcome.equals(of)
+            ? Form.sent(question.shape(), units, context.queryParamMap())
+            : question.filled(units);
+    if (of == null) {
+      form = asked(form, context.queryParamMap());
+    }
+    if (asked != null && !asked.equals(outcome)) {
+      form = form.faulted(OUTCOME, noOutcome(asked));
+      return new TrialSizePage(id, trial.name(), outcome, form, List.of(), null);
+    }
     try {
       SizeDocument document =
           SizeFile.read(question.changed(form).document("size", question.base()));

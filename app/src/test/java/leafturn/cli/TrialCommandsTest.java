@@ -59,6 +59,22 @@ class TrialCommandsTest {
   }
 
   @Test
+  void onTheLogScaleRatiosAreTold() throws IOException {
+    JsonNode first = JSON.readTree(analyse(DATA, MODEL, "--json").out()).path("contrasts").get(0);
+    String told = analyse(DATA, MODEL).out();
+    assertThat(told)
+        .contains("Geometric means (fitted on the log scale)", "Ratios (differences on the log")
+        .contains(
+            "%s / %s".formatted(first.path("first").asText(), first.path("second").asText()),
+            String.format(
+                java.util.Locale.ROOT,
+                "%.5g (%.5g to %.5g)",
+                first.path("ratio").asDouble(),
+                first.path("ratioLower").asDouble(),
+                first.path("ratioUpper").asDouble()));
+  }
+
+  @Test
   void theExampleGivesEveryFieldOfTheContract() throws IOException {
     JsonNode report = JSON.readTree(analyse(DATA, MODEL, "--json").out());
     assertThat(report.fieldNames())
@@ -93,7 +109,7 @@ class TrialCommandsTest {
   void theExampleInWords() {
     Ran ran = analyse(DATA, MODEL);
     assertThat(ran.exitCode()).isZero();
-    assertThat(ran.out()).contains("practice*date", "returned - collected at 2026-10-05", "Note:");
+    assertThat(ran.out()).contains("practice*date", "returned / collected at 2026-10-05", "Note:");
   }
 
   @Test

@@ -246,6 +246,18 @@ class TrialRoomTest {
   }
 
   @Test
+  void noComparisonNamedMeansAllPairs() {
+    Map<String, String> fields = plan();
+    fields.put("contrasts", " ");
+    HttpResponse<String> answer = plan("/trials/new", fields);
+    assertThat(answer.statusCode()).as("%s", faults(answer)).isEqualTo(303);
+    String trial = answer.headers().firstValue("Location").orElseThrow();
+    var plan = leafturn.records.trial.BookPlan.of(trial(trial).content());
+    assertThatList(plan.treatments().contrasts())
+        .containsExactly(new leafturn.trials.design.Contrast("returned", "collected"));
+  }
+
+  @Test
   void whatHasNotComeYetIsNotEntered() {
     String trial = planned();
     post(adviser, trial + "/freeze", Map.of());

@@ -72,6 +72,17 @@ class TrialSizeRoomTest extends DemoSite {
   }
 
   @Test
+  void whatAnAddressAloneAsksIsAnsweredOrRefused() throws Exception {
+    HttpResponse<String> negative = visitor.ask(PAGE + "?units=-5");
+    assertThat(negative.statusCode()).isEqualTo(422);
+    assertThat(negative.body()).contains("value=\"-5\"");
+    HttpResponse<String> unknown = visitor.ask(PAGE + "?outcome=worms");
+    assertThat(unknown.statusCode()).isEqualTo(422);
+    assertThat(unknown.body()).contains("worms", "has no starting values", "soil potassium");
+    assertThat(visitor.ask(PAGE + "?units=8").statusCode()).isEqualTo(200);
+  }
+
+  @Test
   void whatIsNoTrialIsNotFound() throws Exception {
     assertThat(visitor.ask("/trials/nothing/size").statusCode()).isEqualTo(404);
   }

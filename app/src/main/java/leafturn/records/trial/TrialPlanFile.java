@@ -146,10 +146,15 @@ public final class TrialPlanFile {
         () -> new Treatments(factor, arms, secondFactor, secondArms, contrasts));
   }
 
+  /** All pairs, the later arm first. */
   private static List<Contrast> usualContrasts(List<Arm> arms) {
-    return arms.size() == 2
-        ? List.of(new Contrast(arms.get(1).name(), arms.get(0).name()))
-        : List.of();
+    List<Contrast> pairs = new ArrayList<>();
+    for (int second = 0; second < arms.size(); second++) {
+      for (int first = second + 1; first < arms.size(); first++) {
+        pairs.add(new Contrast(arms.get(first).name(), arms.get(second).name()));
+      }
+    }
+    return pairs;
   }
 
   private List<Arm> arms(String field) {

@@ -60,7 +60,7 @@ final class SizeNumbers {
   }
 
   static String percent(double fraction) {
-    if (fraction > 0.995 && fraction < 1) {
+    if (fraction > 0.995) {
       return "over 99\u00a0%";
     }
     double percent = 100 * fraction;

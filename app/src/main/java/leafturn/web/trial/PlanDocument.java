@@ -34,6 +34,9 @@ public final class PlanDocument {
     }
     lists(plan, EXCLUSIONS, "\\R");
     rows(plan, CONTRASTS, "\\s*(?:\\s-\\s|−|–|\\bminus\\b)\\s*");
+    if (plan.path(CONTRASTS).isEmpty()) {
+      plan.remove(CONTRASTS); // all pairs
+    }
     rows(plan, LAYOUTS, "\\s*[,;]\\s*");
     return plan;
   }

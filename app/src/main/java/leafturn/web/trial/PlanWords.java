@@ -178,7 +178,7 @@ public final class PlanWords {
     JsonNode protocol = plan.path("protocol");
     List<String> parts = new ArrayList<>();
     if (protocol.has("mowingDay")) {
-      parts.add("on " + protocol.path("mowingDay").asText());
+      parts.add("on " + weekday(protocol.path("mowingDay").asText()));
     }
     if (protocol.has("heightMm")) {
       String height = Measure.HEIGHT.typed(protocol.path("heightMm").asDouble(), units);
@@ -207,6 +207,10 @@ public final class PlanWords {
     if (!part.isEmpty()) {
       parts.add(part);
     }
+  }
+
+  private static String weekday(String word) {
+    return word.isEmpty() ? word : Character.toUpperCase(word.charAt(0)) + word.substring(1);
   }
 
   private static String outcome(JsonNode outcome) {

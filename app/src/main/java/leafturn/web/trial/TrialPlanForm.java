@@ -224,8 +224,7 @@ public final class TrialPlanForm {
         "",
         List.of(
             Field.longText("contrasts", "Planned comparisons")
-                .hint("A line each, as: returned − collected. Left empty: all pairs.")
-                .needed(),
+                .hint("A line each, as: returned − collected. Left empty: all pairs."),
             Field.longText("exclusions", "What leaves a plot out")
                 .hint("A line each, for instance: more than a tenth of the plot dug up.")));
   }

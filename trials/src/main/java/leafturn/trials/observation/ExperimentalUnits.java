@@ -102,8 +102,8 @@ public record ExperimentalUnits(int arms, int units, int plots, int treatmentErr
     if (treatmentErrorDf < WANTED_DF) {
       remarks.add(
           Remark.note(
-              "Treatments are judged on %d degrees of freedom; %d or more are wanted.",
-              treatmentErrorDf, WANTED_DF));
+              "Treatments are judged on %d %s of freedom; %d or more are wanted.",
+              treatmentErrorDf, treatmentErrorDf == 1 ? "degree" : "degrees", WANTED_DF));
     }
   }
 }
