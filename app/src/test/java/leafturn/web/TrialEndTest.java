@@ -73,4 +73,15 @@ class TrialEndTest {
     assertThat(answer.body()).contains("has not begun: its first planned day is");
     assertThat(ended(id)).isFalse();
   }
+
+  @Test
+  void beforeItsLastDayOnlyWithAReason() throws IOException {
+    String id = trial(LocalDate.of(2015, 5, 4), LocalDate.of(2030, 5, 4));
+    HttpResponse<String> answer = end(id, " ");
+    assertThat(answer.statusCode()).isEqualTo(422);
+    assertThat(answer.body()).contains("before its last planned day", "say why");
+    assertThat(ended(id)).isFalse();
+    assertThat(end(id, "The yard was sold").statusCode()).isEqualTo(303);
+    assertThat(ended(id)).isTrue();
+  }
 }
