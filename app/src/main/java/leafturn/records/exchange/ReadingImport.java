@@ -8,7 +8,6 @@ import java.util.Map;
 import java.util.Objects;
 import leafturn.records.Dates;
 import leafturn.records.DecimalComma;
-import leafturn.records.Faults;
 import leafturn.records.InputException;
 import leafturn.records.book.BookReading;
 import leafturn.records.book.Sheet;
@@ -147,9 +146,9 @@ public final class ReadingImport {
     Outcome outcome = ground.outcome(given.outcome()).orElse(null);
     ObservedPlot plot = ground.plot(given.plot()).orElse(null);
     if (outcome == null) {
-      look.faults.add(row, of, noOutcome(given.outcome()));
+      look.faults.add(row, of, ground.noOutcome(given.outcome()));
     } else if (plot == null) {
-      look.faults.add(row, of, noPlot(given.plot()));
+      look.faults.add(row, of, ground.noPlot(given.plot()));
     } else if (given.date().isAfter(today)) {
       look.faults.add(row, Dates.notYet(given.date(), today));
     } else {
@@ -159,19 +158,6 @@ public final class ReadingImport {
         add(row, of, reading);
       }
     }
-  }
-
-  private String noOutcome(String name) {
-    List<Outcome> outcomes = ground.plan().observing().outcomes();
-    return "%s is no outcome of the plan; it has %s."
-        .formatted(
-            Faults.quoted(name), String.join(", ", outcomes.stream().map(Outcome::name).toList()));
-  }
-
-  private String noPlot(String code) {
-    List<ObservedPlot> plots = ground.plots();
-    return "%s is no plot of the layout; it has %s to %s."
-        .formatted(Faults.quoted(code), plots.get(0).code(), plots.get(plots.size() - 1).code());
   }
 
   /** The value with a decimal point; empty after a fault. */

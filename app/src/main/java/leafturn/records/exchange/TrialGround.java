@@ -5,6 +5,7 @@ import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import leafturn.records.Faults;
 import leafturn.records.table.Table;
 import leafturn.trials.design.Outcome;
 import leafturn.trials.design.TrialPlan;
@@ -84,6 +85,19 @@ public record TrialGround(
     return plan.observing().outcomes().stream()
         .filter(outcome -> outcome.name().equalsIgnoreCase(name.strip()))
         .findFirst();
+  }
+
+  /** Says that a name is none of an outcome. */
+  String noOutcome(String name) {
+    List<String> names = plan.observing().outcomes().stream().map(Outcome::name).toList();
+    return "%s is no outcome of the plan; it has %s."
+        .formatted(Faults.quoted(name), String.join(", ", names));
+  }
+
+  /** Says that a code is none of a plot. */
+  String noPlot(String code) {
+    return "%s is no plot of the layout; it has %s to %s."
+        .formatted(Faults.quoted(code), plots.get(0).code(), plots.get(plots.size() - 1).code());
   }
 
   /** What a code on a bag stands for, or null. */

@@ -1,0 +1,128 @@
+package leafturn.web;
+
+import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.api.Assertions.assertThatList;
+
+import java.net.http.HttpResponse;
+import java.nio.file.Path;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import leafturn.records.book.Sheet;
+import leafturn.records.people.Role;
+import leafturn.records.sheet.Kind;
+import leafturn.records.sheet.TrialEventSheet;
+import leafturn.records.sheet.TrialReadingsSheet;
+import org.junit.jupiter.api.AfterEach;
+import org.junit.jupiter.api.BeforeEach;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.io.TempDir;
+
+/** Readings and mishaps of a trial, entered on the site. */
+class TrialEntryRoomTest {
+  @TempDir Path folder;
+  private TwoYards yards;
+  private PeopledSite site;
+  private Browser adviser;
+
+  @BeforeEach
+  void open() {
+    yards = new TwoYards(folder);
+    site = yards.site;
+    adviser = yards.adviser;
+  }
+
+  @AfterEach
+  void close() {
+    yards.close();
+  }
+
+  @Test
+  void ratersEnterBlindInTheOrderOfTheWalkAndASecondSendingAddsNothing() {
+    String trial = yards.planned();
+    yards.post(adviser, trial + "/freeze", Map.of());
+    Browser helper = site.signedIn(Role.HELPER);
+    assertThat(helper.get("/trials").body()).contains("Two yards").doesNotContain("Eight split");
+    String form = helper.get(trial + "/readings/enter?date=2015-05-04&outcome=quality").body();
+    assertThat(form)
+        .contains("B1-1", "B1-2", "B2-1", "B2-2", "The arms are not shown")
+        .doesNotContain("B1-1, collected")
+        .doesNotContain("B1-1, returned");
+    String entry = form.replaceAll("(?s).*name=\"entry\" value=\"([^\"]+)\".*", "$1");
+    Map<String, String> sent = new LinkedHashMap<>();
+    sent.put("entry", entry);
+    sent.put("date", "2015-05-04");
+    sent.put("outcome", "quality");
+    sent.put("rater", "Henk");
+    sent.put("plot-B1-1", "6.5");
+    sent.put("plot-B1-2", "12");
+    sent.put("plot-B2-1", "good");
+    HttpResponse<String> faulty = yards.post(helper, trial + "/readings/enter", sent);
+    assertThat(faulty.statusCode()).isEqualTo(422);
+    assertThat(faulty.body())
+        .contains(
+            "outside what the plan allows", "is no number", "value=\"6.5\"", "value=\"good\"");
+    sent.put("plot-B1-2", "7");
+    sent.put("plot-B2-1", "5");
+    sent.put("plot-B2-2", "5.5");
+    assertThat(yards.post(helper, trial + "/readings/enter", sent).statusCode()).isEqualTo(303);
+    assertThat(yards.post(helper, trial + "/readings/enter", sent).statusCode()).isEqualTo(303);
+    List<Sheet<TrialReadingsSheet>> sheets = yards.readings(trial);
+    assertThatList(sheets).hasSize(1);
+    assertThat(sheets.get(0).content().readings()).hasSize(4);
+
+    sent.put("entry", "00000000-0000-4000-8000-000000000001");
+    assertThat(yards.post(helper, trial + "/readings/enter", sent).body())
+        .contains("The book has 6.5 already");
+    assertThat(helper.get(trial + "/readings").body())
+        .contains("4 of 4")
+        .doesNotContain("Before anything is concluded");
+    assertThat(adviser.get(trial + "/readings").body())
+        .contains("Before anything is concluded", "2 units; below 5", "under way");
+    assertThat(yards.post(helper, trial + "/end", Map.of()).statusCode()).isEqualTo(403);
+  }
+
+  @Test
+  void whatHasNotComeYetIsNotEntered() {
+    String trial = yards.planned();
+    yards.post(adviser, trial + "/freeze", Map.of());
+    Map<String, String> mown = Map.of("day", "2199-05-10", "what", "mown");
+    HttpResponse<String> event = yards.post(adviser, trial + "/events", mown);
+    assertThat(event.statusCode()).isEqualTo(422);
+    assertThat(event.body()).contains("10 May 2199 has not come yet");
+    Map<String, String> sent =
+        Map.of("date", "2199-05-10", "outcome", "quality", "rater", "Ada", "plot-B1-1", "6,5");
+    HttpResponse<String> entry = yards.post(adviser, trial + "/readings/enter", sent);
+    assertThat(entry.statusCode()).isEqualTo(422);
+    assertThat(entry.body()).contains("10 May 2199 has not come yet", "value=\"6,5\"");
+    Map<String, String> come = new LinkedHashMap<>(sent);
+    come.put("date", "2015-05-04");
+    assertThat(yards.post(adviser, trial + "/readings/enter", come).statusCode()).isEqualTo(303);
+    assertThat(yards.readings(trial).get(0).content().readings().get(0).value()).isEqualTo("6.5");
+  }
+
+  @Test
+  void mishapsAreNotedAndDecidedOn() {
+    String trial = yards.planned();
+    yards.post(adviser, trial + "/freeze", Map.of());
+    Map<String, String> event = new LinkedHashMap<>();
+    event.put("day", "2015-05-10");
+    event.put("what", "dog urine");
+    event.put("plots", "B1-1");
+    event.put("areaM2", "0.4");
+    assertThat(yards.post(adviser, trial + "/events", event).statusCode()).isEqualTo(303);
+    Sheet<TrialEventSheet> noted =
+        site.book
+            .read(reading -> reading.ofTrial(Kind.TRIAL_EVENT, yards.trial(trial).id()))
+            .get(0);
+    assertThat(noted.content().exclusion()).isNull();
+    event.put("exclusion.leftOut", "true");
+    event.put("exclusion.blind", "true");
+    event.put("exclusion.why", "Rule 2 of the plan");
+    event.put("version", "1");
+    assertThat(yards.post(adviser, trial + "/events/" + noted.id(), event).statusCode())
+        .isEqualTo(303);
+    assertThat(adviser.get(trial).body())
+        .contains("dog urine (B1-1); left out, Rule 2 of the plan");
+  }
+}
