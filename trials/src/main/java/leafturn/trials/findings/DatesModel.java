@@ -3,6 +3,8 @@ package leafturn.trials.findings;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Objects;
+import java.util.regex.Matcher;
+import java.util.regex.Pattern;
 import leafturn.trials.analysis.TrialAnalysis;
 import leafturn.trials.analysis.data.ModelFrame;
 import leafturn.trials.analysis.data.TrialFaultException;
@@ -47,6 +49,7 @@ public record DatesModel(
     List<String> warnings) {
   private static final int MOST_DATES_UNSTRUCTURED = 5;
   private static final int UNITS_PER_DATE = 3;
+  private static final Pattern LINE = Pattern.compile("^Line (\\d+)\\b");
 
   /**
    * A correlation between dates.
@@ -191,7 +194,20 @@ public record DatesModel(
         fit.boundary(),
         differences,
         baselineSlopesP(columns, table, best.correlation),
-        analysis.warnings());
+        analysis.warnings().stream().map(warning -> named(warning, table)).toList());
+  }
+
+  /** The table is made here, so its rows are known to a reader by plot and date, not by line. */
+  private static String named(String warning, TrialTable table) {
+    Matcher line = LINE.matcher(warning);
+    if (!line.lookingAt()) {
+      return warning;
+    }
+    int row = table.lines().indexOf(Integer.valueOf(line.group(1)));
+    String place =
+        "Plot %s on %s"
+            .formatted(table.cells(ModelColumns.PLOT)[row], table.cells(ModelColumns.DATE)[row]);
+    return line.replaceFirst(Matcher.quoteReplacement(place));
   }
 
   private static Differences differences(

@@ -24,7 +24,7 @@ import org.jspecify.annotations.Nullable;
  */
 record ModelColumns(TrialFacts facts, SeasonTable table, double[] baseline) {
   static final String DATE = "date";
-  private static final String PLOT = "plot";
+  static final String PLOT = "plot";
   private static final String SECOND = "second factor";
   private static final String ROW = "row";
   private static final String COLUMN = "column";
