@@ -18,8 +18,8 @@ import leafturn.trials.observation.Sphericity;
 import org.jspecify.annotations.Nullable;
 
 /**
- * Findings as the document {@code results.json} of a data package; numbers stand on the scale of the
- * analysis, with ratios beside them on the log scale.
+ * Findings as the document {@code results.json} of a data package; numbers stand on the scale of
+ * the analysis, with ratios beside them on the log scale.
  *
  * @param reach what the result may be said of
  * @param sentence the answer

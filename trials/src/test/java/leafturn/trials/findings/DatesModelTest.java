@@ -16,8 +16,7 @@ class DatesModelTest {
     Yards yards = new Yards(5, 8, 0, 20, 55, 90);
     List<PlotReading> readings = new ArrayList<>(yards.readings());
     PlotReading one = readings.get(9);
-    readings.set(
-        9, new PlotReading(one.plot(), one.date(), one.day(), one.value() + 30, false));
+    readings.set(9, new PlotReading(one.plot(), one.date(), one.day(), one.value() + 30, false));
     Outcome outcome = Yards.outcome(1.0, true);
     Findings found =
         Findings.of(
