@@ -75,7 +75,7 @@ class PlannedTableCommandTest {
   @Test
   void aSplitPlotIsFoundByTheCodesOfItsPlots() throws IOException {
     assertThat(analysed(", \"trial\": {\"plot\": \"plot\"}", false))
-        .contains("Exact test by the 16 layouts that might have been drawn")
+        .contains("Exact test of 'returned' against 'collected' by the 16 layouts")
         .contains("16 possible layouts the exact test cannot go below p = 0.125");
   }
 

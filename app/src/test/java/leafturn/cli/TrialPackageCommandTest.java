@@ -37,7 +37,7 @@ class TrialPackageCommandTest {
   void thereAndBackGivesTheSameBytesAndTablesToAnalyse() throws IOException {
     Ran packed = run("trial", "package", PLAN, READINGS, at("one.zip"), "--on", "2026-11-30");
     assertThat(packed.exitCode()).as(packed.err()).isZero();
-    assertThat(packed.out()).contains("230 readings", "never frozen", "Quality");
+    assertThat(packed.out()).contains("230 readings", "never frozen", "No verdict");
     Ran unpacked = run("trial", "unpack", at("one.zip"), at("files"));
     assertThat(unpacked.exitCode()).as(unpacked.err()).isZero();
     Ran again =
