@@ -38,6 +38,7 @@ import org.openjdk.jmh.annotations.Warmup;
 public class CallBench {
   private static final int SEASONS = 200;
   private static final LocalDate ON = LocalDate.of(2015, 5, 21);
+  private static final double TALL_MM = 127;
 
   private final Lawn lawn = BenchLawns.lawn(1);
   private final SiteClimate climate = new SiteClimate(ExampleWeather.newYork(), lawn.site());
@@ -45,15 +46,19 @@ public class CallBench {
   private final Asked asked = new Asked(ON, CallRules.standard(), Units.METRIC);
   private final List<LogEntry> log = new ArrayList<>();
 
-  /** Logs three years of mowings, the last one twelve days ago, and checks what is measured. */
+  /**
+   * Logs three years of mowings, the last one twelve days ago, and grass so tall that collecting,
+   * several cuts and a second pass are all compared.
+   */
   @Setup
   public void write() {
     double heightMm = lawn.programme().mowing().heightMm();
     for (int ago = 12; ago < 1100; ago += 9) {
       log.add(new LogEntry.Mown(ON.minusDays(ago), Double.NaN, heightMm, ago % 2));
     }
+    log.add(new LogEntry.Measured(ON, TALL_MM));
     Call call = furtherLawn();
-    if (call.possibleSeasons().count() != SEASONS || call.options().size() < 4) {
+    if (call.possibleSeasons().count() != SEASONS || call.options().size() < 5) {
       throw new IllegalStateException(
           "the call has %d options over %d seasons"
               .formatted(call.options().size(), call.possibleSeasons().count()));
