@@ -17,6 +17,7 @@ import leafturn.web.form.Form;
 import leafturn.web.form.FormShape;
 import leafturn.web.form.FormShape.Group;
 import leafturn.web.sheet.LawnForm;
+import leafturn.web.sheet.ProgrammeForm;
 
 /** The form that begins a property: only what must be known, with what stands in for the rest. */
 final class NewPropertyForm {
@@ -34,9 +35,14 @@ final class NewPropertyForm {
 
   private NewPropertyForm() {}
 
-  /** The form with its defaults filled in. */
-  static Form begun(List<Sheet<WeatherStation>> stations, ZoneId zone, Units units) {
-    return Form.blank(shape(stations, units), units)
+  /**
+   * The form with its defaults filled in.
+   *
+   * @param third largest share of the height that one cut should take, in words
+   */
+  static Form begun(
+      List<Sheet<WeatherStation>> stations, ZoneId zone, Units units, String third) {
+    return Form.blank(shape(stations, units, third), units)
         .with("property.timeZone", zone.getId())
         .with(STATION, stations.isEmpty() ? EXAMPLE : stations.get(0).id())
         .with("lawn.name", "Lawn")
@@ -48,8 +54,11 @@ final class NewPropertyForm {
         .with("programme.mowing.clippings.returnedShare", "1");
   }
 
-  static FormShape shape(List<Sheet<WeatherStation>> stations, Units units) {
-    return new FormShape(List.of(place(), weather(stations), lawn(), keeping(units)));
+  /**
+   * @param third largest share of the height that one cut should take, in words
+   */
+  static FormShape shape(List<Sheet<WeatherStation>> stations, Units units, String third) {
+    return new FormShape(List.of(place(), weather(stations), lawn(), keeping(units, third)));
   }
 
   private static Group place() {
@@ -120,7 +129,7 @@ final class NewPropertyForm {
                 .hint("Filled in: a walking pace (common practice, no source).")));
   }
 
-  private static Group keeping(Units units) {
+  private static Group keeping(Units units, String third) {
     return new Group(
         "How it is kept",
         "",
@@ -128,7 +137,7 @@ final class NewPropertyForm {
             Field.number("programme.mowing.heightMm", "Cut height", Measure.HEIGHT)
                 .hint(usualHeights(units)),
             Field.number("programme.mowing.trigger.everyDays", "Mown every so many days", "days")
-                .hint("Left empty: when a third of the height would come off, the usual rule."),
+                .hint(ProgrammeForm.usualTrigger(third)),
             Field.oneOf(
                     "programme.mowing.clippings.returnedShare",
                     "Clippings so far",

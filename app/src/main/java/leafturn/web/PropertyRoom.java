@@ -1,7 +1,6 @@
 package leafturn.web;
 
 import io.javalin.http.Context;
-import java.time.LocalDate;
 import java.time.ZoneId;
 import java.util.ArrayList;
 import java.util.List;
@@ -14,7 +13,9 @@ import leafturn.records.book.BookReading;
 import leafturn.records.book.BookTitle;
 import leafturn.records.book.BookWriting;
 import leafturn.records.book.Sheet;
+import leafturn.records.book.Today;
 import leafturn.records.people.Visitor;
+import leafturn.records.round.BookRules;
 import leafturn.records.round.ExampleStation;
 import leafturn.records.sheet.Kind;
 import leafturn.records.sheet.NewProperty;
@@ -42,13 +43,15 @@ final class PropertyRoom implements Room {
 
   private void blank(Context context) {
     Units units = Guest.visitor(context).person().units();
-    show(context, NewPropertyForm.begun(stations(), zone(), units));
+    show(context, NewPropertyForm.begun(stations(), zone(), units, third()));
   }
 
   private void begin(Context context) {
     Visitor visitor = Guest.visitor(context);
     Units units = visitor.person().units();
-    Form form = Form.sent(NewPropertyForm.shape(stations(), units), units, context.formParamMap());
+    Form form =
+        Form.sent(
+            NewPropertyForm.shape(stations(), units, third()), units, context.formParamMap());
     List<Fault> faults = new ArrayList<>();
     WeatherUpload weather = weather(context, faults);
     try {
@@ -97,11 +100,10 @@ final class PropertyRoom implements Room {
   }
 
   private NewProperty read(BookReading reading, Form form, @Nullable String station) {
-    LocalDate fixed = BookTitle.of(reading).fixedDay();
     return NewProperty.read(
         form.document("property"),
         station == null || station.isEmpty() ? null : station,
-        fixed == null ? LocalDate.now(desk.clock()) : fixed,
+        Today.of(BookTitle.of(reading), desk.clock()).in(desk.clock().getZone()),
         address -> taken(reading, address));
   }
 
@@ -120,6 +122,10 @@ final class PropertyRoom implements Room {
 
   private List<Sheet<WeatherStation>> stations() {
     return desk.book().read(reading -> reading.all(Kind.STATION));
+  }
+
+  private String third() {
+    return desk.book().read(BookRules::of).third();
   }
 
   /** The time zone of the latest property, else that of this computer. */

@@ -56,6 +56,7 @@ final class RuleGroups {
         "Heights and growth",
         List.of(
             "one-third-tolerance",
+            "safe-day-share",
             "hardly-growing",
             "dry-soil",
             "cut-twice-days",

@@ -18,7 +18,10 @@ final class SeasonForm {
 
   private SeasonForm() {}
 
-  static FormShape shape(Units units) {
+  /**
+   * @param third largest share of the height that one cut should take, in words
+   */
+  static FormShape shape(Units units, String third) {
     String kept = units == Units.US ? "Share of clippings left" : "Share of clippings returned";
     Field search =
         Field.oneOf(
@@ -40,7 +43,8 @@ final class SeasonForm {
                         OWN + "mowing.heightMmByMonth.july", "Cut height in July", Measure.HEIGHT),
                     Field.number(
                         OWN + "mowing.trigger.everyDays", "Mown every so many days", "days"),
-                    Field.flag(OWN + "mowing.trigger.oneThird", "Mown when a third is due"),
+                    Field.flag(
+                        OWN + "mowing.trigger.oneThird", "Mown when %s is due".formatted(third)),
                     Field.number(OWN + "mowing.clippings.returnedShare", kept, "")
                         .hint("From 0, none, to 1, all of them."),
                     Field.flag(OWN + "mowing.clippings.byRules", "Clippings by the rules"),
@@ -50,8 +54,8 @@ final class SeasonForm {
   }
 
   /** The form before anything is entered. */
-  static Form blank(Units units) {
-    return Form.blank(shape(units), units).with("search", "true");
+  static Form blank(Units units, String third) {
+    return Form.blank(shape(units, third), units).with("search", "true");
   }
 
   /**

@@ -117,6 +117,8 @@ public final class SeasonPage {
     private final SeasonPlan plan;
     private final Ranking ranking;
     private final TradeWords trade;
+    private final AimWords aims;
+    private final ProgrammeWords programmes;
     private final List<String> notes;
 
     Answer(SeasonPlan plan, List<String> notes) {
@@ -124,6 +126,8 @@ public final class SeasonPage {
       this.notes = notes;
       this.ranking = Ranking.of(plan, look.weights());
       this.trade = new TradeWords(plan, ranking, look.weights(), units);
+      this.aims = new AimWords(units, plan.basis().third());
+      this.programmes = new ProgrammeWords(units, plan.basis().third());
     }
 
     public String sentence() {
@@ -147,7 +151,6 @@ public final class SeasonPage {
     }
 
     public List<Weight> weights() {
-      AimWords words = new AimWords(units);
       List<Weight> weights = new ArrayList<>();
       for (PlanAim aim : PlanAim.values()) {
         List<Option> options = new ArrayList<>();
@@ -158,18 +161,17 @@ public final class SeasonPage {
                   choice == 0 ? "not at all" : Integer.toString(choice),
                   look.weights().of(aim) == choice));
         }
-        weights.add(new Weight(aim.id(), ProgrammeWords.capital(words.wish(aim)), options));
+        weights.add(new Weight(aim.id(), ProgrammeWords.capital(aims.wish(aim)), options));
       }
       return weights;
     }
 
     /** The aims that the figure may have along one of its sides. */
     public List<Option> axes(boolean across) {
-      AimWords words = new AimWords(units);
       PlanAim taken = across ? look.across() : look.up();
       List<Option> options = new ArrayList<>();
       for (PlanAim aim : PlanAim.values()) {
-        options.add(new Option(aim.id(), ProgrammeWords.capital(words.measure(aim)), aim == taken));
+        options.add(new Option(aim.id(), ProgrammeWords.capital(aims.measure(aim)), aim == taken));
       }
       return options;
     }
@@ -180,9 +182,8 @@ public final class SeasonPage {
     }
 
     public String figureWords() {
-      AimWords words = new AimWords(units);
       return "Across: %s. Up: %s. Each dot is a programme: full dots are unbeaten, hollow ones beaten, the square is now, and numbers are those of the tables."
-          .formatted(words.measure(look.across()), words.measure(look.up()));
+          .formatted(aims.measure(look.across()), aims.measure(look.up()));
     }
 
     private Set<Integer> shownNumbers() {
@@ -211,7 +212,7 @@ public final class SeasonPage {
     private Row row(int number) {
       return new Row(
           number,
-          new ProgrammeWords(units).name(plan.programmes().get(number).planned()),
+          programmes.name(plan.programmes().get(number).planned()),
           plan.programmes().get(number).planned().origin(),
           number == ranking.best(),
           ranking.places().get(number).unbeaten());
@@ -221,12 +222,12 @@ public final class SeasonPage {
       return List.of(
           new Table("Work", true, PlanFigure.work(units)),
           new Table("Nutrients, on an area and in a year", false, PlanFigure.nutrients(units)),
-          new Table("Turf", false, PlanFigure.turf(units)));
+          new Table("Turf", false, PlanFigure.turf(units, plan.basis().third())));
     }
 
     /** Quantities of the long list. */
     public List<PlanFigure> longList() {
-      return PlanFigure.chosen(units);
+      return PlanFigure.chosen(units, plan.basis().third());
     }
 
     public String words(PlanFigure figure, Row row) {

@@ -14,6 +14,7 @@ import leafturn.records.InputException;
 import leafturn.records.ProgrammesFile.Programmes;
 import leafturn.records.book.Sheet;
 import leafturn.records.people.Visitor;
+import leafturn.records.round.BookRules;
 import leafturn.records.round.LawnToPlan;
 import leafturn.records.round.PlacedLawn;
 import leafturn.records.sheet.ProgrammeSheet;
@@ -58,7 +59,11 @@ final class SeasonRoom implements Room {
         .of(placed.lawn().id())
         .map(PlanJob::form)
         .filter(form -> form.units() == units)
-        .orElseGet(() -> SeasonForm.blank(units));
+        .orElseGet(() -> SeasonForm.blank(units, third()));
+  }
+
+  private String third() {
+    return desk.book().read(BookRules::of).third();
   }
 
   private void show(Context context, PlacedLawn placed, Form form, String fault) {
@@ -104,7 +109,7 @@ final class SeasonRoom implements Room {
   private void begin(Context context) {
     PlacedLawn placed = placed(context);
     Units units = Guest.visitor(context).person().units();
-    Form form = Form.sent(SeasonForm.shape(units), units, context.formParamMap());
+    Form form = Form.sent(SeasonForm.shape(units, third()), units, context.formParamMap());
     try {
       LocalDate today = desk.rounds().dayOf(placed);
       LawnToPlan subject = desk.book().read(reading -> LawnToPlan.of(reading, placed, today));

@@ -2,7 +2,6 @@ package leafturn.web;
 
 import io.javalin.http.Context;
 import java.time.LocalDate;
-import java.time.ZoneId;
 import java.util.ArrayList;
 import java.util.HashMap;
 import java.util.List;
@@ -12,7 +11,9 @@ import java.util.Set;
 import leafturn.records.book.BookReading;
 import leafturn.records.book.BookTitle;
 import leafturn.records.book.Sheet;
+import leafturn.records.book.Today;
 import leafturn.records.people.Visitor;
+import leafturn.records.round.BookRules;
 import leafturn.records.sheet.Content;
 import leafturn.records.sheet.Kind;
 import leafturn.records.sheet.PhotographSheet;
@@ -165,7 +166,13 @@ final class SheetDesk {
       }
     }
     return new Setting(
-        visitor.person().units(), today(reading, place), stations, beds, photographs, names);
+        visitor.person().units(),
+        today(reading, place),
+        stations,
+        beds,
+        photographs,
+        names,
+        BookRules.of(reading).third());
   }
 
   private static boolean isOf(Sheet<WeatherStation> station, @Nullable Sheet<Property> property) {
@@ -192,8 +199,7 @@ final class SheetDesk {
   }
 
   private LocalDate today(BookReading reading, SheetPlace place) {
-    LocalDate fixed = BookTitle.of(reading).fixedDay();
-    ZoneId zone = place.zone(desk.clock().getZone());
-    return fixed == null ? LocalDate.ofInstant(desk.clock().instant(), zone) : fixed;
+    return Today.of(BookTitle.of(reading), desk.clock())
+        .in(place.zone(desk.clock().getZone()));
   }
 }

@@ -58,10 +58,10 @@ record Beside(Prospect prospect, @Nullable CallRule left) {
 
   /** Why no day is safe; empty where one is, or none is in sight. */
   private String noSafeDay(Due due, int safe, int chosen) {
-    double over = due.overFraction(chosen);
-    if (safe >= chosen || 1 - over >= Due.SAFE_FRACTION) {
+    if (safe >= chosen || due.safe(chosen)) {
       return "";
     }
+    double over = due.overFraction(chosen);
     DayNames days = new DayNames(prospect.today().on());
     String comesOff =
         say(

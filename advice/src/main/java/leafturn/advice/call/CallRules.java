@@ -193,7 +193,7 @@ public final class CallRules {
   }
 
   /** The limit of a cut's share of the height in words: "a third", or as it was set. */
-  String third() {
+  public String third() {
     return ShareWords.of(threshold(CallRule.ONE_THIRD));
   }
 

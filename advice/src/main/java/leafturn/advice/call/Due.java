@@ -4,9 +4,6 @@ import leafturn.advice.call.DaysAhead.Season;
 
 /** Says on which days a cut is due. */
 final class Due {
-  /** Share of the possible seasons in which a safe day must be safe. */
-  static final double SAFE_FRACTION = 0.9;
-
   /** A ruler does not tell less, mm. */
   private static final double READING_MM = 0.5;
 
@@ -41,8 +38,9 @@ final class Due {
     return -1;
   }
 
-  private boolean safe(int day) {
-    return 1 - overFraction(day) >= SAFE_FRACTION;
+  /** True when no more than a third would come off on a day in enough possible seasons. */
+  boolean safe(int day) {
+    return 1 - overFraction(day) >= rules.threshold(CallRule.SAFE_DAY_SHARE);
   }
 
   /** Share of the possible seasons in which more than a third would come off on a day, 0-1. */

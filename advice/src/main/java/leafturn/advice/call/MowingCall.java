@@ -123,7 +123,7 @@ public final class MowingCall {
     Basis basis = new Basis(known, new Known(known, today, done, seedHeads), measured);
     List<PossibleSeason> seasons = seasons(lawn, today, toCome, known.seasons());
     Prospect prospect = prospect(lawn, today, seasons, climate, basis);
-    YearAhead yearAhead = new YearAhead(lawn, today, climate);
+    YearAhead yearAhead = new YearAhead(lawn, today, climate, own);
     Outcomes outcomes = new Outcomes(lawn, today, seasons, prospect, yearAhead);
     MowingCall call = new MowingCall(lawn, today, toCome, prospect, outcomes);
     call.notes.cutHeight(lawn, prospect.cutHeightMm(), prospect.rules().third());

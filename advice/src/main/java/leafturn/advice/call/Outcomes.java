@@ -10,6 +10,7 @@ import leafturn.model.RandomStream;
 import leafturn.model.clippings.CutQuality.Stalks;
 import leafturn.model.lawn.Lawn;
 import leafturn.model.lawn.Programme;
+import leafturn.model.lawn.ProgrammeKeeper;
 import org.jspecify.annotations.Nullable;
 
 /** Runs plans through the possible seasons and sums up what they did. */
@@ -120,7 +121,12 @@ final class Outcomes {
             chopped(plan).slower(times),
             day -> wet(plan, days, day),
             stalks);
-    return PlanRun.of(today, lawn.programme(), plan, seasons.get(season), left);
+    ProgrammeKeeper programme =
+        new ProgrammeKeeper(
+            lawn.programme(),
+            seasons.get(season).equations(),
+            prospect.rules().threshold(CallRule.ONE_THIRD));
+    return PlanRun.of(today, programme, plan, seasons.get(season), left);
   }
 
   private Sinking chopped(Plan plan) {

@@ -5,7 +5,6 @@ import java.util.function.ToDoubleFunction;
 import leafturn.model.Flows;
 import leafturn.model.lawn.DayListener;
 import leafturn.model.lawn.LawnRun;
-import leafturn.model.lawn.Programme;
 import leafturn.model.lawn.ProgrammeKeeper;
 
 /**
@@ -29,14 +28,20 @@ record PlanRun(
     int daysToNineTenths,
     int daysToUnseen) {
 
-  /** Lives a plan through a possible season, and on until its clippings have broken down. */
+  /**
+   * Lives a plan through a possible season, and on until its clippings have broken down.
+   *
+   * @param programme keeps the lawn once the plan is done, by the season's equations
+   */
   static PlanRun of(
-      LawnToday lawn, Programme programme, Plan plan, PossibleSeason season, ClippingsLeft left) {
+      LawnToday lawn,
+      ProgrammeKeeper programme,
+      Plan plan,
+      PossibleSeason season,
+      ClippingsLeft left) {
     int firstDay = lawn.weatherKnown() ? 1 : 0;
     LawnRun run = new LawnRun(season.equations(), lawn.state(), season.terms());
-    PlanKeeper keeper =
-        new PlanKeeper(
-            plan, new ProgrammeKeeper(programme, season.equations()), season, firstDay, left);
+    PlanKeeper keeper = new PlanKeeper(plan, programme, season, firstDay, left);
     double thatchMm = run.thatchMm();
     int day = WeatherToCome.DAYS + 1 - firstDay;
     run.live(0, day, keeper, DayListener.NONE);

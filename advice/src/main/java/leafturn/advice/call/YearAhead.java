@@ -27,13 +27,18 @@ final class YearAhead {
   private final Lawn lawn;
   private final LawnToday today;
   private final List<DailyTerms> years;
+  private final double thirdFraction;
   private @Nullable ThatchInAYear returned;
   private @Nullable ThatchInAYear collected;
 
-  YearAhead(Lawn lawn, LawnToday today, SiteClimate climate) {
+  /**
+   * @param rules whose one-third rule the programme mows by, where it is one of that rule
+   */
+  YearAhead(Lawn lawn, LawnToday today, SiteClimate climate, CallRules rules) {
     this.lawn = lawn;
     this.today = today;
     this.years = years(today, climate);
+    this.thirdFraction = rules.threshold(CallRule.ONE_THIRD);
   }
 
   /** Thatch a year from now; null where no year of weather is on record. */
@@ -56,7 +61,11 @@ final class YearAhead {
           0,
           DAYS,
           new ProgrammeKeeper(
-              lawn.programme(), today.equations(), (before, toHeightMm) -> returnedShare, false),
+              lawn.programme(),
+              today.equations(),
+              (before, toHeightMm) -> returnedShare,
+              false,
+              thirdFraction),
           DayListener.NONE);
       thatchMm[year] = run.thatchMm();
     }

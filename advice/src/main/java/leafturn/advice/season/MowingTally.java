@@ -90,7 +90,7 @@ final class MowingTally implements ReturnRule {
     return clumpMowings;
   }
 
-  /** Mowings that took more than a third of the height. */
+  /** Mowings that took more of the height than the one-third rule lets off. */
   int thirdRuleBroken() {
     return thirdRuleBroken;
   }

@@ -2,6 +2,7 @@ package leafturn.advice.season;
 
 import java.util.List;
 import java.util.concurrent.atomic.LongAdder;
+import leafturn.advice.call.CallRule;
 import leafturn.advice.call.CallRules;
 import leafturn.model.Flows;
 import leafturn.model.lawn.DailyTerms;
@@ -37,7 +38,9 @@ final class ProgrammeRuns {
     Programme programme = lawn.programme();
     this.equations = new LawnEquations(LawnParameters.of(lawn));
     this.tally = new MowingTally(programme, equations, rules);
-    this.keeper = new ProgrammeKeeper(programme, equations, tally, true);
+    this.keeper =
+        new ProgrammeKeeper(
+            programme, equations, tally, true, rules.threshold(CallRule.ONE_THIRD));
     this.weather = weather;
     this.present = present;
     this.site = lawn.site();

@@ -10,6 +10,7 @@ import java.util.concurrent.ExecutorService;
 import java.util.concurrent.Executors;
 import java.util.concurrent.Future;
 import java.util.concurrent.atomic.AtomicInteger;
+import leafturn.advice.call.CallRule;
 import leafturn.advice.season.PlannedProgramme.Origin;
 import leafturn.advice.season.SeasonPlan.Result;
 import leafturn.model.lawn.DailyTerms;
@@ -37,7 +38,7 @@ public final class SeasonPlanner {
     this.progress = progress;
     Lawn lawn = request.lawn();
     this.weather = PlanWeather.like(request.climate(), lawn.spinUpYears(), request.draws());
-    this.present = present(lawn, weather);
+    this.present = present(request, weather);
     programmes.add(new PlannedProgramme("", Origin.PRESENT, lawn.programme()));
     programmes.addAll(request.given());
     if (request.search()) {
@@ -67,11 +68,14 @@ public final class SeasonPlanner {
   }
 
   /** The lawn after years of being kept as now. */
-  private static LawnState present(Lawn lawn, PlanWeather weather) {
+  private static LawnState present(PlanRequest request, PlanWeather weather) {
+    Lawn lawn = request.lawn();
     LawnEquations equations = new LawnEquations(LawnParameters.of(lawn));
     DailyTerms before = weather.before();
     LawnRun run = new LawnRun(equations, LawnModel.startState(lawn, equations), before);
-    ProgrammeKeeper keeper = new ProgrammeKeeper(lawn.programme(), equations);
+    ProgrammeKeeper keeper =
+        new ProgrammeKeeper(
+            lawn.programme(), equations, request.rules().threshold(CallRule.ONE_THIRD));
     run.live(0, weather.presentDays(), keeper, DayListener.NONE);
     return run.state();
   }
@@ -92,6 +96,7 @@ public final class SeasonPlanner {
     SeasonPlan.Basis basis =
         new SeasonPlan.Basis(
             request.draws(),
+            request.rules().third(),
             weather.source().recordYears(),
             notes(results),
             request.lawn().spinUpYears(),

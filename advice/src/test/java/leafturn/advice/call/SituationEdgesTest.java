@@ -1,5 +1,6 @@
 package leafturn.advice.call;
 
+import static java.util.Objects.requireNonNull;
 import static leafturn.advice.call.Situation.all;
 import static org.assertj.core.api.Assertions.assertThat;
 
@@ -69,6 +70,14 @@ class SituationEdgesTest {
     Call hardy = frosty.rule("green-up-frost", -4).call();
     assertThat(hardy.choice()).isEqualTo(Choice.LOWER_ONCE_AND_COLLECT);
     assertThat(hardy.mowOn()).isEqualTo(hardy.on());
+  }
+
+  @Test
+  void howSureASafeDayMustBeCanBeSet() {
+    Situation may = Situation.of(Species.TALL_FESCUE, 76, 5, 20).mown(4, 92).dry(3, 8, 10, 21);
+    LocalDate usual = requireNonNull(may.call().particulars().lastSafeDay());
+    LocalDate bold = may.rule("safe-day-share", 0.5).call().particulars().lastSafeDay();
+    assertThat(bold).isAfter(usual);
   }
 
   @Test

@@ -109,6 +109,18 @@ class SituationVariantsTest {
   }
 
   @Test
+  void howMuchWaterWashesFeedInIsTheRulesToSay() {
+    Situation fed =
+        Situation.of(Species.TALL_FESCUE, 76, 5, 15)
+            .mown(5, 96)
+            .logged(new LogEntry.Watered(LocalDate.of(2015, 5, 15), 8))
+            .dry(3, 8, 10, 21);
+    Circumstances dry = NOTHING.withDryFeed(new DryFeed(fed.on().minusDays(1), Double.NaN));
+    assertThat(fed.facts(dry).call().choice()).isNotEqualTo(Choice.WATER_IN_FIRST);
+    assertThat(fed.rule("feed-water", 12).call().choice()).isEqualTo(Choice.WATER_IN_FIRST);
+  }
+
+  @Test
   void strawIsLoweredNeitherBeforeTheLastFrostNorOnStAugustinegrass() {
     LocalDate autumn = LocalDate.of(2014, 10, 20);
     LocalDate on = LocalDate.of(2015, 4, 25);

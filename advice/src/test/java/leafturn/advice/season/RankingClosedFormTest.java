@@ -66,7 +66,7 @@ final class RankingClosedFormTest {
     return new SeasonPlan(
         results,
         new SeasonPlan.Basis(
-            new PlanRequest.Draws(10, 1), List.of(2012), List.of(), 4, 2, 10, 10, 1));
+            new PlanRequest.Draws(10, 1), "a third", List.of(2012), List.of(), 4, 2, 10, 10, 1));
   }
 
   private static ProgrammeOutcome outcome(double litresPerM2, double thatchMm) {

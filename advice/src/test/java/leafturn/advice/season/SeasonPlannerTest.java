@@ -2,6 +2,7 @@ package leafturn.advice.season;
 
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.assertThatThrownBy;
+import static org.assertj.core.api.Assertions.within;
 
 import java.time.LocalDate;
 import java.util.ArrayList;
@@ -60,6 +61,36 @@ final class SeasonPlannerTest {
     assertThat(PlanExamples.needed(plan.present()).middle()).isEqualTo(14.7);
     // The one-parameter rule of science: a return effect of a third saves a third and more of N.
     assertThat(PlanExamples.needed(plan.programmes().get(1)).high()).isBetween(3.0, 0.75 * 14.7);
+  }
+
+  @Test
+  void programmesMowAndAreCountedByTheShareThatIsSet() {
+    List<PlannedProgramme> byThirds =
+        List.of(PlanExamples.other(lawn, "by thirds", 0, ReturnPractice.always(1), 14.7));
+    SeasonPlan usual = PlanExamples.plan(lawn, 10, byThirds);
+    SeasonPlan sooner =
+        SeasonPlanner.plan(
+            new PlanRequest(
+                lawn,
+                PlanExamples.newYork(),
+                byThirds,
+                false,
+                new PlanRequest.Draws(10, 7),
+                CallRules.standard().with(Map.of("one-third", 0.25))),
+            1,
+            PlanProgress.NONE);
+
+    assertThat(List.of(usual.basis().third(), sooner.basis().third()))
+        .containsExactly("a third", "a quarter");
+    assertThat(mowings(sooner.programmes().get(1)))
+        .isGreaterThan(1.2 * mowings(usual.programmes().get(1)));
+    assertThat(mowings(sooner.present())).isCloseTo(mowings(usual.present()), within(1.0));
+    assertThat(sooner.present().outcome().risks().thirdRuleBrokenFraction().middle())
+        .isGreaterThan(usual.present().outcome().risks().thirdRuleBrokenFraction().middle());
+  }
+
+  private static double mowings(SeasonPlan.Result result) {
+    return result.outcome().mowings().middle();
   }
 
   @Test

@@ -33,7 +33,7 @@ public final class TradeFigure {
   public TradeFigure(SeasonPlan plan, Ranking ranking, UnitWords units) {
     this.plan = plan;
     this.ranking = ranking;
-    this.words = new AimWords(units);
+    this.words = new AimWords(units, plan.basis().third());
   }
 
   /**

@@ -12,8 +12,10 @@ import leafturn.reports.UnitWords;
  * The aims of a plan in words.
  *
  * @param units of the reader
+ * @param third largest share of the height that one cut should take by the rules of the plan, in
+ *     words
  */
-public record AimWords(UnitWords units) {
+public record AimWords(UnitWords units, String third) {
 
   /** What somebody wants: "less work". */
   public String wish(PlanAim aim) {
@@ -28,7 +30,7 @@ public record AimWords(UnitWords units) {
       case NITRATE -> "less nitrate lost";
       case THATCH -> "less thatch after five years";
       case CLUMPS -> "fewer mowings with clumps likely";
-      case THIRD_RULE -> "fewer mowings over a third";
+      case THIRD_RULE -> "fewer mowings over " + third;
       case GROWTH -> "growth like that of now";
     };
   }
@@ -46,7 +48,7 @@ public record AimWords(UnitWords units) {
       case NITRATE -> "more nitrate lost";
       case THATCH -> "more thatch after five years";
       case CLUMPS -> "more mowings with clumps likely";
-      case THIRD_RULE -> "more mowings over a third";
+      case THIRD_RULE -> "more mowings over " + third;
       case GROWTH -> "less growth";
     };
   }
@@ -62,7 +64,7 @@ public record AimWords(UnitWords units) {
       case NITRATE -> "nitrate N lost, " + onArea + " a year";
       case THATCH -> "thatch after five years, " + units.heightUnit();
       case CLUMPS -> "mowings with clumps likely a year";
-      case THIRD_RULE -> "mowings over a third, %";
+      case THIRD_RULE -> "mowings over " + third + ", % of them";
       case GROWTH -> "leaf grown, dry, " + onArea + " a year";
     };
   }

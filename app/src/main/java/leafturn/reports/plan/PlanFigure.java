@@ -19,11 +19,15 @@ public record PlanFigure(String name, Function<ProgrammeOutcome, SpreadWords> wo
   private static final SpreadWords UNKNOWN = SpreadWords.only("–");
   private static final SpreadWords NONE = SpreadWords.only("none");
 
-  /** One quantity of each aim, for long lists. */
-  public static List<PlanFigure> chosen(UnitWords units) {
+  /**
+   * One quantity of each aim, for long lists.
+   *
+   * @param third largest share of the height that one cut should take, in words
+   */
+  public static List<PlanFigure> chosen(UnitWords units, String third) {
     List<PlanFigure> work = work(units);
     List<PlanFigure> nutrients = nutrients(units);
-    List<PlanFigure> turf = turf(units);
+    List<PlanFigure> turf = turf(units, third);
     return List.of(
         work.get(0),
         work.get(3),
@@ -53,8 +57,12 @@ public record PlanFigure(String name, Function<ProgrammeOutcome, SpreadWords> wo
         new PlanFigure("Nitrate N lost", outcome -> onArea(outcome.leachedNGPerM2(), units)));
   }
 
-  /** Thatch, looks and growth. */
-  public static List<PlanFigure> turf(UnitWords units) {
+  /**
+   * Thatch, looks and growth.
+   *
+   * @param third largest share of the height that one cut should take, in words
+   */
+  public static List<PlanFigure> turf(UnitWords units, String third) {
     return List.of(
         new PlanFigure(
             "Thatch after 1 year", outcome -> units.depth(outcome.thatch().after1YearMm())),
@@ -66,7 +74,7 @@ public record PlanFigure(String name, Function<ProgrammeOutcome, SpreadWords> wo
             "Mowings with clumps likely",
             outcome -> QuantityWords.whole(outcome.risks().clumpMowings(), "")),
         new PlanFigure(
-            "Mowings over a third",
+            "Mowings over " + third,
             outcome -> QuantityWords.percent(outcome.risks().thirdRuleBrokenFraction())),
         new PlanFigure("Leaf grown, dry", outcome -> onArea(outcome.growthGPerM2(), units)));
   }

@@ -89,9 +89,10 @@ public record PlanReport(
     for (PlanAim aim : PlanAim.values()) {
       aims.put(aim.id(), weights.of(aim));
     }
+    ProgrammeWords programmes = new ProgrammeWords(units, plan.basis().third());
     List<Entry> entries = new ArrayList<>();
     for (Ranking.Place place : ranking.places()) {
-      entries.add(entry(place, plan.programmes().get(place.number()), new ProgrammeWords(units)));
+      entries.add(entry(place, plan.programmes().get(place.number()), programmes));
     }
     List<String> all = new ArrayList<>(notes);
     all.addAll(plan.basis().notes());

@@ -84,7 +84,7 @@ public final class PlanText {
   }
 
   private void table() {
-    ProgrammeWords words = new ProgrammeWords(UNITS);
+    ProgrammeWords words = new ProgrammeWords(UNITS, plan.basis().third());
     for (int number : shown()) {
       lines.add(
           "%4d  %s%s"
@@ -105,7 +105,7 @@ public final class PlanText {
             "nitrate",
             "thatch 5 yr",
             "clumps",
-            "over 1/3",
+            "over " + plan.basis().third(),
             "growth",
             "unbeaten");
     for (int number : shown()) {

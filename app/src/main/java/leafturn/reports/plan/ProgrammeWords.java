@@ -18,8 +18,10 @@ import leafturn.reports.UnitWords;
  * Programmes in words: "every 7 days to 76 mm, collected, 15 g N/m² a year".
  *
  * @param units of the reader
+ * @param third largest share of the height that one cut should take by the rules of the plan, in
+ *     words
  */
-public record ProgrammeWords(UnitWords units) {
+public record ProgrammeWords(UnitWords units, String third) {
 
   /** A programme's name: its own, or what it does. */
   public String name(PlannedProgramme planned) {
@@ -42,9 +44,9 @@ public record ProgrammeWords(UnitWords units) {
     return String.join(", ", parts);
   }
 
-  private static String trigger(Programme programme) {
+  private String trigger(Programme programme) {
     return programme.mowing().byOneThirdRule()
-        ? "when a third is due"
+        ? "when " + third + " is due"
         : "every " + programme.mowing().everyDays() + " days";
   }
 

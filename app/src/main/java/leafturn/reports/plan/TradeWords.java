@@ -26,8 +26,8 @@ public final class TradeWords {
     this.plan = plan;
     this.ranking = ranking;
     this.weights = weights;
-    this.programmes = new ProgrammeWords(units);
-    this.aims = new AimWords(units);
+    this.programmes = new ProgrammeWords(units, plan.basis().third());
+    this.aims = new AimWords(units, plan.basis().third());
   }
 
   /** The answer in one sentence. */

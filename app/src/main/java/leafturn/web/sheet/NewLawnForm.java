@@ -45,7 +45,7 @@ public final class NewLawnForm extends LawnForm {
   @Override
   public FormShape shape(Setting setting, String document) {
     List<Group> groups = new ArrayList<>(super.shape(setting, document).groups());
-    groups.add(keeping(setting.units()));
+    groups.add(keeping(setting));
     Form filled = Form.of(new FormShape(groups), setting.units(), defaults().toString());
     return new FormShape(groups.stream().map(group -> telling(group, filled)).toList());
   }
@@ -58,16 +58,16 @@ public final class NewLawnForm extends LawnForm {
     return Form.of(shape(setting, "{}"), setting.units(), defaults().toString());
   }
 
-  private Group keeping(Units units) {
+  private Group keeping(Setting setting) {
     List<Field> fields = new ArrayList<>();
     fields.add(
         Field.number(MOWING + "heightMm", "Cut height", Measure.HEIGHT)
             .hint("Left empty: the usual one of the grass."));
     fields.add(
         Field.number(MOWING + "trigger.everyDays", "Mown every so many days", "days")
-            .hint("Left empty: when a third of the height would come off, the usual rule."));
+            .hint(ProgrammeForm.usualTrigger(setting.third())));
     fields.add(
-        Field.number(MOWING + "clippings.returnedShare", ProgrammeForm.shareLabel(units), "")
+        Field.number(MOWING + "clippings.returnedShare", ProgrammeForm.shareLabel(setting.units()), "")
             .hint(
                 "From 0, none, to 1, all of them: what was done so far sets the soil and thatch the"
                     + " model starts from. Left empty: all, the model's default."));

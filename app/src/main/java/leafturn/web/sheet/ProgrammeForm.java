@@ -18,7 +18,7 @@ import leafturn.web.form.FormShape;
 import leafturn.web.form.FormShape.Group;
 
 /** What is done to a lawn, as it is entered. */
-final class ProgrammeForm extends SheetForm<ProgrammeSheet> {
+public final class ProgrammeForm extends SheetForm<ProgrammeSheet> {
   private static final String MONTH_DAY = "Month and day, for instance 05-20.";
   private static final int FEEDS = 4;
 
@@ -30,7 +30,7 @@ final class ProgrammeForm extends SheetForm<ProgrammeSheet> {
   public FormShape shape(Setting setting, String document) {
     List<Group> groups = new ArrayList<>();
     groups.add(when());
-    groups.add(mowing(setting.units()));
+    groups.add(mowing(setting));
     groups.add(heights());
     groups.add(
         new Group(
@@ -64,7 +64,7 @@ final class ProgrammeForm extends SheetForm<ProgrammeSheet> {
             Field.text("name", "Name").hint("For instance its aim, or the year.")));
   }
 
-  private static Group mowing(Units units) {
+  private static Group mowing(Setting setting) {
     return new Group(
         "Its mowing",
         "",
@@ -72,14 +72,15 @@ final class ProgrammeForm extends SheetForm<ProgrammeSheet> {
             Field.number("mowing.heightMm", "Cut height", Measure.HEIGHT)
                 .hint("Left empty: the usual height of the grass, which the lawn's page names."),
             Field.number("mowing.trigger.everyDays", "Mown every so many days", "days")
-                .hint("Left empty: when a third of the height would come off, the usual rule."),
-            Field.flag("mowing.trigger.oneThird", "Mown when a third would come off")
+                .hint(usualTrigger(setting.third())),
+            Field.flag(
+                    "mowing.trigger.oneThird", "Mown when %s would come off".formatted(setting.third()))
                 .hint("One of the two, not both."),
             Field.text("mowing.from", "First day of mowing in a year")
                 .hint(MONTH_DAY + " Left empty: 03-16, the model's default."),
             Field.text("mowing.to", "Last day of mowing in a year")
                 .hint(MONTH_DAY + " Left empty: 12-11, the model's default."),
-            Field.number("mowing.clippings.returnedShare", shareLabel(units), "")
+            Field.number("mowing.clippings.returnedShare", shareLabel(setting.units()), "")
                 .hint("From 0, none, to 1, all of them. Left empty: all, the model's default."),
             Field.flag("mowing.clippings.byRules", "Decided at each mowing")
                 .hint("By that day's advice; leave the share empty then.")));
@@ -98,6 +99,15 @@ final class ProgrammeForm extends SheetForm<ProgrammeSheet> {
         "Months with a cut height of their own",
         "For instance higher in summer. A month left empty has the usual height.",
         fields);
+  }
+
+  /**
+   * What stands in for an interval that is not given.
+   *
+   * @param third largest share of the height that one cut should take, in words
+   */
+  public static String usualTrigger(String third) {
+    return "Left empty: when %s of the height would come off, the usual rule.".formatted(third);
   }
 
   static String shareLabel(Units units) {

@@ -16,6 +16,8 @@ import leafturn.web.form.Field.Choice;
  * @param beds beds of the property, by id
  * @param photographs photographs of the property and its lawns, by id
  * @param names what other sheets are called, by id
+ * @param third largest share of the height that one cut should take by the rules of the book, in
+ *     words: "a third" unless somebody has set another
  */
 public record Setting(
     Units units,
@@ -23,7 +25,8 @@ public record Setting(
     List<Choice> stations,
     List<Choice> beds,
     List<Choice> photographs,
-    Map<String, String> names) {
+    Map<String, String> names,
+    String third) {
   public Setting {
     stations = List.copyOf(stations);
     beds = List.copyOf(beds);

@@ -49,7 +49,7 @@ public record Programme(Mowing mowing, List<Feeding> feedings, double irrigation
       return clippings.share();
     }
 
-    /** True when a cut is due as soon as it would take a third of the height. */
+    /** True when a cut is due as soon as it would take the share of the one-third rule. */
     public boolean byOneThirdRule() {
       return everyDays == 0;
     }

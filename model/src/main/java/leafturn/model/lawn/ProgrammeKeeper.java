@@ -6,12 +6,14 @@ import leafturn.model.lawn.Programme.Feeding;
 
 /** Keeps a lawn by its programme: feeds on set days, mows by rule within the mowing season. */
 public final class ProgrammeKeeper implements Keeper {
-  private static final double ONE_THIRD_RULE = 1.5;
+  /** Share of the height that one cut takes under the one-third rule. */
+  public static final double ONE_THIRD = 1.0 / 3;
 
   private final Programme.Mowing mowing;
   private final List<Feeding> feedings;
   private final int[] feedingDays;
   private final double leastGrowthMm;
+  private final double dueOverCutHeight;
   private final ReturnRule returnRule;
   private final boolean heightsVary;
   private final boolean setsDeck;
@@ -25,16 +27,41 @@ public final class ProgrammeKeeper implements Keeper {
    * @param equations of the lawn, for the least growth worth a mowing
    */
   public ProgrammeKeeper(Programme programme, LawnEquations equations) {
-    this(programme, equations, (run, toHeightMm) -> programme.mowing().returnedShare(), false);
+    this(programme, equations, ONE_THIRD);
+  }
+
+  /**
+   * @param thirdFraction share of the height, 0 to below 1, at which a programme of the one-third
+   *     rule mows
+   */
+  public ProgrammeKeeper(Programme programme, LawnEquations equations, double thirdFraction) {
+    this(
+        programme,
+        equations,
+        (run, toHeightMm) -> programme.mowing().returnedShare(),
+        false,
+        thirdFraction);
   }
 
   /**
    * @param returnRule decides what becomes of the clippings of each mowing
    * @param takesOver true when the lawn was cut at another height before, so that the deck has to
    *     be set to the programme's
+   * @param thirdFraction share of the height, 0 to below 1, at which a programme of the one-third
+   *     rule mows
+   * @throws IllegalArgumentException when that share is none
    */
   public ProgrammeKeeper(
-      Programme programme, LawnEquations equations, ReturnRule returnRule, boolean takesOver) {
+      Programme programme,
+      LawnEquations equations,
+      ReturnRule returnRule,
+      boolean takesOver,
+      double thirdFraction) {
+    if (!(thirdFraction >= 0 && thirdFraction < 1)) {
+      throw new IllegalArgumentException(
+          "a cut takes a share of the height from 0 to below 1, not " + thirdFraction);
+    }
+    this.dueOverCutHeight = 1 / (1 - thirdFraction);
     this.returnRule = returnRule;
     this.heightsVary = programme.mowing().heights().vary();
     this.setsDeck = heightsVary || takesOver;
@@ -92,7 +119,7 @@ public final class ProgrammeKeeper implements Keeper {
     }
     double toHeightMm = cutHeightMm(run);
     if (mowing.byOneThirdRule()) {
-      return run.heightMm() >= ONE_THIRD_RULE * toHeightMm;
+      return run.heightMm() >= dueOverCutHeight * toHeightMm;
     }
     return run.daysSinceMowing() >= mowing.everyDays()
         && run.heightMm() - toHeightMm >= leastGrowthMm;

@@ -1,0 +1,26 @@
+package leafturn.records.book;
+
+import java.time.Instant;
+import java.time.InstantSource;
+import java.time.LocalDate;
+import java.time.ZoneId;
+import org.jspecify.annotations.Nullable;
+
+/**
+ * Which day it is: the book's own day where it has one, else that of the calendar where it is asked
+ * for. Nothing that was done can be of a later day.
+ *
+ * @param fixedDay the day that is today in this book, or null where the calendar decides
+ * @param now the moment
+ */
+public record Today(@Nullable LocalDate fixedDay, Instant now) {
+  /** Today in a book of this title. */
+  public static Today of(BookTitle title, InstantSource clock) {
+    return new Today(title.fixedDay(), clock.instant());
+  }
+
+  /** The day it is in a time zone. */
+  public LocalDate in(ZoneId zone) {
+    return fixedDay == null ? LocalDate.ofInstant(now, zone) : fixedDay;
+  }
+}
