@@ -2,6 +2,7 @@ package leafturn.web;
 
 import io.javalin.http.Context;
 import io.javalin.http.HttpResponseException;
+import io.javalin.http.UploadedFile;
 import java.util.List;
 import java.util.Locale;
 import java.util.Map;
@@ -55,5 +56,20 @@ final class Body {
       throw Refusal.unreadable();
     }
     throw Refusal.unreadable();
+  }
+
+  /** The name of a file as its owner calls it, without its folders; may be empty. */
+  static String fileName(UploadedFile file, int mostCharacters) {
+    return shortened(
+        file.filename().replaceAll("\\p{Cntrl}|.*[/\\\\]", "").strip(), mostCharacters);
+  }
+
+  /** The beginning of a text, which never ends in half a character: that could not be written. */
+  static String shortened(String text, int mostCharacters) {
+    if (text.length() <= mostCharacters) {
+      return text;
+    }
+    boolean halved = Character.isHighSurrogate(text.charAt(mostCharacters - 1));
+    return text.substring(0, halved ? mostCharacters - 1 : mostCharacters);
   }
 }

@@ -11,6 +11,7 @@ import leafturn.advice.call.RoundOfLawns;
 import leafturn.quantity.Units;
 import leafturn.records.book.Book;
 import leafturn.records.book.BookTitle;
+import leafturn.records.book.Today;
 import leafturn.records.people.Visitor;
 import leafturn.records.round.AdviceKeeper;
 import leafturn.records.round.BookRound;
@@ -69,10 +70,9 @@ final class Desk {
     return clock;
   }
 
-  /** The day that is today in this book. */
+  /** The day that is today in this book, where nothing says in which time zone. */
   LocalDate today() {
-    LocalDate fixed = book.read(BookTitle::of).fixedDay();
-    return fixed == null ? LocalDate.now(clock) : fixed;
+    return Today.of(book.read(BookTitle::of), clock).in(clock.getZone());
   }
 
   /** Trials as they lie on the ground. */

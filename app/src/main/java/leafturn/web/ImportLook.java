@@ -1,14 +1,18 @@
 package leafturn.web;
 
 import java.nio.charset.StandardCharsets;
+import java.time.Clock;
 import java.time.LocalDate;
 import java.util.Map;
+import leafturn.quantity.Units;
 import leafturn.records.InputException;
 import leafturn.records.SourceText;
 import leafturn.records.WeatherFile;
 import leafturn.records.archive.Sha256;
 import leafturn.records.book.BookReading;
+import leafturn.records.book.BookTitle;
 import leafturn.records.book.Sheet;
+import leafturn.records.book.Today;
 import leafturn.records.exchange.LogImport;
 import leafturn.records.exchange.Preview;
 import leafturn.records.exchange.PropertyImport;
@@ -28,17 +32,21 @@ final class ImportLook {
   private static final int LONGEST_FIRST_LINE = 400;
 
   private final KeptFile file;
-  private final LocalDate today;
+  private final Clock clock;
   private final TrialGrounds grounds;
+  private final Units units;
 
   /**
-   * @param today the day on which it is looked at
+   * @param clock tells the day on which it is looked at; its zone is that of a book without
+   *     properties
    * @param grounds lays out the trial that readings belong to
+   * @param units of whoever looks
    */
-  ImportLook(KeptFile file, LocalDate today, TrialGrounds grounds) {
+  ImportLook(KeptFile file, Clock clock, TrialGrounds grounds, Units units) {
     this.file = file;
-    this.today = today;
+    this.clock = clock;
     this.grounds = grounds;
+    this.units = units;
   }
 
   /**
@@ -49,7 +57,7 @@ final class ImportLook {
   Preview preview(BookReading book) {
     if (file.kind() == ImportKind.WEATHER && isOfTheArchive()) {
       SourceText text = SourceText.of(file.name(), file.bytes(), TableFile.LIMIT_BYTES);
-      return WeatherImport.look(book, text, file.target(), file.replacing());
+      return WeatherImport.look(book, text, weather());
     }
     if (file.kind() == ImportKind.TRIAL) {
       return TrialImport.look(book, grounds, file.name(), file.bytes());
@@ -60,18 +68,26 @@ final class ImportLook {
         picks == null
             ? Reading.byHeadings(table, file.kind().columns())
             : new Reading(file.kind().columns(), within(picks, table));
+    Today today = Today.of(BookTitle.of(book), clock);
+    LocalDate here = today.in(clock.getZone());
     return switch (file.kind()) {
-      case LOG ->
-          LogImport.look(
-              book, table, reading, file.target().isEmpty() ? null : file.target(), today);
-      case PROPERTIES -> PropertyImport.look(book, table, reading, today.withDayOfYear(1));
-      case READINGS -> ReadingImport.look(book, table, reading, ask(book));
-      case WEATHER -> WeatherImport.look(book, table, reading, file.target(), file.replacing());
+      case LOG -> LogImport.look(book, table, reading, log(today));
+      case PROPERTIES -> PropertyImport.look(book, table, reading, here.withDayOfYear(1));
+      case READINGS -> ReadingImport.look(book, table, reading, readings(book, here));
+      case WEATHER -> WeatherImport.look(book, table, reading, weather());
       case TRIAL -> throw new IllegalStateException("a package of a trial is no table");
     };
   }
 
-  private ReadingImport.Ask ask(BookReading book) {
+  private WeatherImport.Ask weather() {
+    return new WeatherImport.Ask(file.target(), file.replacing(), units);
+  }
+
+  private LogImport.Ask log(Today today) {
+    return new LogImport.Ask(file.target().isEmpty() ? null : file.target(), today, units);
+  }
+
+  private ReadingImport.Ask readings(BookReading book, LocalDate today) {
     Sheet<TrialSheet> trial =
         book.find(Kind.TRIAL, file.target())
             .filter(found -> !found.withdrawn())

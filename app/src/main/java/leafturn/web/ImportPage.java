@@ -28,12 +28,15 @@ public final class ImportPage {
   private final String target;
   private final Preview preview;
   private final String changed;
+  private final Units units;
 
   /**
    * @param target what the file is for, in words; may be empty
    * @param changed what happened since it was last looked at; may be empty
+   * @param units of whoever looks at it
    */
-  ImportPage(KeptFile file, String target, Preview preview, String changed) {
+  ImportPage(KeptFile file, String target, Preview preview, String changed, Units units) {
+    this.units = units;
     this.file = file;
     this.target = target;
     this.preview = preview;
@@ -199,7 +202,7 @@ public final class ImportPage {
         .limit(SHOWN)
         .map(Arrivals.NewSheet::words)
         .forEach(lines::add);
-    lines.addAll(preview.daysInWords(SHOWN - lines.size()));
+    lines.addAll(preview.daysInWords(SHOWN - lines.size(), units));
     return lines;
   }
 
@@ -230,7 +233,7 @@ public final class ImportPage {
   /** What a column can be taken for. */
   public List<Field.Choice> meanings() {
     return file.kind().columns().stream()
-        .map(column -> new Field.Choice(column.name(), column.meaning()))
+        .map(column -> new Field.Choice(column.name(), units.told(column.meaning())))
         .toList();
   }
 
@@ -268,7 +271,7 @@ public final class ImportPage {
       return List.of();
     }
     return Arrays.stream(Units.values())
-        .map(units -> new Field.Choice(Choice.word(units), column.unit(units)))
+        .map(each -> new Field.Choice(Choice.word(each), column.unit(each)))
         .toList();
   }
 

@@ -9,6 +9,7 @@ import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.function.Function;
 import leafturn.quantity.Units;
 import leafturn.records.Choice;
 import leafturn.records.InputException;
@@ -42,35 +43,54 @@ final class ImportRoom implements Room {
 
   @Override
   public void open(Routes routes) {
-    routes.read(HERE, Right.CHANGE, context -> begin(context, List.of()));
+    routes.read(HERE, Right.CHANGE, this::begin);
     routes.write(HERE, Right.CHANGE, Intake.IMPORT, this::send);
     routes.read("/import/{key}", Right.CHANGE, context -> look(context, kept(context)));
     routes.write("/import/{key}/columns", Right.CHANGE, Intake.FORM, this::choose);
     routes.write("/import/{key}/add", Right.CHANGE, Intake.FORM, this::add);
   }
 
-  private void begin(Context context, List<String> faults) {
+  private void begin(Context context) {
+    begin(context, context::queryParam, null, List.of());
+  }
+
+  private void begin(
+      Context context,
+      Function<String, @Nullable String> asked,
+      @Nullable ImportKind refused,
+      List<String> faults) {
     ImportStart page =
-        desk.book().read(reading -> ImportStart.of(reading, context::queryParam, faults));
+        desk.book().read(reading -> ImportStart.of(reading, asked, refused, faults));
     desk.show(context, "import.jte", "Import", Map.of("page", page));
   }
 
+  /** Shows where an import begins with what is wrong with a file. */
+  private void refuse(Context context, KeptFile file, InputException faults) {
+    context.status(UNUSABLE);
+    begin(
+        context,
+        name -> name.equals(file.kind().target()) ? file.target() : null,
+        file.kind(),
+        faults.faults());
+  }
+
   private void send(Context context) {
+    Map<String, List<String>> form = Body.form(context);
+    ImportKind kind = Choice.of(first(form, "kind"), ImportKind.class);
     try {
-      KeptFile file = sent(context);
+      KeptFile file = sent(context, kind, form);
       // What cannot be read at all is told at once, and not kept.
-      desk.book().read(new ImportLook(file, desk.today(), desk.grounds())::preview);
+      desk.book().read(lookAt(context, file)::preview);
       files.keep(session(context), file);
       Answers.goTo(context, HERE + "/" + file.key());
     } catch (InputException e) {
       context.status(UNUSABLE);
-      begin(context, e.faults());
+      begin(context, name -> first(form, name), kind, e.faults());
     }
   }
 
-  private KeptFile sent(Context context) {
-    Map<String, List<String>> form = Body.form(context);
-    ImportKind kind = Choice.of(first(form, "kind"), ImportKind.class);
+  private KeptFile sent(
+      Context context, @Nullable ImportKind kind, Map<String, List<String>> form) {
     if (kind == null) {
       throw new InputException("Choose what the file holds.");
     }
@@ -80,12 +100,12 @@ final class ImportRoom implements Room {
     }
     String target = target(kind, form);
     String laboratory = laboratory(kind, first(form, "laboratory"));
-    String name = upload.filename().replaceAll("\\p{Cntrl}|.*[/\\\\]", "").strip();
+    String name = Body.fileName(upload, LONGEST_NAME);
     try (InputStream content = upload.content()) {
       return KeptFile.of(
               Secret.fresh(),
               kind,
-              name.isEmpty() ? "file" : shortened(name),
+              name.isEmpty() ? "file" : name,
               content.readNBytes(TableFile.LIMIT_BYTES + 1),
               target)
           .readBy(laboratory);
@@ -94,29 +114,20 @@ final class ImportRoom implements Room {
     }
   }
 
-  /** Whole characters only: half of one could not be written. */
-  private static String shortened(String name) {
-    int end =
-        name.offsetByCodePoints(0, Math.min(name.codePointCount(0, name.length()), LONGEST_NAME));
-    return name.substring(0, end);
-  }
-
   /** Id of what the file is for; an invented one is refused, here or when it is looked at. */
   private String target(ImportKind kind, Map<String, List<String>> form) {
+    String id = kind.target().isEmpty() ? "" : first(form, kind.target());
     return switch (kind) {
-      case PROPERTIES, TRIAL -> "";
-      case READINGS -> first(form, "trial");
+      case PROPERTIES, TRIAL, READINGS -> id;
       case WEATHER ->
           kept(
               Kind.STATION,
-              first(form, "station"),
+              id,
               "Choose the station whose record the file belongs to; add it first where it is new.");
-      case LOG -> {
-        String id = first(form, "lawn");
-        yield id.isEmpty()
-            ? ""
-            : kept(Kind.LAWN, id, "Choose the lawn, or that the file names it in each row.");
-      }
+      case LOG ->
+          id.isEmpty()
+              ? ""
+              : kept(Kind.LAWN, id, "Choose the lawn, or that the file names it in each row.");
     };
   }
 
@@ -150,18 +161,30 @@ final class ImportRoom implements Room {
     }
     try {
       Preview preview =
-          desk.book().read(new ImportLook(file, desk.today(), desk.grounds())::preview);
+          desk.book().read(lookAt(context, file)::preview);
       show(context, file, preview, "");
     } catch (InputException e) {
-      context.status(UNUSABLE);
-      begin(context, e.faults());
+      refuse(context, file, e);
     }
   }
 
   private void show(Context context, KeptFile file, Preview preview, String changed) {
     String target = desk.book().read(reading -> ImportStart.nameOf(reading, file));
-    ImportPage page = new ImportPage(file, target, preview, changed);
+    ImportPage page = page(context, file, target, preview, changed);
     desk.show(context, "importlook.jte", "Import " + file.name(), Map.of("page", page));
+  }
+
+  private static ImportPage page(
+      Context context, KeptFile file, String target, Preview preview, String changed) {
+    return new ImportPage(file, target, preview, changed, units(context));
+  }
+
+  private ImportLook lookAt(Context context, KeptFile file) {
+    return new ImportLook(file, desk.clock(), desk.grounds(), units(context));
+  }
+
+  private static Units units(Context context) {
+    return Guest.visitor(context).person().units();
   }
 
   private void choose(Context context) {
@@ -174,10 +197,9 @@ final class ImportRoom implements Room {
             ? file.reading(picks(file, form), !first(form, "replace").isEmpty())
             : file.onSheet(sheet);
     try {
-      desk.book().read(new ImportLook(chosen, desk.today(), desk.grounds())::preview);
+      desk.book().read(lookAt(context, chosen)::preview);
     } catch (InputException e) {
-      context.status(UNUSABLE);
-      begin(context, e.faults());
+      refuse(context, file, e);
       return;
     }
     files.keep(session(context), chosen);
@@ -209,7 +231,8 @@ final class ImportRoom implements Room {
     if (!file.isImported()) {
       String seen = first(Body.form(context), "seen");
       String by = Guest.visitor(context).person().name();
-      Preview preview = desk.book().write(by, writing -> addIfSeen(writing, file, seen));
+      ImportLook look = lookAt(context, file);
+      Preview preview = desk.book().write(by, writing -> addIfSeen(writing, look, seen));
       if (!isSeen(preview, seen)) {
         context.status(CONFLICT);
         show(
@@ -220,13 +243,13 @@ final class ImportRoom implements Room {
                 + " imported now.");
         return;
       }
-      files.keep(session(context), file.imported(new ImportPage(file, "", preview, "").arrivals()));
+      files.keep(session(context), file.imported(page(context, file, "", preview, "").arrivals()));
     }
     Answers.goTo(context, HERE + "/" + file.key());
   }
 
-  private Preview addIfSeen(BookWriting writing, KeptFile file, String seen) {
-    Preview preview = new ImportLook(file, desk.today(), desk.grounds()).preview(writing);
+  private static Preview addIfSeen(BookWriting writing, ImportLook look, String seen) {
+    Preview preview = look.preview(writing);
     if (isSeen(preview, seen)) {
       preview.arrivals().write(writing);
     }

@@ -18,7 +18,8 @@ import org.jspecify.annotations.Nullable;
  * @param trials that take readings
  * @param laboratories whose mapping can read a file
  * @param chosen what is chosen beforehand
- * @param faults what is wrong with the file that was sent
+ * @param refused what the file that was sent should have held, or null
+ * @param faults what is wrong with that file
  */
 public record ImportStart(
     List<Choice> lawns,
@@ -26,6 +27,7 @@ public record ImportStart(
     List<Choice> trials,
     List<Choice> laboratories,
     Chosen chosen,
+    @Nullable ImportKind refused,
     List<String> faults) {
 
   /**
@@ -38,11 +40,21 @@ public record ImportStart(
    */
   public record Chosen(String lawn, String station, String trial, String laboratory) {}
 
+  /** What is wrong with a file that should have held this; empty where nothing is. */
+  public List<String> faultsOf(ImportKind kind) {
+    return kind == refused ? faults : List.of();
+  }
+
   /**
-   * @param asked values of the page's address by name, null where there is none
+   * @param asked what was chosen by the names of the fields, null where nothing was
+   * @param refused what the file that was sent should have held, or null
+   * @param faults what is wrong with that file
    */
   static ImportStart of(
-      BookReading book, Function<String, @Nullable String> asked, List<String> faults) {
+      BookReading book,
+      Function<String, @Nullable String> asked,
+      @Nullable ImportKind refused,
+      List<String> faults) {
     List<Choice> lawns = new ArrayList<>();
     for (Sheet<Property> property : book.all(Kind.PROPERTY)) {
       book.ofProperty(Kind.LAWN, property.id())
@@ -66,7 +78,8 @@ public record ImportStart(
             orEmpty(asked.apply("station")),
             orEmpty(asked.apply("trial")),
             orEmpty(asked.apply("laboratory")));
-    return new ImportStart(lawns, stations, trials(book), laboratories, chosen, faults);
+    return new ImportStart(
+        lawns, stations, trials(book), laboratories, chosen, refused, faults);
   }
 
   /** Those that are frozen and have not ended. */

@@ -4,6 +4,7 @@ import io.javalin.http.Context;
 import io.javalin.http.Header;
 import java.nio.charset.StandardCharsets;
 import java.util.List;
+import leafturn.quantity.Units;
 import leafturn.records.book.Sheet;
 import leafturn.records.exchange.LogTable;
 import leafturn.records.people.Visitor;
@@ -11,7 +12,10 @@ import leafturn.records.sheet.Kind;
 import leafturn.records.sheet.LawnSheet;
 import leafturn.records.sheet.LogSheet;
 
-/** The log of a lawn as a file, for a spreadsheet, the command line or another book. */
+/**
+ * The log of a lawn as a file: CSV in metric units for the command line or another book, a workbook
+ * in the units of whoever asks for it.
+ */
 final class LogFilesRoom implements Room {
   private static final String CSV = "text/csv; charset=utf-8";
   private static final String XLSX =
@@ -30,15 +34,16 @@ final class LogFilesRoom implements Room {
   }
 
   private void csv(Context context) {
-    byte[] bytes = table(context).csv().getBytes(StandardCharsets.UTF_8);
+    byte[] bytes = table(context, Units.METRIC).csv().getBytes(StandardCharsets.UTF_8);
     send(context, CSV, "csv", bytes);
   }
 
   private void xlsx(Context context) {
-    send(context, XLSX, "xlsx", table(context).xlsx());
+    Units units = Guest.visitor(context).person().units();
+    send(context, XLSX, "xlsx", table(context, units).xlsx());
   }
 
-  private LogTable table(Context context) {
+  private LogTable table(Context context, Units units) {
     Visitor visitor = Guest.visitor(context);
     List<Sheet<LogSheet>> entries =
         desk.book()
@@ -51,7 +56,7 @@ final class LogFilesRoom implements Room {
                           .orElseThrow(Refusal::notFound);
                   return reading.ofLawn(Kind.LOG, lawn.id());
                 });
-    return LogTable.of(entries);
+    return LogTable.of(entries, units);
   }
 
   private static void send(Context context, String type, String ending, byte[] bytes) {

@@ -13,6 +13,7 @@ import leafturn.advice.call.LawnWithoutCall;
 import leafturn.advice.call.RoundOfLawns;
 import leafturn.records.book.ProgrammeInForce;
 import leafturn.records.book.Sheet;
+import leafturn.records.book.Today;
 import leafturn.records.round.PlacedLawn;
 import leafturn.records.round.Register;
 import leafturn.records.sheet.AdviceSheet.Way;
@@ -92,7 +93,7 @@ final class LoggedLawns {
       desk.keeper().given(List.of(called), Way.PHONE_LOG, who.name());
     }
     String zone = placed.property().content().timeZone();
-    LocalDate today = today(register, zone);
+    LocalDate today = Today.of(register.title(), desk.clock()).in(ZoneId.of(zone));
     ProgrammeSheet programme =
         ProgrammeInForce.on(today, programmes.getOrDefault(placed.lawn().id(), List.of()));
     Double planned = programme == null ? null : programme.mowing().heightMm(today.getMonth());
@@ -108,10 +109,5 @@ final class LoggedLawns {
         called == null ? "" : called.call().sentence(),
         called == null ? planned : Double.valueOf(called.call().today().cutHeightMm()),
         share == null ? 1 : share);
-  }
-
-  private LocalDate today(Register register, String zone) {
-    LocalDate fixed = register.title().fixedDay();
-    return fixed == null ? LocalDate.ofInstant(desk.clock().instant(), ZoneId.of(zone)) : fixed;
   }
 }

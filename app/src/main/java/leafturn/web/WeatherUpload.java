@@ -8,6 +8,7 @@ import java.io.UncheckedIOException;
 import java.nio.charset.StandardCharsets;
 import java.util.List;
 import java.util.UUID;
+import leafturn.quantity.Units;
 import leafturn.records.Faults.Fault;
 import leafturn.records.InputException;
 import leafturn.records.SourceText;
@@ -49,7 +50,7 @@ record WeatherUpload(String station, String fileName, Arrivals days) {
       return null;
     }
     String station = UUID.randomUUID().toString();
-    String name = shortened(file.filename());
+    String name = Body.fileName(file, MOST_CHARACTERS);
     try {
       Preview preview = look(reading, name, bytes(file), station);
       if (preview.ready()) {
@@ -62,14 +63,15 @@ record WeatherUpload(String station, String fileName, Arrivals days) {
   }
 
   private static Preview look(BookReading reading, String name, byte[] bytes, String station) {
+    WeatherImport.Ask ask = new WeatherImport.Ask(station, false, Units.METRIC);
     SourceText beginning = new SourceText(name, new String(bytes, StandardCharsets.ISO_8859_1));
     if (WeatherFile.isStationForm(beginning)) {
       SourceText text = SourceText.of(name, bytes, WeatherFile.LIMIT_BYTES);
-      return WeatherImport.look(reading, text, station, false);
+      return WeatherImport.look(reading, text, ask);
     }
     Table table = TableFile.read(name, bytes, null);
     Reading columns = Reading.byHeadings(table, WeatherColumns.ALL);
-    return WeatherImport.look(reading, table, columns, station, false);
+    return WeatherImport.look(reading, table, columns, ask);
   }
 
   private static InputException faults(Preview preview) {
@@ -91,11 +93,6 @@ record WeatherUpload(String station, String fileName, Arrivals days) {
     return new Fault(field, fault.placed(), fault.placed());
   }
 
-  private static String shortened(String name) {
-    String plain = name.replaceAll("\\p{Cntrl}|.*[/\\\\]", "").strip();
-    return plain.substring(0, Math.min(plain.length(), MOST_CHARACTERS));
-  }
-
   private static byte[] bytes(UploadedFile file) {
     try (InputStream in = file.content()) {
       return in.readNBytes(WeatherFile.LIMIT_BYTES + 1);
@@ -115,7 +112,7 @@ record WeatherUpload(String station, String fileName, Arrivals days) {
         Kind.STATION,
         station,
         new WeatherStation(
-            name.substring(0, Math.min(name.length(), MOST_CHARACTERS)),
+            Body.shortened(name, MOST_CHARACTERS),
             "own record, file " + fileName,
             USUAL_WIND_HEIGHT_M,
             null,

@@ -42,6 +42,9 @@ public enum Measure {
 
   private static final MathContext READABLE = new MathContext(4);
 
+  /** Finer than anything a person measures, and free of the noise of binary fractions. */
+  private static final MathContext EXACT_ENOUGH = new MathContext(12);
+
   private final Unit metric;
   private final Unit us;
 
@@ -63,6 +66,23 @@ public enum Measure {
   /** A value in a reader's unit as it is kept. */
   public double kept(double shown, Units units) {
     return unit(units).to(metric, shown);
+  }
+
+  /**
+   * A typed value as it is kept: as it is where the unit is the kept one, else to twelve
+   * significant digits.
+   */
+  public BigDecimal kept(BigDecimal typed, Units units) {
+    if (unit(units) == metric) {
+      return typed;
+    }
+    BigDecimal kept = BigDecimal.valueOf(kept(typed.doubleValue(), units));
+    return kept.round(EXACT_ENOUGH).stripTrailingZeros();
+  }
+
+  /** A kept value as a reader would type it, with its unit: "76 mm", "2.992 in". */
+  public String told(double kept, Units units) {
+    return typed(kept, units) + " " + unit(units).symbol();
   }
 
   /**

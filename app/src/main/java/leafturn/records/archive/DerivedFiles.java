@@ -5,6 +5,7 @@ import java.io.OutputStream;
 import java.nio.charset.StandardCharsets;
 import java.util.ArrayList;
 import java.util.List;
+import leafturn.quantity.Units;
 import leafturn.records.book.BookReading;
 import leafturn.records.book.Sheet;
 import leafturn.records.exchange.LogTable;
@@ -36,7 +37,7 @@ final class DerivedFiles {
     for (Sheet<LawnSheet> lawn : book.all(Kind.LAWN)) {
       List<Sheet<LogSheet>> entries = book.ofLawn(Kind.LOG, lawn.id());
       if (!entries.isEmpty()) {
-        String csv = LogTable.of(entries).csv();
+        String csv = LogTable.of(entries, Units.METRIC).csv();
         zip.derived(Members.log(lawn.content().address()), out -> text(out, csv, entries.size()));
       }
     }

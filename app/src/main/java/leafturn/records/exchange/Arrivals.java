@@ -6,6 +6,7 @@ import java.security.NoSuchAlgorithmException;
 import java.util.HexFormat;
 import java.util.List;
 import java.util.UUID;
+import leafturn.quantity.Units;
 import leafturn.records.book.BookWriting;
 import leafturn.records.book.StationDay;
 import leafturn.records.book.StationDays;
@@ -70,7 +71,7 @@ public record Arrivals(List<NewSheet<?>> sheets, String station, List<StationDay
     MessageDigest digest = sha256();
     sheets.forEach(sheet -> digest.update(bytes(sheet.meaning())));
     digest.update(bytes(station));
-    days.forEach(day -> digest.update(bytes(StationDayWords.of(day))));
+    days.forEach(day -> digest.update(bytes(StationDayWords.of(day, Units.METRIC))));
     return HexFormat.of().formatHex(digest.digest(), 0, 16);
   }
 

@@ -7,7 +7,6 @@ import com.fasterxml.jackson.databind.node.DecimalNode;
 import com.fasterxml.jackson.databind.node.JsonNodeFactory;
 import com.fasterxml.jackson.databind.node.TextNode;
 import java.math.BigDecimal;
-import java.math.MathContext;
 import java.util.Locale;
 import java.util.Set;
 import java.util.regex.Matcher;
@@ -37,9 +36,6 @@ final class CellReader {
   private static final Set<String> YES = Set.of("yes", "true", "y", "x", "1");
   private static final Set<String> NO = Set.of("no", "false", "n", "0");
   private static final int DATE_LENGTH = "2015-05-28".length();
-
-  /** Finer than anything a person measures, and free of the noise of binary fractions. */
-  private static final MathContext EXACT_ENOUGH = new MathContext(12);
 
   private final Table table;
 
@@ -90,11 +86,7 @@ final class CellReader {
       return new Cell(TextNode.valueOf(text), fault);
     }
     BigDecimal number = decimal(text);
-    if (measure == null || units == Units.METRIC) {
-      return Cell.of(DecimalNode.valueOf(number));
-    }
-    BigDecimal kept = BigDecimal.valueOf(measure.kept(number.doubleValue(), units));
-    return Cell.of(DecimalNode.valueOf(kept.round(EXACT_ENOUGH).stripTrailingZeros()));
+    return Cell.of(DecimalNode.valueOf(measure == null ? number : measure.kept(number, units)));
   }
 
   private static BigDecimal decimal(String text) {
@@ -133,8 +125,8 @@ final class CellReader {
 
   private Cell clippings(String text) {
     return switch (text.toLowerCase(Locale.ROOT)) {
-      case "returned" -> Cell.of(DecimalNode.valueOf(BigDecimal.ONE));
-      case "collected" -> Cell.of(DecimalNode.valueOf(BigDecimal.ZERO));
+      case "returned", "left" -> Cell.of(DecimalNode.valueOf(BigDecimal.ONE));
+      case "collected", "bagged" -> Cell.of(DecimalNode.valueOf(BigDecimal.ZERO));
       default -> {
         Cell cell = fraction(text);
         yield cell.fault() == null ? cell : Cell.wrong(text, CLIPPINGS);

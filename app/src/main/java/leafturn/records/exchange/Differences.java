@@ -5,6 +5,7 @@ import com.fasterxml.jackson.databind.JsonNode;
 import com.fasterxml.jackson.databind.ObjectMapper;
 import java.util.ArrayList;
 import java.util.List;
+import leafturn.quantity.Units;
 
 /** Where a document says something else than another one, among what it says at all. */
 final class Differences {
@@ -16,9 +17,27 @@ final class Differences {
    * A field in which they differ.
    *
    * @param path of the field
-   * @param other what the other document says there, in words
+   * @param there what the other document says there; missing where it says nothing
    */
-  record Difference(String path, String other) {}
+  record Difference(String path, JsonNode there) {
+    /**
+     * What the other document says, in words.
+     *
+     * @param column that holds such values
+     * @param units in which its numbers are written
+     */
+    String words(Column column, Units units) {
+      if (there.isMissingNode()) {
+        return "nothing";
+      }
+      if (!there.isNumber()) {
+        return '"' + there.asText() + '"';
+      }
+      return column.measure() == null
+          ? there.decimalValue().stripTrailingZeros().toPlainString()
+          : column.measure().told(there.doubleValue(), units);
+    }
+  }
 
   static List<Difference> between(JsonNode said, String other) {
     List<Difference> differences = new ArrayList<>();
@@ -38,7 +57,7 @@ final class Differences {
       if (field.getValue().isObject()) {
         compare(place, field.getValue(), there, differences);
       } else if (!same(field.getValue(), there)) {
-        differences.add(new Difference(place, there.isMissingNode() ? "nothing" : words(there)));
+        differences.add(new Difference(place, there));
       }
     }
   }
@@ -47,11 +66,5 @@ final class Differences {
     return said.isNumber() && there.isNumber()
         ? said.doubleValue() == there.doubleValue()
         : said.asText().equalsIgnoreCase(there.asText()) && there.isValueNode();
-  }
-
-  private static String words(JsonNode value) {
-    return value.isNumber()
-        ? value.decimalValue().stripTrailingZeros().toPlainString()
-        : '"' + value.asText() + '"';
   }
 }

@@ -1,5 +1,7 @@
 package leafturn.records.exchange;
 
+import java.time.LocalDate;
+import java.time.ZoneId;
 import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
@@ -7,6 +9,7 @@ import leafturn.records.Faults;
 import leafturn.records.NearestName;
 import leafturn.records.book.BookReading;
 import leafturn.records.book.Sheet;
+import leafturn.records.book.Today;
 import leafturn.records.sheet.Kind;
 import leafturn.records.sheet.LawnSheet;
 import leafturn.records.sheet.Property;
@@ -38,6 +41,19 @@ final class Lawns {
     return Optional.empty();
   }
 
+  /** The day it is at a lawn; empty where it is not in the book, or no longer. */
+  Optional<LocalDate> today(String id, Today today) {
+    return lawns.stream()
+        .filter(lawn -> lawn.id().equals(id))
+        .flatMap(lawn -> properties.stream().filter(property -> isOf(property, lawn)))
+        .map(property -> today.in(ZoneId.of(property.content().timeZone())))
+        .findFirst();
+  }
+
+  private static boolean isOf(Sheet<Property> property, Sheet<LawnSheet> lawn) {
+    return property.id().equals(lawn.content().property());
+  }
+
   private String fault(String name, String property, List<Sheet<LawnSheet>> found) {
     if (name.isEmpty()) {
       return "the lawn is missing; give its name.";
@@ -60,7 +76,7 @@ final class Lawns {
 
   private boolean liesOn(Sheet<LawnSheet> lawn, String property) {
     return properties.stream()
-        .filter(each -> each.id().equals(lawn.content().property()))
+        .filter(each -> isOf(each, lawn))
         .anyMatch(each -> named(property, each.content().name(), each.content().address()));
   }
 

@@ -21,6 +21,8 @@ import org.jspecify.annotations.Nullable;
  * that the lawn or its deck hardly knows.
  */
 final class LogHeights {
+  private static final String BEFORE = "height_before_mm";
+  private static final String AFTER = "height_after_mm";
   private static final double MM_PER_IN = 25.4;
 
   /**
@@ -42,6 +44,12 @@ final class LogHeights {
     this.remarks = remarks;
   }
 
+  /** The column of the height that a mowing measured, or else of the one it left. */
+  static String measuredIn(LogSheet entry) {
+    boolean measured = entry.done() instanceof Done.Mown mown && mown.heightBeforeMm() != null;
+    return measured ? BEFORE : AFTER;
+  }
+
   /** Looks at the heights of an entry that would be added. */
   void look(Table.Row row, LogSheet entry) {
     ProgrammeSheet programme =
@@ -53,8 +61,8 @@ final class LogHeights {
       return;
     }
     if (entry.done() instanceof Done.Mown mown) {
-      boolean inches = inches(row, "height_before_mm", mown.heightBeforeMm(), kept);
-      inches |= inches(row, "height_after_mm", mown.heightAfterMm(), kept);
+      boolean inches = inches(row, BEFORE, mown.heightBeforeMm(), kept);
+      inches |= inches(row, AFTER, mown.heightAfterMm(), kept);
       if (!inches && mown.heightAfterMm() != null) {
         cut(row, mown.heightAfterMm(), kept, programme.deckHeightsMm());
       }
@@ -89,18 +97,21 @@ final class LogHeights {
   private void cut(Table.Row row, double afterMm, double keptMm, List<Double> deckMm) {
     double lowest = deckMm.stream().min(Double::compare).orElse(0.0);
     double highest = deckMm.stream().max(Double::compare).orElse(Double.MAX_VALUE);
+    Units units = remarks.reading().unitsOf(AFTER);
+    String after = Measure.HEIGHT.told(afterMm, units);
     if (afterMm < lowest - SETTINGS_DIFFER_MM || afterMm > highest + SETTINGS_DIFFER_MM) {
       remarks.add(
           row,
-          "height_after_mm",
-          "%s mm is no height of this mower, whose deck goes %s mm; look whether it is right."
-              .formatted(Numbers.plain(afterMm), Numbers.range(lowest, highest)));
+          AFTER,
+          "%s is no height of this mower, whose deck goes from %s to %s; look whether it is right."
+              .formatted(
+                  after, Measure.HEIGHT.typed(lowest, units), Measure.HEIGHT.told(highest, units)));
     } else if (afterMm * FAR < keptMm || afterMm > keptMm * FAR) {
       remarks.add(
           row,
-          "height_after_mm",
-          "%s mm is far from the %s mm at which this lawn is kept; look whether it is right."
-              .formatted(Numbers.plain(afterMm), Numbers.plain(keptMm)));
+          AFTER,
+          "%s is far from the %s at which this lawn is kept; look whether it is right."
+              .formatted(after, Measure.HEIGHT.told(keptMm, units)));
     }
   }
 

@@ -8,28 +8,31 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
+import leafturn.quantity.Units;
 import leafturn.records.Choice;
 import leafturn.records.Dates;
 import leafturn.records.Faults;
 import leafturn.records.Ids;
 import leafturn.records.book.BookReading;
 import leafturn.records.book.Sheet;
+import leafturn.records.book.Today;
 import leafturn.records.exchange.Arrivals.NewSheet;
 import leafturn.records.sheet.Kind;
-import leafturn.records.sheet.LawnSheet;
 import leafturn.records.sheet.LogSheet;
+import leafturn.records.sheet.What;
 import leafturn.records.table.Table;
 import org.jspecify.annotations.Nullable;
 
 /**
  * Looks at a table of past log entries, of one lawn or of many. An entry is known by its id where
  * the table gives one, else by what it says: the same said twice in the table are two entries, and
- * those the book has already count.
+ * those the book has already count. Only a mowing is not done twice alike on one day: of two rows
+ * without ids one is too many.
  */
 public final class LogImport {
   private final BookReading book;
   private final TableLook look;
-  private final @Nullable String lawn;
+  private final Ask ask;
   private final Lawns lawns;
   private final Map<String, KnownLog> logs = new HashMap<>();
   private final Map<LogSheet, Integer> saidBefore = new HashMap<>();
@@ -39,52 +42,72 @@ public final class LogImport {
   private final List<NewSheet<?>> sheets = new ArrayList<>();
 
   private final LogHeights heights;
-  private final LocalDate today;
+  private final Map<String, LocalDate> todays = new HashMap<>();
 
-  private LogImport(BookReading book, TableLook look, @Nullable String lawn, LocalDate today) {
+  private LogImport(BookReading book, TableLook look, Ask ask) {
     this.book = book;
     this.look = look;
-    this.lawn = lawn;
+    this.ask = ask;
     this.lawns = new Lawns(book);
     this.idsInBook = book.ids();
     this.heights = new LogHeights(book, look.remarks);
-    this.today = today;
   }
 
   /**
-   * Looks at a table.
+   * What is asked.
    *
    * @param lawn id of the lawn that all entries belong to, or null when each row names its own
-   * @param today the day on which it is looked at
+   * @param today which day it is; at each lawn it is that of its time zone
+   * @param units of whoever asks
    */
-  public static Preview look(
-      BookReading book, Table table, Reading reading, @Nullable String lawn, LocalDate today) {
+  public record Ask(@Nullable String lawn, Today today, Units units) {}
+
+  /** Looks at a table. */
+  public static Preview look(BookReading book, Table table, Reading reading, Ask ask) {
     TableLook look = new TableLook(table, reading);
-    LogImport logs = new LogImport(book, look, lawn, today);
-    if (lawn == null ? look.hasColumns("date", "what", "lawn") : look.hasColumns("date", "what")) {
+    LogImport logs = new LogImport(book, look, ask);
+    if (logs.mayBeRead()) {
       table.rows().forEach(logs::row);
     }
     List<LogSheet> added =
         logs.sheets.stream().map(NewSheet::content).map(LogSheet.class::cast).toList();
     List<String> notes = new ArrayList<>(logs.heights.notes());
-    notes.addAll(UnmownYears.of(book, added, today));
+    notes.addAll(UnmownYears.of(book, added, logs::today));
     return look.preview(Arrivals.of(logs.sheets), notes);
+  }
+
+  private boolean mayBeRead() {
+    if (ask.lawn == null) {
+      return look.hasColumns("date", "what", "lawn");
+    }
+    if (lawns.today(ask.lawn, ask.today).isEmpty()) {
+      look.faults.add("the lawn it is for is no longer in the book; choose another one.");
+      return false;
+    }
+    return look.hasColumns("date", "what");
+  }
+
+  /** The day it is at a lawn of the book. */
+  private LocalDate today(String of) {
+    return todays.computeIfAbsent(of, id -> lawns.today(id, ask.today).orElseThrow());
   }
 
   private void row(Table.Row row) {
     RowDocument document = RowDocument.of(LogColumns.LOG, row, look.faults);
-    Optional<Sheet<LawnSheet>> named = lawn == null ? lawns.of(row, look.faults) : Optional.empty();
-    String of = lawn == null ? named.map(Sheet::id).orElse("") : lawn;
+    String of = ask.lawn == null ? lawns.of(row, look.faults).map(Sheet::id).orElse("") : ask.lawn;
     document.put("lawn", of.isEmpty() ? Arrivals.idOf("no lawn") : of);
     LogSheet entry = document.read(Kind.LOG::read);
     String id = id(row);
-    if (entry != null && entry.day().isAfter(today)) {
+    if (entry == null || of.isEmpty()) {
+      return;
+    }
+    if (entry.day().isAfter(today(of))) {
       look.faults.add(
           row,
           "date",
-          "%s has not come yet: today is %s. Give the day it was done, or take the row out."
-              .formatted(Dates.words(entry.day()), Dates.words(today)));
-    } else if (entry != null && !of.isEmpty() && id != null) {
+          "%s has not come yet: at this lawn it is %s. Give the day it was done, or take the row out."
+              .formatted(Dates.words(entry.day()), Dates.words(today(of))));
+    } else if (id != null) {
       entry(row, id, entry);
     }
   }
@@ -123,9 +146,41 @@ public final class LogImport {
       conflict(row, imported.get());
       return;
     }
-    remark(row, first, entry);
-    heights.look(row, entry);
-    sheets.add(new NewSheet<>(Kind.LOG, id, entry, LogWords.of(entry)));
+    if (fits(row, givenId.isEmpty() ? first : null, entry)) {
+      remark(row, first, entry);
+      heights.look(row, entry);
+      log(entry.lawn()).add(look.table.place(row), entry);
+      sheets.add(new NewSheet<>(Kind.LOG, id, entry, words(entry)));
+    }
+  }
+
+  /**
+   * False after a fault: a mowing that is doubled, or cuts of one day that cannot both be, which
+   * the log's own page refuses too.
+   *
+   * @param same a row above that says the same where no id tells the two apart, or null
+   */
+  private boolean fits(Table.Row row, Table.@Nullable Row same, LogSheet entry) {
+    if (same != null && entry.what() == What.MOWN) {
+      look.faults.add(
+          row,
+          "it says the same as %s; remove one of them. A second mowing of a day differs in its time or heights, and two passes of one mowing are one row with yes under two_passes."
+              .formatted(look.table.place(same)));
+      return false;
+    }
+    Optional<KnownLog.Said> other = log(entry.lawn()).contradicting(entry);
+    other.ifPresent(
+        said ->
+            look.faults.add(
+                row,
+                LogHeights.measuredIn(entry),
+                "that day %s has this: %s. Both cannot be, whichever came first: give the height the grass stood at, or remove one of them."
+                    .formatted(said.where(), words(said.entry()))));
+    return other.isEmpty();
+  }
+
+  private String words(LogSheet entry) {
+    return LogWords.of(entry, ask.units);
   }
 
   private Optional<Sheet<?>> find(String id) {
@@ -142,7 +197,7 @@ public final class LogImport {
 
   private void conflict(Table.Row row, Sheet<?> sheet) {
     String standing = sheet.withdrawn() ? "was withdrawn" : "says something else";
-    String words = sheet.content() instanceof LogSheet kept ? ": " + LogWords.of(kept) : "";
+    String words = sheet.content() instanceof LogSheet kept ? ": " + words(kept) : "";
     look.conflicts.add(
         row, "this entry %s in the book%s. The book stays as it is.".formatted(standing, words));
   }
@@ -161,8 +216,11 @@ public final class LogImport {
             other ->
                 look.remarks.add(
                     row,
-                    "that day the book has %s too: %s. Both count unless you remove one."
-                        .formatted(Choice.word(other.what()), LogWords.of(other))));
+                    "that day %s has %s too: %s. Both count unless you remove one."
+                        .formatted(
+                            other.where(),
+                            Choice.word(other.entry().what()),
+                            words(other.entry()))));
   }
 
   private KnownLog log(String of) {

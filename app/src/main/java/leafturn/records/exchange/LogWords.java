@@ -3,6 +3,8 @@ package leafturn.records.exchange;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.stream.Collectors;
+import leafturn.quantity.Measure;
+import leafturn.quantity.Units;
 import leafturn.records.Choice;
 import leafturn.records.Dates;
 import leafturn.records.Numbers;
@@ -10,37 +12,42 @@ import leafturn.records.sheet.Done;
 import leafturn.records.sheet.LogSheet;
 import org.jspecify.annotations.Nullable;
 
-/** An entry of a log in a line. */
+/** An entry of a log in a line, in the units of whoever reads it. */
 final class LogWords {
-  private LogWords() {}
+  private final Units units;
+  private final List<String> parts = new ArrayList<>();
 
-  static String of(LogSheet entry) {
-    List<String> parts = new ArrayList<>();
-    parts.add(Dates.words(entry.day()) + " " + Choice.word(entry.what()));
-    add(parts, entry.done());
-    if (entry.note() != null) {
-      parts.add(entry.note());
-    }
-    return String.join(", ", parts);
+  private LogWords(Units units) {
+    this.units = units;
   }
 
-  private static void add(List<String> parts, Done done) {
+  static String of(LogSheet entry, Units units) {
+    LogWords words = new LogWords(units);
+    words.parts.add(Dates.words(entry.day()) + " " + Choice.word(entry.what()));
+    words.add(entry.done());
+    if (entry.note() != null) {
+      words.parts.add(entry.note());
+    }
+    return String.join(", ", words.parts);
+  }
+
+  private void add(Done done) {
     if (done instanceof Done.Mown mown) {
-      add(parts, mown.heightBeforeMm(), "from %s mm");
-      add(parts, mown.heightAfterMm(), "to %s mm");
-      parts.add(clippings(mown.returnedShare()));
+      add("from ", mown.heightBeforeMm(), Measure.HEIGHT);
+      add("to ", mown.heightAfterMm(), Measure.HEIGHT);
+      parts.add(units.told(clippings(mown.returnedShare())));
     } else if (done instanceof Done.Fed fed) {
-      add(parts, fed.fastNGPerM2(), "fast N %s g/m²");
-      add(parts, fed.slowNGPerM2(), "slow N %s g/m²");
-      add(parts, fed.pGPerM2(), "P %s g/m²");
-      add(parts, fed.kGPerM2(), "K %s g/m²");
+      add("fast N ", fed.fastNGPerM2(), Measure.MASS_PER_AREA);
+      add("slow N ", fed.slowNGPerM2(), Measure.MASS_PER_AREA);
+      add("P ", fed.pGPerM2(), Measure.MASS_PER_AREA);
+      add("K ", fed.kGPerM2(), Measure.MASS_PER_AREA);
     } else if (done instanceof Done.Watered watered) {
-      add(parts, watered.waterMm(), "%s mm");
+      add("", watered.waterMm(), Measure.WATER);
     } else if (done instanceof Done.Treated treated) {
       parts.add(treated.product());
     } else if (done instanceof Done.Observed seen) {
       parts.add(seen.things().stream().map(Choice::word).collect(Collectors.joining(", ")));
-      add(parts, seen.heightMm(), "%s mm high");
+      add("grass at ", seen.heightMm(), Measure.HEIGHT);
     }
     parts.removeIf(String::isEmpty);
   }
@@ -52,9 +59,9 @@ final class LogWords {
     return returnedShare == 0 ? "collected" : Numbers.plain(100 * returnedShare) + " % returned";
   }
 
-  private static void add(List<String> parts, @Nullable Double value, String words) {
+  private void add(String before, @Nullable Double value, Measure measure) {
     if (value != null) {
-      parts.add(words.formatted(Numbers.plain(value)));
+      parts.add(before + measure.told(value, units));
     }
   }
 }

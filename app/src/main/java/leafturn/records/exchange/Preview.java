@@ -2,6 +2,7 @@ package leafturn.records.exchange;
 
 import java.util.List;
 import java.util.Map;
+import leafturn.quantity.Units;
 import leafturn.records.table.Table;
 
 /**
@@ -40,8 +41,11 @@ public record Preview(
     return faults.count() == 0 && arrivals.count() > 0;
   }
 
-  /** The days that would be added, a line each. */
-  public List<String> daysInWords(int most) {
-    return arrivals.days().stream().limit(most).map(StationDayWords::of).toList();
+  /** The days that would be added, a line each, in the units of whoever reads them. */
+  public List<String> daysInWords(int most, Units units) {
+    return arrivals.days().stream()
+        .limit(most)
+        .map(day -> StationDayWords.of(day, units))
+        .toList();
   }
 }

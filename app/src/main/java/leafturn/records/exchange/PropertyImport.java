@@ -126,7 +126,7 @@ public final class PropertyImport {
             row,
             column.get(),
             "%s says %s of this property; say the same, or empty this cell."
-                .formatted(look.table.place(place.row()), difference.other()));
+                .formatted(look.table.place(place.row()), words(difference, column.get())));
       }
     }
     return place;
@@ -258,7 +258,13 @@ public final class PropertyImport {
                 look.conflicts.add(
                     row,
                     column,
-                    "the book has %s. The book stays as it is.".formatted(difference.other())));
+                    "the book has %s. The book stays as it is."
+                        .formatted(words(difference, column))));
+  }
+
+  /** What stands elsewhere, in the unit in which the table has it. */
+  private String words(Differences.Difference difference, Column column) {
+    return difference.words(column, look.reading.unitsOf(column.name()));
   }
 
   private Optional<Column> column(String document, String path) {

@@ -64,6 +64,15 @@ public record Reading(List<Column> columns, Map<Integer, Pick> picks) {
         .findFirst();
   }
 
+  /** The units in which the numbers of a column are written; metric where it is not in the table. */
+  Units unitsOf(String name) {
+    return picks.values().stream()
+        .filter(pick -> pick.column().name().equals(name))
+        .map(Pick::units)
+        .findFirst()
+        .orElse(Units.METRIC);
+  }
+
   /** Columns that two or more columns of the table are taken for. */
   List<Column> doubled() {
     List<Column> taken = new ArrayList<>(picks.values().stream().map(Pick::column).toList());

@@ -8,6 +8,7 @@ import java.util.Locale;
 import java.util.Map;
 import java.util.function.Function;
 import java.util.regex.Pattern;
+import leafturn.records.FaultUnits;
 import leafturn.records.Faults.Fault;
 import leafturn.records.InputException;
 import leafturn.records.SourceText;
@@ -109,7 +110,9 @@ final class RowDocument {
       findings.add(
           row, column, fault.sentence().replaceFirst("give a number.*", CellReader.CLIPPINGS));
     } else {
-      findings.add(row, column, inColumnNames(fault.sentence()));
+      String sentence =
+          FaultUnits.told(fault.sentence(), column.measure(), reading.unitsOf(column.name()));
+      findings.add(row, column, inColumnNames(sentence));
     }
   }
 

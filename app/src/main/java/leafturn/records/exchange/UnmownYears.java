@@ -7,6 +7,7 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.TreeMap;
 import java.util.TreeSet;
+import java.util.function.Function;
 import leafturn.records.Dates;
 import leafturn.records.book.BookReading;
 import leafturn.records.book.Sheet;
@@ -21,8 +22,11 @@ final class UnmownYears {
   /**
    * A sentence for each gap of more than a year between two mowings of a lawn, or between its last
    * one and today.
+   *
+   * @param today the day it is at a lawn, by its id
    */
-  static List<String> of(BookReading book, List<LogSheet> added, LocalDate today) {
+  static List<String> of(
+      BookReading book, List<LogSheet> added, Function<String, LocalDate> today) {
     Map<String, TreeSet<LocalDate>> byLawn = new TreeMap<>();
     added.forEach(entry -> note(byLawn, entry));
     List<String> sentences = new ArrayList<>();
@@ -34,7 +38,7 @@ final class UnmownYears {
               .map(content -> content.name())
               .orElse("this lawn");
       gaps(name, lawn.getValue(), sentences);
-      upTo(today, name, lawn.getValue().last()).ifPresent(sentences::add);
+      upTo(today.apply(lawn.getKey()), name, lawn.getValue().last()).ifPresent(sentences::add);
     }
     return sentences;
   }

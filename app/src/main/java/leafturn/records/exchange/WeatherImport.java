@@ -9,6 +9,7 @@ import java.util.Map;
 import java.util.Set;
 import java.util.TreeSet;
 import leafturn.model.weather.WeatherSeries.Quantity;
+import leafturn.quantity.Units;
 import leafturn.records.ArchiveReading;
 import leafturn.records.Faults;
 import leafturn.records.SourceText;
@@ -29,28 +30,33 @@ public final class WeatherImport {
   private final TableLook look;
   private final String station;
   private final boolean replacing;
+  private final Units units;
   private final Map<LocalDate, StationDay> kept = new HashMap<>();
   private final Map<LocalDate, Table.Row> rowOfDay = new HashMap<>();
   private final Set<String> places = new TreeSet<>();
   private final List<StationDay> days = new ArrayList<>();
 
-  private WeatherImport(BookReading book, TableLook look, String station, boolean replacing) {
+  private WeatherImport(BookReading book, TableLook look, Ask ask) {
     this.look = look;
-    this.station = station;
-    this.replacing = replacing;
+    this.station = ask.station;
+    this.replacing = ask.replacing;
+    this.units = ask.units;
     StationDays.of(book, station).forEach(day -> kept.put(day.day(), day));
   }
 
   /**
-   * Looks at a table.
+   * What is asked.
    *
    * @param station id of the station
-   * @param replacing true when the values of the table take the place of those in the book
+   * @param replacing true when the values of the file take the place of those in the book
+   * @param units of whoever asks
    */
-  public static Preview look(
-      BookReading book, Table table, Reading reading, String station, boolean replacing) {
+  public record Ask(String station, boolean replacing, Units units) {}
+
+  /** Looks at a table. */
+  public static Preview look(BookReading book, Table table, Reading reading, Ask ask) {
     TableLook look = new TableLook(table, reading);
-    WeatherImport weather = new WeatherImport(book, look, station, replacing);
+    WeatherImport weather = new WeatherImport(book, look, ask);
     if (look.hasColumns("date")) {
       table.rows().forEach(weather::row);
     }
@@ -59,7 +65,7 @@ public final class WeatherImport {
           "it holds the weather of %d places (%s, ...); keep the rows of one."
               .formatted(weather.places.size(), Faults.quoted(weather.places.iterator().next())));
     }
-    return look.preview(new Arrivals(List.of(), station, weather.days), List.of());
+    return look.preview(new Arrivals(List.of(), ask.station, weather.days), List.of());
   }
 
   /**
@@ -67,11 +73,11 @@ public final class WeatherImport {
    *
    * @throws leafturn.records.InputException with every fault of the file
    */
-  public static Preview look(BookReading book, SourceText file, String station, boolean replacing) {
+  public static Preview look(BookReading book, SourceText file, Ask ask) {
     ArchiveReading measured = WeatherFile.measured(file);
     Table table = new Table(file.name(), "", List.of(), List.of(), List.of(), false, List.of());
     TableLook look = new TableLook(table, NO_COLUMNS);
-    WeatherImport weather = new WeatherImport(book, look, station, replacing);
+    WeatherImport weather = new WeatherImport(book, look, ask);
     measured
         .days()
         .forEach(
@@ -85,7 +91,7 @@ public final class WeatherImport {
       notes.add("Station of the file: %s.".formatted(measured.place()));
     }
     notes.addAll(measured.notes());
-    return look.preview(new Arrivals(List.of(), station, weather.days), notes);
+    return look.preview(new Arrivals(List.of(), ask.station, weather.days), notes);
   }
 
   private void row(Table.Row row) {
@@ -155,7 +161,7 @@ public final class WeatherImport {
   private void tell(Table.Row row, StationDay before) {
     Findings findings = replacing ? look.remarks : look.conflicts;
     String sentence =
-        "the book has " + StationDayWords.of(before) + (replacing ? "; it is replaced." : ".");
+        "the book has " + StationDayWords.of(before, units) + (replacing ? "; it is replaced." : ".");
     if (look.table.rows().isEmpty()) {
       findings.add(sentence);
     } else {

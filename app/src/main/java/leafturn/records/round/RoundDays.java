@@ -3,6 +3,7 @@ package leafturn.records.round;
 import java.time.Clock;
 import java.time.LocalDate;
 import java.time.ZoneId;
+import leafturn.records.book.Today;
 import leafturn.records.sheet.Property;
 
 /** Which day it is: the book's own where it has one, else that of each property's time zone. */
@@ -34,7 +35,6 @@ final class RoundDays {
   }
 
   private LocalDate of(Register register, ZoneId zone) {
-    LocalDate fixed = register.title().fixedDay();
-    return fixed == null ? LocalDate.ofInstant(clock.instant(), zone) : fixed;
+    return Today.of(register.title(), clock).in(zone);
   }
 }

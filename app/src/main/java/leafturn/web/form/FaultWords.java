@@ -1,11 +1,11 @@
 package leafturn.web.form;
 
 import java.util.Optional;
-import java.util.regex.MatchResult;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
 import leafturn.quantity.Measure;
 import leafturn.quantity.Units;
+import leafturn.records.FaultUnits;
 import leafturn.records.Faults.Fault;
 
 /**
@@ -14,10 +14,6 @@ import leafturn.records.Faults.Fault;
  */
 final class FaultWords {
   private static final Pattern CAPITAL_WITHIN = Pattern.compile("[a-z][A-Z]");
-  private static final String NUMBER = "(-?[\\d.]+(?:E-?\\d+)?)";
-  private static final Pattern WRONG = Pattern.compile("^" + NUMBER + "(?= is out of range)");
-  private static final Pattern LIMITS =
-      Pattern.compile("\\bfrom " + NUMBER + " to " + NUMBER + ", [^ ;.]+");
 
   private final FormShape shape;
   private final Units units;
@@ -50,23 +46,6 @@ final class FaultWords {
             .field(path.replaceAll("\\[\\d+]$", ""))
             .or(() -> shape.field(path))
             .flatMap(field -> Optional.ofNullable(field.measure()));
-    return units == Units.METRIC || measure.isEmpty() ? sentence : inUnits(sentence, measure.get());
-  }
-
-  private String inUnits(String sentence, Measure measure) {
-    String wrong = WRONG.matcher(sentence).replaceAll(number -> shown(number, 1, measure));
-    return LIMITS
-        .matcher(wrong)
-        .replaceAll(
-            limits ->
-                "from %s to %s, %s"
-                    .formatted(
-                        shown(limits, 1, measure),
-                        shown(limits, 2, measure),
-                        measure.unit(units).symbol()));
-  }
-
-  private String shown(MatchResult found, int group, Measure measure) {
-    return measure.typed(Double.parseDouble(found.group(group)), units);
+    return FaultUnits.told(sentence, measure.orElse(null), units);
   }
 }

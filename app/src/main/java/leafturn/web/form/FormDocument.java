@@ -9,7 +9,6 @@ import com.fasterxml.jackson.databind.node.JsonNodeFactory;
 import com.fasterxml.jackson.databind.node.MissingNode;
 import com.fasterxml.jackson.databind.node.ObjectNode;
 import java.math.BigDecimal;
-import java.math.MathContext;
 import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
@@ -38,9 +37,6 @@ final class FormDocument {
 
   /** One thousand and more to some, one and a fraction to others: asked for rather than guessed. */
   private static final Pattern PERHAPS_THOUSANDS = Pattern.compile("[-+]?[1-9]\\d{0,2},\\d{3}");
-
-  /** Finer than anything a person measures, and free of the noise of binary fractions. */
-  private static final MathContext EXACT_ENOUGH = new MathContext(12);
 
   private FormDocument() {}
 
@@ -148,11 +144,7 @@ final class FormDocument {
       return NODES.textNode(typed);
     }
     BigDecimal number = new BigDecimal(typed.replace(',', '.'));
-    if (measure == null || units == Units.METRIC) {
-      return DecimalNode.valueOf(number);
-    }
-    BigDecimal kept = BigDecimal.valueOf(measure.kept(number.doubleValue(), units));
-    return DecimalNode.valueOf(kept.round(EXACT_ENOUGH).stripTrailingZeros());
+    return DecimalNode.valueOf(measure == null ? number : measure.kept(number, units));
   }
 
   private static String typed(JsonNode node, @Nullable Measure measure, Units units) {

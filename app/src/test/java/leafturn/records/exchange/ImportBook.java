@@ -2,12 +2,15 @@ package leafturn.records.exchange;
 
 import java.nio.charset.StandardCharsets;
 import java.nio.file.Path;
+import java.time.Instant;
 import java.time.LocalDate;
 import java.util.UUID;
+import leafturn.quantity.Units;
 import leafturn.records.SourceText;
 import leafturn.records.book.Book;
 import leafturn.records.book.Engine;
 import leafturn.records.book.Sheet;
+import leafturn.records.book.Today;
 import leafturn.records.sheet.Kind;
 import leafturn.records.table.Table;
 import leafturn.records.table.TableFile;
@@ -91,7 +94,12 @@ final class ImportBook implements AutoCloseable {
 
   Preview log(Table table, @Nullable String lawn, LocalDate today) {
     Reading reading = Reading.byHeadings(table, LogColumns.ALL);
-    return book.read(reader -> LogImport.look(reader, table, reading, lawn, today));
+    LogImport.Ask ask = ask(lawn, today);
+    return book.read(reader -> LogImport.look(reader, table, reading, ask));
+  }
+
+  static LogImport.Ask ask(@Nullable String lawn, LocalDate today) {
+    return new LogImport.Ask(lawn, new Today(today, Instant.EPOCH), Units.METRIC);
   }
 
   Preview log(String csv, @Nullable String lawn) {
@@ -108,7 +116,11 @@ final class ImportBook implements AutoCloseable {
   Preview weather(String csv, boolean replacing) {
     Table table = csv(csv);
     Reading reading = Reading.byHeadings(table, WeatherColumns.ALL);
-    return book.read(reader -> WeatherImport.look(reader, table, reading, STATION, replacing));
+    return book.read(reader -> WeatherImport.look(reader, table, reading, weatherAsk(replacing)));
+  }
+
+  static WeatherImport.Ask weatherAsk(boolean replacing) {
+    return new WeatherImport.Ask(STATION, replacing, Units.METRIC);
   }
 
   void write(Preview preview) {

@@ -3,27 +3,10 @@ package leafturn.records.exchange;
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.assertThatList;
 
-import java.nio.file.Path;
 import leafturn.records.exchange.Findings.Finding;
-import org.junit.jupiter.api.AfterEach;
-import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
-import org.junit.jupiter.api.io.TempDir;
 
-class LogHeightsTest {
-  @TempDir Path folder;
-  private ImportBook book;
-
-  @BeforeEach
-  void open() {
-    book = new ImportBook(folder);
-  }
-
-  @AfterEach
-  void close() {
-    book.close();
-  }
-
+class LogHeightsTest extends ImportingTest {
   @Test
   void heightsThatLookLikeInchesOrFitNeitherLawnNorMowerAreToldBeforeAnythingIsAdded() {
     book.keep(ImportBook.FRONT, "'heightMm': 64", "[51, 89]");

@@ -3,7 +3,6 @@ package leafturn.records.exchange;
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.assertThatList;
 
-import java.nio.file.Path;
 import java.time.LocalDate;
 import java.util.List;
 import java.util.Map;
@@ -19,27 +18,11 @@ import leafturn.records.sheet.Done;
 import leafturn.records.sheet.Kind;
 import leafturn.records.sheet.LogSheet;
 import leafturn.records.table.Table;
-import org.junit.jupiter.api.AfterEach;
-import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
-import org.junit.jupiter.api.io.TempDir;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
 
-class LogImportTest {
-  @TempDir Path folder;
-  private ImportBook book;
-
-  @BeforeEach
-  void open() {
-    book = new ImportBook(folder);
-  }
-
-  @AfterEach
-  void close() {
-    book.close();
-  }
-
+class LogImportTest extends ImportingTest {
   @Test
   void aLogOfTheCommandLineComesInOnce() {
     String csv = Examples.text("linden-house-front.log.csv").text();
@@ -89,7 +72,7 @@ class LogImportTest {
       delimiter = '|',
       quoteCharacter = '`',
       value = {
-        "2015-06-16,mown,returned,,,|line 2, column A / date|16 June 2015 has not come yet: today is",
+        "2015-06-16,mown,returned,,,|line 2, column A / date|16 June 2015 has not come yet: at this lawn it is 15 June 2015",
         "2015-02-31,mown,returned,,,|line 2, column A / date|\"2015-02-31\" is not a date",
         ",mown,returned,,,|line 2, column A / date|It is missing; give a date such as 2015-05-28.",
         "28/5/2015,mown,returned,,,|line 2, column A / date|choose day first or month first",
@@ -146,7 +129,9 @@ class LogImportTest {
     Preview preview =
         book.book()
             .read(
-                reader -> LogImport.look(reader, table, twice, ImportBook.FRONT, ImportBook.TODAY));
+                reader ->
+                    LogImport.look(
+                        reader, table, twice, ImportBook.ask(ImportBook.FRONT, ImportBook.TODAY)));
     assertThat(preview.faults().kept())
         .extracting(Finding::sentence)
         .containsExactly("Two columns are taken for water_mm; choose one of them below.");
@@ -198,7 +183,8 @@ class LogImportTest {
         book.book()
             .read(
                 reader ->
-                    LogImport.look(reader, table, chosen, ImportBook.FRONT, ImportBook.TODAY));
+                    LogImport.look(
+                        reader, table, chosen, ImportBook.ask(ImportBook.FRONT, ImportBook.TODAY)));
     assertThat(preview.faults().kept()).isEmpty();
     assertThat(preview.arrivals().sheets())
         .singleElement()
@@ -220,33 +206,6 @@ class LogImportTest {
         .isEqualTo(new Pick(column("height_before_mm"), Units.US, DateOrder.YEAR_FIRST));
     assertThat(reading.picks().get(3))
         .isEqualTo(new Pick(column("fast_n_g_m2"), Units.US, DateOrder.YEAR_FIRST));
-  }
-
-  @Test
-  void whatIsSaidTwiceCountsTwiceAndIsRemarked() {
-    String csv = "date,what,water_mm\n2015-05-28,watered,5\n2015-05-28,watered,5\n";
-    Preview preview = book.log(csv, ImportBook.FRONT);
-    assertThat(preview.arrivals().count()).isEqualTo(2);
-    assertThat(preview.remarks().kept())
-        .containsExactly(
-            new Finding("line 3", "It says the same as line 2; both count unless you remove one."));
-    book.write(preview);
-    assertThat(book.log(csv, ImportBook.FRONT).alreadyThere()).isEqualTo(2);
-    Preview third = book.log(csv + "2015-05-28,watered,5\n", ImportBook.FRONT);
-    assertThat(third.arrivals().count()).isEqualTo(1);
-  }
-
-  @Test
-  void theSameWorkOnOneDayIsRemarked() {
-    book.write(book.log("date,what,water_mm\n2015-05-28,watered,5", ImportBook.FRONT));
-    Preview preview = book.log("date,what,water_mm\n2015-05-28,watered,6", ImportBook.FRONT);
-    assertThat(preview.ready()).isTrue();
-    assertThat(preview.remarks().kept())
-        .containsExactly(
-            new Finding(
-                "line 2",
-                "That day the book has watered too: 28 May 2015 watered, 5 mm. Both count unless you"
-                    + " remove one."));
   }
 
   @Test

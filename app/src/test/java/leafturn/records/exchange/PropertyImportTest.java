@@ -3,35 +3,18 @@ package leafturn.records.exchange;
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.assertThatList;
 
-import java.nio.file.Path;
 import java.time.LocalDate;
 import leafturn.records.Examples;
 import leafturn.records.exchange.Findings.Finding;
 import leafturn.records.sheet.Kind;
 import leafturn.records.sheet.ProgrammeSheet;
-import org.junit.jupiter.api.AfterEach;
-import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
-import org.junit.jupiter.api.io.TempDir;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
 
-class PropertyImportTest {
+class PropertyImportTest extends ImportingTest {
   private static final String HEADER =
       "property,latitude,time_zone,station,lawn,grass,area_m2,texture,cut_height_mm,clippings\n";
-
-  @TempDir Path folder;
-  private ImportBook book;
-
-  @BeforeEach
-  void open() {
-    book = new ImportBook(folder);
-  }
-
-  @AfterEach
-  void close() {
-    book.close();
-  }
 
   @Test
   void theExampleComesInOnce() {
@@ -91,7 +74,7 @@ class PropertyImportTest {
         "Fern,40,UTC,,Front,fine fescue,0,,,|line 2, column G / area_m2|0 is out of range",
         "Fern,40,UTC,,Front,fine fescue,,mud,,|line 2, column H / texture|is not a texture",
         "Fern,40,UTC,,Front,fine fescue,,,900,|line 2, column I / cut_height_mm|out of range",
-        "Fern,40,UTC,,Front,fine fescue,,,,left|line 2, column J / clippings|give returned"
+        "Fern,40,UTC,,Front,fine fescue,,,,gone|line 2, column J / clippings|give returned"
       })
   void everyFaultNamesItsCell(String row, String place, String sentence) {
     assertThat(book.properties(HEADER + row).faults().kept())

@@ -6,7 +6,6 @@ import java.io.ByteArrayInputStream;
 import java.io.ByteArrayOutputStream;
 import java.io.IOException;
 import java.nio.charset.StandardCharsets;
-import java.nio.file.Path;
 import java.time.LocalDate;
 import java.util.List;
 import java.util.SplittableRandom;
@@ -20,30 +19,15 @@ import leafturn.records.book.BookReading;
 import leafturn.records.table.SampleWorkbook;
 import leafturn.records.table.Table;
 import leafturn.records.table.TableFile;
-import org.junit.jupiter.api.AfterEach;
-import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
-import org.junit.jupiter.api.io.TempDir;
 
 /** Five thousand spoilt tables: each is looked at, or refused with sentences. */
-class SpoiltTablesTest {
+class SpoiltTablesTest extends ImportingTest {
   private static final long SEED = 20_261_126;
   private static final int FILES_OF_A_KIND = 1_000;
 
-  @TempDir Path folder;
-  private ImportBook book;
   private int refused;
   private int faulty;
-
-  @BeforeEach
-  void open() {
-    book = new ImportBook(folder);
-  }
-
-  @AfterEach
-  void close() {
-    book.close();
-  }
 
   @Test
   void spoiltCsvFilesAreLookedAtOrRefusedWithSentences() {
@@ -166,8 +150,7 @@ class SpoiltTablesTest {
               reader,
               table,
               Reading.byHeadings(table, LogColumns.ALL),
-              ImportBook.FRONT,
-              ImportBook.TODAY);
+              ImportBook.ask(ImportBook.FRONT, ImportBook.TODAY));
       case 1 ->
           PropertyImport.look(
               reader,
@@ -179,8 +162,7 @@ class SpoiltTablesTest {
               reader,
               table,
               Reading.byHeadings(table, WeatherColumns.ALL),
-              ImportBook.STATION,
-              bytes.length % 2 == 0);
+              ImportBook.weatherAsk(bytes.length % 2 == 0));
     };
   }
 }

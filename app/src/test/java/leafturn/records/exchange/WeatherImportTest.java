@@ -2,7 +2,6 @@ package leafturn.records.exchange;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
-import java.nio.file.Path;
 import java.time.LocalDate;
 import java.util.List;
 import java.util.Map;
@@ -12,28 +11,12 @@ import leafturn.records.SourceText;
 import leafturn.records.book.StationDay;
 import leafturn.records.book.StationDays;
 import leafturn.records.exchange.Findings.Finding;
-import org.junit.jupiter.api.AfterEach;
-import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
-import org.junit.jupiter.api.io.TempDir;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
 
-class WeatherImportTest {
+class WeatherImportTest extends ImportingTest {
   private static final String HEADER = "date,tmin_c,tmax_c,rain_mm,humidity_min_percent\n";
-
-  @TempDir Path folder;
-  private ImportBook book;
-
-  @BeforeEach
-  void open() {
-    book = new ImportBook(folder);
-  }
-
-  @AfterEach
-  void close() {
-    book.close();
-  }
 
   private List<StationDay> days() {
     return book.book().read(reader -> StationDays.of(reader, ImportBook.STATION));
@@ -154,7 +137,7 @@ class WeatherImportTest {
         """;
     SourceText file = new SourceText("x.csv", lines);
     Preview preview =
-        book.book().read(reader -> WeatherImport.look(reader, file, ImportBook.STATION, false));
+        book.book().read(reader -> WeatherImport.look(reader, file, ImportBook.weatherAsk(false)));
     assertThat(preview.arrivals().days())
         .extracting(day -> day.day().getDayOfMonth() + " " + day.values().get(Quantity.RAIN_MM))
         .containsExactly("28 0.0", "29 2.5", "30 2.5", "31 1.0");

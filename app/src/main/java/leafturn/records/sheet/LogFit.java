@@ -1,10 +1,8 @@
-package leafturn.records.round;
+package leafturn.records.sheet;
 
 import java.time.LocalTime;
 import java.util.List;
 import java.util.Optional;
-import leafturn.records.sheet.Done;
-import leafturn.records.sheet.LogSheet;
 import org.jspecify.annotations.Nullable;
 
 /** Whether the mowings of a day can have followed one another in any order. */

@@ -1,0 +1,53 @@
+package leafturn.records;
+
+import java.util.regex.MatchResult;
+import java.util.regex.Pattern;
+import leafturn.quantity.Measure;
+import leafturn.quantity.Units;
+import org.jspecify.annotations.Nullable;
+
+/**
+ * Faults in the units of whoever typed what is wrong. Readers of documents tell numbers and limits
+ * as they are kept.
+ */
+public final class FaultUnits {
+  private static final String NUMBER = "(-?[\\d.]+(?:E-?\\d+)?)";
+  private static final Pattern WRONG = Pattern.compile("^" + NUMBER + "(?= is out of range)");
+  private static final Pattern LIMITS =
+      Pattern.compile("\\bfrom " + NUMBER + " to " + NUMBER + ", [^ ;.]+");
+
+  private FaultUnits() {}
+
+  /**
+   * A fault of a number in other units.
+   *
+   * @param measure what the number measures; null where its unit is the same for everyone
+   */
+  public static String told(String sentence, @Nullable Measure measure, Units units) {
+    if (units == Units.METRIC || measure == null) {
+      return sentence;
+    }
+    String wrong = WRONG.matcher(sentence).replaceAll(found -> typed(found, 1, measure, units));
+    String limits =
+        LIMITS
+            .matcher(wrong)
+            .replaceAll(
+                found ->
+                    "from %s to %s, %s"
+                        .formatted(
+                            typed(found, 1, measure, units),
+                            typed(found, 2, measure, units),
+                            measure.unit(units).symbol()));
+    return Pattern.compile(NUMBER + " " + Pattern.quote(metric(measure)) + "\\b")
+        .matcher(limits)
+        .replaceAll(found -> measure.told(Double.parseDouble(found.group(1)), units));
+  }
+
+  private static String metric(Measure measure) {
+    return measure.unit(Units.METRIC).symbol();
+  }
+
+  private static String typed(MatchResult found, int group, Measure measure, Units units) {
+    return measure.typed(Double.parseDouble(found.group(group)), units);
+  }
+}
