@@ -5,6 +5,7 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Objects;
 import java.util.stream.Collectors;
+import leafturn.advice.call.CallRules;
 import leafturn.quantity.ClockHour;
 import leafturn.quantity.DisplayNumber;
 import leafturn.records.round.PastAdvice;
@@ -263,15 +264,23 @@ public final class PastAdvicePage {
   }
 
   /** "Standard rules (3fa2c1d0), leafturn 0.1.0". */
-  private static String madeBy(AdviceSheet advice) {
+  private String madeBy(AdviceSheet advice) {
     String own =
         advice.thresholds().entrySet().stream()
-            .map(rule -> rule.getKey() + " " + DisplayNumber.plain(rule.getValue()))
+            .map(rule -> rule.getKey() + " " + threshold(rule.getKey(), rule.getValue()))
             .collect(Collectors.joining(", "));
     return "%s (%s), %s"
         .formatted(
             own.isEmpty() ? "Standard rules" : "Rules with " + own,
             advice.rules(),
             advice.madeBy());
+  }
+
+  /** A threshold in the reader's unit; of a rule that is no more, the bare number. */
+  private String threshold(String rule, double threshold) {
+    return CallRules.named(rule)
+        .map(known -> CallRules.standard().entry(known))
+        .map(entry -> RulesPage.threshold(entry, threshold, units.units()))
+        .orElseGet(() -> DisplayNumber.plain(threshold));
   }
 }

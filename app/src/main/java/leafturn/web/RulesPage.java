@@ -11,6 +11,7 @@ import leafturn.quantity.Units;
 import leafturn.records.book.Sheet;
 import leafturn.records.sheet.RuleSheet;
 import leafturn.reports.QuantityWords;
+import leafturn.reports.TableUnit;
 import org.jspecify.annotations.Nullable;
 
 /**

@@ -24,6 +24,7 @@ import leafturn.records.sheet.RuleSheet;
 import leafturn.web.form.Field;
 import leafturn.web.form.Form;
 import leafturn.web.form.FormShape;
+import leafturn.web.sheet.RuleForm;
 import org.jspecify.annotations.Nullable;
 
 /** The rules a call is made by, and where their thresholds are set. */
@@ -93,14 +94,9 @@ final class RulesRoom implements Room {
   }
 
   private static FormShape shape(RuleEntry entry) {
-    Measure measure = RulesPage.unit(entry).measure();
-    Field threshold =
-        measure == null
-            ? Field.number("threshold", "Threshold", RulesPage.unit(entry).symbol(Units.METRIC))
-            : Field.number("threshold", "Threshold", measure);
     return FormShape.of(
         Field.hidden("rule"),
-        threshold.needed(),
+        RuleForm.threshold(entry),
         Field.text("reason", "Why").hint("A sentence for whoever reads this rule later.").needed());
   }
 

@@ -7,6 +7,7 @@ import leafturn.records.InputException;
 import leafturn.records.book.BookReading;
 import leafturn.records.book.Sheet;
 import leafturn.records.book.StaleSheetException;
+import leafturn.records.round.BookRules;
 import leafturn.records.sheet.Content;
 import leafturn.records.sheet.Kind;
 import leafturn.records.sheet.LogSheet;
@@ -94,7 +95,9 @@ final class SheetRoom implements Room {
                   Guest.visitor(context).person().name(),
                   writing -> {
                     check(writing, found, content);
-                    return writing.revise(found.kind(), found.sheet().id(), version, content);
+                    return fitting(
+                        writing,
+                        writing.revise(found.kind(), found.sheet().id(), version, content));
                   });
       Answers.goTo(context, after(found, saved));
     } catch (InputException faults) {
@@ -114,6 +117,14 @@ final class SheetRoom implements Room {
     }
   }
 
+  /** A sheet as it was written, which may take part in setting the rules of the whole book. */
+  private static <C extends Content> Sheet<C> fitting(BookReading reading, Sheet<C> written) {
+    if (written.kind() == Kind.RULE) {
+      BookRules.check(reading);
+    }
+    return written;
+  }
+
   /** A property or lawn has a page of its own, where its new facts are seen. */
   private static <C extends Content> String after(Found<C> found, Sheet<C> saved) {
     String address = saved.content().address();
@@ -130,9 +141,11 @@ final class SheetRoom implements Room {
         .write(
             Guest.visitor(context).person().name(),
             writing ->
-                withdraw
-                    ? writing.withdraw(found.kind(), id, version)
-                    : writing.restore(found.kind(), id, version));
+                fitting(
+                    writing,
+                    withdraw
+                        ? writing.withdraw(found.kind(), id, version)
+                        : writing.restore(found.kind(), id, version)));
     Answers.goTo(context, found.address());
   }
 

@@ -14,6 +14,7 @@ import leafturn.model.Parameter;
 import leafturn.model.ParameterTable;
 import leafturn.quantity.DisplayNumber;
 import leafturn.quantity.Units;
+import leafturn.reports.TableUnit;
 import leafturn.trials.power.Spread;
 
 /**

@@ -6,13 +6,9 @@ import leafturn.quantity.Measure;
 import leafturn.records.book.StationDay;
 import leafturn.web.form.Field;
 import leafturn.web.form.FormShape;
-import leafturn.web.sheet.StationFields;
 
 /** The forms of the weather pages. */
 final class WeatherForms {
-  /** A station. */
-  static final FormShape STATION = StationFields.shape();
-
   /** What was measured on a day. */
   static final FormShape MEASURED =
       FormShape.of(

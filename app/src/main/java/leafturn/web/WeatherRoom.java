@@ -4,12 +4,14 @@ import io.javalin.http.Context;
 import java.util.Map;
 import java.util.UUID;
 import leafturn.quantity.Measure;
+import leafturn.quantity.Units;
 import leafturn.records.InputException;
 import leafturn.records.book.Sheet;
 import leafturn.records.people.Visitor;
 import leafturn.records.sheet.Kind;
 import leafturn.records.sheet.WeatherStation;
 import leafturn.web.form.Form;
+import leafturn.web.sheet.StationFields;
 import org.jspecify.annotations.Nullable;
 
 /** The weather stations of the book: what each has measured, how far it reaches, where it lies. */
@@ -44,7 +46,8 @@ final class WeatherRoom implements Room {
   }
 
   private static Form begun(Context context) {
-    Form form = Form.blank(WeatherForms.STATION, Stations.units(context));
+    Units units = Stations.units(context);
+    Form form = Form.blank(StationFields.shape(units), units);
     return form.with("windHeightM", Measure.DISTANCE.typed(USUAL_WIND_HEIGHT_M, form.units()));
   }
 
@@ -74,7 +77,8 @@ final class WeatherRoom implements Room {
   }
 
   private static Form sent(Context context) {
-    return Form.sent(WeatherForms.STATION, Stations.units(context), Body.form(context));
+    Units units = Stations.units(context);
+    return Form.sent(StationFields.shape(units), units, Body.form(context));
   }
 
   private static String by(Context context) {
@@ -84,11 +88,9 @@ final class WeatherRoom implements Room {
   private void edit(Context context) {
     Sheet<WeatherStation> station = station(context);
     String document = Kind.STATION.write(station.content());
-    show(
-        context,
-        station,
-        Form.of(WeatherForms.STATION, Stations.units(context), document),
-        station.version());
+    Units units = Stations.units(context);
+    Form form = Form.of(StationFields.shape(units), units, document);
+    show(context, station, form, station.version());
   }
 
   private Sheet<WeatherStation> station(Context context) {

@@ -3,7 +3,9 @@ package leafturn.web;
 import static org.assertj.core.api.Assertions.assertThat;
 
 import java.net.http.HttpResponse;
+import java.util.List;
 import java.util.Map;
+import leafturn.records.round.BookRules;
 import org.junit.jupiter.api.Test;
 
 class RulesRoomTest extends DemoSite {
@@ -48,6 +50,30 @@ class RulesRoomTest extends DemoSite {
     assertThat(lawn.replaceAll("((about|usual|half of|when) a third)", ""))
         .contains("set by hand: Shade thins it; ", "more than a quarter")
         .doesNotContain("a third", "A third");
+  }
+
+  @Test
+  void formsAskByTheShareThatIsSet() throws Exception {
+    send("one-third", "save", "0.25", "Shade thins it.", 0);
+    for (String page : List.of(LAWN + "/programme", LAWN + "/season", "/properties/new")) {
+      assertThat(get(page)).as(page).contains("a quarter").doesNotContain("a third");
+    }
+  }
+
+  @Test
+  void aThresholdIsNotCorrectedPastTheOthersOnItsSheet() throws Exception {
+    send("one-third", "save", "0.3", "Shade thins it.", 0);
+    send("half", "save", "0.42", "And once more.", 0);
+    String id =
+        book.read(reading -> BookRules.sheet(reading, "one-third")).orElseThrow().id();
+    HttpResponse<String> refused =
+        visitor.send(
+            "/sheets/" + id + "/correct",
+            "/sheets/" + id,
+            Map.of("version", "1", "threshold", "0.45", "reason", "Drier."));
+    assertThat(refused.statusCode()).isEqualTo(422);
+    assertThat(refused.body()).contains("out of order");
+    assertThat(get("/sheets/" + id)).contains("0.3").doesNotContain("0.45");
   }
 
   @Test

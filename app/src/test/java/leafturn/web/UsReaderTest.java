@@ -7,11 +7,16 @@ import java.net.http.HttpResponse;
 import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.UUID;
+import java.util.regex.MatchResult;
+import java.util.regex.Pattern;
 import leafturn.quantity.Units;
+import leafturn.records.SourceText;
 import leafturn.records.book.Sheet;
 import leafturn.records.people.People;
 import leafturn.records.people.Person;
 import leafturn.records.sheet.BedSheet;
+import leafturn.records.sheet.Content;
 import leafturn.records.sheet.Kind;
 import leafturn.web.sheet.NoteWords;
 import org.junit.jupiter.api.Test;
@@ -19,6 +24,22 @@ import org.junit.jupiter.api.Test;
 /** The site as somebody reads it who has chosen US units. */
 class UsReaderTest extends DemoSite {
   private static final String LAWN = "heron-bank-play";
+  private static final String HEAP =
+      "'name': 'By the shed', 'heapKind': 'hot', 'volumeLitres': 900,"
+          + " 'heat': [{'day': '2015-05-20', 'temperatureC': 58}]}";
+  private static final String BED =
+      "'name': 'Border', 'areaM2': 20, 'mulchDepthMm': 50, 'mostNKgPerHa': 100}";
+  private static final String INTAKE =
+      "'day': '2015-05-20', 'accessWidthMm': 900, 'mowing': {'deckHeightsMm': [40, 76]}}";
+  private static final String VISIT =
+      "'heightsMm': [90, 95, 99], 'thatchPlugsMm': [12, 15],"
+          + " 'compaction': {'method': 'penetrometer', 'resistanceKPa': 1500}}";
+
+  /** A metric unit, with what stands before it in its line. */
+  private static final Pattern METRIC =
+      Pattern.compile(
+          ".{0,30}(?<![\\w/²])(?:g/m²|g/L|kg/ha|mm|cm|m²|°C|kg|kPa|km/h|m/s|litres?)(?![\\w/²³])");
+
   private static final double KG_PER_HA_OF_2_LB_PER_1000_FT2 = 97.64855;
 
   @Override
@@ -61,7 +82,7 @@ class UsReaderTest extends DemoSite {
 
   @Test
   void aSoilTestBeginsWithTheUsualDepthInInchesAndAVisitAsksForPsi() throws Exception {
-    String lawn = book.read(reading -> reading.at(Kind.LAWN, LAWN)).orElseThrow().id();
+    String lawn = lawnId();
     assertThat(visitor.read(newSheet(Kind.SOIL_TEST, "lawn", lawn))).contains("value=\"3.937\"");
     assertThat(visitor.read(newSheet(Kind.VISIT, "lawn", lawn)))
         .contains("in psi</span>")
@@ -123,12 +144,120 @@ class UsReaderTest extends DemoSite {
     assertThat(visitor.read("/lawns/" + LAWN)).doesNotContain("fieldCapacity", "shadeFraction");
   }
 
+  @Test
+  void whatASheetSaysAndHasSaidIsInTheReadersUnits() throws Exception {
+    add(Kind.RULE, "{'rule': 'dry-g-per-litre', 'threshold': 50, 'reason': 'Weighed'}");
+    String station = all(Kind.STATION).get(0);
+    add(
+        Kind.FORECAST,
+        "{'station': '%s', 'issued': '2015-05-28', 'origin': 'Ours', 'first': '2015-05-29', 'days': [{'minimumC': 9, 'maximumC': 21, 'rainMm': 4, 'windMPerS': 2}]}"
+            .formatted(station));
+    String place = "{'property': '" + propertyId() + "', ";
+    add(Kind.HEAP, place + HEAP);
+    add(Kind.BED, place + BED);
+    add(Kind.INTAKE, place + INTAKE);
+    String lawn = "{'lawn': '" + lawnId() + "', 'day': '2015-05-20', ";
+    add(Kind.VISIT, lawn + VISIT);
+    add(Kind.THATCH, lawn + "'plugsMm': [12, 15], 'method': 'pressed'}");
+    add(Kind.SOIL_TEST, lawn + "'laboratory': 'County', 'depthCm': 10, 'determinations': [{'analyte': 'phosphorus', 'value': 20, 'unit': 'ppm'}]}");
+    for (String id : sheetsWithPages()) {
+      for (String page : List.of("", "/correct", "/withdraw")) {
+        assertThat(metricOn("/sheets/" + id + page)).as(id + page).isEmpty();
+      }
+    }
+  }
+
+  /** Ids of one sheet of every kind that has a page here and says more than words. */
+  private List<String> sheetsWithPages() {
+    List<Kind<?>> kinds =
+        Kind.all().stream()
+            .filter(kind -> !SheetDesk.OWN_PAGES.contains(kind) && kind != Kind.PHOTOGRAPH)
+            .toList();
+    List<String> ids = kinds.stream().flatMap(kind -> all(kind).stream().limit(1)).toList();
+    assertThat(ids).hasSize(kinds.size());
+    return ids;
+  }
+
+  private <C extends Content> List<String> all(Kind<C> kind) {
+    return book.read(reading -> reading.all(kind)).stream().map(Sheet::id).toList();
+  }
+
+  @Test
+  void changesAndConflictsOfAnEntryAreToldInTheReadersUnits() throws Exception {
+    String lawn = lawnId();
+    String fed =
+        "{'lawn': '" + lawn + "', 'day': '2015-05-20', 'what': 'fed', 'fastNGPerM2': %s, 'waterInMm': 8}";
+    String id = add(Kind.LOG, fed.formatted(4));
+    book.write("Bo", writing -> writing.revise(Kind.LOG, id, 1, Kind.LOG.read(json(fed.formatted(5)))));
+    String page = "/sheets/" + id;
+    assertThat(visitor.read(page))
+        .contains("0.8193\u202flb/1000 ft²", "1.024\u202flb/1000 ft²", "0.315\u202fin");
+    assertThat(metricOn(page)).isEmpty();
+
+    Map<String, String> mine =
+        Map.of("version", "1", "day", "2015-05-20", "fastNGPerM2", "1", "waterInMm", "0.315");
+    HttpResponse<String> conflict = visitor.send(page + "/correct", page, mine);
+    assertThat(conflict.statusCode()).isEqualTo(409);
+    assertThat(conflict.body())
+        .contains("1.024\u202flb/1000 ft²", "1\u202flb/1000 ft²", "value=\"1\"");
+    assertThat(metric(conflict.body())).isEmpty();
+  }
+
+  @Test
+  void aFaultOfTwoHeightsTellsBothInInches() throws Exception {
+    String page = "/lawns/" + LAWN + "/log";
+    Map<String, String> mown = new HashMap<>();
+    mown.put("id", UUID.randomUUID().toString());
+    mown.put("as", "returned");
+    mown.put("day", "2015-05-20");
+    mown.put("heightBeforeMm", "3");
+    mown.put("heightAfterMm", "4");
+    HttpResponse<String> refused = visitor.send(page, mown);
+    assertThat(refused.statusCode()).isEqualTo(422);
+    assertThat(refused.body()).contains("4 in is above the height before, 3 in");
+  }
+
+  @Test
+  void noPageOfTheRoundTellsAMetricFigure() throws Exception {
+    for (String page :
+        List.of("/", "/lawns", "/log", "/weather", "/lawns/" + LAWN, "/lawns/" + LAWN + "/advice",
+            "/lawns/" + LAWN + "/log", "/lawns/" + LAWN + "/season", "/properties/heron-bank",
+            "/properties/new", "/import", "/book", "/trials")) {
+      assertThat(metricOn(page)).as(page).isEmpty();
+    }
+    assertThat(metricOn("/weather/" + all(Kind.STATION).get(0))).isEmpty();
+  }
+
+  private <C extends Content> String add(Kind<C> kind, String document) {
+    String id = UUID.randomUUID().toString();
+    book.write("test", writing -> writing.add(kind, id, kind.read(json(document))));
+    return id;
+  }
+
+  private static SourceText json(String text) {
+    return new SourceText("test", text.replace('\'', '"'));
+  }
+
+  private List<String> metricOn(String page) throws Exception {
+    return metric(visitor.read(page));
+  }
+
+  /** What a reader of the page finds in metric units; a laboratory may report in any. */
+  private static List<String> metric(String html) {
+    String words = html.replaceAll("(?s)<(script|title|option)\\b.*?</\\1>|<[^>]*>", "\n");
+    return METRIC.matcher(words).results().map(MatchResult::group).toList();
+  }
+
   private Map<String, String> bed(Map<String, String> more) {
     Map<String, String> fields = new HashMap<>(more);
     fields.put("kind", "bed");
     fields.put("property", propertyId());
     fields.put("name", "Long border");
     return fields;
+  }
+
+  private String lawnId() {
+    return book.read(reading -> reading.at(Kind.LAWN, LAWN)).orElseThrow().id();
   }
 
   private String propertyId() {

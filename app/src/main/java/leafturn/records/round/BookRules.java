@@ -39,6 +39,15 @@ public final class BookRules {
     }
   }
 
+  /**
+   * Refuses the thresholds of the book where they are out of order.
+   *
+   * @throws InputException with one sentence for each two of them
+   */
+  public static void check(BookReading reading) {
+    check(LawnCalls.thresholds(reading));
+  }
+
   /** The sheet on which a threshold is set, withdrawn or not; empty where it never was. */
   public static Optional<Sheet<RuleSheet>> sheet(BookReading reading, String rule) {
     return reading.find(Kind.RULE, id(rule));
@@ -78,7 +87,7 @@ public final class BookRules {
    */
   public static void unset(BookWriting writing, String rule, int basedOn) {
     writing.withdraw(Kind.RULE, id(rule), basedOn);
-    check(LawnCalls.thresholds(writing));
+    check(writing);
   }
 
   private static String id(String rule) {

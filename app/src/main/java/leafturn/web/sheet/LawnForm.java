@@ -5,6 +5,7 @@ import java.util.Arrays;
 import java.util.List;
 import leafturn.model.grass.Species;
 import leafturn.quantity.Measure;
+import leafturn.quantity.Units;
 import leafturn.records.SoilTextures;
 import leafturn.records.shape.Outline;
 import leafturn.records.sheet.DeckType;
@@ -24,7 +25,7 @@ public class LawnForm extends SheetForm<LawnSheet> {
 
   @Override
   public FormShape shape(Setting setting, String document) {
-    return new FormShape(List.of(lawn(), ground(), soil(), mower()));
+    return new FormShape(List.of(lawn(), ground(), soil(), mower(setting.units())));
   }
 
   @Override
@@ -116,7 +117,7 @@ public class LawnForm extends SheetForm<LawnSheet> {
                 .hint("From 30, all soaks in, to 100, all runs off.")));
   }
 
-  private static Group mower() {
+  private static Group mower(Units units) {
     return new Group(
         "Its mower",
         "",
@@ -126,7 +127,9 @@ public class LawnForm extends SheetForm<LawnSheet> {
             Field.number("mower.bagLitres", "Bag", Measure.VOLUME)
                 .hint("For counting bags. Left empty: no bags."),
             Field.number("mower.speedKmPerH", "Mowing speed", Measure.GROUND_SPEED)
-                .hint("4 km/h, 2.5 mi/h, is a walking pace. Left empty: no minutes."),
+                .hint(
+                    "%s is a walking pace. Left empty: no minutes."
+                        .formatted(units == Units.US ? "2.5 mi/h" : "4 km/h")),
             Field.flag("mower.doubleCut", "Every mowing goes over the lawn twice"),
             Field.oneOf("mower.deckType", "Deck", Words.of(DeckType.class)),
             Field.date("mower.lastSharpened", "Blades last sharpened")));

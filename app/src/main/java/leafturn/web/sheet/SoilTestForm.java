@@ -5,6 +5,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.stream.Collectors;
 import leafturn.quantity.Measure;
+import leafturn.quantity.Units;
 import leafturn.records.Choice;
 import leafturn.records.sheet.Analyte;
 import leafturn.records.sheet.Kind;
@@ -93,7 +94,9 @@ final class SoilTestForm extends SheetForm<SoilTestSheet> {
             .hint("As the laboratory names it; figures of different ones do not compare."));
     fields.add(
         Field.number("depthCm", "Depth of the cores", Measure.DEPTH)
-            .hint("10 cm, 4 in, is common for lawns; take what the laboratory asked for.")
+            .hint(
+                "%s is common for lawns; take what the laboratory asked for."
+                    .formatted(setting.units() == Units.US ? "4 in" : "10 cm"))
             .needed());
     fields.add(
         Field.longText("method", "How the samples were taken")

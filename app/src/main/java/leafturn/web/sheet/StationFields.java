@@ -1,6 +1,7 @@
 package leafturn.web.sheet;
 
 import leafturn.quantity.Measure;
+import leafturn.quantity.Units;
 import leafturn.web.form.Field;
 import leafturn.web.form.FormShape;
 
@@ -8,8 +9,13 @@ import leafturn.web.form.FormShape;
 public final class StationFields {
   private StationFields() {}
 
-  /** All of them in order. */
-  public static FormShape shape() {
+  /**
+   * All of them in order.
+   *
+   * @param units of the reader
+   */
+  public static FormShape shape(Units units) {
+    String usual = units == Units.US ? "6.6 ft" : "2 m";
     return FormShape.of(
         Field.text("name", "Name").hint("What you call it, for instance the place.").needed(),
         Field.text("origin", "Where its record comes from")
@@ -17,7 +23,8 @@ public final class StationFields {
             .needed(),
         Field.number("windHeightM", "Height of the wind measurement", Measure.DISTANCE)
             .hint(
-                "Above ground. 2 m (6.6 ft), for which the evaporation equation is made, at most stations on a lawn; ten metres on airfields.")
+                "Above ground. %s, for which the evaporation equation is made, at most stations on a lawn; five times that on airfields."
+                    .formatted(usual))
             .needed(),
         Field.number("latitudeDeg", "Latitude", "degrees, south negative"),
         Field.number("longitudeDeg", "Longitude", "degrees, west negative"),

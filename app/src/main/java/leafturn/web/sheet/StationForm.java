@@ -14,7 +14,7 @@ final class StationForm extends SheetForm<WeatherStation> {
 
   @Override
   public FormShape shape(Setting setting, String document) {
-    return StationFields.shape();
+    return StationFields.shape(setting.units());
   }
 
   @Override
