@@ -59,8 +59,7 @@ final class ImportRoom implements Room {
       Function<String, @Nullable String> asked,
       @Nullable ImportKind refused,
       List<String> faults) {
-    ImportStart page =
-        desk.book().read(reading -> ImportStart.of(reading, asked, refused, faults));
+    ImportStart page = desk.book().read(reading -> ImportStart.of(reading, asked, refused, faults));
     desk.show(context, "import.jte", "Import", Map.of("page", page));
   }
 
@@ -160,8 +159,7 @@ final class ImportRoom implements Room {
       return;
     }
     try {
-      Preview preview =
-          desk.book().read(lookAt(context, file)::preview);
+      Preview preview = desk.book().read(lookAt(context, file)::preview);
       show(context, file, preview, "");
     } catch (InputException e) {
       refuse(context, file, e);

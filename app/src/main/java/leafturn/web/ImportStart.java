@@ -78,8 +78,7 @@ public record ImportStart(
             orEmpty(asked.apply("station")),
             orEmpty(asked.apply("trial")),
             orEmpty(asked.apply("laboratory")));
-    return new ImportStart(
-        lawns, stations, trials(book), laboratories, chosen, refused, faults);
+    return new ImportStart(lawns, stations, trials(book), laboratories, chosen, refused, faults);
   }
 
   /** Those that are frozen and have not ended. */

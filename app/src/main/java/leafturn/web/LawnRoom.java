@@ -12,8 +12,6 @@ import leafturn.records.sheet.AdviceSheet.Way;
 
 /** The lawns: all of them, and the call of each. */
 final class LawnRoom implements Room {
-  private static final int NOT_FOUND = 404;
-
   private final Desk desk;
 
   LawnRoom(Desk desk) {
@@ -62,10 +60,12 @@ final class LawnRoom implements Room {
   }
 
   private void withoutCall(Context context, RoundOfLawns round, String address) {
-    round.withoutCall().stream()
-        .filter(lawn -> lawn.slug().equals(address))
-        .findFirst()
-        .ifPresentOrElse(lawn -> uncalled(context, round, lawn), () -> context.status(NOT_FOUND));
+    LawnWithoutCall lawn =
+        round.withoutCall().stream()
+            .filter(each -> each.slug().equals(address))
+            .findFirst()
+            .orElseThrow(Refusal::notFound);
+    uncalled(context, round, lawn);
   }
 
   private void uncalled(Context context, RoundOfLawns round, LawnWithoutCall lawn) {

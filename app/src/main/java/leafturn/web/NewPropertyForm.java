@@ -40,8 +40,7 @@ final class NewPropertyForm {
    *
    * @param third largest share of the height that one cut should take, in words
    */
-  static Form begun(
-      List<Sheet<WeatherStation>> stations, ZoneId zone, Units units, String third) {
+  static Form begun(List<Sheet<WeatherStation>> stations, ZoneId zone, Units units, String third) {
     return Form.blank(shape(stations, units, third), units)
         .with("property.timeZone", zone.getId())
         .with(STATION, stations.isEmpty() ? EXAMPLE : stations.get(0).id())

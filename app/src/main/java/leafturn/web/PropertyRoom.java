@@ -50,8 +50,7 @@ final class PropertyRoom implements Room {
     Visitor visitor = Guest.visitor(context);
     Units units = visitor.person().units();
     Form form =
-        Form.sent(
-            NewPropertyForm.shape(stations(), units, third()), units, context.formParamMap());
+        Form.sent(NewPropertyForm.shape(stations(), units, third()), units, context.formParamMap());
     List<Fault> faults = new ArrayList<>();
     WeatherUpload weather = weather(context, faults);
     try {

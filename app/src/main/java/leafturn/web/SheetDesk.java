@@ -199,7 +199,6 @@ final class SheetDesk {
   }
 
   private LocalDate today(BookReading reading, SheetPlace place) {
-    return Today.of(BookTitle.of(reading), desk.clock())
-        .in(place.zone(desk.clock().getZone()));
+    return Today.of(BookTitle.of(reading), desk.clock()).in(place.zone(desk.clock().getZone()));
   }
 }

@@ -53,6 +53,7 @@ final class Stations {
 
   /** Answers with the page of a station, whose form for a day begins after the record's last. */
   void show(Context context) {
+    LocalDate today = desk.today();
     Form form =
         desk.book()
             .read(
@@ -60,7 +61,7 @@ final class Stations {
                   List<StationDay> days = StationDays.of(reading, of(context, reading).id());
                   LocalDate next =
                       days.isEmpty()
-                          ? desk.today().minusDays(1)
+                          ? today.minusDays(1)
                           : days.get(days.size() - 1).day().plusDays(1);
                   return Form.blank(WeatherForms.DAY, units(context)).with("day", next.toString());
                 });

@@ -59,8 +59,15 @@ public final class TlsFiles {
   public static TlsFiles read(Path chain, Path key, Instant now) {
     List<X509Certificate> certificates = certificates(chain);
     X509Certificate own = certificates.get(0);
-    if (now.isAfter(own.getNotAfter().toInstant())) {
-      throw new InputException(chain + ": the certificate ended at " + own.getNotAfter() + ".");
+    Instant begins = own.getNotBefore().toInstant();
+    Instant ends = own.getNotAfter().toInstant();
+    if (now.isBefore(begins)) {
+      throw new InputException(
+          "%s: the certificate holds only from %s on, and by this machine's clock it is %s."
+              .formatted(chain, begins, now));
+    }
+    if (now.isAfter(ends)) {
+      throw new InputException(chain + ": the certificate ended at " + ends + ".");
     }
     PrivateKey secret = key(key, own);
     try {

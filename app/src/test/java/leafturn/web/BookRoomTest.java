@@ -6,41 +6,17 @@ import java.net.http.HttpResponse;
 import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.Path;
-import java.time.Clock;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
 import leafturn.quantity.Units;
 import leafturn.records.archive.BookImport;
-import leafturn.records.book.Book;
-import leafturn.records.book.BookPlace;
 import leafturn.records.people.People;
 import leafturn.records.people.Person;
 import leafturn.records.people.Role;
-import leafturn.records.round.DemoBook;
-import org.junit.jupiter.api.AfterEach;
-import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
-import org.junit.jupiter.api.io.TempDir;
 
-class BookRoomTest {
+class BookRoomTest extends DemoSite {
   private static final Pattern KEPT = Pattern.compile("href=\"(/book/archives/[^\"]+\\.zip)\"");
-
-  @TempDir Path folder;
-  private Book book;
-  private LeafturnServer server;
-
-  @BeforeEach
-  void start() {
-    book = Book.open(BookPlace.of(folder), Clock.systemUTC());
-    DemoBook.write(book);
-    server = LeafturnServer.start(book, Clock.systemUTC(), 0);
-  }
-
-  @AfterEach
-  void stop() {
-    server.close();
-    book.close();
-  }
 
   @Test
   void anOwnerTakesTheWholeBookAway() throws Exception {

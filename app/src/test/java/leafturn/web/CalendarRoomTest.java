@@ -3,51 +3,24 @@ package leafturn.web;
 import static org.assertj.core.api.Assertions.assertThat;
 
 import java.net.http.HttpResponse;
-import java.nio.file.Path;
-import java.time.Clock;
 import java.util.Set;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
 import leafturn.quantity.Units;
-import leafturn.records.book.Book;
-import leafturn.records.book.BookPlace;
 import leafturn.records.people.People;
 import leafturn.records.people.Role;
 import leafturn.records.people.Shares;
-import leafturn.records.round.DemoBook;
 import leafturn.records.sheet.Kind;
-import org.junit.jupiter.api.AfterEach;
-import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
-import org.junit.jupiter.api.io.TempDir;
 
-class CalendarRoomTest {
+class CalendarRoomTest extends DemoSite {
   private static final Pattern ADDRESS =
       Pattern.compile("http://127\\.0\\.0\\.1:\\d+(/calendar/[A-Za-z0-9_-]{43}\\.ics)<");
-
-  @TempDir Path folder;
-  private Book book;
-  private LeafturnServer server;
-  private Asking stranger;
-
-  @BeforeEach
-  void start() {
-    book = Book.open(BookPlace.of(folder.resolve("book")), Clock.systemUTC());
-    DemoBook.write(book);
-    server = LeafturnServer.start(book, Clock.systemUTC(), 0);
-    stranger = new Asking(server);
-  }
-
-  @AfterEach
-  void stop() {
-    server.close();
-    book.close();
-  }
 
   @Test
   void whoeverHasTheAddressReadsTheDaysOfItsOwnersLawns() throws Exception {
     String address = made(new Asking(server));
-    HttpResponse<String> calendar = stranger.get(address);
+    HttpResponse<String> calendar = asking.get(address);
     assertThat(calendar.statusCode()).isEqualTo(200);
     assertThat(calendar.headers().firstValue("Content-Type"))
         .contains("text/calendar; charset=utf-8");
@@ -60,7 +33,7 @@ class CalendarRoomTest {
   @Test
   void aReadersCalendarHoldsTheLawnsSharedWithThemAndNoOthers() throws Exception {
     String address = made(reader("linden-house"));
-    assertThat(stranger.get(address).body()).contains("Linden House").doesNotContain("Heron Bank");
+    assertThat(asking.get(address).body()).contains("Linden House").doesNotContain("Heron Bank");
   }
 
   @Test
@@ -68,11 +41,11 @@ class CalendarRoomTest {
     Asking owner = new Asking(server);
     String first = made(owner);
     String second = made(owner);
-    assertThat(stranger.get(first).statusCode()).isEqualTo(404);
-    assertThat(stranger.get(second).statusCode()).isEqualTo(200);
+    assertThat(asking.get(first).statusCode()).isEqualTo(404);
+    assertThat(asking.get(second).statusCode()).isEqualTo(200);
     assertThat(owner.get("/me/calendar").body()).doesNotContain(second);
     assertThat(owner.postForm("/me/calendar/withdraw").statusCode()).isEqualTo(303);
-    assertThat(stranger.get(second).statusCode()).isEqualTo(404);
+    assertThat(asking.get(second).statusCode()).isEqualTo(404);
   }
 
   @Test
@@ -95,7 +68,7 @@ class CalendarRoomTest {
   void whatIsNoAddressIsNotFound() throws Exception {
     for (String file :
         new String[] {"x.ics", "x", "a".repeat(43), "a".repeat(43) + ".ics", ".ics"}) {
-      assertThat(stranger.get("/calendar/" + file).statusCode()).as(file).isEqualTo(404);
+      assertThat(asking.get("/calendar/" + file).statusCode()).as(file).isEqualTo(404);
     }
   }
 

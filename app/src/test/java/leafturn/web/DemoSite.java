@@ -16,6 +16,9 @@ abstract class DemoSite {
   LeafturnServer server;
   SiteVisitor visitor;
 
+  /** Whoever sits at the machine. */
+  Asking asking;
+
   @BeforeEach
   void start() {
     book = Book.open(BookPlace.of(folder), Clock.systemUTC());
@@ -23,6 +26,7 @@ abstract class DemoSite {
     prepare();
     server = LeafturnServer.start(book, Clock.systemUTC(), 0);
     visitor = new SiteVisitor(server.address());
+    asking = new Asking(server);
   }
 
   /** What a test writes into the book before it is served. */

@@ -3,47 +3,26 @@ package leafturn.web;
 import static org.assertj.core.api.Assertions.assertThat;
 
 import java.net.http.HttpResponse;
-import java.nio.file.Path;
-import java.time.Clock;
 import java.util.List;
 import java.util.Map;
-import leafturn.records.book.Book;
-import leafturn.records.book.BookPlace;
 import leafturn.records.book.Sheet;
-import leafturn.records.round.DemoBook;
 import leafturn.records.sheet.ForecastSheet;
 import leafturn.records.sheet.Kind;
-import org.junit.jupiter.api.AfterEach;
 import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
-import org.junit.jupiter.api.io.TempDir;
 
 /** A forecast from a file: looked at, used by the advice, and let go when it ends. */
-class ForecastRoomTest {
+class ForecastRoomTest extends DemoSite {
   private static final String LAWN = "/lawns/linden-house-back";
   private static final String HEADER = "date,temp_max,temp_min,rain_mm\n";
   private static final String DAYS =
       HEADER + "2015-05-28,29,19,0\n2015-05-29,30,20,0\n2015-05-30,28,18,14\n";
 
-  @TempDir Path folder;
-  private Book book;
-  private LeafturnServer server;
-  private SiteVisitor visitor;
   private String station = "";
 
   @BeforeEach
-  void start() {
-    book = Book.open(BookPlace.of(folder), Clock.systemUTC());
-    DemoBook.write(book);
-    server = LeafturnServer.start(book, Clock.systemUTC(), 0);
-    visitor = new SiteVisitor(server.address());
+  void find() {
     station = "/weather/" + book.<String>read(reading -> reading.all(Kind.STATION).get(0).id());
-  }
-
-  @AfterEach
-  void stop() {
-    server.close();
-    book.close();
   }
 
   private HttpResponse<String> look(String origin, String csv) throws Exception {

@@ -4,48 +4,28 @@ import static org.assertj.core.api.Assertions.assertThat;
 
 import java.net.http.HttpResponse;
 import java.nio.charset.StandardCharsets;
-import java.nio.file.Path;
-import java.time.Clock;
 import java.util.Map;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
+import leafturn.quantity.Units;
 import leafturn.records.Examples;
-import leafturn.records.book.Book;
-import leafturn.records.book.BookPlace;
 import leafturn.records.exchange.LogTable;
-import leafturn.records.round.DemoBook;
 import leafturn.records.sheet.Kind;
 import leafturn.records.table.TableFile;
-import org.junit.jupiter.api.AfterEach;
 import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
-import org.junit.jupiter.api.io.TempDir;
 
-class ImportRoomTest {
+class ImportRoomTest extends DemoSite {
   private static final Pattern SEEN = Pattern.compile("name=\"seen\" value=\"([^\"]+)\"");
   private static final String WATERED = "date,what,water_mm\n2015-05-20,watered,";
 
-  @TempDir Path folder;
-  private Book book;
-  private LeafturnServer server;
-  private Asking asking;
   private String lawn;
   private String station;
 
   @BeforeEach
-  void start() {
-    book = Book.open(BookPlace.of(folder), Clock.systemUTC());
-    DemoBook.write(book);
-    server = LeafturnServer.start(book, Clock.systemUTC(), 0);
-    asking = new Asking(server);
+  void find() {
     lawn = book.read(reading -> reading.at(Kind.LAWN, "linden-house-back").orElseThrow().id());
     station = book.read(reading -> reading.all(Kind.STATION).get(0).id());
-  }
-
-  @AfterEach
-  void stop() {
-    server.close();
-    book.close();
   }
 
   private HttpResponse<String> sendLog(String csv) throws Exception {
@@ -185,7 +165,8 @@ class ImportRoomTest {
   void aLogIsGivenOutAsCsvAndXlsx() throws Exception {
     String csv = asking.get("/lawns/linden-house-back/log.csv").body();
     assertThat(csv)
-        .isEqualTo(LogTable.of(book.read(reading -> reading.ofLawn(Kind.LOG, lawn))).csv());
+        .isEqualTo(
+            LogTable.of(book.read(reading -> reading.ofLawn(Kind.LOG, lawn)), Units.METRIC).csv());
     HttpResponse<byte[]> xlsx = asking.bytes("/lawns/linden-house-back/log.xlsx");
     assertThat(xlsx.headers().firstValue("Content-Disposition"))
         .contains("attachment; filename=\"linden-house-back-log.xlsx\"");

@@ -220,6 +220,9 @@ class ListeningTest {
     Instant late = now.plus(Duration.ofDays(3));
     assertThatThrownBy(() -> TlsFiles.read(certificate.certificate(), certificate.key(), late))
         .hasMessageContaining("ended");
+    Instant early = now.minus(Duration.ofDays(3));
+    assertThatThrownBy(() -> TlsFiles.read(certificate.certificate(), certificate.key(), early))
+        .hasMessageContaining("holds only from");
   }
 
   private static TlsFiles tls() {

@@ -64,8 +64,7 @@ class RulesRoomTest extends DemoSite {
   void aThresholdIsNotCorrectedPastTheOthersOnItsSheet() throws Exception {
     send("one-third", "save", "0.3", "Shade thins it.", 0);
     send("half", "save", "0.42", "And once more.", 0);
-    String id =
-        book.read(reading -> BookRules.sheet(reading, "one-third")).orElseThrow().id();
+    String id = book.read(reading -> BookRules.sheet(reading, "one-third")).orElseThrow().id();
     HttpResponse<String> refused =
         visitor.send(
             "/sheets/" + id + "/correct",

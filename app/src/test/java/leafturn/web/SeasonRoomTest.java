@@ -3,46 +3,19 @@ package leafturn.web;
 import static org.assertj.core.api.Assertions.assertThat;
 
 import java.net.http.HttpResponse;
-import java.nio.file.Path;
-import java.time.Clock;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import leafturn.records.ProgrammeFields;
-import leafturn.records.book.Book;
-import leafturn.records.book.BookPlace;
 import leafturn.records.book.Sheet;
-import leafturn.records.round.DemoBook;
 import leafturn.records.sheet.Kind;
 import leafturn.records.sheet.ProgrammeSheet;
-import org.junit.jupiter.api.AfterEach;
-import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
-import org.junit.jupiter.api.io.TempDir;
 
 /** A season plan on the site: asked for, followed, stopped, weighed and adopted. */
-class SeasonRoomTest {
+class SeasonRoomTest extends DemoSite {
   private static final String LAWN = "/lawns/linden-house-back";
   private static final String PAGE = LAWN + "/season";
-
-  @TempDir Path folder;
-  private Book book;
-  private LeafturnServer server;
-  private Asking visitor;
-
-  @BeforeEach
-  void start() {
-    book = Book.open(BookPlace.of(folder), Clock.systemUTC());
-    DemoBook.write(book);
-    server = LeafturnServer.start(book, Clock.systemUTC(), 0);
-    visitor = new Asking(server);
-  }
-
-  @AfterEach
-  void stop() {
-    server.close();
-    book.close();
-  }
 
   private static Map<String, String> own() {
     Map<String, String> fields = new LinkedHashMap<>();
@@ -55,7 +28,7 @@ class SeasonRoomTest {
 
   private String ended() throws Exception {
     for (int look = 0; look < 600; look++) {
-      String page = visitor.get(PAGE).body();
+      String page = asking.get(PAGE).body();
       if (!page.contains("The season plan is being made")) {
         return page;
       }
@@ -66,19 +39,19 @@ class SeasonRoomTest {
 
   @Test
   void theLawnsPageLeadsToAPlanThatCanBeMadeWeighedAndAdopted() throws Exception {
-    assertThat(visitor.get(LAWN).body()).contains(PAGE, "Which programme for a year?");
-    assertThat(visitor.get(PAGE).body()).contains("Make the plan").doesNotContain("Adopt");
-    assertThat(visitor.postForm(PAGE, own()).statusCode()).isEqualTo(303);
+    assertThat(asking.get(LAWN).body()).contains(PAGE, "Which programme for a year?");
+    assertThat(asking.get(PAGE).body()).contains("Make the plan").doesNotContain("Adopt");
+    assertThat(asking.postForm(PAGE, own()).statusCode()).isEqualTo(303);
     String page = ended();
     assertThat(page)
         .contains("By your aims", "Twice a week, by the rules", "As now", "Nutrients")
         .containsPattern("(?s)Twice a week, by the rules.*Twice a week, by the rules.*Twice a week")
         .contains("Of 2 programmes", "Over 100 possible seasons", "<svg class=\"season-wide\"")
         .doesNotContain("members");
-    HttpResponse<String> progress = visitor.get(PAGE + "/progress");
+    HttpResponse<String> progress = asking.get(PAGE + "/progress");
     assertThat(progress.body()).contains("2 of 2 programmes").doesNotContain("<html");
     assertThat(progress.headers().firstValue("HX-Refresh")).contains("true");
-    assertThat(visitor.get(PAGE + "?work=8&growth=0&up=nitrate").body())
+    assertThat(asking.get(PAGE + "?work=8&growth=0&up=nitrate").body())
         .contains("nitrate N lost, g/m² a year")
         .contains("<option value=\"8\" selected>");
 
@@ -88,7 +61,7 @@ class SeasonRoomTest {
     assertThat(programmes()).hasSize(1);
 
     HttpResponse<String> adopted =
-        visitor.postForm(PAGE + "/adopt", Map.of("number", "1", "from", "2015-06-01"));
+        asking.postForm(PAGE + "/adopt", Map.of("number", "1", "from", "2015-06-01"));
 
     assertThat(adopted.statusCode()).isEqualTo(303);
     assertThat(Asking.location(adopted).toString()).startsWith("/sheets/");
@@ -103,7 +76,7 @@ class SeasonRoomTest {
 
   private void assertRefused(String from, String sentence) throws Exception {
     HttpResponse<String> answer =
-        visitor.postForm(PAGE + "/adopt", Map.of("number", "1", "from", from));
+        asking.postForm(PAGE + "/adopt", Map.of("number", "1", "from", from));
     assertThat(answer.statusCode()).isEqualTo(422);
     assertThat(answer.body())
         .contains(sentence, "id=\"adopt-from-fault\"", "name=\"from\" value=\"" + from + "\"");
@@ -122,33 +95,32 @@ class SeasonRoomTest {
     Map<String, String> asked = own();
     asked.put("search", "true");
     asked.put("programmes[0].name", "My own, every week");
-    assertThat(visitor.postForm(PAGE, asked).statusCode()).isEqualTo(303);
-    assertThat(visitor.get(PAGE).body()).contains("being made", "<progress", "Stop");
+    assertThat(asking.postForm(PAGE, asked).statusCode()).isEqualTo(303);
+    assertThat(asking.get(PAGE).body()).contains("being made", "<progress", "Stop");
 
-    assertThat(visitor.postForm(PAGE + "/stop").statusCode()).isEqualTo(303);
+    assertThat(asking.postForm(PAGE + "/stop").statusCode()).isEqualTo(303);
 
     assertThat(ended())
         .contains("The plan was stopped.", "Make the plan", "value=\"My own, every week\"");
-    assertThat(visitor.postForm(PAGE + "/adopt", Map.of("number", "1")).statusCode())
-        .isEqualTo(404);
+    assertThat(asking.postForm(PAGE + "/adopt", Map.of("number", "1")).statusCode()).isEqualTo(404);
   }
 
   @Test
   void wrongProgrammesAndDaysAreToldAndNothingIsWritten() throws Exception {
     Map<String, String> wrong = own();
     wrong.put("programmes[0].mowing.heightMm", "2");
-    HttpResponse<String> refused = visitor.postForm(PAGE, wrong);
+    HttpResponse<String> refused = asking.postForm(PAGE, wrong);
     assertThat(refused.statusCode()).isEqualTo(422);
     assertThat(refused.body()).contains("from 3 to 200", "value=\"2\"");
 
-    visitor.postForm(PAGE, own());
+    asking.postForm(PAGE, own());
     ended();
     HttpResponse<String> noDay =
-        visitor.postForm(PAGE + "/adopt", Map.of("number", "1", "from", "soon"));
+        asking.postForm(PAGE + "/adopt", Map.of("number", "1", "from", "soon"));
     assertThat(noDay.statusCode()).isEqualTo(422);
     assertThat(noDay.body()).contains("The first day of the programme");
     assertThat(
-            visitor
+            asking
                 .postForm(PAGE + "/adopt", Map.of("number", "77", "from", "2015-06-01"))
                 .statusCode())
         .isEqualTo(400);
@@ -157,7 +129,7 @@ class SeasonRoomTest {
 
   @Test
   void aLawnThatIsNotThereHasNoPlan() throws Exception {
-    assertThat(visitor.get("/lawns/nowhere/season").statusCode()).isEqualTo(404);
-    assertThat(visitor.get(PAGE + "/progress").statusCode()).isEqualTo(404);
+    assertThat(asking.get("/lawns/nowhere/season").statusCode()).isEqualTo(404);
+    assertThat(asking.get(PAGE + "/progress").statusCode()).isEqualTo(404);
   }
 }

@@ -159,7 +159,10 @@ class UsReaderTest extends DemoSite {
     String lawn = "{'lawn': '" + lawnId() + "', 'day': '2015-05-20', ";
     add(Kind.VISIT, lawn + VISIT);
     add(Kind.THATCH, lawn + "'plugsMm': [12, 15], 'method': 'pressed'}");
-    add(Kind.SOIL_TEST, lawn + "'laboratory': 'County', 'depthCm': 10, 'determinations': [{'analyte': 'phosphorus', 'value': 20, 'unit': 'ppm'}]}");
+    add(
+        Kind.SOIL_TEST,
+        lawn
+            + "'laboratory': 'County', 'depthCm': 10, 'determinations': [{'analyte': 'phosphorus', 'value': 20, 'unit': 'ppm'}]}");
     for (String id : sheetsWithPages()) {
       for (String page : List.of("", "/correct", "/withdraw")) {
         assertThat(metricOn("/sheets/" + id + page)).as(id + page).isEmpty();
@@ -186,9 +189,12 @@ class UsReaderTest extends DemoSite {
   void changesAndConflictsOfAnEntryAreToldInTheReadersUnits() throws Exception {
     String lawn = lawnId();
     String fed =
-        "{'lawn': '" + lawn + "', 'day': '2015-05-20', 'what': 'fed', 'fastNGPerM2': %s, 'waterInMm': 8}";
+        "{'lawn': '"
+            + lawn
+            + "', 'day': '2015-05-20', 'what': 'fed', 'fastNGPerM2': %s, 'waterInMm': 8}";
     String id = add(Kind.LOG, fed.formatted(4));
-    book.write("Bo", writing -> writing.revise(Kind.LOG, id, 1, Kind.LOG.read(json(fed.formatted(5)))));
+    book.write(
+        "Bo", writing -> writing.revise(Kind.LOG, id, 1, Kind.LOG.read(json(fed.formatted(5)))));
     String page = "/sheets/" + id;
     assertThat(visitor.read(page))
         .contains("0.8193\u202flb/1000 ft²", "1.024\u202flb/1000 ft²", "0.315\u202fin");
@@ -220,9 +226,20 @@ class UsReaderTest extends DemoSite {
   @Test
   void noPageOfTheRoundTellsAMetricFigure() throws Exception {
     for (String page :
-        List.of("/", "/lawns", "/log", "/weather", "/lawns/" + LAWN, "/lawns/" + LAWN + "/advice",
-            "/lawns/" + LAWN + "/log", "/lawns/" + LAWN + "/season", "/properties/heron-bank",
-            "/properties/new", "/import", "/book", "/trials")) {
+        List.of(
+            "/",
+            "/lawns",
+            "/log",
+            "/weather",
+            "/lawns/" + LAWN,
+            "/lawns/" + LAWN + "/advice",
+            "/lawns/" + LAWN + "/log",
+            "/lawns/" + LAWN + "/season",
+            "/properties/heron-bank",
+            "/properties/new",
+            "/import",
+            "/book",
+            "/trials")) {
       assertThat(metricOn(page)).as(page).isEmpty();
     }
     assertThat(metricOn("/weather/" + all(Kind.STATION).get(0))).isEmpty();

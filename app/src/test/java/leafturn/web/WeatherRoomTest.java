@@ -3,46 +3,25 @@ package leafturn.web;
 import static org.assertj.core.api.Assertions.assertThat;
 
 import java.net.http.HttpResponse;
-import java.nio.file.Path;
-import java.time.Clock;
 import java.time.LocalDate;
 import java.util.Map;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
 import leafturn.model.weather.WeatherSeries.Quantity;
-import leafturn.records.book.Book;
-import leafturn.records.book.BookPlace;
 import leafturn.records.book.StationDay;
 import leafturn.records.book.StationDays;
-import leafturn.records.round.DemoBook;
 import leafturn.records.sheet.Kind;
-import org.junit.jupiter.api.AfterEach;
 import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
-import org.junit.jupiter.api.io.TempDir;
 
-class WeatherRoomTest {
+class WeatherRoomTest extends DemoSite {
   private static final Pattern BEFORE = Pattern.compile("name=\"before\" value=\"([^\"]+)\"");
 
-  @TempDir Path folder;
-  private Book book;
-  private LeafturnServer server;
-  private Asking asking;
   private String station;
 
   @BeforeEach
-  void start() {
-    book = Book.open(BookPlace.of(folder), Clock.systemUTC());
-    DemoBook.write(book);
-    server = LeafturnServer.start(book, Clock.systemUTC(), 0);
-    asking = new Asking(server);
+  void find() {
     station = book.read(reading -> reading.all(Kind.STATION).get(0).id());
-  }
-
-  @AfterEach
-  void stop() {
-    server.close();
-    book.close();
   }
 
   @Test

@@ -39,8 +39,7 @@ final class ProgrammeRuns {
     this.equations = new LawnEquations(LawnParameters.of(lawn));
     this.tally = new MowingTally(programme, equations, rules);
     this.keeper =
-        new ProgrammeKeeper(
-            programme, equations, tally, true, rules.threshold(CallRule.ONE_THIRD));
+        new ProgrammeKeeper(programme, equations, tally, true, rules.threshold(CallRule.ONE_THIRD));
     this.weather = weather;
     this.present = present;
     this.site = lawn.site();

@@ -43,9 +43,6 @@ public record Preview(
 
   /** The days that would be added, a line each, in the units of whoever reads them. */
   public List<String> daysInWords(int most, Units units) {
-    return arrivals.days().stream()
-        .limit(most)
-        .map(day -> StationDayWords.of(day, units))
-        .toList();
+    return arrivals.days().stream().limit(most).map(day -> StationDayWords.of(day, units)).toList();
   }
 }

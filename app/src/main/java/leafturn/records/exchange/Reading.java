@@ -64,7 +64,9 @@ public record Reading(List<Column> columns, Map<Integer, Pick> picks) {
         .findFirst();
   }
 
-  /** The units in which the numbers of a column are written; metric where it is not in the table. */
+  /**
+   * The units in which the numbers of a column are written; metric where it is not in the table.
+   */
   Units unitsOf(String name) {
     return picks.values().stream()
         .filter(pick -> pick.column().name().equals(name))

@@ -161,7 +161,9 @@ public final class WeatherImport {
   private void tell(Table.Row row, StationDay before) {
     Findings findings = replacing ? look.remarks : look.conflicts;
     String sentence =
-        "the book has " + StationDayWords.of(before, units) + (replacing ? "; it is replaced." : ".");
+        "the book has "
+            + StationDayWords.of(before, units)
+            + (replacing ? "; it is replaced." : ".");
     if (look.table.rows().isEmpty()) {
       findings.add(sentence);
     } else {

@@ -23,9 +23,6 @@ final class LoggedSights {
   /** Feed that is longer ago was washed in, eaten by the mower or blown away. */
   private static final int FEED_LIES_DAYS = 21;
 
-  /** Water that washes granules in where the label does not say, mm: common practice, no source. */
-  private static final double WASHES_IN_MM = 6;
-
   /** Seed that is not cut within these days failed, or was sown into a lawn that is not mown. */
   private static final int FIRST_CUT_DAYS = 120;
 
@@ -120,15 +117,17 @@ final class LoggedSights {
         : Treatment.Group.OTHER;
   }
 
-  /** The latest feed where it is said not to be watered in, or granules of which nobody told. */
+  /**
+   * The latest feed where it is said not to be watered in, or granules of which nobody told; the
+   * rules say how much water washes it in.
+   */
   Optional<DryFeed> dryFeed() {
     for (int i = log.size() - 1; i >= 0; i--) {
       LogSheet entry = log.get(i);
       if (entry.done() instanceof Done.Fed fed) {
         double labelMm = fed.waterInMm() == null ? Double.NaN : fed.waterInMm();
         boolean old = entry.day().isBefore(on.minusDays(FEED_LIES_DAYS));
-        boolean washedIn = wateredSince(i) >= (labelMm > 0 ? labelMm : WASHES_IN_MM);
-        return old || washedIn || !liesDry(fed)
+        return old || !liesDry(fed)
             ? Optional.empty()
             : Optional.of(new DryFeed(entry.day(), labelMm));
       }
@@ -140,14 +139,6 @@ final class LoggedSights {
     return fed.wateredIn() == null
         ? fed.feedForm() == FeedForm.GRANULAR
         : !fed.wateredIn() && fed.feedForm() != FeedForm.LIQUID;
-  }
-
-  private double wateredSince(int entry) {
-    return log.subList(entry + 1, log.size()).stream()
-        .map(LogSheet::done)
-        .filter(Done.Watered.class::isInstance)
-        .mapToDouble(done -> ((Done.Watered) done).waterMm())
-        .sum();
   }
 
   /** Leaves of trees on the turf, and how much they hide, by the latest entry that tells. */

@@ -151,8 +151,11 @@ final class SoilTestFigures {
     if (depth != null && Math.abs(depth - test.depthCm()) > SAME_DEPTH_CM) {
       return "its cores have another depth than the lawn's description";
     }
-    return depth == null && (test.depthCm() < SHALLOWEST_CM || test.depthCm() > DEEPEST_CM)
-        ? "the model takes cores of 2 to 40 cm, not of this depth"
+    if (depth == null && test.depthCm() < SHALLOWEST_CM) {
+      return "its cores are too shallow for the model";
+    }
+    return depth == null && test.depthCm() > DEEPEST_CM
+        ? "its cores reach deeper than the model’s soil"
         : "";
   }
 

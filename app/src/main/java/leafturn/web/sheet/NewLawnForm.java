@@ -6,7 +6,6 @@ import com.fasterxml.jackson.databind.node.ObjectNode;
 import java.util.ArrayList;
 import java.util.List;
 import leafturn.quantity.Measure;
-import leafturn.quantity.Units;
 import leafturn.records.sheet.Kind;
 import leafturn.records.sheet.LawnSheet;
 import leafturn.records.sheet.NewLawn;
@@ -67,7 +66,8 @@ public final class NewLawnForm extends LawnForm {
         Field.number(MOWING + "trigger.everyDays", "Mown every so many days", "days")
             .hint(ProgrammeForm.usualTrigger(setting.third())));
     fields.add(
-        Field.number(MOWING + "clippings.returnedShare", ProgrammeForm.shareLabel(setting.units()), "")
+        Field.number(
+                MOWING + "clippings.returnedShare", ProgrammeForm.shareLabel(setting.units()), "")
             .hint(
                 "From 0, none, to 1, all of them: what was done so far sets the soil and thatch the"
                     + " model starts from. Left empty: all, the model's default."));

@@ -74,7 +74,8 @@ public final class ProgrammeForm extends SheetForm<ProgrammeSheet> {
             Field.number("mowing.trigger.everyDays", "Mown every so many days", "days")
                 .hint(usualTrigger(setting.third())),
             Field.flag(
-                    "mowing.trigger.oneThird", "Mown when %s would come off".formatted(setting.third()))
+                    "mowing.trigger.oneThird",
+                    "Mown when %s would come off".formatted(setting.third()))
                 .hint("One of the two, not both."),
             Field.text("mowing.from", "First day of mowing in a year")
                 .hint(MONTH_DAY + " Left empty: 03-16, the model's default."),

@@ -114,8 +114,7 @@ class LogImportDaysTest extends ImportingTest {
   @Test
   void linesAreToldInTheUnitsOfWhoeverReadsThem() {
     LogImport.Ask ask =
-        new LogImport.Ask(
-            ImportBook.FRONT, new Today(ImportBook.TODAY, Instant.EPOCH), Units.US);
+        new LogImport.Ask(ImportBook.FRONT, new Today(ImportBook.TODAY, Instant.EPOCH), Units.US);
     Table table =
         ImportBook.csv(
             "date,what,clippings,height_after_in,fast_n_lb_1000_ft2\n"

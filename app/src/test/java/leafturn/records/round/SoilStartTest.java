@@ -138,7 +138,7 @@ class SoilStartTest {
     assertThat(start(lawn("\"testDepthCm\": 15"), test("2011-04-03", 10, null, P)).notes().get(0))
         .endsWith("its cores have another depth than the lawn's description.");
     assertThat(start(lawn(""), test("2011-04-03", 60, null, P)).notes().get(0))
-        .endsWith("the model takes cores of 2 to 40 cm, not of this depth.");
+        .endsWith("its cores reach deeper than the model’s soil.");
     assertThat(start(lawn("")).words()).isEqualTo("from an assumed start");
   }
 

@@ -97,7 +97,8 @@ final class CutHeightsClosedFormTest {
   void aProgrammeThatTakesOverRaisesTheDeckAsTheGrassGrows() {
     LawnRun run = new LawnRun(equations, LawnModel.startState(equations, 40), terms);
     Programme programme = programme(CutHeights.always(76), ReturnPractice.always(1));
-    ProgrammeKeeper keeper = new ProgrammeKeeper(
+    ProgrammeKeeper keeper =
+        new ProgrammeKeeper(
             programme, equations, (lawn, toMm) -> 1, true, ProgrammeKeeper.ONE_THIRD);
     eveningMm = run.heightMm();
 
@@ -116,8 +117,7 @@ final class CutHeightsClosedFormTest {
     run.live(
         0,
         terms.days(),
-        new ProgrammeKeeper(
-            programme, equations, everySecond, false, ProgrammeKeeper.ONE_THIRD),
+        new ProgrammeKeeper(programme, equations, everySecond, false, ProgrammeKeeper.ONE_THIRD),
         DayListener.NONE);
 
     assertThat(run.total(Flows.RETURNED_G) / run.total(Flows.CLIPPINGS_G))
