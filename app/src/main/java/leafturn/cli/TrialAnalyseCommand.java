@@ -21,7 +21,6 @@ import leafturn.reports.trial.TrialDocumentFile;
 import leafturn.trials.analysis.data.TrialFaultException;
 import leafturn.trials.analysis.data.TrialTable;
 import leafturn.trials.analysis.model.TrialModel;
-import leafturn.trials.analysis.ordinal.OrdinalAnalysis;
 import leafturn.trials.design.TrialPlan;
 import leafturn.trials.findings.AskedTrial;
 import org.jspecify.annotations.Nullable;
@@ -113,7 +112,7 @@ final class TrialAnalyseCommand implements Callable<Integer> {
     TrialModel model = asked.model();
     try {
       if (model.scale() == TrialModel.Scale.ORDINAL) {
-        OrdinalReport report = OrdinalReport.of(OrdinalAnalysis.of(table, model), model);
+        OrdinalReport report = OrdinalReport.of(table, model);
         write(table, asked, AskedModelView.of(model, report));
         print(report, report.lines());
       } else {

@@ -82,8 +82,9 @@ final class TrialPackageCommand implements Callable<Integer> {
         inputs.read(() -> PackedTrial.read(planFile, readingsFile, recordFile));
     inputs.throwIfAny();
     LocalDate told = on;
-    LocalDate day = told == null ? LocalDate.now(ZoneId.systemDefault()) : told;
-    TrialPackage made = TrialPackage.of(trial.orElseThrow(), day);
+    ZoneId zone = ZoneId.systemDefault();
+    LocalDate day = told == null ? LocalDate.now(zone) : told;
+    TrialPackage made = TrialPackage.of(trial.orElseThrow(), day, zone);
     OutputFile.write(packageFile, made::writeTo);
     spec.commandLine().getOut().println(made.summary());
     for (Remark remark : made.remarks()) {

@@ -65,9 +65,9 @@ public final class Choice {
         return value;
       }
     }
+    List<String> words = Arrays.stream(values).map(word).toList();
     json.fault(
-        name,
-        "%s is unknown; it is one of %s.".formatted(Faults.quoted(text), words(values, word)));
+        name, "%s is unknown; %s".formatted(Faults.quoted(text), NearestName.advice(text, words)));
     return null;
   }
 

@@ -13,8 +13,11 @@ public final class Numbers {
     return Math.abs(value) < LONG_NUMBER ? DisplayNumber.plain(value) : Double.toString(value);
   }
 
-  /** A range for a message: "from 0 to 1". */
+  /** A range for a message: "from 0 to 1"; "equal to 2" where it is a single number. */
   public static String range(double low, double high) {
+    if (low == high) {
+      return "equal to " + plain(low);
+    }
     return "from " + plain(low) + " to " + plain(high);
   }
 

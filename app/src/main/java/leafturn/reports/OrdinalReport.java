@@ -3,6 +3,7 @@ package leafturn.reports;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
+import leafturn.trials.analysis.data.TrialTable;
 import leafturn.trials.analysis.model.TrialModel;
 import leafturn.trials.analysis.ordinal.OrdinalAnalysis;
 import org.jspecify.annotations.Nullable;
@@ -34,11 +35,22 @@ public record OrdinalReport(
       double chiSquared,
       double p) {}
 
-  /** The report of an analysis. */
-  public static OrdinalReport of(OrdinalAnalysis analysis, TrialModel model) {
+  /**
+   * The report of a table under a model.
+   *
+   * @throws leafturn.trials.analysis.data.TrialFaultException with a sentence for each fault
+   */
+  public static OrdinalReport of(TrialTable table, TrialModel model) {
+    List<String> repeated = TrialReport.repeatedKeys(table, model);
+    return of(OrdinalAnalysis.of(table, model), model, repeated);
+  }
+
+  private static OrdinalReport of(
+      OrdinalAnalysis analysis, TrialModel model, List<String> repeated) {
     List<TrialReport.Variance> variances = new ArrayList<>();
     List<String> boundary = new ArrayList<>();
-    List<String> warnings = new ArrayList<>(analysis.warnings());
+    List<String> warnings = new ArrayList<>(repeated);
+    warnings.addAll(analysis.warnings());
     if (!model.random().isEmpty()) {
       List<String> within = model.random().get(0).within();
       double variance = analysis.randomSd() * analysis.randomSd();

@@ -3,16 +3,22 @@ package leafturn.reports;
 import com.fasterxml.jackson.annotation.JsonInclude;
 import java.util.List;
 import java.util.Map;
+import java.util.Objects;
+import java.util.stream.Stream;
 import leafturn.trials.analysis.CensoredAnalysis;
 import leafturn.trials.analysis.TrialAnalysis;
 import leafturn.trials.analysis.censored.CensoredFit;
+import leafturn.trials.analysis.data.TrialFaultException;
 import leafturn.trials.analysis.data.TrialTable;
 import leafturn.trials.analysis.inference.MarginalTests;
 import leafturn.trials.analysis.inference.MeansAndContrasts;
 import leafturn.trials.analysis.inference.NewUnit;
 import leafturn.trials.analysis.mixed.MixedFit;
+import leafturn.trials.analysis.model.Comparison;
 import leafturn.trials.analysis.model.OverTime;
 import leafturn.trials.analysis.model.TrialModel;
+import leafturn.trials.observation.Remark;
+import leafturn.trials.observation.RepeatedKeys;
 import org.jspecify.annotations.Nullable;
 
 /** An analysed trial as {@code trial analyse} writes it; what cannot be estimated is null. */
@@ -126,15 +132,61 @@ public record TrialReport(
    * The report of a table under a model: by censored likelihood where many values lie below
    * detection and the model allows it.
    *
-   * @throws leafturn.trials.analysis.data.TrialFaultException with a sentence for each fault
+   * @throws TrialFaultException with a sentence for each fault
    */
   public static TrialReport of(TrialTable table, TrialModel model) {
-    return CensoredAnalysis.isFor(table, model)
-        ? of(CensoredAnalysis.of(table, model))
-        : of(TrialAnalysis.of(table, model));
+    List<String> repeated = repeatedKeys(table, model);
+    TrialReport report =
+        CensoredAnalysis.isFor(table, model)
+            ? of(CensoredAnalysis.of(table, model), repeated)
+            : of(TrialAnalysis.of(table, model), repeated);
+    return report.means.stream().anyMatch(mean -> mean.letters() != null)
+        ? report.with(letters(model))
+        : report;
   }
 
-  private static TrialReport of(CensoredAnalysis analysis) {
+  private static String letters(TrialModel model) {
+    Comparison compare = Objects.requireNonNull(model.compare());
+    boolean plain = compare.multiplicity() == Comparison.Multiplicity.NONE;
+    return "Means that share a letter are not shown to differ (%s); that does not make them equal."
+        .formatted(
+            plain
+                ? "not adjusted for the number of comparisons"
+                : "adjusted by " + compare.multiplicity().word());
+  }
+
+  /** The same with a further warning. */
+  private TrialReport with(String warning) {
+    return new TrialReport(
+        observations,
+        logLikelihoodReml,
+        tests,
+        coefficients,
+        variances,
+        correlation,
+        residualVariance,
+        boundary,
+        means,
+        contrasts,
+        aboveLimit,
+        joined(warnings, List.of(warning)));
+  }
+
+  /**
+   * What is to be said of rows that stand twice.
+   *
+   * @throws TrialFaultException where the model knows a plot and date once
+   */
+  static List<String> repeatedKeys(TrialTable table, TrialModel model) {
+    List<Remark> remarks = RepeatedKeys.remarks(table, model);
+    List<String> sentences = remarks.stream().map(Remark::sentence).toList();
+    if (remarks.stream().anyMatch(each -> each.weight() == Remark.Weight.REFUSED)) {
+      throw new TrialFaultException(sentences);
+    }
+    return sentences;
+  }
+
+  private static TrialReport of(CensoredAnalysis analysis, List<String> repeated) {
     CensoredFit fit = analysis.fit();
     boolean log = fit != null && fit.model().scale() == TrialModel.Scale.LOG;
     double scale = fit == null ? Double.NaN : fit.regression().scale();
@@ -152,7 +204,11 @@ public record TrialReport(
         analysis.above().stream()
             .map(own -> new Above(own.factor(), own.level(), own.above(), own.values()))
             .toList(),
-        analysis.warnings());
+        joined(repeated, analysis.warnings()));
+  }
+
+  private static List<String> joined(List<String> first, List<String> then) {
+    return Stream.concat(first.stream(), then.stream()).toList();
   }
 
   private static List<Coefficient> coefficients(
@@ -160,8 +216,7 @@ public record TrialReport(
     return all.stream().map(own -> new Coefficient(own.name(), own.estimate(), own.se())).toList();
   }
 
-  /** The report of an analysis. */
-  public static TrialReport of(TrialAnalysis analysis) {
+  private static TrialReport of(TrialAnalysis analysis, List<String> repeated) {
     MixedFit fit = analysis.fit();
     boolean log = fit.model().scale() == TrialModel.Scale.LOG;
     return new TrialReport(
@@ -178,7 +233,7 @@ public record TrialReport(
         analysis.means().stream().map(mean -> Mean.of(mean, log)).toList(),
         analysis.contrasts().stream().map(contrast -> Contrast.of(contrast, log)).toList(),
         null,
-        analysis.warnings());
+        joined(repeated, analysis.warnings()));
   }
 
   /** The report in words, line by line. */

@@ -60,7 +60,7 @@ final class ImportLook {
       return WeatherImport.look(book, text, weather());
     }
     if (file.kind() == ImportKind.TRIAL) {
-      return TrialImport.look(book, grounds, file.name(), file.bytes());
+      return TrialImport.look(book, grounds, file.name(), file.bytes(), today);
     }
     Table table = TableFile.read(file.name(), file.bytes(), file.sheet());
     Map<Integer, Reading.Pick> picks = file.picks();

@@ -8,6 +8,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.UUID;
 import leafturn.records.Dates;
+import leafturn.records.Ids;
 import leafturn.records.InputException;
 import leafturn.records.book.BookReading;
 import leafturn.records.book.Sheet;
@@ -156,9 +157,7 @@ final class TrialEntryRoom implements Room {
 
   private static String entryId(Context context) {
     String sent = context.formParam("entry");
-    return sent != null && sent.matches("[0-9a-f]{8}(-[0-9a-f]{4}){3}-[0-9a-f]{12}")
-        ? sent
-        : UUID.randomUUID().toString();
+    return sent != null && Ids.isId(sent) ? sent : UUID.randomUUID().toString();
   }
 
   private Asked asked(Context context, @Nullable String date, @Nullable String outcome) {

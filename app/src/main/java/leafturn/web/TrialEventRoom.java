@@ -9,6 +9,7 @@ import java.util.Map;
 import java.util.UUID;
 import leafturn.records.Dates;
 import leafturn.records.Faults;
+import leafturn.records.Ids;
 import leafturn.records.InputException;
 import leafturn.records.SourceText;
 import leafturn.records.book.Sheet;
@@ -116,8 +117,7 @@ final class TrialEventRoom implements Room {
   private void write(Context context, Asked asked, TrialEventSheet event, String by) {
     Sheet<TrialEventSheet> before = asked.event();
     String sent = context.formParam("entry");
-    boolean given = sent != null && sent.matches("[0-9a-f]{8}(-[0-9a-f]{4}){3}-[0-9a-f]{12}");
-    String id = given ? String.valueOf(sent) : UUID.randomUUID().toString();
+    String id = sent != null && Ids.isId(sent) ? sent : UUID.randomUUID().toString();
     String version = context.formParam("version");
     int basedOn = version != null && version.matches("\\d{1,9}") ? Integer.parseInt(version) : 0;
     desk.book()

@@ -10,6 +10,7 @@ import java.util.HashMap;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.Optional;
 import leafturn.records.InputException;
 import leafturn.records.ProgramVersion;
 import leafturn.records.book.Sheet;
@@ -18,7 +19,6 @@ import leafturn.records.sheet.TrialSheet;
 import leafturn.records.trial.BookFindings;
 import leafturn.records.trial.BookFindings.Basis;
 import leafturn.records.trial.BookPlan;
-import leafturn.records.trial.PackedTrial;
 import leafturn.records.trial.TrialChecks;
 import leafturn.records.trial.TrialShelf;
 import leafturn.reports.trial.FindingsDocument;
@@ -59,7 +59,8 @@ final class TrialFindingsRoom implements Room {
     routes.read("/trials/{id}/data.zip", Right.READ, this::data);
   }
 
-  private Basis basis(Context context) {
+  /** What findings rest on; empty for who is not to know the arms. */
+  private Optional<Basis> basis(Context context) {
     Visitor visitor = Guest.visitor(context);
     String id = context.pathParam("id");
     LocalDate today = desk.today();
@@ -68,8 +69,15 @@ final class TrialFindingsRoom implements Room {
             reading -> {
               TrialShelf shelf = new TrialShelf(reading, visitor);
               Sheet<TrialSheet> trial = shelf.find(id).orElseThrow(Refusal::notFound);
-              return BookFindings.basis(shelf, trial, today);
+              if (!shelf.mayKnowArms(trial.content())) {
+                return Optional.empty();
+              }
+              return Optional.of(BookFindings.basis(shelf, trial, today, desk.clock().getZone()));
             });
+  }
+
+  private Basis allowed(Context context) {
+    return basis(context).orElseThrow(Refusal::notAllowed);
   }
 
   private Findings findings(Basis basis) {
@@ -82,7 +90,13 @@ final class TrialFindingsRoom implements Room {
     content.put("id", id);
     String title = "Findings";
     try {
-      Basis basis = basis(context);
+      Optional<Basis> known = basis(context);
+      if (known.isEmpty()) {
+        Map<String, Object> blind = Map.of("id", id, "name", "This trial", "here", "findings");
+        desk.show(context, "trialblind.jte", title, blind);
+        return;
+      }
+      Basis basis = known.get();
       Findings findings = findings(basis);
       title = "Findings: " + basis.trial().name();
       content.put("view", new FindingsView(findings));
@@ -98,15 +112,20 @@ final class TrialFindingsRoom implements Room {
   }
 
   private List<Remark> remarks(Basis basis) {
-    return TrialChecks.of(
-        basis.trial(), desk.grounds().of(basis.trial()), basis.readings(), basis.events());
+    return new TrialChecks(
+            basis.trial(),
+            desk.grounds().of(basis.trial()),
+            basis.readings(),
+            basis.events(),
+            basis.ended())
+        .remarks();
   }
 
   private void paper(Context context) {
     FindingsDocument document;
     try {
       String made = "Worked out by " + ProgramVersion.name() + ".";
-      document = new FindingsDocument(findings(basis(context)), null, List.of(made));
+      document = new FindingsDocument(findings(allowed(context)), null, List.of(made));
     } catch (TrialFaultException | InputException nothing) {
       throw Refusal.notFound();
     }
@@ -125,10 +144,10 @@ final class TrialFindingsRoom implements Room {
   private void data(Context context) {
     TrialPackage data;
     try {
-      Basis basis = basis(context);
+      Basis basis = allowed(context);
       data =
           new TrialPackage(
-              new PackedTrial(basis.trial(), basis.events(), basis.readings()),
+              basis.packed(),
               TrialLayout.of(BookPlan.of(basis.trial())),
               findingsOrNull(basis),
               ProgramVersion.name());

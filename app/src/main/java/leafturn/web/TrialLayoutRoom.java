@@ -9,6 +9,7 @@ import java.io.UncheckedIOException;
 import java.nio.charset.StandardCharsets;
 import java.util.LinkedHashMap;
 import java.util.Map;
+import java.util.Set;
 import java.util.concurrent.ThreadLocalRandom;
 import leafturn.quantity.Units;
 import leafturn.records.InputException;
@@ -35,6 +36,9 @@ final class TrialLayoutRoom implements Room {
   private static final int KEPT = 16;
   private static final int LARGEST_DRAWN_SEED = 1_000_000_000;
 
+  /** Files that name plots and no arms. */
+  private static final Set<String> WITHOUT_ARMS = Set.of("field-sheets.pdf", "labels.pdf");
+
   private final Desk desk;
 
   /** Layouts drawn lately, by the digest of their plan: drawing takes a moment. */
@@ -48,7 +52,7 @@ final class TrialLayoutRoom implements Room {
         }
       };
 
-  private record Found(Sheet<TrialSheet> trial, boolean mayDraw) {}
+  private record Found(Sheet<TrialSheet> trial, boolean mayDraw, boolean mayKnowArms) {}
 
   TrialLayoutRoom(Desk desk) {
     this.desk = desk;
@@ -70,13 +74,19 @@ final class TrialLayoutRoom implements Room {
   private static Found found(BookReading reading, Visitor visitor, String id) {
     TrialShelf shelf = new TrialShelf(reading, visitor);
     Sheet<TrialSheet> trial = shelf.find(id).orElseThrow(Refusal::notFound);
-    return new Found(trial, shelf.mayChange() && shelf.state(trial) == TrialState.PLANNED);
+    boolean mayDraw = shelf.mayChange() && shelf.state(trial) == TrialState.PLANNED;
+    return new Found(trial, mayDraw, shelf.mayKnowArms(trial.content()));
   }
 
   private void show(Context context) {
     Found found = found(context);
     String id = found.trial().id();
     String name = found.trial().content().name();
+    if (!found.mayKnowArms()) {
+      Map<String, Object> blind = Map.of("id", id, "name", name, "here", "layout");
+      desk.show(context, "trialblind.jte", name + ": layout", blind);
+      return;
+    }
     Units units = Guest.visitor(context).person().units();
     TrialLayoutPage page;
     try {
@@ -104,13 +114,17 @@ final class TrialLayoutRoom implements Room {
   }
 
   private void file(Context context) {
+    Found found = found(context);
+    String file = context.pathParam("file");
+    if (!found.mayKnowArms() && !WITHOUT_ARMS.contains(file)) {
+      throw Refusal.notAllowed();
+    }
     TrialLayout layout;
     try {
-      layout = layout(found(context).trial().content());
+      layout = layout(found.trial().content());
     } catch (InputException | NoRoomException none) {
       throw Refusal.notFound();
     }
-    String file = context.pathParam("file");
     switch (file) {
       case "map.svg" -> send(context, file, "image/svg+xml", TrialMapFile.of(layout));
       case "layout.geojson" -> send(context, file, "application/geo+json", geoJson(layout));
@@ -170,9 +184,7 @@ final class TrialLayoutRoom implements Room {
               TrialSheet now = found.trial().content();
               ObjectNode plan = now.plan().deepCopy();
               plan.put("seed", seed);
-              TrialSheet changed =
-                  new TrialSheet(
-                      plan, now.lawns(), now.frozen(), now.ended(), now.whyEnded(), now.note());
+              TrialSheet changed = now.with(plan, now.lawns());
               return writing.revise(
                   Kind.TRIAL, id, found.trial().version(), Kind.TRIAL.checked(changed));
             });

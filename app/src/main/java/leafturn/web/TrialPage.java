@@ -5,6 +5,8 @@ import java.util.ArrayList;
 import java.util.List;
 import leafturn.quantity.Units;
 import leafturn.records.book.Sheet;
+import leafturn.records.sheet.TrialPast;
+import leafturn.records.sheet.TrialPast.PlanVersion;
 import leafturn.records.sheet.TrialSheet;
 import leafturn.records.trial.BookPlan;
 import leafturn.records.trial.TrialState;
@@ -63,9 +65,16 @@ public record TrialPage(
    * A change after the plan was frozen.
    *
    * @param words by whom and when
+   * @param why the reason, in a sentence
    * @param changes what it changed
    */
-  public record Later(String words, List<Change> changes) {}
+  public record Later(String words, String why, List<Change> changes) {
+    /** The same without a field. */
+    Later without(String label) {
+      return new Later(
+          words, why, changes.stream().filter(each -> !each.label().equals(label)).toList());
+    }
+  }
 
   /** Whether readings are taken. */
   public boolean open() {
@@ -93,7 +102,7 @@ public record TrialPage(
         BookPlan.isAsFrozen(trial)
             ? " and is unchanged since."
             : "; it was changed since, see below.";
-    if (BookPlan.isFrozenLate(trial)) {
+    if (BookPlan.isFrozenLate(trial, zone)) {
       as +=
           " All its planned days lay before that: nobody can see that it was fixed before the first"
               + " reading.";
@@ -110,29 +119,29 @@ public record TrialPage(
     List<Later> all = new ArrayList<>();
     for (int i = 0; i + 1 < versions.size(); i++) {
       Sheet<TrialSheet> after = versions.get(i);
-      Sheet<TrialSheet> before = versions.get(i + 1);
-      if (before.content().frozen() == null || same(before, after)) {
-        continue;
+      TrialSheet before = versions.get(i + 1).content();
+      if (before.frozen() != null && !before.plan().equals(after.content().plan())) {
+        all.add(
+            new Later(
+                "%s, %s".formatted(after.writtenBy(), Moments.words(after.writtenAt(), zone)),
+                why(after.content().note()),
+                new PlanWords(before.plan(), units).changesTo(after.content().plan())));
       }
-      List<Change> changes =
-          new PlanWords(before.content().plan(), units).changesTo(after.content().plan());
-      String words = "%s, %s".formatted(after.writtenBy(), Moments.words(after.writtenAt(), zone));
-      all.add(new Later(words, withNote(changes, before.content().note(), after.content().note())));
+    }
+    TrialPast brought = versions.get(0).content().past();
+    List<PlanVersion> plans = brought == null ? List.of() : brought.plans();
+    for (int i = plans.size() - 1; i > 0; i--) {
+      PlanVersion after = plans.get(i);
+      all.add(
+          new Later(
+              "%s, in the book it came from".formatted(DayWords.dayAndYear(after.on())),
+              why(after.why()),
+              new PlanWords(plans.get(i - 1).plan(), units).changesTo(after.plan())));
     }
     return all;
   }
 
-  private static boolean same(Sheet<TrialSheet> before, Sheet<TrialSheet> after) {
-    return before.content().plan().equals(after.content().plan());
-  }
-
-  private static List<Change> withNote(
-      List<Change> changes, @Nullable String before, @Nullable String after) {
-    if (after == null || after.equals(before)) {
-      return changes;
-    }
-    List<Change> all = new ArrayList<>(changes);
-    all.add(new Change("Why", before == null ? "" : before, after));
-    return all;
+  private static String why(@Nullable String told) {
+    return told == null || told.isBlank() ? "No reason was given." : "Why: " + told.strip();
   }
 }

@@ -87,7 +87,7 @@ final class TrialPlanRoom implements Room {
     try {
       TrialSheet changed = desk.book().read(reading -> trial(reading, form, trial.content()));
       FixedLayout.check(trial.content(), changed, isRead(trial.id()));
-      TrialSheet noted = noted(changed, context.formParam("why"));
+      TrialSheet noted = noted(trial.content(), changed, context.formParam("why"));
       desk.book()
           .write(
               name(context),
@@ -106,21 +106,15 @@ final class TrialPlanRoom implements Room {
   }
 
   /** Why a frozen plan was changed is asked for. */
-  private static TrialSheet noted(TrialSheet changed, @Nullable String why) {
-    if (changed.frozen() == null || BookPlan.isAsFrozen(changed)) {
+  private static TrialSheet noted(TrialSheet before, TrialSheet changed, @Nullable String why) {
+    if (changed.frozen() == null || BookPlan.hash(before).equals(BookPlan.hash(changed))) {
       return changed;
     }
     if (why == null || why.isBlank()) {
       String sentence = "this plan is frozen; say why it is changed all the same.";
       throw InputException.of(List.of(new Fault("", sentence, sentence)));
     }
-    return new TrialSheet(
-        changed.plan(),
-        changed.lawns(),
-        changed.frozen(),
-        changed.ended(),
-        changed.whyEnded(),
-        why.strip());
+    return changed.noted(why.strip());
   }
 
   /** The trial that a form makes, with all faults of its plan at once. */
@@ -154,10 +148,7 @@ final class TrialPlanRoom implements Room {
     if (!faults.isEmpty()) {
       throw InputException.of(faults);
     }
-    return before == null
-        ? new TrialSheet(plan, ids, null, null, null, null)
-        : new TrialSheet(
-            plan, ids, before.frozen(), before.ended(), before.whyEnded(), before.note());
+    return before == null ? TrialSheet.planned(plan, ids) : before.with(plan, ids);
   }
 
   private static void fault(List<Fault> faults, String sentence) {

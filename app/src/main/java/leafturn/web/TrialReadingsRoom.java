@@ -16,6 +16,7 @@ import leafturn.records.sheet.Kind;
 import leafturn.records.sheet.TrialEventSheet;
 import leafturn.records.sheet.TrialReadingsSheet;
 import leafturn.records.sheet.TrialSheet;
+import leafturn.records.trial.BookFindings;
 import leafturn.records.trial.TrialChecks;
 import leafturn.records.trial.TrialShelf;
 import leafturn.reports.DayWords;
@@ -60,11 +61,16 @@ final class TrialReadingsRoom implements Room {
     } catch (InputException none) {
       fault = String.join(" ", none.faults());
     }
-    boolean blind = ground != null && ground.plan().protocol().ratersBlind();
     List<Remark> remarks =
-        ground == null || readings.isEmpty() || blind && !shelf.mayChange()
+        ground == null || readings.isEmpty() || !shelf.mayKnowArms(trial.content())
             ? List.of()
-            : TrialChecks.of(trial.content(), ground, readings, events);
+            : new TrialChecks(
+                    trial.content(),
+                    ground,
+                    readings,
+                    events,
+                    BookFindings.isOver(trial.content(), desk.today()))
+                .remarks();
     return new TrialReadingsPage(
         id,
         trial.content().name(),

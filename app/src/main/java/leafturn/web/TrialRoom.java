@@ -79,7 +79,12 @@ final class TrialRoom implements Room {
     TrialState state = shelf.state(trial);
     Units units = visitor.person().units();
     ZoneId zone = desk.clock().getZone();
-    List<Line> plan = new PlanWords(content.plan(), units).lines();
+    boolean mayKnowArms = shelf.mayKnowArms(content);
+    List<Line> plan =
+        new PlanWords(content.plan(), units)
+            .lines().stream()
+                .filter(line -> mayKnowArms || !line.label().equals(PlanWords.SEED))
+                .toList();
     return new TrialPage(
         id,
         trial.version(),
@@ -89,7 +94,9 @@ final class TrialRoom implements Room {
         TrialPage.standing(content, state, zone),
         plan,
         content.frozen() == null ? "" : content.frozen().hash(),
-        TrialPage.changes(shelf.history(id), units, zone),
+        TrialPage.changes(shelf.history(id), units, zone).stream()
+            .map(later -> mayKnowArms ? later : later.without(PlanWords.SEED))
+            .toList(),
         readings(shelf.readingSheets(id)),
         shelf.events(id).stream()
             .map(event -> new TrialPage.Event(event.id(), words(event.content())))
@@ -106,16 +113,7 @@ final class TrialRoom implements Room {
   }
 
   private static String words(TrialEventSheet event) {
-    String plots = event.plots().isEmpty() ? "all plots" : String.join(", ", event.plots());
-    TrialEventSheet.Exclusion decided = event.exclusion();
-    String then =
-        decided == null
-            ? ""
-            : decided.leftOut()
-                ? "; left out, %s".formatted(decided.why())
-                : "; kept in, %s".formatted(decided.why());
-    return "%s: %s (%s)%s"
-        .formatted(DayWords.dayAndYear(event.day()), event.what().words(), plots, then);
+    return "%s: %s".formatted(DayWords.dayAndYear(event.day()), event.words());
   }
 
   private void freeze(Context context) {
@@ -133,13 +131,8 @@ final class TrialRoom implements Room {
                 "A plan is frozen before the first reading; later it could be fitted to them.");
           }
           String at = writing.now().truncatedTo(ChronoUnit.MICROS).toString();
-          return new TrialSheet(
-              now.plan(),
-              now.lawns(),
-              new TrialSheet.Frozen(at, writing.by(), BookPlan.hash(now), layout(now)),
-              now.ended(),
-              now.whyEnded(),
-              now.note());
+          return now.frozenAs(
+              new TrialSheet.Frozen(at, writing.by(), BookPlan.hash(now), layout(now)));
         });
   }
 
@@ -163,8 +156,7 @@ final class TrialRoom implements Room {
             return now;
           }
           checkEnd(BookPlan.of(now).observing().dates(), desk.today(), why);
-          return new TrialSheet(
-              now.plan(), now.lawns(), now.frozen(), desk.today(), why, now.note());
+          return now.endedOn(desk.today(), why);
         });
   }
 

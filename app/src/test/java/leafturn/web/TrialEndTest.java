@@ -45,10 +45,10 @@ class TrialEndTest {
     ((ObjectNode) plan.path("season")).put("from", first.toString()).put("to", last.toString());
     plan.putArray("dates").add(first.toString()).add(last.toString());
     ((ObjectNode) plan.path("cores")).putArray("dates").add(first.toString());
-    TrialSheet planned = new TrialSheet(plan, List.of(), null, null, null, null);
+    TrialSheet planned = TrialSheet.planned(plan, List.of());
     TrialSheet.Frozen frozen =
         new TrialSheet.Frozen("2015-04-01T08:00:00Z", "Ada", BookPlan.hash(planned), null);
-    TrialSheet sheet = new TrialSheet(plan, List.of(), frozen, null, null, null);
+    TrialSheet sheet = planned.frozenAs(frozen);
     String id = UUID.randomUUID().toString();
     site.book.write("Ada", writing -> writing.add(Kind.TRIAL, id, sheet));
     return id;

@@ -4,7 +4,6 @@ import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.assertThatList;
 
 import java.net.http.HttpResponse;
-import java.nio.file.Path;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
@@ -13,30 +12,10 @@ import leafturn.records.people.Role;
 import leafturn.records.sheet.Kind;
 import leafturn.records.sheet.TrialEventSheet;
 import leafturn.records.sheet.TrialReadingsSheet;
-import org.junit.jupiter.api.AfterEach;
-import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
-import org.junit.jupiter.api.io.TempDir;
 
 /** Readings and mishaps of a trial, entered on the site. */
-class TrialEntryRoomTest {
-  @TempDir Path folder;
-  private TwoYards yards;
-  private PeopledSite site;
-  private Browser adviser;
-
-  @BeforeEach
-  void open() {
-    yards = new TwoYards(folder);
-    site = yards.site;
-    adviser = yards.adviser;
-  }
-
-  @AfterEach
-  void close() {
-    yards.close();
-  }
-
+class TrialEntryRoomTest extends TwoYardsSite {
   @Test
   void ratersEnterBlindInTheOrderOfTheWalkAndASecondSendingAddsNothing() {
     String trial = yards.planned();
@@ -124,5 +103,17 @@ class TrialEntryRoomTest {
         .isEqualTo(303);
     assertThat(adviser.get(trial).body())
         .contains("dog urine (B1-1); left out, Rule 2 of the plan");
+    assertThat(yards.past(trial).events()).as("a first decision takes nothing back").isEmpty();
+    event.put("exclusion.leftOut", "false");
+    event.put("exclusion.why", "It was next door");
+    event.put("version", "2");
+    assertThat(yards.post(adviser, trial + "/events/" + noted.id(), event).statusCode())
+        .isEqualTo(303);
+    assertThat(yards.past(trial).events())
+        .singleElement()
+        .satisfies(
+            earlier ->
+                assertThat(earlier.words())
+                    .isEqualTo("dog urine (B1-1); left out, Rule 2 of the plan"));
   }
 }

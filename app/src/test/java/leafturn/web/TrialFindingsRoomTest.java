@@ -33,11 +33,11 @@ class TrialFindingsRoomTest extends DemoSite {
   }
 
   private String trial(ObjectNode plan, boolean ended) {
-    TrialSheet planned = new TrialSheet(plan, List.of(), null, null, null, null);
+    TrialSheet planned = TrialSheet.planned(plan, List.of());
     TrialSheet.Frozen frozen =
         new TrialSheet.Frozen("2015-04-01T08:00:00Z", "Ada", BookPlan.hash(planned), null);
     LocalDate end = ended ? LocalDate.of(2026, 10, 31) : null;
-    TrialSheet sheet = new TrialSheet(plan, List.of(), frozen, end, null, null);
+    TrialSheet sheet = new TrialSheet(plan, List.of(), frozen, end, null, null, null);
     return book.<String>write(
         "Ada", writing -> writing.add(Kind.TRIAL, UUID.randomUUID().toString(), sheet).id());
   }
@@ -59,7 +59,7 @@ class TrialFindingsRoomTest extends DemoSite {
   private String withReadings(boolean ended) throws IOException {
     ObjectNode plan = plan();
     String id = trial(plan, ended);
-    TrialSheet sheet = new TrialSheet(plan, List.of(), null, null, null, null);
+    TrialSheet sheet = TrialSheet.planned(plan, List.of());
     List<Reading> readings = readings(BookPlan.of(sheet), "quality");
     TrialReadingsSheet read = new TrialReadingsSheet(id, null, null, null, readings, null);
     book.write(

@@ -40,7 +40,7 @@ class TrialLayoutRoomTest extends DemoSite {
   }
 
   private void add(String id, JsonNode plan) {
-    TrialSheet trial = new TrialSheet(plan, List.of(), null, null, null, null);
+    TrialSheet trial = TrialSheet.planned(plan, List.of());
     book.write("Owner", writing -> writing.add(Kind.TRIAL, id, trial));
   }
 
@@ -78,11 +78,7 @@ class TrialLayoutRoomTest extends DemoSite {
           TrialSheet now = trial().content();
           TrialSheet.Frozen frozen =
               new TrialSheet.Frozen("2026-04-01T08:00:00Z", "Owner", BookPlan.hash(now), null);
-          return writing.revise(
-              Kind.TRIAL,
-              ID,
-              trial().version(),
-              new TrialSheet(now.plan(), now.lawns(), frozen, null, null, null));
+          return writing.revise(Kind.TRIAL, ID, trial().version(), now.frozenAs(frozen));
         });
     assertThat(draw().statusCode()).isEqualTo(409);
     assertThat(trial().content().plan().path("seed").asLong()).isEqualTo(seed);

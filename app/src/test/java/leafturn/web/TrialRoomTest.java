@@ -4,7 +4,6 @@ import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.assertThatList;
 
 import java.net.http.HttpResponse;
-import java.nio.file.Path;
 import java.util.Map;
 import java.util.Objects;
 import leafturn.records.book.Sheet;
@@ -12,30 +11,10 @@ import leafturn.records.people.Role;
 import leafturn.records.sheet.Kind;
 import leafturn.records.sheet.TrialReadingsSheet;
 import leafturn.records.sheet.TrialSheet;
-import org.junit.jupiter.api.AfterEach;
-import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
-import org.junit.jupiter.api.io.TempDir;
 
 /** A trial on the site: planned, frozen, read, changed afterwards and ended. */
-class TrialRoomTest {
-  @TempDir Path folder;
-  private TwoYards yards;
-  private PeopledSite site;
-  private Browser adviser;
-
-  @BeforeEach
-  void open() {
-    yards = new TwoYards(folder);
-    site = yards.site;
-    adviser = yards.adviser;
-  }
-
-  @AfterEach
-  void close() {
-    yards.close();
-  }
-
+class TrialRoomTest extends TwoYardsSite {
   @Test
   void allFaultsOfAPlanStandBesideItsFieldsAndWhatWasTypedIsKept() {
     Map<String, String> fields = yards.plan();
@@ -72,8 +51,18 @@ class TrialRoomTest {
     changed.put("why", "The margin was a slip of the pen.");
     assertThat(yards.plan(trial + "/plan", changed).statusCode()).isEqualTo(303);
     assertThat(adviser.get(trial).body())
-        .contains("changed since", "Changed after it was frozen", "slip of the pen")
+        .contains("changed since", "Changed after it was frozen")
+        .contains("Why: The margin was a slip of the pen.")
         .contains("a difference of 0.5 matters", "a difference of 1 matters");
+
+    changed.put("outcomes[0].margin", "0.5");
+    changed.put("version", Integer.toString(frozen.version() + 1));
+    changed.remove("why");
+    assertThat(yards.plan(trial + "/plan", changed).body()).contains("say why it is changed");
+    changed.put("why", "It was none.");
+    assertThat(yards.plan(trial + "/plan", changed).statusCode()).isEqualTo(303);
+    assertThat(adviser.get(trial).body())
+        .contains("unchanged since", "Why: It was none.", "Why: The margin was a slip of the pen.");
   }
 
   @Test

@@ -22,7 +22,7 @@ class TrialSizeRoomTest extends DemoSite {
   void prepare() {
     try {
       JsonNode plan = new ObjectMapper().readTree(Examples.file("split-yards.trial.json").toFile());
-      TrialSheet trial = new TrialSheet(plan, List.of(), null, null, null, null);
+      TrialSheet trial = TrialSheet.planned(plan, List.of());
       book.write("Owner", writing -> writing.add(Kind.TRIAL, ID, trial));
     } catch (IOException e) {
       throw new UncheckedIOException(e);

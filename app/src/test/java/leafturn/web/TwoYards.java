@@ -5,15 +5,22 @@ import static org.assertj.core.api.Assertions.assertThat;
 import java.net.http.HttpResponse;
 import java.nio.file.Path;
 import java.time.Clock;
+import java.time.ZoneOffset;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.Set;
+import leafturn.quantity.Units;
 import leafturn.records.book.Sheet;
+import leafturn.records.people.Person;
 import leafturn.records.people.Role;
+import leafturn.records.people.Visitor;
 import leafturn.records.sheet.Kind;
 import leafturn.records.sheet.LawnSheet;
+import leafturn.records.sheet.TrialPast;
 import leafturn.records.sheet.TrialReadingsSheet;
 import leafturn.records.sheet.TrialSheet;
+import leafturn.records.trial.TrialShelf;
 
 /** A trial of two yards on a site with people, planned by an adviser. */
 final class TwoYards implements AutoCloseable {
@@ -83,6 +90,15 @@ final class TwoYards implements AutoCloseable {
             List.of(
                 reading.at(Kind.LAWN, "linden-house-front").orElseThrow().id(),
                 reading.at(Kind.LAWN, "linden-house-back").orElseThrow().id()));
+  }
+
+  /** What of a trial was changed and taken back. */
+  TrialPast past(String address) {
+    Sheet<TrialSheet> trial = trial(address);
+    Person person =
+        new Person(Person.LOCAL_OWNER, "Olga", Role.OWNER, Units.METRIC, false, false, 1);
+    Visitor owner = new Visitor(person, true, Set.of());
+    return site.book.read(reading -> new TrialShelf(reading, owner).past(trial, ZoneOffset.UTC));
   }
 
   HttpResponse<String> post(Browser browser, String path, Map<String, String> fields) {

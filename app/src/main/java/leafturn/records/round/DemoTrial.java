@@ -52,16 +52,13 @@ final class DemoTrial {
    */
   static void write(BookWriting writing, ObjectNode example, List<String> lawns) {
     ObjectNode plan = inSeason(example);
-    TrialSheet planned = new TrialSheet(plan, lawns, null, null, null, NOTE);
+    TrialSheet planned = TrialSheet.planned(plan, lawns).noted(NOTE);
     TrialSheet frozen =
-        new TrialSheet(
-            plan,
-            lawns,
-            new TrialSheet.Frozen(
-                "2014-03-28T09:00:00Z", writing.by(), BookPlan.hash(planned), null),
-            LocalDate.of(SEASON, 10, 31),
-            null,
-            NOTE);
+        planned
+            .frozenAs(
+                new TrialSheet.Frozen(
+                    "2014-03-28T09:00:00Z", writing.by(), BookPlan.hash(planned), null))
+            .endedOn(LocalDate.of(SEASON, 10, 31), null);
     DemoTrial demo = new DemoTrial(writing, BookPlan.of(planned));
     writing.add(Kind.TRIAL, demo.trial, Kind.TRIAL.checked(frozen));
     for (JsonNode date : plan.path("dates")) {

@@ -2,6 +2,7 @@ package leafturn.records.sheet;
 
 import java.time.LocalDate;
 import java.util.List;
+import java.util.Objects;
 import leafturn.records.Choice;
 import leafturn.records.JsonObject;
 import org.jspecify.annotations.Nullable;
@@ -107,6 +108,26 @@ public record TrialEventSheet(
   /** The same event of another trial. */
   public TrialEventSheet of(String other) {
     return new TrialEventSheet(other, day, what, plots, areaM2, mown, exclusion, note);
+  }
+
+  /** What it was, where, and what was decided: "dog urine (B1-1); left out, rule 2". */
+  public String words() {
+    String where = plots.isEmpty() ? "all plots" : String.join(", ", plots);
+    String decided =
+        exclusion == null
+            ? ""
+            : "; %s, %s".formatted(exclusion.leftOut() ? "left out" : "kept in", exclusion.why());
+    return "%s (%s)%s".formatted(what.words(), where, decided);
+  }
+
+  /** Whether another version says more than a first decision or a note: it takes something back. */
+  public boolean isTakenBackBy(TrialEventSheet later) {
+    boolean sameFacts =
+        day.equals(later.day)
+            && what == later.what
+            && plots.equals(later.plots)
+            && Objects.equals(mown, later.mown);
+    return !sameFacts || (exclusion != null && !exclusion.equals(later.exclusion));
   }
 
   static TrialEventSheet read(JsonObject json) {

@@ -77,7 +77,7 @@ public record TrialReadingsSheet(
     return readOne(new SourceText("reading", Document.of(reading)));
   }
 
-  private static Reading reading(JsonObject json) {
+  static Reading reading(JsonObject json) {
     Reading reading =
         new Reading(
             json.requiredText("plot", Limits.NAME, "the code of a plot"),

@@ -18,7 +18,9 @@ import org.jspecify.annotations.Nullable;
  * @param frozen when it was frozen and as what, or null while it is being planned
  * @param ended the day it was ended, or null
  * @param whyEnded why it was ended before the plan said so, or null
- * @param note anything to remember; may be null
+ * @param note anything to remember; of a changed plan, why it was changed; may be null
+ * @param past what was changed and taken back in the book that it came from; null where it came
+ *     from none, or nothing was
  */
 public record TrialSheet(
     JsonNode plan,
@@ -26,13 +28,45 @@ public record TrialSheet(
     @Nullable Frozen frozen,
     @Nullable LocalDate ended,
     @Nullable String whyEnded,
-    @Nullable String note)
+    @Nullable String note,
+    @Nullable TrialPast past)
     implements Content {
   private static final int HASH_CHARACTERS = 64;
 
   public TrialSheet {
     plan = CanonicalJson.of(plan);
     lawns = List.copyOf(lawns);
+    past = TrialPast.UNKNOWN.equals(past) ? null : past;
+  }
+
+  /** A trial that is only planned. */
+  public static TrialSheet planned(JsonNode plan, List<String> lawns) {
+    return new TrialSheet(plan, lawns, null, null, null, null, null);
+  }
+
+  /** The same with another plan and other lawns. */
+  public TrialSheet with(JsonNode other, List<String> otherLawns) {
+    return new TrialSheet(other, otherLawns, frozen, ended, whyEnded, note, past);
+  }
+
+  /** The same, frozen. */
+  public TrialSheet frozenAs(Frozen seal) {
+    return new TrialSheet(plan, lawns, seal, ended, whyEnded, note, past);
+  }
+
+  /** The same, ended on a day. */
+  public TrialSheet endedOn(LocalDate day, @Nullable String why) {
+    return new TrialSheet(plan, lawns, frozen, day, why, note, past);
+  }
+
+  /** The same with another note. */
+  public TrialSheet noted(@Nullable String other) {
+    return new TrialSheet(plan, lawns, frozen, ended, whyEnded, other, past);
+  }
+
+  /** The same with another past. */
+  public TrialSheet with(TrialPast other) {
+    return new TrialSheet(plan, lawns, frozen, ended, whyEnded, note, other);
   }
 
   /**
@@ -95,8 +129,9 @@ public record TrialSheet(
     LocalDate ended = json.date("ended");
     String why = json.text("whyEnded", Limits.SENTENCE);
     String note = json.text("note", Limits.NOTE);
+    TrialPast past = Part.read(json, "past", TrialPast::read);
     json.end();
-    return new TrialSheet(plan, lawns, frozen, ended, why, note);
+    return new TrialSheet(plan, lawns, frozen, ended, why, note, past);
   }
 
   /** What its people call it. */

@@ -1,12 +1,17 @@
 package leafturn.records.trial;
 
 import java.time.LocalDate;
+import java.time.ZoneId;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.Objects;
+import java.util.Set;
+import java.util.stream.Collectors;
 import leafturn.records.InputException;
 import leafturn.records.book.Sheet;
 import leafturn.records.sheet.TrialEventSheet;
+import leafturn.records.sheet.TrialPast;
 import leafturn.records.sheet.TrialSheet;
 import leafturn.trials.design.TrialPlan;
 import leafturn.trials.design.layout.TrialLayout;
@@ -23,63 +28,73 @@ public final class BookFindings {
   /**
    * All that findings rest on.
    *
-   * @param trial the trial with its plan
+   * @param trial the trial with its plan and all of its past
    * @param events what befell it
    * @param readings what was read
    * @param ended whether its season is over
-   * @param past what was changed and taken back
+   * @param zone in which the book counts its days
    */
   public record Basis(
       TrialSheet trial,
       List<TrialEventSheet> events,
       List<Reading> readings,
       boolean ended,
-      TrialPast past) {
-    /** Of a trial whose past nobody kept. */
-    public Basis(
-        TrialSheet trial, List<TrialEventSheet> events, List<Reading> readings, boolean ended) {
-      this(trial, events, readings, ended, TrialPast.UNKNOWN);
-    }
-
+      ZoneId zone) {
     public Basis {
       events = List.copyOf(events);
       readings = List.copyOf(readings);
+    }
+
+    /** What was changed and taken back. */
+    TrialPast past() {
+      return Objects.requireNonNullElse(trial.past(), TrialPast.UNKNOWN);
+    }
+
+    /** The trial as a data package carries it. */
+    public PackedTrial packed() {
+      return new PackedTrial(trial, events, readings);
     }
   }
 
   private final TrialSheet trial;
   private final TrialPlan plan;
   private final Basis basis;
+  private final FrozenPlan frozen;
 
   private BookFindings(Basis basis) {
     this.trial = basis.trial();
     this.plan = BookPlan.of(trial);
     this.basis = basis;
+    this.frozen = new FrozenPlan(basis.past(), plan);
   }
 
   /**
    * What the findings of a trial rest on today.
    *
+   * @param zone in which the book counts its days
    * @throws InputException where its plan has faults
    */
-  public static Basis basis(TrialShelf shelf, Sheet<TrialSheet> trial, LocalDate today) {
+  public static Basis basis(
+      TrialShelf shelf, Sheet<TrialSheet> trial, LocalDate today, ZoneId zone) {
     List<TrialEventSheet> events = shelf.events(trial.id()).stream().map(Sheet::content).toList();
     boolean ended = isOver(trial.content(), today);
-    return new Basis(
-        trial.content(), events, shelf.readings(trial.id()), ended, shelf.past(trial.id()));
+    TrialSheet whole = trial.content().with(shelf.past(trial, zone));
+    return new Basis(whole, events, shelf.readings(trial.id()), ended, zone);
   }
 
   /**
    * What the findings of a trial that is in no book rest on.
    *
+   * @param zone in which its days are counted
    * @throws InputException where its plan has faults
    */
-  public static Basis basis(PackedTrial packed, LocalDate today) {
+  public static Basis basis(PackedTrial packed, LocalDate today, ZoneId zone) {
     boolean ended = isOver(packed.trial(), today);
-    return new Basis(packed.trial(), packed.events(), packed.readings(), ended);
+    return new Basis(packed.trial(), packed.events(), packed.readings(), ended, zone);
   }
 
-  private static boolean isOver(TrialSheet trial, LocalDate today) {
+  /** Whether the season of a trial is over. */
+  public static boolean isOver(TrialSheet trial, LocalDate today) {
     return trial.ended() != null || today.isAfter(BookPlan.of(trial).observing().to());
   }
 
@@ -105,7 +120,7 @@ public final class BookFindings {
             (outcome, samples) ->
                 byOutcome.put(
                     outcome.name(), samples.stream().map(BookFindings::plotReading).toList()));
-    Findings found = Findings.of(facts(laid), laid.plots(), basis.past().outcomes(plan), byOutcome);
+    Findings found = Findings.of(facts(layout, laid), laid.plots(), frozen.outcomes(), byOutcome);
     TrialRecord record = new TrialRecord(basis, plan);
     return found.standing(record.standing(TrialGrounds.of(layout)));
   }
@@ -119,15 +134,25 @@ public final class BookFindings {
         sample.belowDetection());
   }
 
-  private TrialFacts facts(LaidTrial laid) {
+  /** Lawns of which something was read: of others nothing can be said. */
+  private int yards(TrialLayout layout) {
+    Set<String> read = basis.readings().stream().map(Reading::plot).collect(Collectors.toSet());
+    long yards =
+        layout.lawns().stream()
+            .filter(lawn -> lawn.plots().stream().anyMatch(plot -> read.contains(plot.code())))
+            .count();
+    return Math.max(1, (int) yards);
+  }
+
+  private TrialFacts facts(TrialLayout layout, LaidTrial laid) {
     return new TrialFacts(
         plan.name(),
         plan.question(),
         laid.design(),
         plan.treatments().factor(),
         laid.unitWord(),
-        basis.past().contrasts(plan),
-        plan.lawns().size(),
+        frozen.contrasts(),
+        yards(layout),
         (int) laid.plots().stream().map(Plot::unit).distinct().count(),
         basis.ended(),
         plan.observing().from().toEpochDay(),

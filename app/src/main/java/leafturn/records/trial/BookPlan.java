@@ -1,7 +1,7 @@
 package leafturn.records.trial;
 
 import java.time.LocalDate;
-import java.time.ZoneOffset;
+import java.time.ZoneId;
 import java.util.Collections;
 import java.util.List;
 import leafturn.records.SourceText;
@@ -36,12 +36,21 @@ public final class BookPlan {
     return frozen != null && frozen.hash().equals(hash(trial));
   }
 
-  /** Whether the plan was frozen only after the last of its planned days. */
-  public static boolean isFrozenLate(TrialSheet trial) {
+  /**
+   * Whether the plan was frozen only after the last of its planned days.
+   *
+   * @param zone in which the book counts its days
+   */
+  public static boolean isFrozenLate(TrialSheet trial, ZoneId zone) {
     TrialSheet.Frozen frozen = trial.frozen();
     List<LocalDate> dates = of(trial).observing().dates();
     return frozen != null
         && !dates.isEmpty()
-        && Collections.max(dates).isBefore(LocalDate.ofInstant(frozen.moment(), ZoneOffset.UTC));
+        && Collections.max(dates).isBefore(LocalDate.ofInstant(frozen.moment(), zone));
+  }
+
+  /** Whether raters are not to know the arms, as a plan has it that does not say otherwise. */
+  public static boolean ratersAreBlind(TrialSheet trial) {
+    return trial.plan().path("protocol").path("ratersBlind").asBoolean(true);
   }
 }

@@ -16,6 +16,7 @@ import leafturn.records.exchange.TrialGround;
 import leafturn.records.sheet.Content;
 import leafturn.records.sheet.Kind;
 import leafturn.records.sheet.TrialEventSheet;
+import leafturn.records.sheet.TrialPast;
 import leafturn.records.sheet.TrialSheet;
 import leafturn.records.table.Table;
 import leafturn.records.table.TableFile;
@@ -37,9 +38,7 @@ public record PackedTrial(TrialSheet trial, List<TrialEventSheet> events, List<R
   private static final ObjectMapper JSON = new ObjectMapper();
 
   public PackedTrial {
-    trial =
-        new TrialSheet(
-            trial.plan(), List.of(), trial.frozen(), trial.ended(), trial.whyEnded(), trial.note());
+    trial = trial.with(trial.plan(), List.of());
     events = events.stream().map(event -> event.of(NOWHERE)).toList();
     readings = List.copyOf(readings);
   }
@@ -91,7 +90,10 @@ public record PackedTrial(TrialSheet trial, List<TrialEventSheet> events, List<R
     return whole ? own : new SourceText(own.name(), TrialPlanText.canonical(plan));
   }
 
-  /** When the trial was frozen and ended and what befell it, as a JSON document. */
+  /**
+   * When the trial was frozen and ended, what befell it, and what was changed and taken back, as a
+   * JSON document.
+   */
   public ObjectNode record() {
     ObjectNode record = document(Kind.TRIAL, trial);
     record.remove(List.of("plan", "lawns"));
@@ -155,15 +157,41 @@ public record PackedTrial(TrialSheet trial, List<TrialEventSheet> events, List<R
         }
       }
     }
+    checkPast(record.name(), trial, faults);
     if (trial == null || !faults.isEmpty()) {
       throw new InputException(faults);
     }
     return new PackedTrial(trial, read, readings);
   }
 
+  /** A past that does not lead from the frozen plan to this one is that of another trial. */
+  private static void checkPast(String name, @Nullable TrialSheet trial, List<String> faults) {
+    TrialPast past = trial == null ? null : trial.past();
+    if (trial == null || past == null || past.plans().isEmpty()) {
+      return;
+    }
+    List<TrialPast.PlanVersion> plans = past.plans();
+    if (!plans.get(plans.size() - 1).plan().equals(trial.plan())) {
+      faults.add(name + ": past: its last plan is not the plan of the package; take it anew.");
+    }
+    TrialSheet.Frozen frozen = trial.frozen();
+    boolean isFrozen =
+        Boolean.TRUE.equals(
+            readOr(
+                faults,
+                () ->
+                    frozen != null
+                        && frozen
+                            .hash()
+                            .equals(TrialPlanText.sha256(FrozenPlan.read(plans.get(0))))));
+    if (!isFrozen) {
+      faults.add(name + ": past: its first plan is not the one that was frozen; take it anew.");
+    }
+  }
+
   /** A trial that is only planned, of the document of its plan. */
   static TrialSheet planned(SourceText plan) {
-    return new TrialSheet(object(plan), List.of(), null, null, null, null);
+    return TrialSheet.planned(object(plan), List.of());
   }
 
   private static TrialEventSheet event(String name, JsonNode event) {

@@ -1,14 +1,11 @@
 package leafturn.records.trial;
 
 import java.util.ArrayList;
-import java.util.LinkedHashMap;
 import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Map;
 import java.util.Set;
-import leafturn.records.SourceText;
-import leafturn.trials.design.Outcome;
-import leafturn.trials.design.TrialPlan;
+import leafturn.records.sheet.TrialPast.PlanVersion;
 
 /**
  * Something of a plan that was changed after it was frozen.
@@ -17,10 +14,10 @@ import leafturn.trials.design.TrialPlan;
  * @param judging whether a verdict rests on it
  */
 record PlanChange(String sentence, boolean judging) {
-  private static final Map<String, String> WORDS =
-      Map.of("contrasts", "planned comparisons", "exclusions", "rules for leaving out");
-  private static final Set<String> MANY =
-      Set.of("planned comparisons", "rules for leaving out", "dates", "cores", "arms", "lawns");
+  /** A longer text is told to be another, not repeated. */
+  private static final int LONGEST = 300;
+
+  private static final String OUTCOME = "outcome ";
 
   /**
    * All changes, the earliest first.
@@ -30,63 +27,60 @@ record PlanChange(String sentence, boolean judging) {
   static List<PlanChange> of(List<PlanVersion> versions) {
     List<PlanChange> changes = new ArrayList<>();
     for (int i = 1; i < versions.size(); i++) {
-      Map<String, String> was = said(versions.get(i - 1));
-      Map<String, String> is = said(versions.get(i));
+      String since = i == 1 ? " when the plan was frozen" : "";
+      Map<String, String> was = PlanFacts.of(FrozenPlan.read(versions.get(i - 1)));
+      Map<String, String> is = PlanFacts.of(FrozenPlan.read(versions.get(i)));
       Set<String> all = new LinkedHashSet<>(was.keySet());
       all.addAll(is.keySet());
       for (String what : all) {
         String before = was.getOrDefault(what, "none");
         String after = is.getOrDefault(what, "none");
-        if (!before.equals(after)) {
-          String since = i == 1 ? " when the plan was frozen" : "";
-          changes.add(change(what, before + since, after, versions.get(i)));
+        if (!before.equals(after) && isToldAlone(what, was, is)) {
+          changes.add(change(what, before, since, after, versions.get(i)));
         }
       }
     }
     return changes;
   }
 
-  private static PlanChange change(String what, String before, String after, PlanVersion version) {
-    boolean many = MANY.contains(what);
-    String why = version.why();
-    String sentence =
-        "The %s %s %s; %s changed to %s on %s%s"
-            .formatted(
-                what,
-                many ? "were" : "was",
-                before,
-                many ? "they were" : "it was",
-                after,
-                version.on(),
-                why == null || why.isBlank() ? "" : " (%s)".formatted(why.strip()));
-    boolean judging =
-        what.startsWith("margin of ")
-            || what.startsWith("summary of ")
-            || what.startsWith("scale of ")
-            || what.equals("primary outcome")
-            || what.equals("planned comparisons");
-    return new PlanChange(sentence, judging);
+  /** Of an outcome that came or went nothing is told but that. */
+  private static boolean isToldAlone(String what, Map<String, String> was, Map<String, String> is) {
+    int of = what.indexOf(" of ");
+    String outcome = of < 0 ? "" : OUTCOME + what.substring(of + " of ".length());
+    return was.containsKey(outcome) == is.containsKey(outcome);
   }
 
-  private static Map<String, String> said(PlanVersion version) {
-    TrialPlan plan = TrialPlanFile.read(new SourceText("plan", version.plan().toString()));
-    Map<String, Object> tree = TrialPlanText.tree(plan);
-    tree.remove("outcomes");
-    Map<String, String> said = new LinkedHashMap<>();
-    said.put("primary outcome", plan.primary().name());
-    for (Outcome outcome : plan.observing().outcomes()) {
-      String of = " of " + outcome.name();
-      Double margin = outcome.margin();
-      said.put("margin" + of, margin == null ? "none" : plain(margin));
-      said.put("summary" + of, outcome.summary().word());
-      said.put("scale" + of, outcome.scale().word());
-      said.put("unit" + of, outcome.unit());
+  private static PlanChange change(
+      String what, String before, String since, String after, PlanVersion version) {
+    boolean many = PlanFacts.areMany(what);
+    String be = many ? "were" : "was";
+    String sentence;
+    if (what.startsWith(OUTCOME) && before.equals("none")) {
+      sentence = "The %s, a %s, was added".formatted(what, after);
+    } else if (what.startsWith(OUTCOME) && after.equals("none")) {
+      sentence = "The %s, a %s%s, was taken out".formatted(what, before, since);
+    } else if (what.startsWith(PlanFacts.OUTLINE) || before.length() + after.length() > LONGEST) {
+      sentence = "The %s %s changed".formatted(what, be);
+    } else {
+      sentence =
+          "The %s %s %s%s; %s %s changed to %s"
+              .formatted(what, be, before, since, many ? "they" : "it", be, after);
     }
-    tree.forEach((field, value) -> said.put(WORDS.getOrDefault(field, field), plain(value)));
-    return said;
+    String why = version.why();
+    return new PlanChange(
+        "%s on %s%s"
+            .formatted(
+                sentence,
+                version.on(),
+                why == null || why.isBlank() ? "" : " (%s)".formatted(why.strip())),
+        isJudging(what));
   }
 
-  private static String plain(Object value) {
-    return String.valueOf(value).replaceAll("[\\[\\]{}]", "").replaceFirst("\\.0$", "");
+  private static boolean isJudging(String what) {
+    return what.startsWith("margin of ")
+        || what.startsWith("summary of ")
+        || what.startsWith("scale of ")
+        || what.equals("primary outcome")
+        || what.equals("planned comparisons");
   }
 }

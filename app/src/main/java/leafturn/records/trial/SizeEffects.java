@@ -1,5 +1,6 @@
 package leafturn.records.trial;
 
+import leafturn.records.Choice;
 import leafturn.records.JsonObject;
 import leafturn.records.JsonValue;
 import org.jspecify.annotations.Nullable;
@@ -19,7 +20,7 @@ final class SizeEffects {
    */
   SizeEffects(JsonObject root, @Nullable Boolean relative) {
     this.root = root;
-    String scale = SizeFields.choice(root, "scale", new String[] {"identity", "log"}, word -> word);
+    String scale = Choice.read(root, "scale", new String[] {"identity", "log"}, word -> word);
     if (relative != null && scale != null && relative != scale.equals("log")) {
       root.fault(
           "scale",

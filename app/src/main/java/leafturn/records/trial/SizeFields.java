@@ -2,11 +2,8 @@ package leafturn.records.trial;
 
 import java.util.Arrays;
 import java.util.List;
-import java.util.function.Function;
-import leafturn.records.Faults;
 import leafturn.records.JsonObject;
 import leafturn.records.JsonValue;
-import leafturn.records.NearestName;
 import leafturn.records.Numbers;
 import org.jspecify.annotations.Nullable;
 
@@ -59,24 +56,6 @@ final class SizeFields {
   static int count(JsonObject json, String name, int high, int usual) {
     Integer count = json.wholeNumber(name, 1, high, "");
     return count == null ? usual : count;
-  }
-
-  /** One of several constants by its word, or null when it is missing or unknown. */
-  static <E> @Nullable E choice(
-      JsonObject json, String name, E[] values, Function<E, String> word) {
-    String text = json.text(name);
-    if (text == null) {
-      return null;
-    }
-    for (E value : values) {
-      if (word.apply(value).equals(text)) {
-        return value;
-      }
-    }
-    List<String> words = Arrays.stream(values).map(word).toList();
-    json.fault(
-        name, "%s is unknown; %s".formatted(Faults.quoted(text), NearestName.advice(text, words)));
-    return null;
   }
 
   /** Reports a field that stands beside one that says the same. */

@@ -1,6 +1,7 @@
 package leafturn.records.trial;
 
 import java.nio.file.Path;
+import leafturn.records.Choice;
 import leafturn.records.Faults;
 import leafturn.records.JsonObject;
 import leafturn.records.JsonValue;
@@ -46,7 +47,7 @@ public final class SizeFile {
     this.faults = new Faults(source.name());
     this.root = JsonObject.root(source, faults);
     refuseObserved();
-    Layout read = SizeFields.choice(root, "design", Layout.values(), Layout::word);
+    Layout read = Choice.read(root, "design", Layout.values(), Layout::word);
     if (!root.has("design")) {
       root.missing("design", "split-yard or another design");
     }
@@ -183,12 +184,12 @@ public final class SizeFile {
 
   private boolean isSecond() {
     String compare =
-        SizeFields.choice(root, "compare", new String[] {"practice", "second"}, word -> word);
+        Choice.read(root, "compare", new String[] {"practice", "second"}, word -> word);
     return "second".equals(compare);
   }
 
   private boolean isAny(int arms) {
-    String test = SizeFields.choice(root, "test", new String[] {"pair", "any"}, word -> word);
+    String test = Choice.read(root, "test", new String[] {"pair", "any"}, word -> word);
     if ("any".equals(test) && arms == 2) {
       return false;
     }
@@ -215,8 +216,7 @@ public final class SizeFile {
   private DifferenceTest test() {
     Double alpha = SizeFields.inside(root, "alpha", LEAST_ALPHA, 0.5);
     Integer sides = root.wholeNumber("sides", 1, 2, "");
-    Rejections counted =
-        SizeFields.choice(root, "rejections", Rejections.values(), Rejections::word);
+    Rejections counted = Choice.read(root, "rejections", Rejections.values(), Rejections::word);
     return new DifferenceTest(
         alpha == null ? USUAL_ALPHA : alpha,
         sides == null ? 2 : sides,

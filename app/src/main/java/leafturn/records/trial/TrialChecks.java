@@ -5,7 +5,9 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
 import java.util.Objects;
+import java.util.Set;
 import java.util.TreeMap;
+import java.util.stream.Collectors;
 import leafturn.records.exchange.TrialGround;
 import leafturn.records.sheet.TrialEventSheet;
 import leafturn.records.sheet.TrialSheet;
@@ -39,52 +41,57 @@ public final class TrialChecks {
   private final TrialGround ground;
   private final List<Reading> readings;
   private final List<TrialEventSheet> events;
-  private final List<Remark> remarks = new ArrayList<>();
+  private final boolean over;
 
-  private TrialChecks(
-      TrialSheet trial, TrialGround ground, List<Reading> readings, List<TrialEventSheet> events) {
+  /**
+   * @param over whether its season is over: what was not read by then will not be
+   */
+  public TrialChecks(
+      TrialSheet trial,
+      TrialGround ground,
+      List<Reading> readings,
+      List<TrialEventSheet> events,
+      boolean over) {
     this.trial = trial;
     this.ground = ground;
     this.readings = readings;
     this.events = events;
+    this.over = over;
   }
 
   /** What is to be said of a trial's readings and of what befell it. */
-  public static List<Remark> of(
-      TrialSheet trial, TrialGround ground, List<Reading> readings, List<TrialEventSheet> events) {
-    TrialChecks checks = new TrialChecks(trial, ground, readings, events);
-    checks.design();
-    ground.plan().observing().outcomes().forEach(checks::outcome);
-    checks.bags();
-    checks.looks();
-    checks.handling();
-    return List.copyOf(checks.remarks);
+  public List<Remark> remarks() {
+    List<Remark> remarks = design();
+    ground.plan().observing().outcomes().forEach(outcome -> remarks.addAll(outcome(outcome)));
+    remarks.addAll(bags());
+    remarks.addAll(looks());
+    remarks.addAll(handling());
+    return List.copyOf(remarks);
   }
 
   /**
    * Why a trial gets no verdict: its layout and its primary outcome allow no analysis. Whether its
    * season is over is told elsewhere.
    */
-  static List<String> refusals(
-      TrialSheet trial, TrialGround ground, List<Reading> readings, List<TrialEventSheet> events) {
-    TrialChecks checks = new TrialChecks(trial, ground, readings, events);
-    checks.design();
-    checks.outcome(ground.plan().primary());
-    checks.handling();
-    return checks.remarks.stream()
+  List<String> refusals() {
+    List<Remark> remarks = design();
+    remarks.addAll(outcome(ground.plan().primary()));
+    remarks.addAll(handling());
+    return remarks.stream()
         .filter(each -> each.weight() == Remark.Weight.REFUSED)
         .map(Remark::sentence)
         .distinct()
         .toList();
   }
 
-  private void design() {
+  private List<Remark> design() {
     boolean square = ground.plan().arrangement().design() == Design.LATIN_SQUARE;
+    List<ObservedPlot> plots = over && !readings.isEmpty() ? read() : ground.plots();
     ExperimentalUnits units =
         square
-            ? ExperimentalUnits.ofSquare(ground.plots(), ground.plan().treatments().arms().size())
-            : ExperimentalUnits.of(ground.plots());
-    remarks.addAll(units.remarks(readings.size()));
+            ? ExperimentalUnits.ofSquare(plots, ground.plan().treatments().arms().size())
+            : ExperimentalUnits.of(plots);
+    List<Remark> remarks = new ArrayList<>(units.remarks(readings.size()));
     TrialSheet.Frozen frozen = trial.frozen();
     remarks.addAll(
         new RecordedLayout(
@@ -94,14 +101,29 @@ public final class TrialChecks {
                 frozen == null ? null : frozen.layout(),
                 ground.layoutHash())
             .remarks());
-    new Confounding(ground.plots()).remarks(List.of()).forEach(remarks::add);
+    remarks.addAll(new Confounding(ground.plots()).remarks(List.of()));
+    return remarks;
   }
 
-  private void outcome(Outcome outcome) {
+  /** The plots of which the primary outcome was read: no other can judge a treatment. */
+  private List<ObservedPlot> read() {
+    String primary = ground.plan().primary().name();
+    Set<String> codes =
+        readings.stream()
+            .filter(each -> each.outcome().equals(primary))
+            .map(Reading::plot)
+            .collect(Collectors.toSet());
+    return codes.isEmpty()
+        ? ground.plots()
+        : ground.plots().stream().filter(plot -> codes.contains(plot.code())).toList();
+  }
+
+  private List<Remark> outcome(Outcome outcome) {
+    List<Remark> remarks = new ArrayList<>();
     List<Reading> own =
         readings.stream().filter(each -> each.outcome().equals(outcome.name())).toList();
     if (own.isEmpty()) {
-      return;
+      return remarks;
     }
     OutcomeReadings read = OutcomeReadings.of(outcome, own, null);
     read.faults().forEach(fault -> remarks.add(new Remark(Remark.Weight.REFUSED, fault)));
@@ -111,35 +133,36 @@ public final class TrialChecks {
     remarks.addAll(Completeness.missing(ground.plots(), own));
     remarks.addAll(Completeness.areas(ground.plots(), outcome.unit()));
     remarks.addAll(NutrientForm.remarks(outcome, ground.plots(), read.readings()));
-    confoundedReadings(own);
+    remarks.addAll(confounded(own));
     LaboratoryDuplicates known = LaboratoryDuplicates.of(read.readings());
     LaboratoryDuplicates blind = known.blind(ground.dividedBags());
     remarks.addAll(known.remarks(blind, outcome.unit()));
-    scale(outcome, blind.samples());
+    remarks.addAll(scale(outcome, blind.samples()));
+    return remarks;
   }
 
-  private void confoundedReadings(List<Reading> own) {
+  private List<Remark> confounded(List<Reading> own) {
     List<ObservedPlot> bare =
         ground.plots().stream()
             .map(plot -> ObservedPlot.of(plot.code(), plot.unit(), plot.arm()))
             .toList();
-    remarks.addAll(new Confounding(bare).remarks(own));
+    return new Confounding(bare).remarks(own);
   }
 
-  private void scale(Outcome outcome, List<CleanReading> samples) {
+  private List<Remark> scale(Outcome outcome, List<CleanReading> samples) {
     List<CleanReading> positive =
         samples.stream().filter(each -> !each.belowDetection() && each.value() > 0).toList();
     if (outcome.kind() == Outcome.Kind.RATING || positive.size() < ENOUGH_FOR_A_POWER) {
-      return;
+      return List.of();
     }
     try {
       BoxCox profile =
           BoxCox.profile(
               positive.stream().mapToDouble(CleanReading::value).toArray(),
               positive.stream().map(each -> arm(each) + " " + each.date()).toList());
-      remarks.add(profile.remark(outcome.name(), outcome.scale() == Outcome.Scale.LOG));
+      return List.of(profile.remark(outcome.name(), outcome.scale() == Outcome.Scale.LOG));
     } catch (IllegalArgumentException flat) {
-      remarks.add(
+      return List.of(
           new Remark(
               Remark.Weight.WARNING, "%s: %s.".formatted(outcome.name(), flat.getMessage())));
     }
@@ -150,7 +173,7 @@ public final class TrialChecks {
   }
 
   /** Codes that no bag has, unless somebody numbers bags in a way of their own. */
-  private void bags() {
+  private List<Remark> bags() {
     Map<String, Reading> unknown = new TreeMap<>();
     boolean ours = false;
     for (Reading reading : readings) {
@@ -161,8 +184,9 @@ public final class TrialChecks {
         unknown.putIfAbsent(sample, reading);
       }
     }
+    List<Remark> remarks = new ArrayList<>();
     if (!ours) {
-      return;
+      return remarks;
     }
     unknown.forEach(
         (code, reading) ->
@@ -178,9 +202,10 @@ public final class TrialChecks {
                             BlindCodes.isCode(code)
                                 ? ""
                                 : ", and its check character does not fit, so it is mistyped"))));
+    return remarks;
   }
 
-  private void looks() {
+  private List<Remark> looks() {
     String primary = ground.plan().primary().name();
     List<LocalDate> read =
         readings.stream()
@@ -188,22 +213,23 @@ public final class TrialChecks {
             .map(Reading::date)
             .distinct()
             .toList();
-    if (!read.isEmpty()) {
-      remarks.addAll(
-          new Looks(
-                  ground.plan().observing().dates(),
-                  trial.ended(),
-                  ground.plan().observing().outcomes().size(),
-                  ground.plan().treatments().contrasts().size())
-              .remarks(read));
-    }
+    return read.isEmpty()
+        ? List.of()
+        : new Looks(
+                ground.plan().observing().dates(),
+                trial.ended(),
+                ground.plan().observing().outcomes().size(),
+                ground.plan().treatments().contrasts().size())
+            .remarks(read);
   }
 
-  private void handling() {
+  private List<Remark> handling() {
     List<MowingRecord> mowings = mowings(events);
+    List<Remark> remarks = new ArrayList<>();
     remarks.addAll(MowingRecord.remarks(ground.plan().protocol(), mowings));
     remarks.addAll(MowingRecord.onOnePartOnly(mowings, ground.plots()));
     remarks.addAll(Mishap.remarks(mishaps(events), ground.plots()));
+    return remarks;
   }
 
   /** Mowings that were noted. */

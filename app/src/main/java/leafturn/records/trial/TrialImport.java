@@ -1,10 +1,12 @@
 package leafturn.records.trial;
 
+import java.time.LocalDate;
 import java.util.ArrayList;
 import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import leafturn.records.Dates;
 import leafturn.records.InputException;
 import leafturn.records.archive.Sha256;
 import leafturn.records.book.BookReading;
@@ -15,10 +17,12 @@ import leafturn.records.exchange.Preview;
 import leafturn.records.sheet.Kind;
 import leafturn.records.sheet.LawnSheet;
 import leafturn.records.sheet.TrialEventSheet;
+import leafturn.records.sheet.TrialPast;
 import leafturn.records.sheet.TrialReadingsSheet;
 import leafturn.records.sheet.TrialSheet;
 import leafturn.trials.design.TrialLawn;
 import leafturn.trials.observation.Reading;
+import org.jspecify.annotations.Nullable;
 
 /** Looks at a data package of a trial on its way into a book; a trial comes in once. */
 public final class TrialImport {
@@ -42,12 +46,15 @@ public final class TrialImport {
    *
    * @param grounds keeps the layout from the look to the import
    * @param file its name as the user gave it
+   * @param today the last day that can have readings
    * @throws InputException with every fault of it, or when the book has its trial already
    */
-  public static Preview look(BookReading book, TrialGrounds grounds, String file, byte[] bytes) {
+  public static Preview look(
+      BookReading book, TrialGrounds grounds, String file, byte[] bytes, LocalDate today) {
     PackedTrial packed = TrialPackageFile.open(file, bytes).read(grounds);
     TrialImport looking = new TrialImport(book, packed, file, Sha256.of(bytes));
     looking.refuseKnown();
+    looking.refuseToCome(today);
     return looking.preview();
   }
 
@@ -67,12 +74,43 @@ public final class TrialImport {
     }
   }
 
+  /** What has not come yet was read by nobody and befell nobody. */
+  private void refuseToCome(LocalDate today) {
+    List<String> faults = new ArrayList<>();
+    List<LocalDate> toCome =
+        packed.readings().stream()
+            .map(Reading::date)
+            .filter(day -> day.isAfter(today))
+            .sorted()
+            .toList();
+    if (!toCome.isEmpty()) {
+      faults.add(
+          "%s: %,d of its %,d readings are dated after today; the first: %s"
+              .formatted(
+                  file,
+                  toCome.size(),
+                  packed.readings().size(),
+                  Dates.notYet(toCome.get(0), today)));
+    }
+    LocalDate ended = packed.trial().ended();
+    if (ended != null && ended.isAfter(today)) {
+      faults.add("%s: its end: %s".formatted(file, Dates.notYet(ended, today)));
+    }
+    for (TrialEventSheet event : packed.events()) {
+      if (event.day().isAfter(today)) {
+        faults.add(
+            "%s: %s: %s".formatted(file, event.what().words(), Dates.notYet(event.day(), today)));
+      }
+    }
+    if (!faults.isEmpty()) {
+      throw new InputException(faults);
+    }
+  }
+
   private Preview preview() {
     TrialSheet given = packed.trial();
     List<String> lawns = lawns();
-    TrialSheet trial =
-        new TrialSheet(
-            given.plan(), lawns, given.frozen(), given.ended(), given.whyEnded(), given.note());
+    TrialSheet trial = given.with(given.plan(), lawns);
     List<NewSheet<?>> sheets = new ArrayList<>();
     sheets.add(new NewSheet<>(Kind.TRIAL, id, trial, packed.summary()));
     addEvents(sheets);
@@ -80,8 +118,25 @@ public final class TrialImport {
     if (given.frozen() == null && !packed.readings().isEmpty()) {
       notes.add("Its plan was never frozen, and its checks will say so.");
     }
+    addPast(given.past());
     notes.add("What it found is worked out anew from its plan and readings.");
     return Preview.of(file, Arrivals.of(sheets), notes);
+  }
+
+  private void addPast(@Nullable TrialPast past) {
+    if (past != null && past.plans().size() > 1) {
+      notes.add("Its plan was changed after it was frozen; what it was before comes with it.");
+    }
+    if (past != null && !past.withdrawn().isEmpty()) {
+      int count = past.withdrawn().stream().mapToInt(each -> each.readings().size()).sum();
+      notes.add(
+          "%,d %s that %s taken back %s with it, and not counted."
+              .formatted(
+                  count,
+                  count == 1 ? "reading" : "readings",
+                  count == 1 ? "was" : "were",
+                  count == 1 ? "comes" : "come"));
+    }
   }
 
   private void addEvents(List<NewSheet<?>> sheets) {

@@ -46,7 +46,7 @@ public final class TrialPackageFile {
   /** The plan. */
   public static final String PLAN = "plan.json";
 
-  /** When the plan was frozen and the trial ended, and what befell it. */
+  /** When the plan was frozen and the trial ended, what befell it, was changed and taken back. */
   public static final String RECORD = "record.json";
 
   /** The layout. */

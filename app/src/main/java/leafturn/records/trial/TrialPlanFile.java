@@ -86,11 +86,9 @@ public final class TrialPlanFile {
     Arrangement arrangement = arrangement(treatments, lawns.size());
     Observing observing = TrialObservingReading.read(root);
     Protocol protocol = protocol(root.object("protocol"));
-    Double seed = root.number("seed", 0, TrialPlan.MOST_SEED, "");
+    Long seed = TrialSeed.read(root);
     if (!root.has("seed")) {
       root.missing("seed", "the whole number that every random choice comes from, as 20260401");
-    } else if (seed != null && seed != Math.rint(seed)) {
-      root.fault("seed", "it is no whole number; give one, as 20260401.");
     }
     root.refuseOthers();
     boolean whole = !lawns.isEmpty() && lawns.size() == root.objects("lawns").size();
@@ -106,8 +104,7 @@ public final class TrialPlanFile {
     if (seed == null || root.faultsSoFar() > before) {
       return null;
     }
-    return new TrialPlan(
-        name, question, treatments, arrangement, lawns, observing, protocol, seed.longValue());
+    return new TrialPlan(name, question, treatments, arrangement, lawns, observing, protocol, seed);
   }
 
   /**

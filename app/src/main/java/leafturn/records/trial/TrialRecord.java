@@ -1,46 +1,54 @@
 package leafturn.records.trial;
 
 import java.time.LocalDate;
-import java.time.ZoneOffset;
 import java.util.ArrayList;
 import java.util.Comparator;
+import java.util.HashMap;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
 import leafturn.records.exchange.TrialGround;
 import leafturn.records.sheet.TrialEventSheet;
+import leafturn.records.sheet.TrialPast;
 import leafturn.records.sheet.TrialSheet;
 import leafturn.trials.design.Outcome;
 import leafturn.trials.design.TrialPlan;
 import leafturn.trials.findings.Standing;
 import leafturn.trials.findings.TrialFacts.PlanRecord;
 import leafturn.trials.observation.Reading;
+import leafturn.trials.observation.ReadingKeys;
 
 /** How a trial was kept to its plan, in sentences. */
 final class TrialRecord {
+  private static final int MOST_VALUES = 6;
   private static final String UNKNOWN_CHANGE =
       "The plan was changed after it was frozen, and what it was then is not kept here";
 
   private final BookFindings.Basis basis;
   private final TrialSheet trial;
   private final TrialPlan plan;
+  private final FrozenPlan frozenPlan;
 
   TrialRecord(BookFindings.Basis basis, TrialPlan plan) {
     this.basis = basis;
     this.trial = basis.trial();
     this.plan = plan;
+    this.frozenPlan = new FrozenPlan(basis.past(), plan);
   }
 
   /** How far a verdict stands. */
   Standing standing(TrialGround ground) {
     List<String> refusals =
-        new ArrayList<>(TrialChecks.refusals(trial, ground, basis.readings(), basis.events()));
+        new ArrayList<>(
+            new TrialChecks(trial, ground, basis.readings(), basis.events(), basis.ended())
+                .refusals());
     List<String> changes = new ArrayList<>();
     if (isChanged()) {
       judgingChanges().forEach(each -> changes.add(each + "."));
-      if (!changes.isEmpty() && basis.past().plans().size() > 1) {
+      if (!changes.isEmpty() && frozenPlan.isOther()) {
         changes.add("The verdict is by the plan as it was frozen.");
       }
-      if (basis.past().outcomes(plan).stream().noneMatch(Outcome::primary)) {
+      if (frozenPlan.outcomes().stream().noneMatch(Outcome::primary)) {
         refusals.add("The primary outcome of the frozen plan is no longer in the plan.");
       }
     }
@@ -48,7 +56,7 @@ final class TrialRecord {
         trial.frozen() != null
             && !isChanged()
             && readBefore().isEmpty()
-            && !BookPlan.isFrozenLate(trial);
+            && !BookPlan.isFrozenLate(trial, basis.zone());
     return new Standing(refusals, changes, frozen(), fixed);
   }
 
@@ -57,7 +65,7 @@ final class TrialRecord {
   }
 
   private List<String> judgingChanges() {
-    if (basis.past().plans().size() < 2) {
+    if (!frozenPlan.isOther()) {
       return List.of(UNKNOWN_CHANGE);
     }
     return PlanChange.of(basis.past().plans()).stream()
@@ -72,7 +80,7 @@ final class TrialRecord {
     if (frozen == null) {
       return Optional.empty();
     }
-    LocalDate day = LocalDate.ofInstant(frozen.moment(), ZoneOffset.UTC);
+    LocalDate day = LocalDate.ofInstant(frozen.moment(), basis.zone());
     return basis.readings().stream()
         .map(Reading::date)
         .filter(date -> date.isBefore(day))
@@ -82,14 +90,14 @@ final class TrialRecord {
   private String frozen() {
     TrialSheet.Frozen frozen = trial.frozen();
     if (frozen == null) {
-      return "";
+      return "The plan was never frozen: nothing shows that margin, outcome and rules were there before the results.";
     }
-    LocalDate day = LocalDate.ofInstant(frozen.moment(), ZoneOffset.UTC);
+    LocalDate day = LocalDate.ofInstant(frozen.moment(), basis.zone());
     String when =
         readBefore()
             .map(first -> ", though readings are dated before that, the first %s".formatted(first))
             .orElse(
-                BookPlan.isFrozenLate(trial)
+                BookPlan.isFrozenLate(trial, basis.zone())
                     ? ", though all its planned days lay before that"
                     : ", before the first reading");
     String since = isChanged() ? ", and it was changed since" : "";
@@ -106,11 +114,44 @@ final class TrialRecord {
       deviations.add(UNKNOWN_CHANGE);
     }
     addEarlyEnd(deviations);
-    deviations.addAll(basis.past().withdrawn());
+    basis.past().withdrawn().forEach(each -> deviations.add(withdrawn(each)));
+    basis
+        .past()
+        .events()
+        .forEach(
+            each ->
+                deviations.add(
+                    "Changed on %s: of %s it was noted before: %s"
+                        .formatted(each.on(), each.day(), each.words())));
     addLastDates(deviations);
     addLeftOut(deviations);
     return new PlanRecord(
         frozen == null ? null : frozen.hash(), deviations, plan.observing().exclusions());
+  }
+
+  /** What was taken back, with its values and what was read in their place. */
+  private String withdrawn(TrialPast.Withdrawn taken) {
+    Map<List<Object>, String> now = new HashMap<>();
+    basis.readings().forEach(each -> now.put(ReadingKeys.of(each), each.value()));
+    List<Reading> readings = taken.readings();
+    List<String> values = new ArrayList<>();
+    for (Reading each : readings.subList(0, Math.min(MOST_VALUES, readings.size()))) {
+      String again = now.get(ReadingKeys.of(each));
+      values.add(
+          "%s on %s: %s%s"
+              .formatted(
+                  each.plot(), each.date(), each.value(), again == null ? "" : ", now " + again));
+    }
+    if (readings.size() > MOST_VALUES) {
+      values.add("and %d more".formatted(readings.size() - MOST_VALUES));
+    }
+    return "Withdrawn on %s: %d %s of %s (%s)"
+        .formatted(
+            taken.on(),
+            readings.size(),
+            readings.size() == 1 ? "reading" : "readings",
+            String.join(", ", readings.stream().map(Reading::outcome).distinct().toList()),
+            String.join("; ", values));
   }
 
   private void addEarlyEnd(List<String> deviations) {

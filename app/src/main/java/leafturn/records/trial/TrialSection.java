@@ -27,6 +27,7 @@ final class TrialSection {
   private static final int LONGEST = 200;
   private static final int LONGEST_SENTENCE = 1000;
   private static final double MOST = 1e9;
+  private static final double MOST_RATIO = 1000;
 
   private final JsonObject json;
   private final TrialModel model;
@@ -45,7 +46,7 @@ final class TrialSection {
     Integer yards = json.wholeNumber("yards", 1, 100_000, "");
     Integer started = json.wholeNumber("started", 1, 100_000, "");
     LocalDate from = json.date("seasonFrom");
-    Double seed = json.number("seed", 0, 9_007_199_254_740_991.0, "");
+    Long seed = TrialSeed.read(json);
     PlanRecord record =
         new PlanRecord(null, section.sentences("deviations"), section.sentences("exclusions"));
     String name = Objects.requireNonNullElse(json.text("name", LONGEST), "");
@@ -63,7 +64,7 @@ final class TrialSection {
         model.compare() == null ? null : model.compare().control(),
         outcome,
         new AskedTrial.Scope(yards, started, first),
-        seed == null ? null : seed.longValue(),
+        seed,
         record,
         null);
   }
@@ -140,7 +141,10 @@ final class TrialSection {
     Double low = json.number("low", -MOST, MOST, "");
     Double high = json.number("high", -MOST, MOST, "");
     boolean log = model.scale() == TrialModel.Scale.LOG;
-    Double margin = json.number("margin", log ? 1.000001 : 1e-9, MOST, "");
+    Double margin =
+        log
+            ? SizeFields.inside(json, "margin", 1, MOST_RATIO)
+            : SizeFields.above0(json, "margin", MOST, "a difference");
     boolean isRating = kind == Outcome.Kind.RATING || model.scale() == TrialModel.Scale.ORDINAL;
     Boolean primary = json.flag("primary");
     try {

@@ -1,7 +1,8 @@
 package leafturn.records.trial;
 
 import java.time.LocalDate;
-import java.time.ZoneOffset;
+import java.time.ZoneId;
+import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import java.util.function.BiPredicate;
@@ -10,6 +11,7 @@ import leafturn.records.book.Sheet;
 import leafturn.records.people.Visitor;
 import leafturn.records.sheet.Kind;
 import leafturn.records.sheet.TrialEventSheet;
+import leafturn.records.sheet.TrialPast;
 import leafturn.records.sheet.TrialReadingsSheet;
 import leafturn.records.sheet.TrialSheet;
 import leafturn.trials.observation.Reading;
@@ -49,6 +51,15 @@ public final class TrialShelf {
   /** Whether the visitor may enter readings and events of a trial. */
   public boolean mayLog(TrialSheet trial) {
     return visitor.mayLogSomewhere() && mayRead(trial);
+  }
+
+  /**
+   * Whether the visitor may know which plot bears which arm, and what was found. Where raters are
+   * blind, a helper may not before the trial has ended: helpers rate.
+   */
+  public boolean mayKnowArms(TrialSheet trial) {
+    boolean mayRate = visitor.mayLogSomewhere() && !mayChange();
+    return !mayRate || trial.ended() != null || !BookPlan.ratersAreBlind(trial);
   }
 
   /** Whether the visitor may change the plan of a trial. */
@@ -95,26 +106,39 @@ public final class TrialShelf {
         .toList();
   }
 
-  /** What was changed and taken back of a trial. */
-  public TrialPast past(String trial) {
-    List<String> withdrawn =
-        book.withdrawnOfTrial(Kind.TRIAL_READINGS, trial).stream()
-            .map(TrialShelf::withdrawn)
-            .toList();
-    return new TrialPast(PlanVersion.since(history(trial)), withdrawn);
+  /**
+   * What was changed and taken back of a trial, here and in the book that it came from.
+   *
+   * @param zone in which the book counts its days
+   */
+  public TrialPast past(Sheet<TrialSheet> trial, ZoneId zone) {
+    TrialPast brought = trial.content().past();
+    List<TrialPast.Withdrawn> withdrawn = new ArrayList<>();
+    List<TrialPast.EarlierEvent> events = new ArrayList<>();
+    if (brought != null) {
+      withdrawn.addAll(brought.withdrawn());
+      events.addAll(brought.events());
+    }
+    book.withdrawnOfTrial(Kind.TRIAL_READINGS, trial.id())
+        .forEach(
+            sheet ->
+                withdrawn.add(
+                    new TrialPast.Withdrawn(
+                        LocalDate.ofInstant(sheet.writtenAt(), zone), sheet.content().readings())));
+    events(trial.id()).forEach(event -> addEarlier(events, event.id(), zone));
+    return new TrialPast(FrozenPlan.since(history(trial.id()), zone), withdrawn, events);
   }
 
-  private static String withdrawn(Sheet<TrialReadingsSheet> sheet) {
-    List<Reading> readings = sheet.content().readings();
-    String outcomes =
-        String.join(", ", readings.stream().map(Reading::outcome).distinct().toList());
-    return "Withdrawn on %s by %s: %d %s of %s"
-        .formatted(
-            LocalDate.ofInstant(sheet.writtenAt(), ZoneOffset.UTC),
-            sheet.writtenBy(),
-            readings.size(),
-            readings.size() == 1 ? "reading" : "readings",
-            outcomes);
+  private void addEarlier(List<TrialPast.EarlierEvent> earlier, String event, ZoneId zone) {
+    List<Sheet<TrialEventSheet>> versions = book.history(Kind.TRIAL_EVENT, event);
+    for (int i = versions.size() - 1; i > 0; i--) {
+      TrialEventSheet before = versions.get(i).content();
+      Sheet<TrialEventSheet> after = versions.get(i - 1);
+      if (before.isTakenBackBy(after.content())) {
+        LocalDate on = LocalDate.ofInstant(after.writtenAt(), zone);
+        earlier.add(new TrialPast.EarlierEvent(on, before.day(), before.words()));
+      }
+    }
   }
 
   /** What befell a trial. */

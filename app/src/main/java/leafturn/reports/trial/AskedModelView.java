@@ -2,7 +2,6 @@ package leafturn.reports.trial;
 
 import java.util.ArrayList;
 import java.util.List;
-import java.util.Map;
 import leafturn.quantity.DisplayNumber;
 import leafturn.reports.OrdinalReport;
 import leafturn.reports.TrialReport;
@@ -24,25 +23,30 @@ public final class AskedModelView {
   private final @Nullable OrdinalReport ordinal;
   private final List<String> ofDates;
 
+  /** Whether treatments were replicated, so that they may be tested. */
+  private final boolean tested;
+
   private AskedModelView(
       TrialModel model,
       @Nullable TrialReport report,
       @Nullable OrdinalReport ordinal,
-      List<String> ofDates) {
+      List<String> ofDates,
+      boolean tested) {
     this.model = model;
     this.report = report;
     this.ordinal = ordinal;
     this.ofDates = ofDates;
+    this.tested = tested;
   }
 
   /** An analysis by a linear mixed model. */
   public static AskedModelView of(TrialModel model, TrialReport report) {
-    return new AskedModelView(model, report, null, List.of());
+    return new AskedModelView(model, report, null, List.of(), true);
   }
 
   /** An analysis of ordered classes. */
   public static AskedModelView of(TrialModel model, OrdinalReport report) {
-    return new AskedModelView(model, null, report, List.of());
+    return new AskedModelView(model, null, report, List.of(), true);
   }
 
   /**
@@ -55,7 +59,12 @@ public final class AskedModelView {
       return this;
     }
     List<String> remarks = DateRole.remarks(model, date).stream().map(Remark::sentence).toList();
-    return new AskedModelView(model, report, ordinal, remarks);
+    return new AskedModelView(model, report, ordinal, remarks, tested);
+  }
+
+  /** The same of a single yard split once, whose areas bear no test of a treatment. */
+  AskedModelView withoutTests() {
+    return new AskedModelView(model, report, ordinal, ofDates, false);
   }
 
   /** The column that is explained. */
@@ -109,14 +118,15 @@ public final class AskedModelView {
     double se = own.se();
     EffectNumbers numbers = new EffectNumbers(isRatio());
     String found =
-        "%s %s, %s interval %s to %s, adjusted %s"
+        "%s %s, %s interval %s to %s, %s, %s"
             .formatted(
                 isRatio() ? "ratio" : "difference",
                 numbers.number(own.difference(), se),
                 level(),
                 numbers.number(own.lower(), se),
                 numbers.number(own.upper(), se),
-                EffectWords.p(own.pAdjusted()));
+                EffectWords.p(own.pAdjusted()),
+                AskedTables.how(model));
     return own.pAdjusted() < ALPHA
         ? "%s differ: %s.".formatted(FindingsWords.capital(pair), found)
         : "Undecided for %s: %s.".formatted(pair, found);
@@ -129,13 +139,13 @@ public final class AskedModelView {
     return DisplayNumber.plain(Math.round(1e6 * fraction) / 1e4) + " %";
   }
 
-  private static String within(TrialReport.Contrast own) {
+  static String within(TrialReport.Contrast own) {
     return own.within().isEmpty() ? "" : " at " + String.join(", ", own.within().values());
   }
 
   private List<TrialReport.Contrast> contrasts() {
     TrialReport own = report;
-    return own == null ? List.of() : own.contrasts();
+    return own == null || !tested ? List.of() : own.contrasts();
   }
 
   /** The comparisons with their intervals; empty where there are none. */
@@ -169,6 +179,10 @@ public final class AskedModelView {
   /** What a reader should know. */
   public List<String> notes() {
     List<String> notes = new ArrayList<>(ofDates);
+    if (!tested) {
+      notes.add(
+          "The tests and intervals of this model are left out: with one unit split once they would tell how well its areas were measured, not what a treatment does.");
+    }
     if (report != null) {
       notes.addAll(report.warnings());
     }
@@ -180,104 +194,12 @@ public final class AskedModelView {
 
   /** Tests, variances, means and differences, or tests and coefficients of classes. */
   public List<ShownTable> tables() {
+    AskedTables tables = new AskedTables(model, level());
     TrialReport own = report;
     if (own != null) {
-      List<ShownTable> tables = new ArrayList<>(List.of(tests(own), variances(own)));
-      if (!own.means().isEmpty()) {
-        tables.add(means(own));
-        tables.add(differences(own));
-      }
-      return tables;
+      return tested ? tables.of(own) : List.of(AskedTables.variances(own));
     }
     OrdinalReport classes = ordinal;
-    return classes == null ? List.of() : ofClasses(classes);
-  }
-
-  private static List<ShownTable> ofClasses(OrdinalReport report) {
-    List<List<String>> tests = new ArrayList<>();
-    report
-        .tests()
-        .forEach(
-            test ->
-                tests.add(
-                    List.of(
-                        test.term(),
-                        number(test.chiSquared()),
-                        number(test.numDf()),
-                        EffectWords.plainP(test.p()))));
-    List<List<String>> coefficients = new ArrayList<>();
-    report
-        .coefficients()
-        .forEach(
-            own -> coefficients.add(List.of(own.name(), number(own.estimate()), number(own.se()))));
-    return List.of(
-        new ShownTable(
-            "Tests by likelihood ratio", List.of("Term", "Chi squared", "df", "p"), tests),
-        new ShownTable(
-            "Coefficients, logits", List.of("Name", "Estimate", "Standard error"), coefficients));
-  }
-
-  private static ShownTable tests(TrialReport report) {
-    List<List<String>> rows = new ArrayList<>();
-    report
-        .tests()
-        .forEach(
-            test ->
-                rows.add(
-                    List.of(
-                        test.term(),
-                        number(test.f()),
-                        number(test.numDf()) + " and " + number(test.denDf()),
-                        EffectWords.plainP(test.p()))));
-    return new ShownTable(
-        "Tests, each term beside all others",
-        List.of("Term", "F", "Degrees of freedom", "p"),
-        rows);
-  }
-
-  private static ShownTable variances(TrialReport report) {
-    List<List<String>> rows = new ArrayList<>();
-    report
-        .variances()
-        .forEach(
-            own -> rows.add(List.of(String.join(" by ", own.within()), number(own.variance()))));
-    rows.add(List.of("residual", number(report.residualVariance())));
-    return new ShownTable("Variances", List.of("Between", "Variance"), rows);
-  }
-
-  private ShownTable means(TrialReport report) {
-    List<List<String>> rows = new ArrayList<>();
-    for (TrialReport.Mean mean : report.means()) {
-      Map<String, String> levels = mean.levels();
-      rows.add(
-          List.of(
-              String.join(", ", levels.values()),
-              number(mean.mean()),
-              number(mean.lower()) + " to " + number(mean.upper())));
-    }
-    return new ShownTable("Means" + scale(), List.of("Of", "Mean", level() + " interval"), rows);
-  }
-
-  private ShownTable differences(TrialReport report) {
-    List<List<String>> rows = new ArrayList<>();
-    for (TrialReport.Contrast own : report.contrasts()) {
-      rows.add(
-          List.of(
-              own.first() + " − " + own.second() + within(own),
-              number(own.difference()),
-              number(own.lower()) + " to " + number(own.upper()),
-              EffectWords.plainP(own.pAdjusted())));
-    }
-    return new ShownTable(
-        "Differences" + scale(), List.of("Of", "Difference", "Interval", "p, adjusted"), rows);
-  }
-
-  private String scale() {
-    return isRatio() ? ", log scale" : "";
-  }
-
-  private static String number(double value) {
-    boolean whole = Math.abs(value - Math.rint(value)) < 1e-6 && Math.abs(value) < 1e6;
-    return whole ? DisplayNumber.decimals(value, 0) : DisplayNumber.significant(value, 4);
+    return classes == null || !tested ? List.of() : AskedTables.of(classes);
   }
 }

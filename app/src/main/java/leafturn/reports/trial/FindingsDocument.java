@@ -19,7 +19,8 @@ public final class FindingsDocument {
    */
   public FindingsDocument(Findings findings, @Nullable AskedModelView asked, List<String> method) {
     this.view = new FindingsView(findings);
-    this.asked = asked;
+    boolean twoAreas = findings.reach() == Findings.Reach.TWO_AREAS;
+    this.asked = asked != null && twoAreas ? asked.withoutTests() : asked;
     this.method = List.copyOf(method);
   }
 

@@ -79,17 +79,17 @@ public final class FindingsWords {
     return capital(EffectWords.name(found.outcome()));
   }
 
-  private static String effect(OutcomeFindings found, Effect effect, EffectWords words) {
+  private String effect(OutcomeFindings found, Effect effect, EffectWords words) {
     Verdict verdict = effect.verdict();
     if (verdict == null && found.outcome().primary()) {
       return "Described, not judged: %s, %s."
-          .formatted(measured(found, effect, words), interval95(found, effect, words));
+          .formatted(measured(found, effect, words), interval95(effect, words));
     }
     if (verdict == null) {
       return "Exploratory: %s, %s; adjusted for all exploratory comparisons %s."
           .formatted(
               measured(found, effect, words),
-              interval95(found, effect, words),
+              interval95(effect, words),
               EffectWords.p(effect.pAdjusted()));
     }
     return switch (verdict) {
@@ -99,15 +99,15 @@ public final class FindingsWords {
                   name(found),
                   unconfirmed(found, effect),
                   measured(found, effect, words),
-                  interval95(found, effect, words),
-                  EffectWords.p(effect.pAdjusted()));
+                  interval95(effect, words),
+                  p(effect));
       case EQUIVALENT ->
           "%s is equivalent within %s: %s, %s."
               .formatted(
                   name(found),
                   words.margin(),
                   measured(found, effect, words),
-                  interval90(found, effect, words));
+                  interval90(effect, words));
       case DIFFERS_BUT_EQUIVALENT ->
           "%s differs%s, and is equivalent within %s: %s, %s, %s. There is a difference, but it is smaller than what was fixed as mattering."
               .formatted(
@@ -115,8 +115,8 @@ public final class FindingsWords {
                   unconfirmed(found, effect),
                   words.margin(),
                   measured(found, effect, words),
-                  interval95(found, effect, words),
-                  interval90(found, effect, words));
+                  interval95(effect, words),
+                  interval90(effect, words));
       case UNDECIDED -> undecided(found, effect, words);
     };
   }
@@ -136,7 +136,7 @@ public final class FindingsWords {
         .formatted(drawn.sampled() ? "sampled" : "exact", EffectWords.p(drawn.p()), floor);
   }
 
-  private static String undecided(OutcomeFindings found, Effect effect, EffectWords words) {
+  private String undecided(OutcomeFindings found, Effect effect, EffectWords words) {
     String least =
         Double.isNaN(effect.leastDetectable())
             ? ""
@@ -148,11 +148,13 @@ public final class FindingsWords {
             : "it is not shown to be equivalent within " + words.margin();
     return "Undecided: %s, %s; a difference is not shown (%s), and %s.%s"
         .formatted(
-            measured(found, effect, words),
-            interval95(found, effect, words),
-            EffectWords.p(effect.pAdjusted()),
-            margin,
-            least);
+            measured(found, effect, words), interval95(effect, words), p(effect), margin, least);
+  }
+
+  /** The p that judges, and for several planned comparisons how it was adjusted. */
+  private String p(Effect effect) {
+    String p = EffectWords.p(effect.pAdjusted());
+    return facts.contrasts().size() < 2 ? p : p + " by Holm";
   }
 
   /** The difference that four of five such trials would find. */
@@ -189,26 +191,26 @@ public final class FindingsWords {
             contrast.second());
   }
 
-  private static String interval95(OutcomeFindings found, Effect effect, EffectWords words) {
-    return level(found, 95)
+  private String interval95(Effect effect, EffectWords words) {
+    return level(facts, 95)
         + " "
         + words.interval(effect.estimated().interval(), effect.estimated().se());
   }
 
-  /** "95 % interval", and of several comparisons for how many at once. */
-  static String level(OutcomeFindings found, int percent) {
-    int comparisons = found.effects().size();
+  /** "95 % interval", and of several planned comparisons for how many at once. */
+  static String level(TrialFacts facts, int percent) {
+    int comparisons = facts.contrasts().size();
     return comparisons < 2
         ? percent + "\u00a0% interval"
         : "%d\u00a0%% interval (for %d comparisons at once, Bonferroni)"
             .formatted(percent, comparisons);
   }
 
-  private static String interval90(OutcomeFindings found, Effect effect, EffectWords words) {
+  private String interval90(Effect effect, EffectWords words) {
     Effect.Equivalence tests = effect.equivalence();
     return tests == null
         ? ""
-        : level(found, 90) + " " + words.interval(tests.interval(), effect.estimated().se());
+        : level(facts, 90) + " " + words.interval(tests.interval(), effect.estimated().se());
   }
 
   private String areas(OutcomeFindings found, AreasDifference areas, EffectWords words) {

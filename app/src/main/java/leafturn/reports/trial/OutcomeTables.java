@@ -102,7 +102,7 @@ final class OutcomeTables {
       add(rows, what(), each -> words.difference(each.estimated().difference(), se(each)));
       add(
           rows,
-          FindingsWords.level(found, 95),
+          FindingsWords.level(facts, 95),
           each -> words.interval(each.estimated().interval(), se(each)));
       add(
           rows,
@@ -141,7 +141,7 @@ final class OutcomeTables {
     add(rows, "Margin", each -> words.margin());
     add(
         rows,
-        FindingsWords.level(found, 90),
+        FindingsWords.level(facts, 90),
         each -> {
           Effect.Equivalence tests = each.equivalence();
           return tests == null ? "–" : words.interval(tests.interval(), se(each));

@@ -5,6 +5,7 @@ import java.io.OutputStream;
 import java.nio.charset.StandardCharsets;
 import java.time.LocalDate;
 import java.time.LocalDateTime;
+import java.time.ZoneId;
 import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
@@ -49,12 +50,13 @@ public record TrialPackage(
    * The package of a trial.
    *
    * @param today decides whether its season is over
+   * @param zone in which its days are counted
    * @throws leafturn.records.InputException where its readings or its plan have faults
    */
-  public static TrialPackage of(PackedTrial trial, LocalDate today) {
+  public static TrialPackage of(PackedTrial trial, LocalDate today, ZoneId zone) {
     Findings findings;
     try {
-      findings = BookFindings.of(BookFindings.basis(trial, today));
+      findings = BookFindings.of(BookFindings.basis(trial, today, zone));
     } catch (TrialFaultException nothing) {
       findings = null;
     }
@@ -66,7 +68,13 @@ public record TrialPackage(
   public List<Remark> remarks() {
     return trial.readings().isEmpty()
         ? List.of()
-        : TrialChecks.of(trial.trial(), TrialGrounds.of(layout), trial.readings(), trial.events());
+        : new TrialChecks(
+                trial.trial(),
+                TrialGrounds.of(layout),
+                trial.readings(),
+                trial.events(),
+                findings != null && findings.facts().ended())
+            .remarks();
   }
 
   /** What it holds and what was found, in a line. */
@@ -169,7 +177,7 @@ public record TrialPackage(
 
         %s
 
-        readings.csv: values as they were given. values-….csv: the values of each outcome in the unit of the plan, duplicates averaged, to analyse. plots.csv: plots with unit and arm. plan.json: the plan. record.json: when it was frozen and ended, and what befell it. layout.json: where its plots lie, and the key to the codes on bags. results.json: what was found, by %s. datapackage.json describes the tables (Frictionless Data Package). Texts that begin like a formula have an apostrophe before them.
+        readings.csv: values as they were given. values-….csv: the values of each outcome in the unit of the plan, duplicates averaged, to analyse. plots.csv: plots with unit and arm. plan.json: the plan. record.json: when it was frozen and ended, what befell it, and what of plan and readings was changed and taken back. layout.json: where its plots lie, and the key to the codes on bags. results.json: what was found, by %s. datapackage.json describes the tables (Frictionless Data Package). Texts that begin like a formula have an apostrophe before them.
         """
         .formatted(layout.plan().name(), layout.plan().question(), found, checked(), program);
   }

@@ -18,6 +18,9 @@ import leafturn.web.sheet.Line;
 
 /** A plan in words, line by line, and what changed between two of them. */
 public final class PlanWords {
+  /** Label of the seed: with the plan it tells which plot bears which arm. */
+  public static final String SEED = "Seed";
+
   private final JsonNode plan;
   private final Units units;
 
@@ -81,7 +84,7 @@ public final class PlanWords {
     put(lines, "Mowing", mowing());
     put(lines, "Feed", feed());
     put(lines, "Raters", said("ratersBlind", "do not know the arms", "know the arms"));
-    put(lines, "Seed", plan.path("seed").asText());
+    put(lines, SEED, plan.path("seed").asText());
     return lines;
   }
 

@@ -47,7 +47,15 @@ final class AnyTrial {
                     any.maybe(() -> "fedcba9876543210".repeat(4)))),
         any.maybe(any::day),
         any.maybe(any::text),
-        any.maybe(any::note));
+        any.maybe(any::note),
+        any.maybe(() -> past(plan)));
+  }
+
+  private TrialPast past(ObjectNode plan) {
+    return new TrialPast(
+        any.list(3, () -> new TrialPast.PlanVersion(plan, any.day(), any.maybe(any::note))),
+        any.list(3, () -> new TrialPast.Withdrawn(any.day(), any.list(1, 3, this::reading))),
+        any.list(3, () -> new TrialPast.EarlierEvent(any.day(), any.day(), any.text())));
   }
 
   private TrialReadingsSheet readings() {

@@ -8,6 +8,7 @@ import com.fasterxml.jackson.databind.ObjectMapper;
 import java.io.IOException;
 import java.nio.file.Files;
 import java.time.LocalDate;
+import java.time.ZoneOffset;
 import java.util.ArrayList;
 import java.util.List;
 import leafturn.records.Examples;
@@ -33,13 +34,9 @@ class BookFindingsTest {
   @BeforeEach
   void plan() throws IOException {
     trial =
-        new TrialSheet(
+        TrialSheet.planned(
             new ObjectMapper().readTree(Files.readString(Examples.file("split-yards.trial.json"))),
-            List.of(),
-            null,
-            null,
-            null,
-            null);
+            List.of());
     TrialPlan plan = BookPlan.of(trial);
     layout = TrialLayout.of(plan);
   }
@@ -51,7 +48,8 @@ class BookFindingsTest {
   }
 
   private Findings findings(List<Reading> readings) {
-    return BookFindings.of(new BookFindings.Basis(trial, List.of(), readings, true));
+    return BookFindings.of(
+        new BookFindings.Basis(trial, List.of(), readings, true, ZoneOffset.UTC));
   }
 
   @Test

@@ -11,6 +11,7 @@ import java.io.IOException;
 import java.nio.charset.StandardCharsets;
 import java.nio.file.Path;
 import java.time.LocalDate;
+import java.time.ZoneOffset;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
@@ -44,7 +45,7 @@ class TrialPackageFileTest {
             Examples.file("split-yards.readings.csv"),
             null);
     ByteArrayOutputStream out = new ByteArrayOutputStream();
-    TrialPackage.of(trial, LocalDate.of(2026, 6, 1)).writeTo(out);
+    TrialPackage.of(trial, LocalDate.of(2026, 6, 1), ZoneOffset.UTC).writeTo(out);
     zip = out.toByteArray();
     try (ZipInputStream in = new ZipInputStream(new ByteArrayInputStream(zip))) {
       for (ZipEntry entry = in.getNextEntry(); entry != null; entry = in.getNextEntry()) {
@@ -118,7 +119,7 @@ class TrialPackageFileTest {
             Reading.own("B1-2", LocalDate.of(2026, 4, 20), "quality", "< 6,5", "Ada"));
     PackedTrial own = new PackedTrial(example.trial(), List.of(), typed);
     ByteArrayOutputStream out = new ByteArrayOutputStream();
-    TrialPackage.of(own, LocalDate.of(2026, 6, 1)).writeTo(out);
+    TrialPackage.of(own, LocalDate.of(2026, 6, 1), ZoneOffset.UTC).writeTo(out);
     PackedTrial back = TrialPackageFile.open("t.zip", out.toByteArray()).read();
     assertThat(back.readings()).extracting(Reading::value).containsExactly("6.5", "< 6.5");
   }

@@ -162,7 +162,7 @@ class TrialPlanFileTest {
       delimiter = '|',
       textBlock =
           """
-          design     | "latin-squares"                     | it is one of split-yard
+          design     | "latin-squares"                     | did you mean latin-square?
           design     | "latin-square"                      | no degree of freedom
           design     | "split-plot"                        | needs a second factor
           design     | "paired-strips"                     | pairs: it is missing
@@ -183,7 +183,7 @@ class TrialPlanFileTest {
           dates      | ["June"]                            | is no day
           season     | {"from":"2026-10-31","to":"2026-04-01"} | it ends on 2026-04-01
           lawns      | []                                  | it is empty
-          seed       | -1                                  | out of range
+          seed       | -1                                  | is no seed
           plots      | {"passes":0}                        | plots.passes
           cores      | {"dates":["2025-01-01"]}            | lies outside the season
           outcomes   | [{"name":"q","kind":"rating","unit":"1-9","low":1,"high":9}] | 0 of 1 are primary

@@ -35,19 +35,19 @@ record GeneratedTrial(
       plots.add(Plot.of(yard + "c", "yard " + yard, "collected"));
     }
     @Nullable Double margin = random.nextBoolean() ? 0.2 + random.nextDouble() : null;
-    Outcome rating = outcome("quality", Outcome.Kind.RATING, Outcome.Scale.IDENTITY, margin, true);
+    boolean ratingFirst = random.nextBoolean();
+    Outcome rating =
+        outcome("quality", Outcome.Kind.RATING, Outcome.Scale.IDENTITY, margin, ratingFirst);
     Outcome soil =
         outcome(
             "potassium",
             Outcome.Kind.SOIL,
             Outcome.Scale.LOG,
             margin == null ? null : 1 + margin,
-            false);
+            !ratingFirst);
     Outcome weight =
         outcome("clippings", Outcome.Kind.MEASUREMENT, Outcome.Scale.IDENTITY, margin, false);
-    boolean ratingFirst = random.nextBoolean();
-    List<Outcome> outcomes =
-        ratingFirst ? List.of(rating, soil, weight) : List.of(primary(soil), weight);
+    List<Outcome> outcomes = ratingFirst ? List.of(rating, soil, weight) : List.of(soil, weight);
     Map<String, List<PlotReading>> readings =
         Map.of(
             "quality", readings(random, plots, dates, effect, Outcome.Kind.RATING),
@@ -72,19 +72,6 @@ record GeneratedTrial(
         Outcome.Summary.SEASON_MEAN,
         margin,
         primary);
-  }
-
-  private static Outcome primary(Outcome own) {
-    return new Outcome(
-        own.name(),
-        own.kind(),
-        own.unit(),
-        own.low(),
-        own.high(),
-        own.scale(),
-        own.summary(),
-        own.margin(),
-        true);
   }
 
   private static TrialFacts facts(int yards, boolean ended) {

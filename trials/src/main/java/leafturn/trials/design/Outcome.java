@@ -115,6 +115,11 @@ public record Outcome(
     }
   }
 
+  /** The same without a verdict. */
+  public Outcome exploratory() {
+    return new Outcome(name, kind, unit, low, high, scale, summary, margin, false);
+  }
+
   private static void checkLog(
       String name, Kind kind, @Nullable Double low, @Nullable Double margin) {
     if (kind == Kind.RATING) {

@@ -83,12 +83,19 @@ public record ExperimentalUnits(int arms, int units, int plots, int treatmentErr
               "Treatments have no replicates (0 degrees of freedom): %s. The %,d readings measure"
                   + " these areas, not the treatment, so there is no p value; only the difference"
                   + " between the areas can be told.",
-              units == 1 ? "one unit holds them all once" : units + " units hold them together",
-              readings));
+              together(), readings));
     } else {
       few(remarks);
     }
     return remarks;
+  }
+
+  private String together() {
+    return switch (units) {
+      case 0 -> "no unit holds two of them";
+      case 1 -> "one unit holds them all once";
+      default -> units + " units hold them together";
+    };
   }
 
   private void few(List<Remark> remarks) {

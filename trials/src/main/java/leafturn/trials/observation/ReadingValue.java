@@ -2,6 +2,7 @@ package leafturn.trials.observation;
 
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
+import leafturn.trials.analysis.data.Response;
 import org.jspecify.annotations.Nullable;
 
 /**
@@ -16,9 +17,6 @@ public record ReadingValue(double value, boolean belowDetection) {
   private static final Pattern BELOW = Pattern.compile("<\\s*(.+)");
   private static final Pattern WORDS =
       Pattern.compile("(?i)n\\.?d\\.?|bdl|below detection|not detected|trace");
-
-  /** Beyond this, sums of squares lose all meaning. */
-  private static final double LARGEST = 1e100;
 
   /**
    * Reads a value as it was given. "nd" and the like, and a 0 that a detection limit forbids, lie
@@ -63,9 +61,9 @@ public record ReadingValue(double value, boolean belowDetection) {
               .formatted(given));
     }
     double value = Double.parseDouble(text.strip().replace(',', '.'));
-    if (Math.abs(value) > LARGEST) {
+    if (!Response.canBeComputed(value)) {
       throw new IllegalArgumentException(
-          "%s is beyond what can be measured; check it, or take a larger unit".formatted(given));
+          "%s is beyond what can be measured; check it, or take another unit".formatted(given));
     }
     return value;
   }

@@ -66,16 +66,9 @@ public record UsualRange(String words, double low, double high, String unit) {
    */
   public static List<String> faults(Outcome outcome, double value) {
     List<String> faults = new ArrayList<>();
-    Double low = outcome.low();
-    Double high = outcome.high();
     if (!isAllowed(outcome, value)) {
       faults.add(
-          "%s lies outside what the plan allows, %s to %s %s"
-              .formatted(
-                  number(value),
-                  low == null ? "any" : number(low),
-                  high == null ? "any" : number(high),
-                  outcome.unit()));
+          "%s lies outside what the plan allows, %s".formatted(number(value), allowed(outcome)));
     }
     UsualRange usual = of(outcome);
     ReadingUnit unit = ReadingUnit.of(outcome.unit());
@@ -94,6 +87,19 @@ public record UsualRange(String words, double low, double high, String unit) {
       }
     }
     return faults;
+  }
+
+  /** "1 to 9" of a scale, "0 % or more" of an amount. */
+  private static String allowed(Outcome outcome) {
+    Double low = outcome.low();
+    Double high = outcome.high();
+    String unit = outcome.kind() == Outcome.Kind.RATING ? "" : " " + outcome.unit();
+    if (low != null && high != null) {
+      return "%s to %s%s".formatted(number(low), number(high), unit);
+    }
+    return low != null
+        ? "%s%s or more".formatted(number(low), unit)
+        : "%s%s or less".formatted(number(high == null ? Double.NaN : high), unit);
   }
 
   private static String number(double value) {

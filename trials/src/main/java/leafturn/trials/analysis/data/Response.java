@@ -60,6 +60,12 @@ public record Response(String name, double[] values, boolean[] belowDetection) {
     return read.values;
   }
 
+  /** Whether sums of squares of such values stay within the range of numbers. */
+  public static boolean canBeComputed(double value) {
+    double size = Math.abs(value);
+    return size <= LARGEST && (size == 0 || size >= 1 / LARGEST);
+  }
+
   /** How many values lie below their detection limit. */
   public int countBelowDetection() {
     int count = 0;
@@ -89,8 +95,7 @@ public record Response(String name, double[] values, boolean[] belowDetection) {
               .formatted(line, name, text.length() > 40 ? text.substring(0, 40) + "..." : text));
       return Double.NaN;
     }
-    double size = Math.abs(value);
-    if (size > LARGEST || (size > 0 && size < 1 / LARGEST)) {
+    if (!canBeComputed(value)) {
       faults.add(
           "Line %d: %s is %s, beyond what can be measured or computed; use a unit in which it lies between 1e-40 and 1e40."
               .formatted(line, name, text));

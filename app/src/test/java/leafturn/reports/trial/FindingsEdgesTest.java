@@ -1,0 +1,166 @@
+package leafturn.reports.trial;
+
+import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.api.Assertions.assertThatThrownBy;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Map;
+import java.util.Random;
+import java.util.function.ToDoubleBiFunction;
+import leafturn.reports.JsonReport;
+import leafturn.trials.analysis.data.TrialFaultException;
+import leafturn.trials.design.Contrast;
+import leafturn.trials.design.Outcome;
+import leafturn.trials.findings.Findings;
+import leafturn.trials.findings.Plot;
+import leafturn.trials.findings.PlotReading;
+import leafturn.trials.findings.TrialFacts;
+import leafturn.trials.findings.TrialFacts.Design;
+import leafturn.trials.findings.TrialFacts.PlanRecord;
+import leafturn.trials.findings.TrialFacts.Randomisation;
+import org.junit.jupiter.api.Test;
+
+/**
+ * What is said where data are at an edge: a sentence each time, and never a number that is none.
+ */
+class FindingsEdgesTest {
+  private static final Outcome QUALITY =
+      new Outcome(
+          "quality",
+          Outcome.Kind.MEASUREMENT,
+          "",
+          null,
+          null,
+          Outcome.Scale.IDENTITY,
+          Outcome.Summary.SEASON_MEAN,
+          0.5,
+          true);
+  private static final Contrast MAIN = new Contrast("returned", "collected");
+  private static final List<String> TWO = List.of("collected", "returned");
+
+  /**
+   * @param values of a plot on a date, from 0; NaN where it was not read
+   */
+  private static Findings findings(
+      int yards,
+      List<String> arms,
+      List<Contrast> contrasts,
+      ToDoubleBiFunction<Plot, Integer> values) {
+    List<Plot> plots = new ArrayList<>();
+    List<PlotReading> readings = new ArrayList<>();
+    for (int yard = 1; yard <= yards; yard++) {
+      for (String arm : arms) {
+        Plot plot = Plot.of(yard + arm, "yard " + yard, arm);
+        plots.add(plot);
+        for (int date = 0; date < 3; date++) {
+          double value = values.applyAsDouble(plot, date);
+          if (!Double.isNaN(value)) {
+            readings.add(
+                new PlotReading(
+                    plot.code(), "2026-0%d-15".formatted(5 + date), date, value, false));
+          }
+        }
+      }
+    }
+    TrialFacts facts =
+        new TrialFacts(
+            "Linden Street",
+            "",
+            Design.UNITS,
+            "practice",
+            "yard",
+            contrasts,
+            yards,
+            yards,
+            true,
+            Double.NaN,
+            Randomisation.free(1L),
+            PlanRecord.NONE);
+    return Findings.of(facts, plots, List.of(QUALITY), Map.of("quality", readings));
+  }
+
+  /** The document without its marks, which never has a number that is none. */
+  private static String words(Findings findings) {
+    String words =
+        new FindingsDocument(findings, null, List.of())
+            .paper()
+            .html()
+            .replaceAll("(?s)<style>.*?</style>", "")
+            .replaceAll("<[^>]+>", " ")
+            .replaceAll("\\s+", " ");
+    assertThat(words).doesNotContainPattern("\\b(NaN|Infinity|null)\\b");
+    assertThat(JsonReport.of(FindingsReport.of(findings, List.of(), "leafturn")))
+        .doesNotContain("NaN", "Infinity");
+    return words;
+  }
+
+  private static ToDoubleBiFunction<Plot, Integer> noisy(double effect) {
+    Random random = new Random(20260401);
+    return (plot, date) ->
+        6 + (plot.arm().equals("returned") ? effect : 0) + 0.3 * random.nextGaussian();
+  }
+
+  @Test
+  void whereTheExactTestCannotConfirmAVerdictTheHeadlineSaysSo() {
+    Findings few = findings(5, TWO, List.of(MAIN), noisy(3));
+    assertThat(new FindingsView(few).headline())
+        .startsWith("Quality differs, but the exact test by the layouts does not confirm it")
+        .containsPattern("\\(p = 0\\.06\\d*, and cannot go below 0\\.06");
+    Findings more = findings(8, TWO, List.of(MAIN), noisy(3));
+    assertThat(new FindingsView(more).headline())
+        .startsWith("Quality differs:")
+        .doesNotContain("confirm", "Holm", "Bonferroni");
+  }
+
+  @Test
+  void severalArmsNameHowTheirComparisonsAreAdjusted() {
+    List<Contrast> pairs =
+        List.of(MAIN, new Contrast("mixed", "collected"), new Contrast("returned", "mixed"));
+    Findings found = findings(6, List.of("collected", "mixed", "returned"), pairs, noisy(3));
+    assertThat(found.outcomes().get(0).effects()).hasSize(3);
+    assertThat(new FindingsView(found).headline())
+        .contains("interval (for 3 comparisons at once, Bonferroni)", " by Holm.")
+        .contains("'mixed' is", "that of 'mixed'");
+    assertThat(words(found)).contains("p, Holm", "returned against mixed");
+  }
+
+  @Test
+  void anArmWithoutValuesIsToldAndNotTested() {
+    Findings found =
+        findings(
+            6,
+            TWO,
+            List.of(MAIN),
+            (plot, date) -> plot.arm().equals("returned") ? Double.NaN : 6 + date);
+    assertThat(words(found)).contains("Undecided: quality could not be tested");
+    assertThat(found.outcomes().get(0).effects()).isEmpty();
+    assertThatThrownBy(() -> findings(6, TWO, List.of(MAIN), (plot, date) -> Double.NaN))
+        .isInstanceOf(TrialFaultException.class)
+        .hasMessageContaining("There are no readings of quality");
+  }
+
+  @Test
+  void equalValuesAreToldAndNotTested() {
+    Findings equal = findings(6, TWO, List.of(MAIN), (plot, date) -> 6);
+    assertThat(words(equal)).contains("Undecided: quality could not be tested");
+    Findings shifted =
+        findings(6, TWO, List.of(MAIN), (plot, date) -> plot.arm().equals("returned") ? 7 : 6);
+    assertThat(words(shifted)).contains("Undecided: quality could not be tested");
+  }
+
+  @Test
+  void aValueFarFromAllOthersIsNamedAndStays() {
+    ToDoubleBiFunction<Plot, Integer> noise = noisy(0);
+    Findings found =
+        findings(
+            6,
+            TWO,
+            List.of(MAIN),
+            (plot, date) ->
+                plot.code().equals("2returned") && date == 1
+                    ? 1e12
+                    : noise.applyAsDouble(plot, date));
+    assertThat(words(found)).contains("yard 2 lies apart from the others", "it stays in");
+  }
+}
