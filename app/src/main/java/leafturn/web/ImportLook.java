@@ -59,8 +59,10 @@ final class ImportLook {
       SourceText text = SourceText.of(file.name(), file.bytes(), TableFile.LIMIT_BYTES);
       return WeatherImport.look(book, text, weather());
     }
+    Today today = Today.of(BookTitle.of(book), clock);
+    LocalDate here = today.in(clock.getZone());
     if (file.kind() == ImportKind.TRIAL) {
-      return TrialImport.look(book, grounds, file.name(), file.bytes(), today);
+      return TrialImport.look(book, grounds, file.name(), file.bytes(), here);
     }
     Table table = TableFile.read(file.name(), file.bytes(), file.sheet());
     Map<Integer, Reading.Pick> picks = file.picks();
@@ -68,8 +70,6 @@ final class ImportLook {
         picks == null
             ? Reading.byHeadings(table, file.kind().columns())
             : new Reading(file.kind().columns(), within(picks, table));
-    Today today = Today.of(BookTitle.of(book), clock);
-    LocalDate here = today.in(clock.getZone());
     return switch (file.kind()) {
       case LOG -> LogImport.look(book, table, reading, log(today));
       case PROPERTIES -> PropertyImport.look(book, table, reading, here.withDayOfYear(1));
