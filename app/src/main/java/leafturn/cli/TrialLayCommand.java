@@ -9,6 +9,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.concurrent.Callable;
+import leafturn.quantity.Units;
 import leafturn.records.InputException;
 import leafturn.records.OutputFile;
 import leafturn.records.trial.TrialPlanFile;
@@ -18,6 +19,7 @@ import leafturn.reports.trial.FieldSheets;
 import leafturn.reports.trial.LayoutGeoJson;
 import leafturn.reports.trial.LayoutPaper;
 import leafturn.reports.trial.LayoutReport;
+import leafturn.reports.trial.SampleLabels;
 import leafturn.trials.design.NoRoomException;
 import leafturn.trials.design.TrialPlan;
 import leafturn.trials.design.layout.TrialLayout;
@@ -147,19 +149,19 @@ final class TrialLayCommand implements Callable<Integer> {
     }
     Path drawing = map;
     if (drawing != null) {
-      files.put(drawing, text(TrialMapFile.of(layout)));
+      files.put(drawing, text(TrialMapFile.of(layout, Units.METRIC)));
     }
     Path mowing = paper;
     if (mowing != null) {
-      files.put(mowing, LayoutPaper.of(layout)::writePdf);
+      files.put(mowing, LayoutPaper.of(layout, Units.METRIC)::writePdf);
     }
     Path rating = sheets;
     if (rating != null) {
-      files.put(rating, FieldSheets.of(layout)::writePdf);
+      files.put(rating, FieldSheets.of(layout, Units.METRIC)::writePdf);
     }
     Path bags = labels;
     if (bags != null) {
-      files.put(bags, FieldSheets.labels(layout)::writePdf);
+      files.put(bags, SampleLabels.of(layout)::writePdf);
     }
     return files;
   }

@@ -2,13 +2,15 @@ package leafturn.web;
 
 import java.util.ArrayList;
 import java.util.List;
-import java.util.Locale;
-import leafturn.quantity.Measure;
 import leafturn.quantity.Units;
 import leafturn.records.trial.TrialPlanText;
 import leafturn.reports.DayWords;
+import leafturn.reports.TapeWords;
 import leafturn.reports.figure.OutlineFormat;
 import leafturn.reports.figure.TrialMap;
+import leafturn.trials.design.Outcome;
+import leafturn.trials.design.layout.Bag;
+import leafturn.trials.design.layout.DroppedPlot;
 import leafturn.trials.design.layout.LaidLawn;
 import leafturn.trials.design.layout.LaidPlot;
 import leafturn.trials.design.layout.Peg;
@@ -25,7 +27,7 @@ import leafturn.trials.design.layout.TrialLayout;
  * @param why why there is no layout, or empty
  * @param lawns with their maps
  * @param walk of each date
- * @param cores what is sampled, in a sentence; empty for nothing
+ * @param samples what is sampled for a laboratory, in sentences; empty for nothing
  * @param onEarth whether all lawns have a place on the earth
  * @param mayDraw whether the reader may draw it anew
  * @param distance unit of distances
@@ -39,7 +41,7 @@ public record TrialLayoutPage(
     String why,
     List<Lawn> lawns,
     List<Walk> walk,
-    String cores,
+    String samples,
     boolean onEarth,
     boolean mayDraw,
     String distance,
@@ -52,6 +54,7 @@ public record TrialLayoutPage(
    * @param narrow its map on a phone, SVG
    * @param notes what to know
    * @param plots of it
+   * @param dropped plots that cannot be used
    * @param corners to be found on the ground
    */
   public record Lawn(
@@ -60,10 +63,15 @@ public record TrialLayoutPage(
       String narrow,
       List<String> notes,
       List<Plot> plots,
+      List<Dropped> dropped,
       List<Corner> corners) {}
 
   /** A plot in words. */
   public record Plot(String code, String treatment, String where, String area, String measured) {}
+
+  /** A plot that was dropped, its middle in words. */
+  public record Dropped(
+      String mark, String beside, String fromA, String fromB, String side, String why) {}
 
   /** A corner in words. */
   public record Corner(String number, String plots, String fromA, String fromB, String side) {}
@@ -79,6 +87,7 @@ public record TrialLayoutPage(
 
   /** The page of a layout. */
   static TrialLayoutPage of(String id, TrialLayout layout, boolean mayDraw, Units units) {
+    TapeWords tapes = new TapeWords(units);
     return new TrialLayoutPage(
         id,
         layout.plan().name(),
@@ -90,50 +99,52 @@ public record TrialLayoutPage(
         "",
         layout.lawns().stream().map(lawn -> lawn(layout, lawn, units)).toList(),
         walks(layout),
-        cores(layout),
+        samples(layout),
         layout.lawns().stream().allMatch(lawn -> lawn.lawn().origin() != null),
         mayDraw,
-        Measure.DISTANCE.unit(units).symbol(),
-        Measure.AREA.unit(units).symbol());
+        tapes.distanceUnit(),
+        tapes.areaUnit());
   }
 
   private static Lawn lawn(TrialLayout layout, LaidLawn lawn, Units units) {
     TrialMap.Look look = new TrialMap.Look(layout.plan().treatments().names(), List.of(), units);
-    List<String> notes = new ArrayList<>(lawn.notes());
-    lawn.dropped().forEach(dropped -> notes.add("Dropped: " + dropped.why() + "."));
+    TapeWords tapes = new TapeWords(units);
     return new Lawn(
         lawn.lawn().name(),
         TrialMap.draw(lawn, OutlineFormat.WIDE, look),
         TrialMap.draw(lawn, OutlineFormat.NARROW, look),
-        notes,
-        lawn.plots().stream().map(plot -> plot(plot, units)).toList(),
-        lawn.pegs().stream().map(peg -> corner(peg, units)).toList());
+        lawn.notes().stream().map(tapes::sentence).toList(),
+        lawn.plots().stream().map(plot -> plot(plot, tapes)).toList(),
+        lawn.dropped().stream().map(dropped -> dropped(dropped, tapes)).toList(),
+        lawn.pegs().stream().map(peg -> corner(peg, tapes)).toList());
   }
 
-  private static Plot plot(LaidPlot plot, Units units) {
+  private static Plot plot(LaidPlot plot, TapeWords tapes) {
     return new Plot(
         plot.code(),
         plot.unit().treatment(),
         plot.where(),
-        area(plot.place().plot().getArea(), units),
-        area(plot.place().measured().getArea(), units));
+        tapes.area(plot.place().plot().getArea()),
+        tapes.area(plot.place().measured().getArea()));
   }
 
-  private static String area(double areaM2, Units units) {
-    return String.format(Locale.ROOT, "%.1f", Measure.AREA.shown(areaM2, units));
+  private static Dropped dropped(DroppedPlot dropped, TapeWords tapes) {
+    return new Dropped(
+        dropped.mark(),
+        dropped.beside(),
+        tapes.distance(dropped.middle().fromAM()),
+        tapes.distance(dropped.middle().fromBM()),
+        dropped.middle().side(),
+        dropped.why());
   }
 
-  private static Corner corner(Peg peg, Units units) {
+  private static Corner corner(Peg peg, TapeWords tapes) {
     return new Corner(
         Integer.toString(peg.number()),
         String.join(", ", peg.plots()),
-        distance(peg.fromAM(), units),
-        distance(peg.fromBM(), units),
-        peg.left() ? "left" : "right");
-  }
-
-  private static String distance(double distanceM, Units units) {
-    return String.format(Locale.ROOT, "%.2f", Measure.DISTANCE.shown(distanceM, units));
+        tapes.distance(peg.at().fromAM()),
+        tapes.distance(peg.at().fromBM()),
+        peg.at().side());
   }
 
   private static List<Walk> walks(TrialLayout layout) {
@@ -155,16 +166,33 @@ public record TrialLayoutPage(
             layout.lawns().get(stop.lawn()).lawn().name(), String.join(", then ", stop.plots()));
   }
 
-  private static String cores(TrialLayout layout) {
-    if (layout.bags().isEmpty()) {
-      return "";
+  private static String samples(TrialLayout layout) {
+    List<String> sentences = new ArrayList<>();
+    if (!layout.cores().isEmpty()) {
+      sentences.add(
+          "%d cores on %d dates go into %s"
+              .formatted(
+                  layout.cores().size(),
+                  layout.plan().observing().cores().dates().size(),
+                  bags(layout, Outcome.Kind.SOIL)));
     }
-    int divided = layout.dividedBags().size();
-    return "%d cores on %d dates go into %d bags%s; the laboratory sees their codes alone."
+    if (layout.plan().observing().has(Outcome.Kind.TISSUE)) {
+      sentences.add(
+          "leaves on %d dates go into %s"
+              .formatted(
+                  layout.plan().observing().dates().size(), bags(layout, Outcome.Kind.TISSUE)));
+    }
+    return sentences.isEmpty()
+        ? ""
+        : String.join("; ", sentences) + "; the laboratory sees their codes alone.";
+  }
+
+  private static String bags(TrialLayout layout, Outcome.Kind holds) {
+    List<Bag> bags = layout.bags().stream().filter(bag -> bag.holds() == holds).toList();
+    long divided = bags.stream().filter(bag -> bag.duplicateOf() != null).count();
+    return "%d bags%s"
         .formatted(
-            layout.cores().size(),
-            layout.plan().observing().cores().dates().size(),
-            layout.bags().size() - divided,
+            bags.size() - divided,
             divided == 0
                 ? ""
                 : ", of which %d are divided in two as blind duplicates".formatted(divided));

@@ -22,11 +22,13 @@ import leafturn.records.trial.BookPlan;
 import leafturn.records.trial.TrialPlanText;
 import leafturn.records.trial.TrialShelf;
 import leafturn.records.trial.TrialState;
+import leafturn.reports.TapeWords;
 import leafturn.reports.figure.TrialMapFile;
 import leafturn.reports.paper.Paper;
 import leafturn.reports.trial.FieldSheets;
 import leafturn.reports.trial.LayoutGeoJson;
 import leafturn.reports.trial.LayoutPaper;
+import leafturn.reports.trial.SampleLabels;
 import leafturn.trials.design.NoRoomException;
 import leafturn.trials.design.TrialPlan;
 import leafturn.trials.design.layout.TrialLayout;
@@ -92,7 +94,9 @@ final class TrialLayoutRoom implements Room {
     try {
       page = TrialLayoutPage.of(id, layout(found.trial().content()), found.mayDraw(), units);
     } catch (InputException | NoRoomException none) {
-      page = TrialLayoutPage.without(id, name, String.valueOf(none.getMessage()));
+      page =
+          TrialLayoutPage.without(
+              id, name, new TapeWords(units).sentence(String.valueOf(none.getMessage())));
     }
     desk.show(context, "triallayout.jte", name + ": layout", Map.of("page", page));
   }
@@ -125,12 +129,13 @@ final class TrialLayoutRoom implements Room {
     } catch (InputException | NoRoomException none) {
       throw Refusal.notFound();
     }
+    Units units = Guest.visitor(context).person().units();
     switch (file) {
-      case "map.svg" -> send(context, file, "image/svg+xml", TrialMapFile.of(layout));
+      case "map.svg" -> send(context, file, "image/svg+xml", TrialMapFile.of(layout, units));
       case "layout.geojson" -> send(context, file, "application/geo+json", geoJson(layout));
-      case "layout.pdf" -> send(context, file, LayoutPaper.of(layout));
-      case "field-sheets.pdf" -> send(context, file, FieldSheets.of(layout));
-      case "labels.pdf" -> send(context, file, FieldSheets.labels(layout));
+      case "layout.pdf" -> send(context, file, LayoutPaper.of(layout, units));
+      case "field-sheets.pdf" -> send(context, file, FieldSheets.of(layout, units));
+      case "labels.pdf" -> send(context, file, SampleLabels.of(layout));
       default -> throw Refusal.notFound();
     }
   }

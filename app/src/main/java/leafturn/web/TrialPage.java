@@ -1,9 +1,11 @@
 package leafturn.web;
 
+import java.time.LocalDate;
 import java.time.ZoneId;
 import java.util.ArrayList;
 import java.util.List;
 import leafturn.quantity.Units;
+import leafturn.records.InputException;
 import leafturn.records.book.Sheet;
 import leafturn.records.sheet.TrialPast;
 import leafturn.records.sheet.TrialPast.PlanVersion;
@@ -25,6 +27,7 @@ import org.jspecify.annotations.Nullable;
  * @param question what it is to answer; may be empty
  * @param state how far it has come
  * @param standing the state in a sentence
+ * @param late what freezing now means where planned days have passed; empty where none has
  * @param plan the plan in words
  * @param hash SHA-256 of the plan when it was frozen; empty before
  * @param changes what was changed after it was frozen, the latest first
@@ -40,6 +43,7 @@ public record TrialPage(
     String question,
     TrialState state,
     String standing,
+    String late,
     List<Line> plan,
     String hash,
     List<Later> changes,
@@ -112,6 +116,24 @@ public record TrialPage(
     }
     String why = trial.whyEnded() == null ? "" : " (%s)".formatted(trial.whyEnded());
     return "It ended on %s%s. %s%s".formatted(DayWords.dayAndYear(trial.ended()), why, since, as);
+  }
+
+  /** What it means to freeze a plan now, where planned days have passed; else empty. */
+  static String late(TrialSheet trial, LocalDate today) {
+    LocalDate first;
+    try {
+      first = BookPlan.of(trial).observing().dates().get(0);
+    } catch (InputException unfinished) {
+      return "";
+    }
+    return first.isBefore(today)
+        ? ("Its first planned day, %s, has passed. What was observed before today can still be"
+                + " entered, but the findings will then say that the plan was frozen after it:"
+                + " nobody can see that margin, primary outcome and exclusions were not chosen by"
+                + " what came out, and the verdict convinces less. If nothing was observed yet, move"
+                + " the days first.")
+            .formatted(DayWords.dayAndYear(first))
+        : "";
   }
 
   /** What was changed from version to version since the plan was frozen, the latest first. */

@@ -28,6 +28,7 @@ import leafturn.records.trial.TrialShelf;
 import leafturn.web.form.Field.Choice;
 import leafturn.web.form.Form;
 import leafturn.web.trial.PlanDocument;
+import leafturn.web.trial.PlanFaults;
 import leafturn.web.trial.TrialPlanForm;
 import org.jspecify.annotations.Nullable;
 
@@ -137,13 +138,14 @@ final class TrialPlanRoom implements Room {
     List<String> bare = kept ? List.of() : PlanLawns.withoutOutline(reading, ids);
     if (!bare.isEmpty()) {
       fault(faults, "nobody has drawn the outline of %s yet.".formatted(String.join("; ", bare)));
-    } else if (ids.isEmpty() && !kept) {
-      fault(faults, "none is chosen; choose the lawns that take part.");
     }
     try {
       TrialPlanFile.read(new SourceText("plan", plan.toString()));
     } catch (InputException more) {
-      faults.addAll(more.faultsByField());
+      boolean told = !faults.isEmpty();
+      PlanFaults.of(more).stream()
+          .filter(fault -> !told || !fault.field().equals(TrialPlanForm.LAWNS))
+          .forEach(faults::add);
     }
     if (!faults.isEmpty()) {
       throw InputException.of(faults);

@@ -92,6 +92,7 @@ final class TrialRoom implements Room {
         content.plan().path("question").asText(),
         state,
         TrialPage.standing(content, state, zone),
+        state == TrialState.PLANNED ? TrialPage.late(content, desk.today()) : "",
         plan,
         content.frozen() == null ? "" : content.frozen().hash(),
         TrialPage.changes(shelf.history(id), units, zone).stream()

@@ -39,6 +39,7 @@ public record TrialSizePage(
    * @param headline its first sentence
    * @param words the others
    * @param warnings what to take care of
+   * @param power what power is, in sentences
    * @param convention which rejections count
    * @param table what other numbers of units can show
    * @param figures the figure, wide and narrow
@@ -48,6 +49,7 @@ public record TrialSizePage(
       String headline,
       List<String> words,
       List<String> warnings,
+      List<String> power,
       String convention,
       SizeTable table,
       List<String> figures,
@@ -63,6 +65,7 @@ public record TrialSizePage(
           words.get(0),
           words.subList(1, words.size()),
           wording.warnings(answer),
+          wording.power(),
           wording.convention(),
           SizeTable.of(document, answer),
           lines.isEmpty() ? List.of() : List.of(figure.draw(true), figure.draw(false)),

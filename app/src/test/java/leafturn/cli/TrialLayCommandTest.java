@@ -74,9 +74,11 @@ class TrialLayCommandTest {
     }
     assertThat(firstReturned).as("balanced sides").isEqualTo(4);
     assertThat(report.get("cores")).hasSize(16 * 15 * 2);
-    assertThat(report.get("bags")).hasSize(16 * 2 * 2 + 2 * 3);
+    assertThat(report.get("bags")).hasSize(16 * 2 * 2 + 2 * 3 + 16 * 5 + 5 * 2);
     assertThat(report.at("/bags/63/duplicateOf").isNull()).isTrue();
     assertThat(report.at("/bags/64/duplicateOf").asText()).hasSize(7);
+    assertThat(report.at("/bags/69/holds").asText()).isEqualTo("soil");
+    assertThat(report.at("/bags/70/holds").asText()).isEqualTo("tissue");
     assertThat(report.get("walkingOrder")).hasSize(5 * 8);
   }
 
@@ -98,7 +100,7 @@ class TrialLayCommandTest {
     assertThat(ran.exitCode()).isZero();
     assertThat(ran.out())
         .contains("Linden House, front", "first: clippings are collected there", "from A m")
-        .contains("480 cores and 70 bags with codes, 6 of them blind duplicates");
+        .contains("480 cores and 160 bags with codes, 16 of them blind duplicates");
   }
 
   @Test
@@ -126,6 +128,72 @@ class TrialLayCommandTest {
         .doesNotContain("returned", "collected");
   }
 
+  /** Map, paper, terminal and JSON tell a tape by one number. */
+  @Test
+  void tapesAreTheSameEverywhere() throws IOException {
+    Path map = folder.resolve("map.svg");
+    Path paper = folder.resolve("paper.pdf");
+    String words = lay(PLAN, "--map", map.toString(), "--paper", paper.toString()).out();
+    String drawn = Files.readString(map);
+    String printed = text(paper);
+    for (JsonNode corner : JSON.readTree(lay(PLAN, "--json").out()).get("corners")) {
+      String fromA = "%.2f".formatted(corner.get("fromAM").asDouble());
+      String fromB = "%.2f".formatted(corner.get("fromBM").asDouble());
+      assertThat(corner.get("fromAM").asDouble()).isEqualTo(Double.parseDouble(fromA));
+      String number = corner.get("corner").asText();
+      assertThat(drawn)
+          .contains("Peg %s: %s m from A, %s m from B".formatted(number, fromA, fromB));
+      assertThat(words).containsPattern("(?m)^%s .* %s +%s +".formatted(number, fromA, fromB));
+      assertThat(printed).containsPattern("(?m)^%s .*%s %s ".formatted(number, fromA, fromB));
+    }
+  }
+
+  @Test
+  void fieldSheetsAskForWhatTheOutcomesNeed() throws IOException {
+    ObjectNode plan = example();
+    ArrayNode outcomes = (ArrayNode) plan.get("outcomes");
+    Path sheets = folder.resolve("sheets.pdf");
+    lay(plan(plan), "--sheets", sheets.toString());
+    assertThat(text(sheets))
+        .contains("Rater:", "Rate before you ask", "quality (1-9)", "Bag of leaves", "clip blades");
+    outcomes.remove(0);
+    ((ObjectNode) outcomes.get(1)).put("primary", true);
+    lay(plan(plan), "--sheets", sheets.toString());
+    assertThat(text(sheets))
+        .contains("Sampled by:", "Bag of leaves", "Taken by:")
+        .doesNotContain("Rate", "1-9");
+    outcomes.remove(0);
+    lay(plan(plan), "--sheets", sheets.toString());
+    assertThat(text(sheets))
+        .contains("Cores on 2026-04-20", "Taken by:", "second half")
+        .doesNotContain("Rate", "Sampled by", "leaves", "In the order of the walk");
+  }
+
+  @Test
+  void whatIsDroppedIsToldWithItsPlace() throws IOException {
+    ObjectNode plan = example();
+    ArrayNode lawns = plan.putArray("lawns");
+    lawns.add(
+        JSON.readTree(
+            "{\"name\": \"Bed\", \"outline\": \"0 0\\n30 0\\n30 12\\n0 12\\n\\n3 5.5\\n16 5.5\\n16 6.5\\n3 6.5\", \"bearingDeg\": 90, \"mower\": {\"deckWidthMm\": 500, \"discharge\": \"rear\"}}"));
+    plan.put("design", "paired-strips").put("pairs", 2).remove("sides");
+    Path map = folder.resolve("map.svg");
+    Path paper = folder.resolve("paper.pdf");
+    Ran ran = lay(plan(plan), "--map", map.toString(), "--paper", paper.toString());
+    assertThat(ran.err()).isEmpty();
+    String told = "X1, (north|south)[a-z-]* of B.-., its middle .* m from A, .* m from B, on the";
+    assertThat(ran.out()).containsPattern("Dropped: " + told);
+    assertThat(Files.readString(map)).contains(">X1<").containsPattern("Dropped: " + told);
+    assertThat(text(paper).replaceAll("\\s+", " "))
+        .contains("Dropped plots", "X1", "a bed lies in it or too near it");
+    JsonNode report = JSON.readTree(lay(plan(plan), "--json").out());
+    JsonNode last = report.get("plots").get(report.get("plots").size() - 1);
+    assertThat(last.get("usable").asBoolean()).isFalse();
+    assertThat(last.get("where").asText()).containsPattern(told.replace("X1", "X\\d+"));
+    Schema schema = new Schema();
+    assertThat(schema.faults("", schema.root("trial-layout.schema.json"), report)).isEmpty();
+  }
+
   @Test
   void aLabelIsReadByMachine() throws Exception {
     Path labels = folder.resolve("labels.pdf");
@@ -134,7 +202,7 @@ class TrialLayCommandTest {
     List<String> codes = new ArrayList<>();
     report.get("bags").forEach(bag -> codes.add(bag.get("code").asText()));
     try (PDDocument document = Loader.loadPDF(Files.readAllBytes(labels))) {
-      assertThat(document.getNumberOfPages()).isEqualTo(4);
+      assertThat(document.getNumberOfPages()).isEqualTo(4 + 5);
       String words = new PDFTextStripper().getText(document);
       assertThat(codes).allSatisfy(code -> assertThat(words).contains(code));
       assertThat(words).doesNotContain("B1-1", "half");

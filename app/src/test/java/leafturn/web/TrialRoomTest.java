@@ -29,6 +29,27 @@ class TrialRoomTest extends TwoYardsSite {
   }
 
   @Test
+  void anEmptyPlanAsksForTwoArmsAndTellsEachFaultOnceInAPersonsWords() {
+    String blank = adviser.get("/trials/new").body();
+    String seen = blank.substring(0, blank.indexOf("More arms, up to eight"));
+    assertThat(seen).contains("Arm 2").doesNotContain("Arm 3");
+    assertThat(blank).doesNotContain("<details class=\"folded\" open");
+    HttpResponse<String> answer = yards.post(adviser, "/trials/new", Map.of());
+    assertThat(answer.statusCode()).isEqualTo(422);
+    String faults = answer.body().replaceAll("(?s).*?id=\"faults\">(.*?)</div>.*", "$1");
+    assertThat(faults.split("f-inBook", -1)).hasSize(2);
+    assertThat(faults)
+        .contains("None is chosen", "Name the arms that are compared", "Say what is observed")
+        .contains("Give the days on which something is read", "#f-question", "#f-season-from")
+        .doesNotContain("objects", "season:", "lawns:", "arms:", "outcomes:");
+    Map<String, String> three = yards.plan();
+    three.put("arms[2].name", "by rule");
+    three.put("name", "");
+    assertThat(yards.plan("/trials/new", three).body())
+        .contains("<details class=\"folded\" open", "value=\"by rule\"");
+  }
+
+  @Test
   void nothingIsReadBeforeThePlanIsFrozenAndLaterChangesAreShown() {
     String trial = yards.planned();
     assertThat(adviser.get(trial).body()).contains("being planned").contains("Freeze the plan");
@@ -63,6 +84,20 @@ class TrialRoomTest extends TwoYardsSite {
     assertThat(yards.plan(trial + "/plan", changed).statusCode()).isEqualTo(303);
     assertThat(adviser.get(trial).body())
         .contains("unchanged since", "Why: It was none.", "Why: The margin was a slip of the pen.");
+  }
+
+  @Test
+  void whatFreezingLateMeansIsSaidBesideTheButton() {
+    String late = adviser.get(yards.planned()).body();
+    assertThat(late.substring(0, late.indexOf("Freeze the plan</button>")))
+        .contains("Its first planned day, Monday 4 May 2015, has passed.", "convinces less");
+    Map<String, String> fields = yards.plan();
+    int next = java.time.LocalDate.now(java.time.ZoneOffset.UTC).getYear() + 1;
+    fields.replaceAll((name, value) -> value.replace("2015-", next + "-"));
+    String trial = yards.plan("/trials/new", fields).headers().firstValue("Location").orElseThrow();
+    assertThat(adviser.get(trial).body())
+        .contains("Freeze the plan</button>")
+        .doesNotContain("has passed");
   }
 
   @Test

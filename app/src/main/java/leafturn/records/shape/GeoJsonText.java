@@ -106,7 +106,9 @@ public final class GeoJsonText {
   }
 
   private void property(Object value) throws IOException {
-    if (value instanceof Number number) {
+    if (value instanceof Integer whole) {
+      json.writeNumber(whole);
+    } else if (value instanceof Number number) {
       json.writeNumber(number.doubleValue());
     } else if (value instanceof Boolean flag) {
       json.writeBoolean(flag);

@@ -39,7 +39,8 @@ final class LabelPlaces {
     return Optional.empty();
   }
 
-  private boolean isFree(Box box) {
+  /** Whether a rectangle is free. */
+  boolean isFree(Box box) {
     return box.inside(frame)
         && taken.stream().noneMatch(box::overlaps)
         && lines.stream().noneMatch(line -> crosses(line, box));

@@ -59,7 +59,7 @@ public final class PowerFigure {
         Svg.labelled(
             size,
             wide ? "season-wide" : "season-narrow",
-            "Power over the number of %s; the table holds the values".formatted(unit));
+            "Chance (power) over the number of %s; the table holds the values".formatted(unit));
     Scale x = new Scale(0, MOST_UNITS, LEFT_PX, size.width() - RIGHT_PX);
     Scale y = new Scale(0, 1, size.height() - FOOT_PX, TOP_PX);
     axes(svg, size, x, y);
@@ -111,7 +111,7 @@ public final class PowerFigure {
     }
     svg.line(new Point(LEFT_PX, foot), new Point(size.width() - RIGHT_PX, foot), "ground");
     svg.words(soft(new Point(size.width() - RIGHT_PX, size.height() - 8), Label.Align.END, unit));
-    svg.words(soft(new Point(2, TYPE_PX), Label.Align.START, "power"));
+    svg.words(soft(new Point(2, TYPE_PX), Label.Align.START, "chance (power)"));
   }
 
   private static Label soft(Point at, Label.Align align, String words) {

@@ -130,8 +130,22 @@ final class Svg {
     return new Svg().words(label).text.toString();
   }
 
+  /** Words turned clockwise about a point. */
+  Svg turned(Label label, double degrees, Point about) {
+    if (Math.round(10 * degrees) == 0) {
+      return words(label);
+    }
+    String turn =
+        "rotate(%s %s %s)".formatted(number(degrees), number(about.x()), number(about.y()));
+    return words(label, " transform=\"" + turn + "\"");
+  }
+
   Svg words(Label label) {
-    text.append("<text class=\"").append(label.cssClass()).append('"');
+    return words(label, "");
+  }
+
+  private Svg words(Label label, String more) {
+    text.append("<text class=\"").append(label.cssClass()).append('"').append(more);
     attribute("x", label.anchor().x());
     attribute("y", label.anchor().y());
     text.append(" text-anchor=\"").append(label.align().svgName).append('"');

@@ -2,17 +2,21 @@ package leafturn.reports.figure;
 
 import java.util.ArrayList;
 import java.util.List;
-import java.util.Locale;
+import java.util.stream.Stream;
 import leafturn.quantity.Units;
 import leafturn.records.shape.Outline;
+import leafturn.trials.design.ground.Place;
 import leafturn.trials.design.layout.Core;
+import leafturn.trials.design.layout.DroppedPlot;
 import leafturn.trials.design.layout.LaidLawn;
 import leafturn.trials.design.layout.LaidPlot;
 import leafturn.trials.design.layout.Peg;
+import org.jspecify.annotations.Nullable;
 import org.locationtech.jts.geom.Coordinate;
 import org.locationtech.jts.geom.Envelope;
 import org.locationtech.jts.geom.Geometry;
 import org.locationtech.jts.geom.Polygon;
+import org.locationtech.jts.operation.union.UnaryUnionOp;
 
 /**
  * The plots of a trial on a lawn, to scale and north up: turf, plots with their codes, what of them
@@ -30,6 +34,7 @@ public final class TrialMap {
   private final OutlineView view;
   private final Svg svg;
   private final LabelPlaces labels;
+  private final MapLabels names;
 
   /**
    * What a map shows besides.
@@ -55,6 +60,7 @@ public final class TrialMap {
             new Outline.Bounds(box.getMinX(), box.getMinY(), box.getMaxX(), box.getMaxY()), format);
     svg = Svg.labelled(view.size(), format.cssClass + " trial-map", words());
     labels = new LabelPlaces(view.size());
+    names = new MapLabels(view, svg, labels, plots(lawn), format.typePx);
   }
 
   /** The map of a lawn as SVG; its styles come from the page, or from {@link TrialMapFile}. */
@@ -74,25 +80,49 @@ public final class TrialMap {
     marks();
     lawn.pegs().forEach(this::peg);
     look.cores().forEach(this::core);
-    lawn.plots().forEach(this::name);
-    lawn.pegs().forEach(peg -> words(Integer.toString(peg.number()), at(peg), "words"));
+    double along = lawn.frame().bearingDeg();
+    for (LaidPlot plot : lawn.plots()) {
+      Point middle = names.name(plot.code(), plot.place().plot(), along, "words strong");
+      treatment(plot, middle);
+    }
+    lawn.dropped()
+        .forEach(each -> names.name(each.mark(), each.place().plot(), along, "words soft"));
+    lawn.pegs().forEach(peg -> beside(Integer.toString(peg.number()), at(peg), "words"));
+    look.cores().forEach(this::number);
     return svg.close();
+  }
+
+  private static Geometry plots(LaidLawn lawn) {
+    return UnaryUnionOp.union(
+        Stream.concat(
+                lawn.plots().stream().map(LaidPlot::place),
+                lawn.dropped().stream().map(DroppedPlot::place))
+            .map(Place::plot)
+            .toList());
   }
 
   private void plot(LaidPlot plot) {
     svg.rings(rings(plot.place().plot()), armClass(plot));
     svg.rings(rings(plot.place().measured()), "plot-measured");
+    if (!plot.place().lost().isEmpty()) {
+      svg.rings(rings(plot.place().lost()), "plot-dropped");
+    }
   }
 
   private String armClass(LaidPlot plot) {
     return "plot plot-" + (look.arms().indexOf(plot.unit().arm()) + 1);
   }
 
-  /** A dot for the first bag, a ring for the others, with the core's number where it fits. */
+  /** A dot for the first bag, a ring for the others. */
   private void core(Core core) {
     Point at = at(core.xM(), core.yM());
     svg.circle(at, CORE_PX, core.bag() == 1 ? "core" : "core other-bag");
     labels.keepFree(new Box(at.x() - CORE_PX, at.y() - CORE_PX, 2 * CORE_PX, 2 * CORE_PX));
+  }
+
+  /** A core's number where it fits. */
+  private void number(Core core) {
+    Point at = at(core.xM(), core.yM());
     Point right = new Point(at.x() + 4, at.y() + 3);
     Point left = new Point(at.x() - 12, at.y() + 3);
     Label number =
@@ -112,8 +142,10 @@ public final class TrialMap {
 
   private void fixed(String name, Coordinate place) {
     Point at = at(place.x, place.y);
-    svg.rectangle(new Box(at.x() - 4, at.y() - 4, 8, 8), "fixed-corner");
-    words(name, at, "words strong");
+    Box mark = new Box(at.x() - 4, at.y() - 4, 8, 8);
+    svg.rectangle(mark, "fixed-corner");
+    labels.keepFree(mark);
+    beside(name, at, "words strong");
   }
 
   private void peg(Peg peg) {
@@ -123,11 +155,13 @@ public final class TrialMap {
   }
 
   private Point at(Peg peg) {
-    return at(peg.xM(), peg.yM());
+    return at(peg.at().xM(), peg.at().yM());
   }
 
-  /** Words beside a mark, away from the middle of the lawn where there is room. */
-  private void words(String words, Point mark, String cssClass) {
+  /**
+   * Words beside a mark, away from the middle of the lawn where there is room; else with a line.
+   */
+  private void beside(String words, Point mark, String cssClass) {
     double middleX = view.size().width() / 2;
     double middleY = view.size().height() / 2;
     double outX = Math.signum(mark.x() - middleX);
@@ -141,33 +175,20 @@ public final class TrialMap {
       places.add(new Point(mark.x() + AWAY_PX * step[0], base + AWAY_PX * step[1]));
     }
     Label label = new Label(places.get(0), Label.Align.MIDDLE, format.typePx, cssClass, words);
-    labels.place(label, places).ifPresent(svg::words);
+    labels
+        .place(label, places)
+        .ifPresentOrElse(svg::words, () -> names.withLine(words, List.of(mark), cssClass));
   }
 
-  /** The code of a plot and, where there is room and they may be known, its treatment. */
-  private void name(LaidPlot plot) {
-    Geometry place =
-        plot.place().measured().isEmpty() ? plot.place().plot() : plot.place().measured();
-    Coordinate inside = place.getInteriorPoint().getCoordinate();
-    Point at = at(inside.x, inside.y);
-    Label code =
-        new Label(
-            new Point(at.x(), at.y() + 0.35 * format.typePx),
-            Label.Align.MIDDLE,
-            format.typePx,
-            "words strong",
-            plot.code());
-    labels.place(code, List.of(code.anchor())).ifPresent(svg::words);
-    if (look.arms().isEmpty()) {
-      return;
-    }
+  /** The treatment of a plot below its code, where there is room and it may be known. */
+  private void treatment(LaidPlot plot, @Nullable Point code) {
     Envelope box = plot.place().plot().getEnvelopeInternal();
     String arm = plot.unit().treatment();
     boolean roomy =
         TextWidth.ofPx(arm, format.typePx) < view.pxPerM() * box.getWidth()
             && 3 * format.typePx < view.pxPerM() * box.getHeight();
-    if (roomy) {
-      Point below = new Point(at.x(), at.y() + 1.5 * format.typePx);
+    if (code != null && roomy && !look.arms().isEmpty()) {
+      Point below = new Point(code.x(), code.y() + 1.5 * format.typePx);
       Label label = new Label(below, Label.Align.MIDDLE, format.typePx, "words", arm);
       labels.place(label, List.of(below)).ifPresent(svg::words);
     }
@@ -195,15 +216,5 @@ public final class TrialMap {
       line.add(at(ring[i].x, ring[i].y));
     }
     return line;
-  }
-
-  /** A peg's place in words: "12.30 m from A, 8.45 m from B, on the left from A to B". */
-  public static String tapes(Peg peg) {
-    return String.format(
-        Locale.ROOT,
-        "%.2f m from A, %.2f m from B, on the %s from A to B",
-        peg.fromAM(),
-        peg.fromBM(),
-        peg.left() ? "left" : "right");
   }
 }

@@ -4,6 +4,8 @@ import java.util.ArrayList;
 import java.util.List;
 import leafturn.quantity.Units;
 import leafturn.records.SourceText;
+import leafturn.reports.TapeWords;
+import leafturn.trials.design.layout.DroppedPlot;
 import leafturn.trials.design.layout.LaidLawn;
 import leafturn.trials.design.layout.TrialLayout;
 
@@ -20,7 +22,7 @@ public final class TrialMapFile {
 
   /** The map of one lawn with its styles, for a document on paper. */
   public static String alone(LaidLawn lawn, TrialMap.Look look) {
-    return standing(TrialMap.draw(lawn, OutlineFormat.WIDE, look));
+    return standing(TrialMap.draw(lawn, OutlineFormat.SHEET, look));
   }
 
   private static String standing(String svg) {
@@ -33,14 +35,14 @@ public final class TrialMapFile {
         + svg.substring(end + 1);
   }
 
-  /** All lawns under each other, each with its pegs in words. */
-  public static String of(TrialLayout layout) {
+  /** All lawns under each other, each with its pegs in words and the reader's units. */
+  public static String of(TrialLayout layout, Units units) {
     List<String> arms = layout.plan().treatments().names();
-    TrialMap.Look look = new TrialMap.Look(arms, List.of(), Units.METRIC);
+    TrialMap.Look look = new TrialMap.Look(arms, List.of(), units);
     StringBuilder parts = new StringBuilder();
     double top = 0;
     for (LaidLawn lawn : layout.lawns()) {
-      List<String> words = words(lawn);
+      List<String> words = words(lawn, new TapeWords(units));
       String map = TrialMap.draw(lawn, OutlineFormat.WIDE, look);
       double mapPx = heightOf(map);
       parts.append(line(lawn.lawn().name(), "lawn-name", top + HEAD_PX - MARGIN_PX));
@@ -59,15 +61,19 @@ public final class TrialMapFile {
     return standing(opened.replace("</svg>", parts + "</svg>")) + "\n";
   }
 
-  private static List<String> words(LaidLawn lawn) {
+  private static List<String> words(LaidLawn lawn, TapeWords tapes) {
     List<String> words = new ArrayList<>();
     lawn.plots()
         .forEach(
             plot ->
                 words.add(
                     "%s: %s, %s".formatted(plot.code(), plot.unit().treatment(), plot.where())));
+    for (DroppedPlot dropped : lawn.dropped()) {
+      words.add("Dropped: " + tapes.dropped(dropped) + ":");
+      words.add(dropped.why() + ".");
+    }
     lawn.pegs()
-        .forEach(peg -> words.add("Peg %d: %s".formatted(peg.number(), TrialMap.tapes(peg))));
+        .forEach(peg -> words.add("Peg %d: %s".formatted(peg.number(), tapes.place(peg.at()))));
     return words;
   }
 

@@ -12,6 +12,7 @@ import leafturn.records.shape.GeoJsonText.Feature;
 import leafturn.records.shape.Patch;
 import leafturn.trials.design.TrialLawn;
 import leafturn.trials.design.layout.Core;
+import leafturn.trials.design.layout.DroppedPlot;
 import leafturn.trials.design.layout.LaidLawn;
 import leafturn.trials.design.layout.LaidPlot;
 import leafturn.trials.design.layout.Peg;
@@ -72,6 +73,12 @@ public final class LayoutGeoJson {
           .filter(core -> core.plot().equals(plot.code()))
           .forEach(core -> core(lawn, anchor, core));
     }
+    for (DroppedPlot dropped : lawn.dropped()) {
+      Map<String, Object> said = said("dropped", lawn);
+      said.put("mark", dropped.mark());
+      said.put("why", dropped.why());
+      add(said, anchor, Patch.allOf(dropped.place().plot()), null);
+    }
     lawn.pegs().forEach(peg -> peg(lawn, anchor, peg));
     fixed(lawn, anchor, "A", lawn.fixed().a());
     fixed(lawn, anchor, "B", lawn.fixed().b());
@@ -96,9 +103,9 @@ public final class LayoutGeoJson {
   private void peg(LaidLawn lawn, Anchor anchor, Peg peg) {
     Map<String, Object> said = said("corner", lawn);
     said.put("corner", peg.number());
-    said.put("fromAM", peg.fromAM());
-    said.put("fromBM", peg.fromBM());
-    add(said, anchor, List.of(), new Corner(peg.xM(), peg.yM()));
+    said.put("fromAM", peg.at().fromAM());
+    said.put("fromBM", peg.at().fromBM());
+    add(said, anchor, List.of(), new Corner(peg.at().xM(), peg.at().yM()));
   }
 
   private void fixed(LaidLawn lawn, Anchor anchor, String name, Coordinate place) {

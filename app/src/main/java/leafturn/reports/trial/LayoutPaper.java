@@ -5,13 +5,16 @@ import static leafturn.reports.paper.Paper.escaped;
 import java.time.format.TextStyle;
 import java.util.List;
 import java.util.Locale;
+import leafturn.quantity.Measure;
 import leafturn.quantity.Units;
 import leafturn.records.trial.TrialPlanText;
+import leafturn.reports.TapeWords;
 import leafturn.reports.figure.TrialMap;
 import leafturn.reports.figure.TrialMapFile;
 import leafturn.reports.paper.Paper;
 import leafturn.trials.design.Protocol;
 import leafturn.trials.design.TrialPlan;
+import leafturn.trials.design.layout.DroppedPlot;
 import leafturn.trials.design.layout.LaidLawn;
 import leafturn.trials.design.layout.LaidPlot;
 import leafturn.trials.design.layout.TrialLayout;
@@ -22,15 +25,19 @@ import leafturn.trials.design.layout.TrialLayout;
  */
 public final class LayoutPaper {
   private final TrialLayout layout;
+  private final Units units;
+  private final TapeWords tapes;
   private final StringBuilder body = new StringBuilder();
 
-  private LayoutPaper(TrialLayout layout) {
+  private LayoutPaper(TrialLayout layout, Units units) {
     this.layout = layout;
+    this.units = units;
+    this.tapes = new TapeWords(units);
   }
 
-  /** The document. */
-  public static Paper of(TrialLayout layout) {
-    LayoutPaper paper = new LayoutPaper(layout);
+  /** The document in a reader's units. */
+  public static Paper of(TrialLayout layout, Units units) {
+    LayoutPaper paper = new LayoutPaper(layout, units);
     paper.front();
     layout.lawns().forEach(paper::lawn);
     return Paper.of(layout.plan().name() + ": layout", "", paper.body.toString());
@@ -44,26 +51,30 @@ public final class LayoutPaper {
     body.append("<h2>How the plots were drawn</h2>");
     paragraph(
         "Design %s, seed %d. The same plan and seed give this layout again."
-            .formatted(plan.arrangement().design().word(), plan.seed()));
+            .formatted(plan.arrangement().design().word().replace('-', ' '), plan.seed()));
     body.append("<p class=\"soft\">Plan ").append(TrialPlanText.sha256(plan)).append("</p>");
     body.append("<h2>What is kept the same</h2><ul>");
     protocol(plan.protocol());
     body.append("</ul><h2>Plots</h2>");
     body.append(
         PaperTable.of(
-            List.of("Plot", "Lawn", "Where", "Treatment", "Area, m²"),
+            plotColumns(),
             layout.lawns().stream()
                 .flatMap(lawn -> lawn.plots().stream().map(plot -> plotRow(lawn, plot)))
                 .toList()));
   }
 
-  private static List<String> plotRow(LaidLawn lawn, LaidPlot plot) {
+  private List<String> plotColumns() {
+    return List.of("Plot", "Lawn", "Where", "Treatment", "Area, " + tapes.areaUnit());
+  }
+
+  private List<String> plotRow(LaidLawn lawn, LaidPlot plot) {
     return List.of(
         plot.code(),
         lawn.lawn().name(),
         plot.where(),
         plot.unit().treatment(),
-        String.format(Locale.ROOT, "%.1f", plot.place().plot().getArea()));
+        tapes.area(plot.place().plot().getArea()));
   }
 
   private void protocol(Protocol protocol) {
@@ -72,7 +83,11 @@ public final class LayoutPaper {
       item("Mowing day: %s.".formatted(day));
     }
     if (protocol.heightMm() != null) {
-      item(String.format(Locale.ROOT, "Cut height on all plots: %.0f mm.", protocol.heightMm()));
+      item(
+          "Cut height on all plots: %s %s."
+              .formatted(
+                  Measure.HEIGHT.typed(protocol.heightMm(), units),
+                  Measure.HEIGHT.unit(units).symbol()));
     }
     if (protocol.bothHalvesSameDay()) {
       item("All plots of a block are mown on the same day.");
@@ -94,31 +109,61 @@ public final class LayoutPaper {
     body.append("<div class=\"new-sheet\"><h2>")
         .append(escaped(lawn.lawn().name()))
         .append("</h2><figure>");
-    TrialMap.Look look =
-        new TrialMap.Look(layout.plan().treatments().names(), List.of(), Units.METRIC);
+    TrialMap.Look look = new TrialMap.Look(layout.plan().treatments().names(), List.of(), units);
     body.append(TrialMapFile.alone(lawn, look)).append("</figure>");
-    lawn.notes().forEach(this::paragraph);
-    lawn.dropped().forEach(dropped -> paragraph("Dropped: " + dropped.why() + "."));
+    lawn.notes().forEach(note -> paragraph(tapes.sentence(note)));
     body.append("<h3>Plots</h3>");
     body.append(
         PaperTable.of(
-            List.of("Plot", "Lawn", "Where", "Treatment", "Area, m²"),
-            lawn.plots().stream().map(plot -> plotRow(lawn, plot)).toList()));
+            plotColumns(), lawn.plots().stream().map(plot -> plotRow(lawn, plot)).toList()));
+    dropped(lawn.dropped());
     body.append("<h3>Corners, with two tapes from A and B</h3>");
     body.append(
         PaperTable.of(
-            List.of("Corner", "Of plots", "From A, m", "From B, m", "Side, looking from A to B"),
+            List.of(
+                "Corner",
+                "Of plots",
+                "From A, " + tapes.distanceUnit(),
+                "From B, " + tapes.distanceUnit(),
+                "Side, looking from A to B"),
             lawn.pegs().stream()
                 .map(
                     peg ->
                         List.of(
                             Integer.toString(peg.number()),
                             String.join(", ", peg.plots()),
-                            String.format(Locale.ROOT, "%.2f", peg.fromAM()),
-                            String.format(Locale.ROOT, "%.2f", peg.fromBM()),
-                            peg.left() ? "left" : "right"))
+                            tapes.distance(peg.at().fromAM()),
+                            tapes.distance(peg.at().fromBM()),
+                            peg.at().side()))
                 .toList()));
     body.append("</div>");
+  }
+
+  private void dropped(List<DroppedPlot> plots) {
+    if (plots.isEmpty()) {
+      return;
+    }
+    body.append("<h3>Dropped plots</h3>");
+    body.append(
+        PaperTable.of(
+            List.of(
+                "Mark",
+                "Next to",
+                "Its middle from A, " + tapes.distanceUnit(),
+                "From B, " + tapes.distanceUnit(),
+                "Side",
+                "Why"),
+            plots.stream()
+                .map(
+                    plot ->
+                        List.of(
+                            plot.mark(),
+                            plot.beside(),
+                            tapes.distance(plot.middle().fromAM()),
+                            tapes.distance(plot.middle().fromBM()),
+                            plot.middle().side(),
+                            plot.why()))
+                .toList()));
   }
 
   private void paragraph(String words) {

@@ -4,12 +4,15 @@ import java.time.LocalDate;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
+import leafturn.quantity.Units;
 import leafturn.records.shape.Corner;
 import leafturn.records.shape.Patch;
 import leafturn.records.trial.LayoutText;
 import leafturn.records.trial.TrialPlanText;
+import leafturn.reports.TapeWords;
 import leafturn.reports.TextTable;
 import leafturn.trials.design.ground.Place;
+import leafturn.trials.design.layout.DroppedPlot;
 import leafturn.trials.design.layout.LaidLawn;
 import leafturn.trials.design.layout.LaidPlot;
 import leafturn.trials.design.layout.Peg;
@@ -46,6 +49,7 @@ public record LayoutReport(
     List<SampleBag> bags,
     List<Walk> walkingOrder) {
   private static final double MM_PER_M = 1000;
+  private static final TapeWords TAPES = new TapeWords(Units.METRIC);
 
   /** A lawn: {@code bearingDeg} is the direction of passes, clockwise from north. */
   public record Lawn(
@@ -91,7 +95,12 @@ public record LayoutReport(
    * A bag and its code; {@code duplicateOf} is the code of the bag a blind duplicate is half of.
    */
   public record SampleBag(
-      String code, String plot, LocalDate date, int bag, @Nullable String duplicateOf) {}
+      String code,
+      String holds,
+      String plot,
+      LocalDate date,
+      int bag,
+      @Nullable String duplicateOf) {}
 
   /** The plots of a block in the order in which they are rated and sampled. */
   public record Walk(LocalDate date, String lawn, int block, List<String> plots) {}
@@ -102,7 +111,7 @@ public record LayoutReport(
     List<PlotCorner> corners = new ArrayList<>();
     for (LaidLawn lawn : layout.lawns()) {
       lawn.plots().forEach(plot -> plots.add(plot(lawn, plot)));
-      lawn.dropped().forEach(dropped -> plots.add(dropped(lawn, dropped.place(), dropped.why())));
+      lawn.dropped().forEach(dropped -> plots.add(dropped(lawn, dropped)));
       lawn.pegs().forEach(peg -> corners.add(corner(lawn, peg)));
     }
     return new LayoutReport(
@@ -124,7 +133,12 @@ public record LayoutReport(
             .map(
                 bag ->
                     new SampleBag(
-                        bag.code(), bag.plot(), bag.date(), bag.number(), bag.duplicateOf()))
+                        bag.code(),
+                        bag.holds().word(),
+                        bag.plot(),
+                        bag.date(),
+                        bag.number(),
+                        bag.duplicateOf()))
             .toList(),
         layout.walk().stream()
             .map(
@@ -166,7 +180,8 @@ public record LayoutReport(
         null);
   }
 
-  private static Plot dropped(LaidLawn lawn, Place place, String why) {
+  private static Plot dropped(LaidLawn lawn, DroppedPlot dropped) {
+    Place place = dropped.place();
     return new Plot(
         null,
         lawn.lawn().name(),
@@ -175,13 +190,13 @@ public record LayoutReport(
         null,
         null,
         null,
-        null,
+        TAPES.dropped(dropped),
         Patch.allOf(place.plot()),
         rounded(place.plot().getArea()),
         Patch.allOf(place.measured()),
         rounded(place.measured().getArea()),
         false,
-        why);
+        dropped.why());
   }
 
   private static PlotCorner corner(LaidLawn lawn, Peg peg) {
@@ -189,10 +204,10 @@ public record LayoutReport(
         lawn.lawn().name(),
         peg.number(),
         peg.plots(),
-        new Corner(peg.xM(), peg.yM()),
-        rounded(peg.fromAM()),
-        rounded(peg.fromBM()),
-        peg.left() ? "left" : "right");
+        new Corner(peg.at().xM(), peg.at().yM()),
+        peg.at().fromAM(),
+        peg.at().fromBM(),
+        peg.at().side());
   }
 
   private static Corner at(Coordinate place) {
@@ -213,10 +228,15 @@ public record LayoutReport(
       lines.add(lawn.lawn());
       lawn.notes().forEach(lines::add);
       lines.addAll(plotsOf(lawn));
+      lines.addAll(droppedOn(lawn));
       lines.add(
-          "Corners from A (x %.2f, y %.2f) and B (x %.2f, y %.2f):"
-              .formatted(
-                  lawn.fixedA().xM(), lawn.fixedA().yM(), lawn.fixedB().xM(), lawn.fixedB().yM()));
+          String.format(
+              Locale.ROOT,
+              "Corners from A (x %.2f, y %.2f) and B (x %.2f, y %.2f):",
+              lawn.fixedA().xM(),
+              lawn.fixedA().yM(),
+              lawn.fixedB().xM(),
+              lawn.fixedB().yM()));
       lines.addAll(cornersOf(lawn));
     }
     lines.add("");
@@ -232,18 +252,25 @@ public record LayoutReport(
   private List<String> plotsOf(Lawn lawn) {
     TextTable table = new TextTable("plot", "treatment", "where", "m2", "measured m2");
     for (Plot plot : plots) {
-      if (plot.lawn().equals(lawn.lawn())) {
-        String treatment =
-            plot.secondArm() == null ? plot.arm() : plot.arm() + ", " + plot.secondArm();
+      if (plot.usable() && plot.lawn().equals(lawn.lawn())) {
         table.row(
-            plot.plot() == null ? "dropped" : plot.plot(),
-            treatment == null ? "" : treatment,
-            plot.usable() ? String.valueOf(plot.where()) : String.valueOf(plot.why()),
+            String.valueOf(plot.plot()),
+            plot.secondArm() == null
+                ? String.valueOf(plot.arm())
+                : plot.arm() + ", " + plot.secondArm(),
+            String.valueOf(plot.where()),
             String.format(Locale.ROOT, "%.1f", plot.areaM2()),
             String.format(Locale.ROOT, "%.1f", plot.measuredM2()));
       }
     }
     return table.lines();
+  }
+
+  private List<String> droppedOn(Lawn lawn) {
+    return plots.stream()
+        .filter(plot -> !plot.usable() && plot.lawn().equals(lawn.lawn()))
+        .map(plot -> "Dropped: %s: %s.".formatted(plot.where(), plot.why()))
+        .toList();
   }
 
   private List<String> cornersOf(Lawn lawn) {
@@ -253,8 +280,8 @@ public record LayoutReport(
         table.row(
             Integer.toString(corner.corner()),
             String.join(" ", corner.plots()),
-            String.format(Locale.ROOT, "%.2f", corner.fromAM()),
-            String.format(Locale.ROOT, "%.2f", corner.fromBM()),
+            TAPES.distance(corner.fromAM()),
+            TAPES.distance(corner.fromBM()),
             corner.side());
       }
     }

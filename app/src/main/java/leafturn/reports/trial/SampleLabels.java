@@ -3,13 +3,22 @@ package leafturn.reports.trial;
 import static leafturn.reports.paper.Paper.escaped;
 
 import java.time.LocalDate;
+import java.util.ArrayList;
+import java.util.Collections;
+import java.util.EnumMap;
 import java.util.List;
+import java.util.Map;
+import java.util.TreeMap;
+import leafturn.reports.paper.Paper;
+import leafturn.trials.design.Outcome;
+import leafturn.trials.design.layout.Bag;
+import leafturn.trials.design.layout.TrialLayout;
 
 /**
  * Labels of sample bags on sheets of three by eight: the code to read and to scan, and the date.
  */
-final class SampleLabels {
-  static final String STYLE =
+public final class SampleLabels {
+  private static final String STYLE =
       """
       table.labels { table-layout: fixed; page-break-inside: avoid; }
       table.labels td { width: 33.3%; height: 28mm; border: 0.3pt dashed #8f8a7b; padding: 2mm; }
@@ -24,17 +33,44 @@ final class SampleLabels {
 
   private SampleLabels() {}
 
-  static String of(String trial, LocalDate date, List<String> codes) {
+  /** The labels of all bags, those of a date and kind together, in an order that tells nothing. */
+  public static Paper of(TrialLayout layout) {
+    Map<LocalDate, Map<Outcome.Kind, List<String>>> codes = new TreeMap<>();
+    for (Bag bag : layout.bags()) {
+      codes
+          .computeIfAbsent(bag.date(), date -> new EnumMap<>(Outcome.Kind.class))
+          .computeIfAbsent(bag.holds(), kind -> new ArrayList<>())
+          .add(bag.code());
+    }
+    StringBuilder body = new StringBuilder();
+    String trial = layout.plan().name();
+    codes.forEach(
+        (date, kinds) ->
+            kinds.forEach(
+                (kind, own) -> {
+                  Collections.sort(own);
+                  String what = kind == Outcome.Kind.SOIL ? "soil" : "leaves";
+                  body.append(of(trial, date, what, own));
+                }));
+    return Paper.of(trial + ": labels", STYLE, body.toString());
+  }
+
+  /**
+   * @param what the bags hold, in a word or two
+   */
+  private static String of(String trial, LocalDate date, String what, List<String> codes) {
     StringBuilder sheets = new StringBuilder();
     int onSheet = ACROSS * DOWN;
     for (int from = 0; from < codes.size(); from += onSheet) {
       List<String> sheet = codes.subList(from, Math.min(from + onSheet, codes.size()));
-      sheets.append("<div class=\"new-sheet\"><h3>").append(date).append("</h3>");
+      sheets.append("<div class=\"new-sheet\"><h3>").append(date);
+      sheets.append(", ").append(escaped(what)).append("</h3>");
       sheets.append("<table class=\"labels\"><tbody>");
       for (int first = 0; first < sheet.size(); first += ACROSS) {
         sheets.append("<tr>");
         for (int label = first; label < first + ACROSS; label++) {
-          sheets.append(label < sheet.size() ? label(trial, date, sheet.get(label)) : "<td/>");
+          sheets.append(
+              label < sheet.size() ? label(trial, date + ", " + what, sheet.get(label)) : "<td/>");
         }
         sheets.append("</tr>");
       }
@@ -43,8 +79,8 @@ final class SampleLabels {
     return sheets.toString();
   }
 
-  private static String label(String trial, LocalDate date, String code) {
+  private static String label(String trial, String sample, String code) {
     return "<td><div style=\"float: left; margin-right: 3mm\">%s</div><p class=\"label-code\">%s</p><p class=\"label-words\">%s<br/>%s</p></td>"
-        .formatted(LabelCode.svg(code, CODE_PX), code, date, escaped(trial));
+        .formatted(LabelCode.svg(code, CODE_PX), code, escaped(sample), escaped(trial));
   }
 }

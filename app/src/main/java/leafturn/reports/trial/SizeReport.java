@@ -43,6 +43,7 @@ public record SizeReport(
     List<String> words,
     List<String> warnings,
     List<Row> table,
+    @JsonIgnore List<String> power,
     @JsonIgnore SizeTable grid) {
 
   /** What a number of units can show; on the log scale with the ratios. */
@@ -131,6 +132,7 @@ public record SizeReport(
         answer == null
             ? List.of()
             : answer.table().stream().map(row -> Row.of(row, document.log())).toList(),
+        plain(wording.power()),
         answer == null ? new SizeTable(List.of(), List.of()) : SizeTable.of(document, answer));
   }
 
@@ -203,6 +205,8 @@ public record SizeReport(
     if (grid.rows().isEmpty()) {
       return;
     }
+    lines.add("");
+    power.forEach(sentence -> lines.addAll(Paragraph.of("", sentence)));
     lines.add("");
     TextTable text = new TextTable(grid.headings().toArray(String[]::new));
     grid.rows().forEach(row -> text.row(row.toArray(String[]::new)));

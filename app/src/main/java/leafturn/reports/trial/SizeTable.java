@@ -21,13 +21,14 @@ public record SizeTable(List<String> headings, List<List<String>> rows) {
   /** The table of an answer. */
   public static SizeTable of(SizeDocument document, SizeAnswer answer) {
     boolean log = document.log();
+    String wanted = SizeNumbers.percent(document.size().power());
     List<String> headings =
         List.of(
             document.size().design().layout().units(),
-            "power to find it",
-            log ? "detectable ratio" : "detectable difference",
-            "power to show equivalence",
-            log ? "margin that can be shown, ratio" : "margin that can be shown");
+            "chance to find it",
+            (log ? "smallest ratio found at " : "smallest difference found at ") + wanted,
+            "chance to show equivalence",
+            (log ? "narrowest ratio shown at " : "narrowest margin shown at ") + wanted);
     return new SizeTable(headings, answer.table().stream().map(row -> cells(row, log)).toList());
   }
 

@@ -153,11 +153,12 @@ public final class SizeWords {
       return;
     }
     if (layout != Layout.SPLIT_YARD) {
-      boolean drawnAnew = layout == Layout.LATIN_SQUARE || layout == Layout.INDEPENDENT_GROUPS;
       words.add(
           "The smallest p that drawing lots anew could give %s with %s is %s."
               .formatted(
-                  drawnAnew ? "for all arms at once" : "for one comparison of two arms",
+                  layout == Layout.INDEPENDENT_GROUPS
+                      ? "for all arms at once"
+                      : "for one comparison of two arms",
                   numbers.count(units),
                   SizeNumbers.number(smallest)));
       return;
@@ -173,11 +174,26 @@ public final class SizeWords {
                     : SizeNumbers.number(balanced) + " where as many are returned left as right"));
   }
 
+  /** What power is, and so the columns of the table, in sentences. */
+  public List<String> power() {
+    String wanted = SizeNumbers.percent(question.power());
+    List<String> words = new ArrayList<>();
+    words.add(
+        "Power is a chance: of 100 trials of this size, so many show what is really there, by the test named below.");
+    words.add(
+        "Chance to find it: the power to find %s that is really there; beside it the smallest difference that is found with a chance of %s."
+            .formatted(numbers.effect(question.difference()), wanted));
+    words.add(
+        "Chance to show equivalence: the power to show that the difference lies within %s where in truth it is %s; beside it the narrowest margin within which it is shown with a chance of %s."
+            .formatted(numbers.margin(question.margin()), numbers.truth(), wanted));
+    return words;
+  }
+
   /** What a figure of power over units shows. */
   public String figure(SizeAnswer answer) {
     String planned =
         answer.at() == null ? "" : "; %s are planned".formatted(numbers.count(answer.at().units()));
-    return "Power over the number of %s, with the variances below; dotted, the wanted %s%s."
+    return "The chance (the power) over the number of %s, with the variances below; dotted, the wanted %s%s."
         .formatted(layout.units(), SizeNumbers.percent(question.power()), planned);
   }
 

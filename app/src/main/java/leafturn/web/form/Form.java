@@ -160,6 +160,13 @@ public record Form(
     return values.getOrDefault(path, List.of()).contains(choice);
   }
 
+  /** Whether something stands in a part of the form, or is wrong there. */
+  public boolean isUsed(FormShape.Part part) {
+    return part.groups().stream()
+        .flatMap(group -> group.fields().stream())
+        .anyMatch(field -> values.containsKey(field.path()) || !faultsOf(field).isEmpty());
+  }
+
   /** What is wrong with a field, a line for each fault; empty where nothing is. */
   public String fault(Field field) {
     return String.join("\n", faultsOf(field));

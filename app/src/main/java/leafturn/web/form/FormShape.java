@@ -1,5 +1,6 @@
 package leafturn.web.form;
 
+import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 
@@ -15,10 +16,22 @@ public record FormShape(List<Group> groups) {
    * @param fields in order
    * @param row true when the fields are one row of a list and stand side by side where there is
    *     room
+   * @param folded under which words it waits folded up, with its neighbours of the same words,
+   *     until somebody opens it; empty as a rule
    */
-  public record Group(String legend, String more, List<Field> fields, boolean row) {
+  public record Group(String legend, String more, List<Field> fields, boolean row, String folded) {
     public Group {
       fields = List.copyOf(fields);
+    }
+
+    /** Fields that are seen. */
+    public Group(String legend, String more, List<Field> fields, boolean row) {
+      this(legend, more, fields, row, "");
+    }
+
+    /** This group folded up under some words. */
+    public Group folded(String words) {
+      return new Group(legend, more, fields, row, words);
     }
 
     /** Fields one under the other. */
@@ -32,6 +45,13 @@ public record FormShape(List<Group> groups) {
     }
   }
 
+  /**
+   * Groups that are seen or folded up together.
+   *
+   * @param folded the words they wait under; empty where they are seen
+   */
+  public record Part(String folded, List<Group> groups) {}
+
   public FormShape {
     groups = List.copyOf(groups);
   }
@@ -39,6 +59,20 @@ public record FormShape(List<Group> groups) {
   /** A form of one group without a legend. */
   public static FormShape of(Field... fields) {
     return new FormShape(List.of(new Group("", "", List.of(fields))));
+  }
+
+  /** The groups in order, neighbours that are folded up together in one part. */
+  public List<Part> parts() {
+    List<Part> parts = new ArrayList<>();
+    for (Group group : groups) {
+      Part last = parts.isEmpty() ? null : parts.get(parts.size() - 1);
+      if (last != null && last.folded().equals(group.folded())) {
+        last.groups().add(group);
+      } else {
+        parts.add(new Part(group.folded(), new ArrayList<>(List.of(group))));
+      }
+    }
+    return parts;
   }
 
   /** All fields in order. */

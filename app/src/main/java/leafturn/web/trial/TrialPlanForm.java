@@ -21,7 +21,7 @@ public final class TrialPlanForm {
   public static final String LAWNS = "inBook";
 
   private static final int MOST_ROWS = 8;
-  private static final int FEWEST_ARMS = 3;
+  private static final int FEWEST_ARMS = 2;
 
   private final List<Choice> lawns;
   private final Units units;
@@ -98,16 +98,17 @@ public final class TrialPlanForm {
 
   private static List<Group> arms(JsonNode plan) {
     List<Group> groups = new ArrayList<>();
-    int rows = Math.min(MOST_ROWS, Math.max(FEWEST_ARMS, plan.path("arms").size() + 1));
-    for (int i = 0; i < rows; i++) {
+    for (int i = 0; i < MOST_ROWS; i++) {
       String path = "arms[%d].".formatted(i);
-      groups.add(
+      Group arm =
           Group.row(
               "Arm " + (i + 1),
               Field.text(path + "name", "Name"),
               Field.oneOf(path + "clippings", "Clippings", PlanChoices.CLIPPINGS),
               Field.number(path + "feedShare", "Share of the feed, 1 for all", ""),
-              Field.text(path + "note", "What else it is")));
+              Field.text(path + "note", "What else it is"));
+      boolean seen = i < Math.max(FEWEST_ARMS, plan.path("arms").size());
+      groups.add(seen ? arm : arm.folded("More arms, up to eight"));
     }
     return groups;
   }
@@ -126,8 +127,8 @@ public final class TrialPlanForm {
                 .hint("Balanced: each arm equally often on each side. Left empty: a coin a yard."),
             Field.text("factor", "What the arms are").hint("For instance practice.").needed(),
             Field.number("blocks", "Blocks", "")
-                .hint("For blocks, Latin squares, split plots and strip plots."),
-            Field.number("pairs", "Pairs of strips", "").hint("For paired strips."),
+                .hint("For complete blocks, split plots and strip plots: of all lawns together."),
+            Field.number("pairs", "Pairs of strips", "").hint("For paired strips: on each lawn."),
             Field.longText("allowedLayouts", "Allowed layouts")
                 .hint("For a list of your own: a layout a line, the arm of each plot in order."),
             Field.number("seed", "Seed of the draw", "")
@@ -140,11 +141,13 @@ public final class TrialPlanForm {
     fields.add(
         Field.text("secondFactor", "Second factor")
             .hint("For split plots and strip plots, for instance nitrogen."));
-    int rows = Math.min(MOST_ROWS, Math.max(2, plan.path("secondArms").size() + 1));
-    for (int i = 0; i < rows; i++) {
+    for (int i = 0; i < MOST_ROWS; i++) {
       fields.add(Field.text("secondArms[%d].name".formatted(i), "Its level " + (i + 1)));
     }
-    return new Group("A second factor, if any", "", fields);
+    Group group = new Group("A second factor, if any", "", fields);
+    return plan.path("secondArms").isEmpty()
+        ? group.folded("A second factor, for split plots and strip plots")
+        : group;
   }
 
   private Group where() {
@@ -198,8 +201,7 @@ public final class TrialPlanForm {
 
   private static List<Group> outcomes(JsonNode plan) {
     List<Group> groups = new ArrayList<>();
-    int rows = Math.min(MOST_ROWS, Math.max(2, plan.path("outcomes").size() + 1));
-    for (int i = 0; i < rows; i++) {
+    for (int i = 0; i < MOST_ROWS; i++) {
       String path = "outcomes[%d].".formatted(i);
       Stream<Field> fields =
           Stream.of(
@@ -213,7 +215,9 @@ public final class TrialPlanForm {
               Field.number(path + "margin", "Difference that matters", "")
                   .hint("In the unit; for a ratio as 1.2."),
               Field.flag(path + "primary", "Primary: it alone gets a verdict"));
-      groups.add(Group.row("Outcome " + (i + 1), fields.toArray(Field[]::new)));
+      Group outcome = Group.row("Outcome " + (i + 1), fields.toArray(Field[]::new));
+      boolean seen = i < Math.max(1, plan.path("outcomes").size());
+      groups.add(seen ? outcome : outcome.folded("More outcomes, up to eight"));
     }
     return groups;
   }

@@ -14,6 +14,7 @@ import java.util.List;
 import leafturn.records.Examples;
 import leafturn.records.InputException;
 import leafturn.records.sheet.TrialSheet;
+import leafturn.trials.design.Outcome;
 import leafturn.trials.design.TrialPlan;
 import leafturn.trials.design.layout.Bag;
 import leafturn.trials.design.layout.TrialLayout;
@@ -57,10 +58,11 @@ class BookFindingsTest {
     Bag half =
         layout.bags().stream()
             .filter(bag -> bag.duplicateOf() != null && bag.date().equals(DAY))
+            .filter(bag -> bag.holds() == Outcome.Kind.SOIL)
             .findFirst()
             .orElseThrow();
     List<Reading> readings = new ArrayList<>();
-    for (Bag bag : layout.bags()) {
+    for (Bag bag : layout.bags().stream().filter(each -> each.holds() == half.holds()).toList()) {
       boolean own = bag.date().equals(DAY) && bag.plot().equals(half.plot());
       if (own) {
         String value =

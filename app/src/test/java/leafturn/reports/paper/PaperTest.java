@@ -52,6 +52,17 @@ class PaperTest {
     }
   }
 
+  /** A joined glyph of two letters would be lost where words are copied or searched for. */
+  @Test
+  void wordsAreWholeWhenCopied() throws IOException {
+    String words = "field sheets, first office, waffle, flow, coffee, fjord";
+    byte[] pdf = pdf("<h1>" + words + "</h1><p>" + words + " <b>" + words + "</b></p>");
+    try (PDDocument document = Loader.loadPDF(pdf)) {
+      String text = new PDFTextStripper().getText(document).replaceAll("\\s+", " ");
+      assertThat(text).containsPattern("(" + words + ".*){3}");
+    }
+  }
+
   @Test
   void whatIsNotWellFormedIsNotSetAtAll() {
     assertThatIllegalStateException().isThrownBy(() -> pdf("<p>open"));

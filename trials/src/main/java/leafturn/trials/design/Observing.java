@@ -25,4 +25,9 @@ public record Observing(
     outcomes = List.copyOf(outcomes);
     exclusions = List.copyOf(exclusions);
   }
+
+  /** Whether anything of a kind is observed. */
+  public boolean has(Outcome.Kind kind) {
+    return outcomes.stream().anyMatch(outcome -> outcome.kind() == kind);
+  }
 }

@@ -5,6 +5,7 @@ import java.util.Objects;
 import java.util.stream.IntStream;
 import leafturn.trials.analysis.paired.SignFlipTest;
 import leafturn.trials.design.Contrast;
+import leafturn.trials.design.layout.CyclicSquares;
 import leafturn.trials.findings.TrialFacts.Design;
 import leafturn.trials.findings.TrialFacts.Randomisation;
 import leafturn.trials.findings.TrialFacts.Sides;
@@ -28,7 +29,7 @@ public record RandomisationTest(
   static final double SAME = 1e-9;
 
   /** Layouts of a sample, the trial's own with them. */
-  static final int IN_SAMPLE = 100_000;
+  static final int IN_SAMPLE = CyclicSquares.IN_SAMPLE;
 
   /**
    * The test of the main comparison by the rule that drew the layout: where units were given out

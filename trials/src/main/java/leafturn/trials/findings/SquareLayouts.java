@@ -2,29 +2,25 @@ package leafturn.trials.findings;
 
 import java.util.ArrayList;
 import java.util.Collections;
-import java.util.HashMap;
 import java.util.HashSet;
 import java.util.List;
-import java.util.Map;
 import java.util.Set;
 import java.util.stream.IntStream;
 import leafturn.trials.analysis.data.Numbers;
 import leafturn.trials.design.Contrast;
+import leafturn.trials.design.layout.CyclicSquares;
 import org.apache.commons.rng.UniformRandomProvider;
 import org.apache.commons.rng.simple.RandomSource;
 import org.jspecify.annotations.Nullable;
 
 /**
  * The Latin squares that might have been drawn: the cyclic square with its rows, columns and
- * letters in any order. For a comparison only the places of its two arms count, and each pair of
- * places comes from equally many squares, so that those alone are gone through.
+ * letters in any order. For a comparison only the places of its two arms count, so that these alone
+ * are gone through, each as often as squares have it.
  *
  * @source fisher1935
  */
 final class SquareLayouts {
-  /** Larger squares have too many orders of rows and columns to go through. */
-  private static final int MOST_TO_LIST = 6;
-
   private final double[][] values;
   private final int size;
   private double bound;
@@ -66,7 +62,7 @@ final class SquareLayouts {
       return null;
     }
     layouts.bound = observed * (1 - RandomisationTest.SAME);
-    return size > MOST_TO_LIST
+    return size > CyclicSquares.MOST_LISTED
         ? layouts.sampled(RandomSource.XO_RO_SHI_RO_128_PP.create(seed))
         : layouts.all();
   }
@@ -96,25 +92,21 @@ final class SquareLayouts {
   private RandomisationTest all() {
     List<int[]> orders = new ArrayList<>();
     addOrders(new ArrayList<>(List.of(0)), orders);
-    Map<Long, Integer> squaresOfPlaces = new HashMap<>();
     long squares = 0;
     for (int[] rows : orders) {
       for (int[] columns : orders) {
         for (int pair = 0; pair < size * size; pair++) {
           if (pair / size != pair % size) {
-            int[] one = columnsOf(pair / size, rows, columns);
-            int[] other = columnsOf(pair % size, rows, columns);
-            squaresOfPlaces.merge(code(one) * (1L << 30) + code(other), 1, Integer::sum);
             squares++;
-            count(one, other);
+            count(columnsOf(pair / size, rows, columns), columnsOf(pair % size, rows, columns));
           }
         }
       }
     }
     return new RandomisationTest(
         (double) extreme / squares,
-        squaresOfPlaces.size(),
-        2.0 * Collections.min(squaresOfPlaces.values()) / squares,
+        CyclicSquares.places(size),
+        CyclicSquares.smallestP(size),
         false,
         false);
   }
@@ -144,14 +136,6 @@ final class SquareLayouts {
       places[row] = columns[Math.floorMod(letter - rows[row], size)];
     }
     return places;
-  }
-
-  private static long code(int[] places) {
-    long code = 0;
-    for (int place : places) {
-      code = code * 8 + place;
-    }
-    return code;
   }
 
   private void count(int[] one, int[] other) {

@@ -1,5 +1,6 @@
 package leafturn.trials.power;
 
+import leafturn.trials.design.layout.CyclicSquares;
 import org.hipparchus.special.Gamma;
 
 /**
@@ -25,11 +26,6 @@ public record Design(
     double wholePlot,
     double secondStrip,
     Sampling sampling) {
-
-  /** Latin squares by their order, from memory. */
-  private static final double[] LATIN_SQUARES = {
-    1, 1, 2, 12, 576, 161_280, 812_851_200, 61_479_419_904_000d
-  };
 
   /** The halves of yards, one number for each. */
   public static Design splitYards(PlotVariance variance, Sampling sampling) {
@@ -107,10 +103,10 @@ public record Design(
   }
 
   /**
-   * The smallest p that drawing lots anew could give. In yards, blocks and main plots it is that of
-   * one comparison of two arms, which change places within each of them, as the findings test it;
-   * in a square and in independent groups all arms are drawn anew. For a split yard each yard's
-   * side is drawn by coin. NaN for Latin squares of more than 7 arms, where it is of no account.
+   * The smallest p that drawing lots anew could give. It is that of one comparison of two arms as
+   * the findings test it: they change places within each yard, block and main plot, and in a square
+   * all arms are drawn anew; in independent groups it is that of all arms. For a split yard each
+   * yard's side is drawn by coin.
    *
    * @param units whole
    * @source fisher1935, section 21
@@ -123,7 +119,7 @@ public record Design(
           case SPLIT_YARD, RANDOMISED_BLOCK, STRIP_PLOT, YARDS_AND_YEARS -> swaps * (1 - units);
           case INDEPENDENT_GROUPS ->
               orders + arms * logFactorial(units) - logFactorial(arms * units);
-          case LATIN_SQUARE -> orders - units * logLatinSquares(arms);
+          case LATIN_SQUARE -> swaps + units * Math.log(CyclicSquares.smallestP(arms) / 2);
           case SPLIT_PLOT -> swaps * (1 - (comparesSecond ? units * arms : units));
         };
     return Math.min(1, Math.exp(log));
@@ -142,10 +138,6 @@ public record Design(
     }
     double log = Math.log(2) + 2 * logFactorial(units / 2) - logFactorial(units);
     return Math.min(1, Math.exp(log));
-  }
-
-  private static double logLatinSquares(int arms) {
-    return arms < LATIN_SQUARES.length ? Math.log(LATIN_SQUARES[arms]) : Double.NaN;
   }
 
   private static double logFactorial(int n) {

@@ -101,6 +101,22 @@ public final class Plans {
         plan.seed());
   }
 
+  /** The same plan with one outcome more. */
+  public static TrialPlan with(TrialPlan plan, Outcome more) {
+    Observing was = plan.observing();
+    List<Outcome> outcomes = new ArrayList<>(was.outcomes());
+    outcomes.add(more);
+    return new TrialPlan(
+        plan.name(),
+        plan.question(),
+        plan.treatments(),
+        plan.arrangement(),
+        plan.lawns(),
+        new Observing(was.from(), was.to(), was.dates(), was.cores(), outcomes, was.exclusions()),
+        plan.protocol(),
+        plan.seed());
+  }
+
   /** The same plan with cores on so many dates, three weeks apart. */
   public static TrialPlan withCores(TrialPlan plan, int perPlot, int dates) {
     return new TrialPlan(

@@ -14,6 +14,9 @@ import leafturn.trials.findings.TrialFacts.Design;
 import leafturn.trials.findings.TrialFacts.PlanRecord;
 import leafturn.trials.findings.TrialFacts.Randomisation;
 import leafturn.trials.findings.TrialFacts.Sides;
+import leafturn.trials.power.Layout;
+import leafturn.trials.power.PlotVariance;
+import leafturn.trials.power.Sampling;
 import org.junit.jupiter.api.Test;
 
 /** The tests by drawn layouts beside counts by hand and by going through every layout. */
@@ -141,6 +144,13 @@ class DrawnLayoutsClosedFormTest {
       RandomisationTest drawn = test(Design.LATIN_SQUARE, Sides.OTHER, List.of());
       assertThat(drawn.p()).as("size %d", size).isCloseTo(share(ground), within(1e-12));
       assertThat(drawn.p()).isGreaterThanOrEqualTo(drawn.smallestP());
+      assertThat(drawn.smallestP())
+          .as("as the size of a trial tells it")
+          .isEqualTo(
+              leafturn.trials.power.Design.oneFactor(
+                      Layout.LATIN_SQUARE, size, PlotVariance.whole(1), Sampling.ONCE)
+                  .smallestP(1),
+              within(1e-15));
     }
   }
 

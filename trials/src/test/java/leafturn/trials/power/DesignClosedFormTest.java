@@ -33,7 +33,11 @@ class DesignClosedFormTest {
     assertThat(of(Layout.RANDOMISED_BLOCK, 3).smallestP(4)).isCloseTo(1 / 8.0, within(1e-12));
     assertThat(of(Layout.RANDOMISED_BLOCK, 4).smallestP(6)).isCloseTo(1 / 32.0, within(1e-12));
     assertThat(of(Layout.INDEPENDENT_GROUPS, 2).smallestP(4)).isCloseTo(2 / 70.0, within(1e-12));
-    assertThat(of(Layout.LATIN_SQUARE, 4).smallestP(1)).isCloseTo(24 / 576.0, within(1e-12));
+    // Twelve squares of three: the places of two letters and the same the other way round.
+    assertThat(of(Layout.LATIN_SQUARE, 3).smallestP(1)).isCloseTo(2 / 12.0, within(1e-12));
+    // Of four, letters lie one or three columns apart in two of three pairs: 24 times 6 places.
+    assertThat(of(Layout.LATIN_SQUARE, 4).smallestP(1)).isCloseTo(2 / (1.5 * 144), within(1e-12));
+    assertThat(of(Layout.LATIN_SQUARE, 3).smallestP(2)).isCloseTo(2 / 144.0, within(1e-12));
   }
 
   @Test

@@ -69,7 +69,9 @@ public record Halves(Frame frame, Place first, Place second) {
 
   private static Place place(Frame frame, Geometry turf, Geometry measurable, Envelope box) {
     return new Place(
-        frame.back(Surface.within(turf, box)), frame.back(Surface.within(measurable, box)), 0);
+        frame.back(Surface.within(turf, box)),
+        frame.back(Surface.within(measurable, box)),
+        Surface.NOTHING);
   }
 
   private int parts() {

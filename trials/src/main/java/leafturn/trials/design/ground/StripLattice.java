@@ -18,6 +18,9 @@ final class StripLattice {
   /** Of a plot with less than this share nobody would think; it is not told. */
   private static final double WORTH_TELLING = 0.1;
 
+  /** A cause that takes less than this share of the part to be measured is not told. */
+  private static final double WORTH_NAMING = 0.05;
+
   private static final double SAME_AREA_M2 = 0.01;
 
   private final Surface surface;
@@ -51,8 +54,12 @@ final class StripLattice {
     }
   }
 
-  /** A place on the lattice, in the frame; a cell is a row of a block on one strip. */
-  private record Cell(Place place, double measuredM2) {}
+  /**
+   * A place on the lattice, in the frame; a cell is a row of a block on one strip.
+   *
+   * @param inner what of it would be measured on open turf
+   */
+  private record Cell(Place place, double measuredM2, Envelope inner) {}
 
   private record Block(int order, List<Cell> cells) {
     double measuredM2() {
@@ -139,8 +146,8 @@ final class StripLattice {
           new Place(
               largest,
               Surface.largestPiece(Surface.within(measurableHere, inner)),
-              all.getArea() - largest.getArea());
-      Cell cell = new Cell(place, place.measured().getArea());
+              Surface.without(all, largest));
+      Cell cell = new Cell(place, place.measured().getArea(), inner);
       cells.add(cell);
       column.add(cell);
     }
@@ -221,12 +228,30 @@ final class StripLattice {
         ? null
         : String.format(
             Locale.ROOT,
-            "%.0f %% of its measured part lies on turf far enough from edges and beds; half is"
-                + " needed",
-            Math.floor(100 * share));
+            "%.0f %% of its measured part can be used, and half is needed: %s",
+            Math.floor(100 * share),
+            String.join(", ", causes(cell)));
+  }
+
+  private List<String> causes(Cell cell) {
+    double innerM2 = cell.inner().getArea();
+    double inside = Surface.within(frame.onto(surface.fromEdge()), cell.inner()).getArea();
+    double open = Surface.within(frame.onto(surface.measurable()), cell.inner()).getArea();
+    List<String> causes = new ArrayList<>();
+    if (innerM2 - inside > WORTH_NAMING * innerM2) {
+      causes.add("it reaches over the lawn's edge or too near it");
+    }
+    if (inside - open > WORTH_NAMING * innerM2) {
+      causes.add("a bed lies in it or too near it");
+    }
+    if (open - cell.measuredM2() > WORTH_NAMING * innerM2) {
+      causes.add("it falls into parts");
+    }
+    return causes;
   }
 
   private Place back(Place place) {
-    return new Place(frame.back(place.plot()), frame.back(place.measured()), place.lostM2());
+    return new Place(
+        frame.back(place.plot()), frame.back(place.measured()), frame.back(place.lost()));
   }
 }

@@ -105,7 +105,8 @@ public final class StripSearch {
     }
     return new Surface(
         TopologyPreservingSimplifier.simplify(surface.turf(), SIMPLER_BY_M),
-        TopologyPreservingSimplifier.simplify(surface.measurable(), SIMPLER_BY_M));
+        TopologyPreservingSimplifier.simplify(surface.measurable(), SIMPLER_BY_M),
+        surface.fromEdge());
   }
 
   /** The best over all directions and places, or null when plots would be too short. */

@@ -17,9 +17,13 @@ import org.locationtech.jts.operation.union.UnaryUnionOp;
  *
  * @param turf all that is mown
  * @param measurable what lies far enough from edges and beds to be measured; may be empty
+ * @param fromEdge what lies far enough from the edges, beds aside
  */
-public record Surface(Geometry turf, Geometry measurable) {
+public record Surface(Geometry turf, Geometry measurable, Geometry fromEdge) {
   private static final GeometryFactory GEOMETRY = new GeometryFactory();
+
+  /** No area at all. */
+  static final Geometry NOTHING = GEOMETRY.createPolygon();
 
   /** The surface of a lawn: its outline without beds, and that without the distances kept. */
   public static Surface of(TrialLawn lawn, PlotRule plots) {
@@ -35,8 +39,9 @@ public record Surface(Geometry turf, Geometry measurable) {
     }
     Geometry kept = beds == null ? GEOMETRY.createPolygon() : beds;
     Geometry turf = areas(lawn.turf().difference(kept));
-    Geometry inner = outside.buffer(-plots.edgeM()).difference(kept.buffer(plots.bedM()));
-    return new Surface(turf, areas(inner.intersection(turf)));
+    Geometry fromEdge = outside.buffer(-plots.edgeM());
+    Geometry inner = fromEdge.difference(kept.buffer(plots.bedM()));
+    return new Surface(turf, areas(inner.intersection(turf)), areas(fromEdge));
   }
 
   private static Polygon filled(LinearRing ring) {
@@ -67,5 +72,10 @@ public record Surface(Geometry turf, Geometry measurable) {
       }
     }
     return largest;
+  }
+
+  /** A geometry without one of its pieces. */
+  static Geometry without(Geometry geometry, Geometry piece) {
+    return geometry.getNumGeometries() < 2 ? NOTHING : areas(geometry.difference(piece));
   }
 }

@@ -17,11 +17,6 @@ public final class BlindCodes {
 
   private BlindCodes() {}
 
-  /** Codes, all different. */
-  static List<String> of(Chance chance, int number) {
-    return of(chance, number, List.of());
-  }
-
   /** Codes, all different from each other and from those that are given already. */
   static List<String> of(Chance chance, int number, List<String> given) {
     Set<String> codes = new LinkedHashSet<>(given);

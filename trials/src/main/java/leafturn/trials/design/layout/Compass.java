@@ -1,6 +1,7 @@
 package leafturn.trials.design.layout;
 
 import java.util.Locale;
+import org.locationtech.jts.geom.Coordinate;
 
 /** Directions in words. */
 public final class Compass {
@@ -15,6 +16,11 @@ public final class Compass {
   public static String name(double bearingDeg) {
     double turned = ((bearingDeg % TURN_DEG) + TURN_DEG) % TURN_DEG;
     return NAMES[(int) Math.round(turned / TURN_DEG * NAMES.length) % NAMES.length];
+  }
+
+  /** The direction in which one place lies from another. */
+  static String from(Coordinate place, Coordinate other) {
+    return name(Math.toDegrees(Math.atan2(other.x - place.x, other.y - place.y)));
   }
 
   /** Where a half lies: "western". */

@@ -4,7 +4,6 @@ import java.util.List;
 import leafturn.trials.design.TrialLawn;
 import leafturn.trials.design.ground.FixedCorners;
 import leafturn.trials.design.ground.Frame;
-import leafturn.trials.design.ground.StripBlocks.Dropped;
 import leafturn.trials.design.ground.Surface;
 
 /**
@@ -26,7 +25,7 @@ public record LaidLawn(
     FixedCorners fixed,
     List<LaidPlot> plots,
     List<Peg> pegs,
-    List<Dropped> dropped,
+    List<DroppedPlot> dropped,
     List<String> notes) {
   public LaidLawn {
     plots = List.copyOf(plots);

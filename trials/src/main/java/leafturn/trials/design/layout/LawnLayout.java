@@ -118,11 +118,10 @@ final class LawnLayout {
     plots.forEach(this::tellLost);
     if (!strips.dropped().isEmpty()) {
       notes.add(
-          "%d further plot%s cannot be used and %s dropped."
-              .formatted(
-                  strips.dropped().size(),
-                  strips.dropped().size() == 1 ? "" : "s",
-                  strips.dropped().size() == 1 ? "is" : "are"));
+          strips.dropped().size() == 1
+              ? "One further plot cannot be used and is dropped; the map marks it with X1."
+              : "%1$d further plots cannot be used and are dropped; the map marks them with X1 to X%1$d."
+                  .formatted(strips.dropped().size()));
     }
     return laid(strips.frame(), plots, strips.dropped());
   }
@@ -135,10 +134,13 @@ final class LawnLayout {
           String.format(
               Locale.ROOT,
               "Plot %s is cut by a bed or by the edge: its larger part of %.1f m² is the plot; %.1f"
-                  + " m² beyond belongs to no plot and is neither rated nor sampled.",
+                  + " m² beyond, to the %s, belongs to no plot and is neither rated nor sampled.",
               plot.code(),
               plot.place().plot().getArea(),
-              lostM2));
+              lostM2,
+              Compass.from(
+                  plot.place().plot().getCentroid().getCoordinate(),
+                  plot.place().lost().getCentroid().getCoordinate())));
     }
   }
 
@@ -149,12 +151,12 @@ final class LawnLayout {
     for (int piece = 0; piece < all.getNumGeometries(); piece++) {
       double areaM2 = all.getGeometryN(piece).getArea();
       if (areaM2 >= WORTH_TELLING_M2) {
-        pieces.add(String.format(Locale.ROOT, "%.1f", areaM2));
+        pieces.add(String.format(Locale.ROOT, "%.1f m²", areaM2));
       }
     }
     if (pieces.size() > 1) {
       notes.add(
-          "The %s (plot %s) lies in %d parts of %s m²; all of them are mown alike and belong to it."
+          "The %s (plot %s) lies in %d parts of %s; all of them are mown alike and belong to it."
               .formatted(plot.where(), plot.code(), pieces.size(), String.join(" and ", pieces)));
     }
   }
@@ -189,6 +191,14 @@ final class LawnLayout {
     Pegs pegs = Pegs.of(surface.turf(), plots);
     FixedCorners fixed = FixedCorners.of(surface.turf(), pegs.places());
     notes.addAll(MowingWords.of(plan, lawn, frame, plots));
-    return new LaidLawn(lawn, surface, frame, fixed, plots, pegs.from(fixed), dropped, notes);
+    return new LaidLawn(
+        lawn,
+        surface,
+        frame,
+        fixed,
+        plots,
+        pegs.from(fixed),
+        DroppedPlot.of(dropped, plots, fixed),
+        notes);
   }
 }

@@ -66,16 +66,11 @@ final class Pegs {
   List<Peg> from(FixedCorners fixed) {
     List<Peg> pegs = new ArrayList<>();
     for (int i = 0; i < places.size(); i++) {
-      Coordinate place = places.get(i);
       pegs.add(
           new Peg(
               i + 1,
               plotsAt.get(i).stream().distinct().toList(),
-              place.x,
-              place.y,
-              place.distance(fixed.a()),
-              place.distance(fixed.b()),
-              fixed.isLeft(place)));
+              TapedPlace.of(fixed, places.get(i))));
     }
     return pegs;
   }

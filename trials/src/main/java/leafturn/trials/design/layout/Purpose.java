@@ -7,6 +7,8 @@ final class Purpose {
   static final long CODES = 3;
   static final long WALK = 4;
   static final long DUPLICATES = 5;
+  static final long TISSUE_CODES = 6;
+  static final long TISSUE_DUPLICATES = 7;
 
   private Purpose() {}
 }

@@ -70,6 +70,7 @@ class StripsClosedFormTest {
     StripBlocks strips = find(turf, PAIR, rule, 90.0, 2);
     assertThat(strips.blocks()).hasSize(2);
     assertThat(strips.dropped()).isNotEmpty();
-    assertThat(strips.dropped().get(0).why()).contains("% of its measured part", "half is needed");
+    assertThat(strips.dropped().get(0).why())
+        .contains("% of its measured part can be used", "half is needed: a bed lies in it");
   }
 }

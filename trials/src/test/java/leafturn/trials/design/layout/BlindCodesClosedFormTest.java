@@ -11,7 +11,7 @@ class BlindCodesClosedFormTest {
   private static final String ALPHABET = "23456789ABCDEFGHJKMNPQRSTWXYZ";
 
   private static List<String> codes() {
-    return BlindCodes.of(Chance.of(5, Purpose.CODES), 300);
+    return BlindCodes.of(Chance.of(5, Purpose.CODES), 300, List.of());
   }
 
   @Test

@@ -14,6 +14,7 @@ import java.util.Objects;
 import leafturn.trials.design.Arrangement;
 import leafturn.trials.design.Design;
 import leafturn.trials.design.NoRoomException;
+import leafturn.trials.design.Outcome;
 import leafturn.trials.design.Plans;
 import leafturn.trials.design.PlotRule;
 import leafturn.trials.design.TrialLawn;
@@ -114,6 +115,32 @@ class TrialLayoutTest {
   }
 
   @Test
+  void everyTissueSampleHasABagAndItsBlindDuplicates() {
+    TrialPlan plan = yards(10);
+    Outcome leaves =
+        new Outcome(
+            "leaf potassium",
+            Outcome.Kind.TISSUE,
+            "g/kg",
+            null,
+            null,
+            Outcome.Scale.LOG,
+            Outcome.Summary.SEASON_MEAN,
+            1.2,
+            false);
+    TrialLayout layout = TrialLayout.of(Plans.with(plan, leaves));
+    List<Bag> bags =
+        layout.bags().stream().filter(bag -> bag.holds() == Outcome.Kind.TISSUE).toList();
+    assertThat(bags.stream().filter(bag -> bag.duplicateOf() == null)).hasSize(5 * 6);
+    assertThat(bags.stream().filter(bag -> bag.duplicateOf() != null)).hasSize(5);
+    assertThat(new HashSet<>(layout.bags().stream().map(Bag::code).toList()))
+        .hasSize(layout.bags().size());
+    assertThat(layout.bags().subList(0, layout.bags().size() - bags.size()))
+        .as("bags of soil are what they would be without leaves")
+        .isEqualTo(TrialLayout.of(plan).bags());
+  }
+
+  @Test
   void whatABedCutsOffAStripIsTold() {
     Geometry turf = Plans.rectangle(0, 0, 30, 12).difference(Plans.rectangle(8, 1, 2, 10));
     TrialPlan plan =
@@ -126,8 +153,33 @@ class TrialLayoutTest {
           .anySatisfy(
               note ->
                   assertThat(note)
-                      .contains("Plot " + plot.code() + " is cut", "%.1f m²".formatted(lostM2)));
+                      .contains(
+                          "Plot " + plot.code() + " is cut",
+                          "%.1f m²".formatted(lostM2),
+                          "to the "));
+      assertThat(plot.place().plot().intersects(plot.place().lost())).isFalse();
     }
+  }
+
+  @Test
+  void aDroppedPlotIsToldWithItsPlaceAndItsCause() {
+    // Passes to the east; a bed spoils the second strip from the north.
+    Geometry turf = Plans.rectangle(0, 0, 30, 12).difference(Plans.rectangle(3, 5.5, 13, 1));
+    TrialPlan plan =
+        Plans.plan(Design.PAIRED_STRIPS, 2, 2, List.of(Plans.lawn("bed", turf, 90.0)), 3);
+    LaidLawn lawn = TrialLayout.of(plan).lawns().get(0);
+    assertThat(lawn.dropped()).isNotEmpty();
+    for (DroppedPlot dropped : lawn.dropped()) {
+      TapedPlace middle = dropped.middle();
+      Geometry at = turf.getFactory().createPoint(new Coordinate(middle.xM(), middle.yM()));
+      assertThat(dropped.place().plot().covers(at)).isTrue();
+      assertThat(middle.fromAM())
+          .isCloseTo(at.getCoordinate().distance(lawn.fixed().a()), within(0.0051));
+      assertThat(dropped.beside()).matches("(north|south)[a-z-]* of B[12]-[12]");
+      assertThat(dropped.why()).contains("a bed lies in it or too near it");
+    }
+    assertThat(lawn.dropped().get(0).mark()).isEqualTo("X1");
+    assertThat(lawn.notes()).anySatisfy(note -> assertThat(note).contains("marks", "X1"));
   }
 
   @Test
@@ -163,16 +215,16 @@ class TrialLayoutTest {
     // Half a metre of guard about x = 10.
     assertThat(laid.pegs()).hasSize(4);
     for (Peg peg : laid.pegs()) {
-      assertThat(Math.abs(peg.xM() - 10)).isCloseTo(0.25, within(1e-6));
-      assertThat(peg.fromAM())
-          .isCloseTo(
-              Math.hypot(peg.xM() - laid.fixed().a().x, peg.yM() - laid.fixed().a().y),
-              within(1e-9));
-      assertThat(peg.fromBM())
-          .isCloseTo(
-              Math.hypot(peg.xM() - laid.fixed().b().x, peg.yM() - laid.fixed().b().y),
-              within(1e-9));
+      TapedPlace at = peg.at();
+      assertThat(Math.abs(at.xM() - 10)).isCloseTo(0.25, within(1e-6));
+      assertThat(at.fromAM()).isEqualTo(tape(at, laid.fixed().a()));
+      assertThat(at.fromBM()).isEqualTo(tape(at, laid.fixed().b()));
     }
+  }
+
+  /** To the centimetre. */
+  private static double tape(TapedPlace at, Coordinate from) {
+    return Math.round(100 * Math.hypot(at.xM() - from.x, at.yM() - from.y)) / 100.0;
   }
 
   @Test

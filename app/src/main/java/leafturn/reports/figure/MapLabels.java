@@ -1,0 +1,219 @@
+package leafturn.reports.figure;
+
+import java.util.ArrayList;
+import java.util.List;
+import org.jspecify.annotations.Nullable;
+import org.locationtech.jts.geom.Coordinate;
+import org.locationtech.jts.geom.Envelope;
+import org.locationtech.jts.geom.Geometry;
+import org.locationtech.jts.geom.GeometryFactory;
+import org.locationtech.jts.geom.LineString;
+import org.locationtech.jts.geom.prep.PreparedGeometry;
+import org.locationtech.jts.geom.prep.PreparedGeometryFactory;
+import org.locationtech.jts.geom.util.AffineTransformation;
+
+/**
+ * Names of shapes on a map: inside a shape where they fit, level or along it and in smaller type
+ * where needed; else on free ground with a line to the shape.
+ */
+final class MapLabels {
+  private static final double SMALLEST_PX = 9;
+  private static final double MIDDLE_PX = 11;
+
+  /** Of the type size: what a line of letters and digits takes, and its middle above the base. */
+  private static final double LINE = 0.86;
+
+  private static final double HALF_LETTER = 0.35;
+  private static final double AIR_PX = 2;
+  private static final double DOT_PX = 1.6;
+  private static final double STEP_PX = 5;
+  private static final int STEPS = 4;
+  private static final GeometryFactory GEOMETRY = new GeometryFactory();
+
+  private final OutlineView view;
+  private final Svg svg;
+  private final LabelPlaces places;
+  private final PreparedGeometry shapes;
+  private final List<LineString> lines = new ArrayList<>();
+  private final double typePx;
+
+  /**
+   * @param shapes all of them, m; a name with a line stands on none
+   * @param typePx size of names where there is room
+   */
+  MapLabels(OutlineView view, Svg svg, LabelPlaces places, Geometry shapes, double typePx) {
+    this.view = view;
+    this.svg = svg;
+    this.places = places;
+    this.shapes = PreparedGeometryFactory.prepare(onMap(view, shapes));
+    this.typePx = typePx;
+  }
+
+  private static Geometry onMap(OutlineView view, Geometry shapeM) {
+    return new AffineTransformation(view.pxPerM(), 0, view.left(), 0, -view.pxPerM(), view.bottom())
+        .transform(shapeM);
+  }
+
+  /**
+   * Names a shape, inside it or with a line.
+   *
+   * @param alongDeg direction in which it is long, clockwise from north
+   * @return the middle of the name where it stands level inside; else null
+   */
+  @Nullable Point name(String words, Geometry shapeM, double alongDeg, String cssClass) {
+    Geometry shape = onMap(view, shapeM);
+    List<Point> spots = spots(shape, alongDeg);
+    for (double sizePx : new double[] {typePx, MIDDLE_PX, SMALLEST_PX}) {
+      for (double angle : new double[] {0, level(alongDeg - 90), level(alongDeg)}) {
+        for (Point spot : spots) {
+          if (inside(shape, new Turned(words, spot, angle, sizePx, cssClass))) {
+            return angle == 0 ? spot : null;
+          }
+        }
+      }
+    }
+    withLine(words, spots, cssClass);
+    return null;
+  }
+
+  /** Words in small type on free ground, with a line from the nearest of the anchors. */
+  void withLine(String words, List<Point> anchors, String cssClass) {
+    double width = TextWidth.ofPx(words, SMALLEST_PX) + 2 * AIR_PX;
+    double height = LINE * SMALLEST_PX + 2 * AIR_PX;
+    Box room = null;
+    Point from = null;
+    for (double y = 0; y + height <= view.size().height(); y += STEP_PX) {
+      for (double x = 0; x + width <= view.size().width(); x += STEP_PX) {
+        Box box = new Box(x, y, width, height);
+        for (Point anchor : places.isFree(box) ? anchors : List.<Point>of()) {
+          boolean nearer =
+              room == null || from == null || apartPx(anchor, box) < apartPx(from, room);
+          if (nearer && isOpen(box, line(anchor, box))) {
+            room = box;
+            from = anchor;
+          }
+        }
+      }
+    }
+    if (room != null && from != null) {
+      draw(words, room, line(from, room), cssClass);
+    }
+  }
+
+  private static double apartPx(Point anchor, Box box) {
+    Point edge = edge(anchor, box);
+    return Math.hypot(edge.x() - anchor.x(), edge.y() - anchor.y());
+  }
+
+  private static Point edge(Point anchor, Box box) {
+    return new Point(
+        Math.max(box.x(), Math.min(box.right(), anchor.x())),
+        Math.max(box.y(), Math.min(box.bottom(), anchor.y())));
+  }
+
+  private static LineString line(Point anchor, Box box) {
+    Point edge = edge(anchor, box);
+    return GEOMETRY.createLineString(
+        new Coordinate[] {
+          new Coordinate(anchor.x(), anchor.y()), new Coordinate(edge.x(), edge.y())
+        });
+  }
+
+  private boolean isOpen(Box box, LineString line) {
+    Geometry around =
+        GEOMETRY.toGeometry(new Envelope(box.x(), box.right(), box.y(), box.bottom()));
+    return lines.stream().noneMatch(line::intersects) && !shapes.intersects(around);
+  }
+
+  private void draw(String words, Box room, LineString line, String cssClass) {
+    Coordinate from = line.getCoordinateN(0);
+    Coordinate to = line.getCoordinateN(1);
+    svg.line(new Point(from.x, from.y), new Point(to.x, to.y), "leader");
+    svg.circle(new Point(from.x, from.y), DOT_PX, "leader-dot");
+    double middle = room.x() + room.width() / 2;
+    double base = room.y() + room.height() / 2 + HALF_LETTER * SMALLEST_PX;
+    svg.words(new Label(new Point(middle, base), Label.Align.MIDDLE, SMALLEST_PX, cssClass, words));
+    places.keepFree(room);
+    places.keepFree(List.of(new Point(from.x, from.y), new Point(to.x, to.y)));
+    lines.add(line);
+  }
+
+  private boolean inside(Geometry shape, Turned label) {
+    if (!shape.covers(label.outline()) || !label.boxes().stream().allMatch(places::isFree)) {
+      return false;
+    }
+    label.boxes().forEach(places::keepFree);
+    svg.turned(label.label(), label.angleDeg(), label.middle());
+    return true;
+  }
+
+  /** Places inside a shape on a line through its middle, from the middle outwards. */
+  private static List<Point> spots(Geometry shape, double alongDeg) {
+    Coordinate middle = shape.getInteriorPoint().getCoordinate();
+    Envelope box = shape.getEnvelopeInternal();
+    double step = Math.hypot(box.getWidth(), box.getHeight()) / (2 * STEPS + 1);
+    double along = Math.toRadians(alongDeg);
+    List<Point> spots = new ArrayList<>(List.of(new Point(middle.x, middle.y)));
+    for (int i = 1; i <= STEPS; i++) {
+      for (int way : new int[] {-1, 1}) {
+        double x = middle.x + way * i * step * Math.sin(along);
+        double y = middle.y - way * i * step * Math.cos(along);
+        if (shape.contains(GEOMETRY.createPoint(new Coordinate(x, y)))) {
+          spots.add(new Point(x, y));
+        }
+      }
+    }
+    return spots;
+  }
+
+  /** The angle of a line of words that is not upside down, degrees clockwise. */
+  private static double level(double degrees) {
+    double turned = ((degrees % 180) + 180) % 180;
+    return turned > 90 ? turned - 180 : turned;
+  }
+
+  /** Words about their middle, turned clockwise. */
+  private record Turned(
+      String words, Point middle, double angleDeg, double sizePx, String cssClass) {
+    double width() {
+      return TextWidth.ofPx(words, sizePx);
+    }
+
+    Geometry outline() {
+      double height = LINE * sizePx;
+      Geometry upright =
+          GEOMETRY.toGeometry(
+              new Envelope(
+                  middle.x() - width() / 2,
+                  middle.x() + width() / 2,
+                  middle.y() - height / 2,
+                  middle.y() + height / 2));
+      return AffineTransformation.rotationInstance(Math.toRadians(angleDeg), middle.x(), middle.y())
+          .transform(upright);
+    }
+
+    /** The room they take, as small upright boxes along the line. */
+    List<Box> boxes() {
+      double side = LINE * sizePx;
+      int number = (int) Math.ceil(width() / side);
+      double step = number == 1 ? 0 : (width() - side) / (number - 1);
+      double turn = Math.toRadians(angleDeg);
+      List<Box> boxes = new ArrayList<>();
+      for (int i = 0; i < number; i++) {
+        double along = (i - (number - 1) / 2.0) * step;
+        boxes.add(
+            new Box(
+                middle.x() + along * Math.cos(turn) - side / 2,
+                middle.y() + along * Math.sin(turn) - side / 2,
+                side,
+                side));
+      }
+      return boxes;
+    }
+
+    Label label() {
+      Point anchor = new Point(middle.x(), middle.y() + HALF_LETTER * sizePx);
+      return new Label(anchor, Label.Align.MIDDLE, sizePx, cssClass, words);
+    }
+  }
+}

@@ -1,0 +1,88 @@
+package leafturn.reports.figure;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.regex.Matcher;
+import java.util.regex.Pattern;
+import java.util.stream.Stream;
+import leafturn.quantity.Units;
+import leafturn.records.SourceText;
+import leafturn.records.trial.TrialPlanFile;
+import leafturn.trials.design.layout.DroppedPlot;
+import leafturn.trials.design.layout.LaidLawn;
+import leafturn.trials.design.layout.LaidPlot;
+import leafturn.trials.design.layout.TrialLayout;
+import org.junit.jupiter.api.Test;
+
+/** On the map of a lawn every plot and peg can be told, however narrow the strips are. */
+class TrialMapTest {
+  private static final String PLAN =
+      """
+      {"name": "Strips", "question": "Which?", "design": "paired-strips", "pairs": %d,
+       "factor": "practice", "arms": [{"name": "collected"}, {"name": "returned"}],
+       "lawns": [{"name": "Long meadow", "outline": "%s", "bearingDeg": %s,
+                  "mower": {"deckWidthMm": 500, "discharge": "rear"}}],
+       "season": {"from": "2026-04-01", "to": "2026-10-31"}, "dates": ["2026-05-01"],
+       "outcomes": [{"name": "quality", "kind": "rating", "unit": "1-9", "low": 1, "high": 9,
+                     "margin": 0.5, "primary": true}],
+       "seed": 1}
+      """;
+
+  private static LaidLawn lawn(int pairs, String outline, double bearingDeg) {
+    String plan = PLAN.formatted(pairs, outline, bearingDeg);
+    return TrialLayout.of(TrialPlanFile.read(new SourceText("plan", plan))).lawns().get(0);
+  }
+
+  private static List<String> words(String svg) {
+    List<String> words = new ArrayList<>();
+    Matcher text = Pattern.compile("<text [^>]*>([^<]*)</text>").matcher(svg);
+    while (text.find()) {
+      words.add(text.group(1));
+    }
+    return words;
+  }
+
+  private static List<String> names(LaidLawn lawn) {
+    return Stream.concat(
+            lawn.plots().stream().map(LaidPlot::code),
+            lawn.dropped().stream().map(DroppedPlot::mark))
+        .toList();
+  }
+
+  private static List<String> words(LaidLawn lawn, OutlineFormat format) {
+    TrialMap.Look look =
+        new TrialMap.Look(List.of("collected", "returned"), List.of(), Units.METRIC);
+    return words(TrialMap.draw(lawn, format, look));
+  }
+
+  private static List<String> pegs(LaidLawn lawn) {
+    return lawn.pegs().stream().map(peg -> Integer.toString(peg.number())).toList();
+  }
+
+  @Test
+  void narrowStripsBearTheirCodesAlongThem() {
+    for (double bearingDeg : new double[] {0, 37, 90}) {
+      LaidLawn lawn = lawn(6, "30 x 22", bearingDeg);
+      for (OutlineFormat format : List.of(OutlineFormat.WIDE, OutlineFormat.NARROW)) {
+        assertThat(words(lawn, format)).containsAll(names(lawn)).containsAll(pegs(lawn));
+      }
+    }
+    String steep =
+        TrialMap.draw(
+            lawn(6, "30 x 22", 37),
+            OutlineFormat.WIDE,
+            new TrialMap.Look(List.of(), List.of(), Units.METRIC));
+    assertThat(steep).contains("transform=\"rotate(-53 ").doesNotContain("plot-1");
+  }
+
+  @Test
+  void stripsTooNarrowForWordsAreNamedWithALine() {
+    LaidLawn lawn = lawn(10, "70 x 34", 0);
+    assertThat(words(lawn, OutlineFormat.WIDE)).containsAll(names(lawn)).containsAll(pegs(lawn));
+    assertThat(words(lawn, OutlineFormat.NARROW)).containsAll(names(lawn)).contains("A", "B");
+    TrialMap.Look look = new TrialMap.Look(List.of(), List.of(), Units.METRIC);
+    assertThat(TrialMap.draw(lawn, OutlineFormat.NARROW, look)).contains("class=\"leader\"");
+  }
+}
