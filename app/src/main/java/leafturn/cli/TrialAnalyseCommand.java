@@ -116,7 +116,7 @@ final class TrialAnalyseCommand implements Callable<Integer> {
         write(table, asked, AskedModelView.of(model, report));
         print(report, report.lines());
       } else {
-        TrialReport report = TrialReport.of(table, model);
+        TrialReport report = TrialReport.of(table, asked);
         write(table, asked, AskedModelView.of(model, report));
         print(report, report.lines());
       }

@@ -105,6 +105,15 @@ public record OrdinalReport(
           String.format(
               Locale.ROOT, "  %-28s %.5g (se %.3g)", own.name(), own.estimate(), own.se()));
     }
+    for (TrialReport.Variance own : variances) {
+      lines.add("");
+      lines.add(
+          String.format(
+              Locale.ROOT,
+              "Variance between %s: %.5g",
+              String.join(" by ", own.within()),
+              own.variance()));
+    }
     if (!warnings.isEmpty()) {
       lines.add("");
       warnings.forEach(warning -> lines.add("Note: " + warning));

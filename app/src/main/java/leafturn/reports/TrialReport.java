@@ -5,6 +5,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.Objects;
 import java.util.stream.Stream;
+import leafturn.records.trial.TrialModelFile.ModelAndTrial;
 import leafturn.trials.analysis.CensoredAnalysis;
 import leafturn.trials.analysis.TrialAnalysis;
 import leafturn.trials.analysis.censored.CensoredFit;
@@ -17,6 +18,7 @@ import leafturn.trials.analysis.mixed.MixedFit;
 import leafturn.trials.analysis.model.Comparison;
 import leafturn.trials.analysis.model.OverTime;
 import leafturn.trials.analysis.model.TrialModel;
+import leafturn.trials.findings.AskedTrial;
 import leafturn.trials.observation.Remark;
 import leafturn.trials.observation.RepeatedKeys;
 import org.jspecify.annotations.Nullable;
@@ -170,6 +172,18 @@ public record TrialReport(
         contrasts,
         aboveLimit,
         joined(warnings, List.of(warning)));
+  }
+
+  /**
+   * The report of a table under a model, by what is known of its trial: a single unit gets no test
+   * of the treatment.
+   *
+   * @throws TrialFaultException with a sentence for each fault
+   */
+  public static TrialReport of(TrialTable table, ModelAndTrial asked) {
+    TrialReport report = of(table, asked.model());
+    AskedTrial trial = asked.trial();
+    return trial == null ? report : OneUnit.of(report, table, trial.columns());
   }
 
   /**

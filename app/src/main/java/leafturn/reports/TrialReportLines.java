@@ -48,7 +48,8 @@ final class TrialReportLines {
     for (TrialReport.Test test : report.tests()) {
       lines.add(
           Double.isNaN(test.f())
-              ? "  %-28s not estimable".formatted(test.term())
+              ? "  %-28s %s"
+                  .formatted(test.term(), test.denDf() == 0 ? "not tested" : "not estimable")
               : "  %-28s F %s on %s and %s df, p %s"
                   .formatted(
                       test.term(),
@@ -102,14 +103,17 @@ final class TrialReportLines {
     for (TrialReport.Contrast own : report.contrasts()) {
       String within =
           own.within().isEmpty() ? "" : " at " + String.join(", ", own.within().values());
+      String tested =
+          Double.isNaN(own.pAdjusted())
+              ? ", not tested"
+              : " (%s to %s), adjusted p %s"
+                  .formatted(given(own.lower()), given(own.upper()), p(own.pAdjusted()));
       lines.add(
-          "  %-28s %s (%s to %s), adjusted p %s"
+          "  %-28s %s%s"
               .formatted(
                   own.first() + (log ? " / " : " - ") + own.second() + within,
                   given(own.difference()),
-                  given(own.lower()),
-                  given(own.upper()),
-                  p(own.pAdjusted())));
+                  tested));
       if (own.newUnit() != null) {
         lines.add(
             "  %-28s %s to %s"

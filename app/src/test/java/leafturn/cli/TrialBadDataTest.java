@@ -90,6 +90,30 @@ class TrialBadDataTest {
         "practice has one level among the usable rows, 'collected'");
   }
 
+  /** Dates of one yard are no replicates of what its halves were given. */
+  @Test
+  void oneYardSplitOnceGetsNoTestOfItsTreatment() throws IOException {
+    String one = changed(row -> row.startsWith("yard 1,") ? row : "");
+    String model =
+        model()
+            .replaceFirst("\"random\": .*\n", "\"random\": [],\n")
+            .replace(", \"practice*date\"", "")
+            .replace("\"kind\"", "\"yard\": \"yard\", \"kind\"");
+    JsonNode told = JSON.readTree(analyse(one, model, "--json").out());
+    assertThat(told.path("tests").get(0).path("term").asText()).isEqualTo("practice");
+    assertThat(told.path("tests").get(0).path("p").isNull()).isTrue();
+    assertThat(told.path("tests").get(1).path("p").isNumber()).isTrue();
+    assertThat(told.path("contrasts").get(0).path("difference").isNumber()).isTrue();
+    assertThat(told.path("contrasts").get(0).path("pAdjusted").isNull()).isTrue();
+    assertThat(told.path("warnings").get(0).asText()).contains("There is one yard");
+    assertThat(analyse(one, model).out()).contains("not tested", "There is one yard");
+    Path report = folder.resolve("one.html");
+    assertThat(analyse(one, model, "--report", report.toString()).exitCode()).isZero();
+    assertThat(Files.readString(report))
+        .contains("One yard split once", "The tests and intervals of this model are left out")
+        .doesNotContain("p =", "adjusted p");
+  }
+
   @Test
   void allEqualOrAllMissing() throws IOException {
     refused(changed(row -> with(row, "120")), "All 64 values of potassium_ppm are 120");

@@ -43,11 +43,23 @@ record AskedTables(TrialModel model, String level) {
         .coefficients()
         .forEach(
             own -> coefficients.add(List.of(own.name(), number(own.estimate()), number(own.se()))));
-    return List.of(
+    List<List<String>> variances = new ArrayList<>();
+    report
+        .variances()
+        .forEach(
+            own ->
+                variances.add(List.of(String.join(" by ", own.within()), number(own.variance()))));
+    List<ShownTable> tables = new ArrayList<>();
+    tables.add(
         new ShownTable(
-            "Tests by likelihood ratio", List.of("Term", "Chi squared", "df", "p"), tests),
+            "Tests by likelihood ratio", List.of("Term", "Chi squared", "df", "p"), tests));
+    tables.add(
         new ShownTable(
             "Coefficients, logits", List.of("Name", "Estimate", "Standard error"), coefficients));
+    if (!variances.isEmpty()) {
+      tables.add(new ShownTable("Variances, logits", List.of("Between", "Variance"), variances));
+    }
+    return tables;
   }
 
   private static ShownTable tests(TrialReport report) {
