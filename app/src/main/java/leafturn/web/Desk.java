@@ -112,10 +112,13 @@ final class Desk {
         FOR_A_LAWN);
   }
 
-  /** Answers with a page that has no day and no weather of its own. */
+  /**
+   * Answers with a page that has no day and no weather of its own. What stands on the cover of the
+   * book is for those it knows.
+   */
   void show(Context context, String template, String title, Map<String, ?> content) {
-    BookTitle cover = book.read(BookTitle::of);
-    show(context, template, frame(context, title, cover.standing()), content);
+    String standing = Guest.of(context).isKnown() ? book.read(BookTitle::of).standing() : "";
+    show(context, template, frame(context, title, standing), content);
   }
 
   /** Answers with a page on the round of its day. */

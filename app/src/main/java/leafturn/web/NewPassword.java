@@ -1,7 +1,6 @@
 package leafturn.web;
 
 import io.javalin.http.Context;
-import java.util.Optional;
 import leafturn.records.people.Passwords;
 import leafturn.web.form.Form;
 
@@ -17,15 +16,13 @@ final class NewPassword {
     return value(context, FRESH);
   }
 
-  /** The form with the faults of its password. */
+  /** The form with the faults of its password, all at once. */
   static Form checked(Context context, Form form, String name) {
-    Optional<String> fault = Passwords.fault(typed(context), name);
-    if (fault.isPresent()) {
-      return form.faulted(FRESH, fault.get());
-    }
+    Form checked =
+        Passwords.fault(typed(context), name).map(fault -> form.faulted(FRESH, fault)).orElse(form);
     return typed(context).equals(value(context, AGAIN))
-        ? form
-        : form.faulted(AGAIN, "this is not the same password; type it once more.");
+        ? checked
+        : checked.faulted(AGAIN, "this is not the same password; type it once more.");
   }
 
   private static String value(Context context, String field) {

@@ -38,7 +38,7 @@ class UsReaderTest extends DemoSite {
   /** A metric unit, with what stands before it in its line. */
   private static final Pattern METRIC =
       Pattern.compile(
-          ".{0,30}(?<![\\w/²])(?:g/m²|g/L|kg/ha|mm|cm|m²|°C|kg|kPa|km/h|m/s|litres?)(?![\\w/²³])");
+          ".{0,30}(?<![\\w/²-])(?:g/m²|g/L|kg/ha|mm|cm|m²|°C|kg|kPa|km/h|m/s|litres?)(?![\\w/²³])");
 
   private static final double KG_PER_HA_OF_2_LB_PER_1000_FT2 = 97.64855;
 

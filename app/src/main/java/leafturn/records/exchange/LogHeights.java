@@ -117,11 +117,14 @@ final class LogHeights {
 
   /** What is to be said of the table as a whole. */
   List<String> notes() {
-    return inInches == 0
-        ? List.of()
-        : List.of(
-            ("%d of its heights look like inches read as millimetres: choose inches for their"
-                    + " columns below, before anything is imported.")
-                .formatted(inInches));
+    if (inInches == 0) {
+      return List.of();
+    }
+    String which =
+        inInches == 1
+            ? "One of its heights looks like inches read as millimetres: choose inches for its column"
+            : "%d of its heights look like inches read as millimetres: choose inches for their columns"
+                .formatted(inInches);
+    return List.of(which + " below, before anything is imported.");
   }
 }

@@ -7,6 +7,7 @@ import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import leafturn.records.Dates;
 import leafturn.records.Faults;
 import leafturn.records.LawnFile;
 import leafturn.records.NearestName;
@@ -237,7 +238,7 @@ public final class PropertyImport {
               Kind.PROGRAMME,
               Arrivals.idOf("programme " + id),
               yearly,
-              "Programme of %s from %s on".formatted(sheet.name(), yearly.from())));
+              "Programme of %s from %s on".formatted(sheet.name(), Dates.words(yearly.from()))));
     }
   }
 

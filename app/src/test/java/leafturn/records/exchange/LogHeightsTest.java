@@ -13,7 +13,7 @@ class LogHeightsTest extends ImportingTest {
     book.keep(ImportBook.BACK, "'heightMm': 64", "[]");
     String head = "date,what,clippings,height_after_mm\n2015-05-28,mown,returned,";
     Preview inches = book.log(head + "3.0", ImportBook.FRONT);
-    assertThatList(inches.notes()).singleElement().asString().contains("look like inches");
+    assertThatList(inches.notes()).singleElement().asString().contains("looks like inches");
     assertThat(inches.remarks().kept())
         .singleElement()
         .extracting(Finding::sentence)

@@ -32,15 +32,10 @@ class LogImportDaysTest extends ImportingTest {
     String csv = "date,what,clippings\n2015-05-28,mown,returned\n2015-05-28,mown,returned\n";
     Preview preview = book.log(csv, ImportBook.FRONT);
     assertThat(preview.ready()).isFalse();
-    assertThat(preview.faults().kept())
-        .singleElement()
-        .satisfies(
-            fault -> {
-              assertThat(fault.place()).isEqualTo("line 3");
-              assertThat(fault.sentence())
-                  .startsWith("It says the same as line 2; remove one of them.")
-                  .contains("differs in its time or heights", "two_passes");
-            });
+    assertThat(onlyFault(preview).place()).isEqualTo("line 3");
+    assertThat(onlyFault(preview).sentence())
+        .startsWith("It says the same as line 2; remove one of them.")
+        .contains("differs in its time or heights", "two_passes");
     String withIds =
         "id,date,what,clippings\n%s,2015-05-28,mown,returned\n%s,2015-05-28,mown,returned\n"
             .formatted(UUID.randomUUID(), UUID.randomUUID());
@@ -81,20 +76,12 @@ class LogImportDaysTest extends ImportingTest {
         """;
     Preview preview = book.log(csv, ImportBook.FRONT);
     assertThat(preview.ready()).isFalse();
-    assertThat(preview.faults().kept())
-        .singleElement()
-        .satisfies(
-            fault -> {
-              assertThat(fault.place()).isEqualTo("line 3, column D / height_before_mm");
-              assertThat(fault.sentence())
-                  .startsWith("That day line 2 has this: 28 May 2015 mown, from 110 mm, to 76 mm")
-                  .contains("Both cannot be");
-            });
+    assertThat(onlyFault(preview).place()).isEqualTo("line 3, column D / height_before_mm");
+    assertThat(onlyFault(preview).sentence())
+        .startsWith("That day line 2 has this: 28 May 2015 mown, from 110 mm, to 76 mm")
+        .contains("Both cannot be");
     book.write(book.log(csv.lines().limit(2).collect(joining("\n")), ImportBook.FRONT));
-    assertThat(book.log(csv, ImportBook.FRONT).faults().kept())
-        .extracting(Finding::sentence)
-        .singleElement()
-        .asString()
+    assertThat(onlyFault(book.log(csv, ImportBook.FRONT)).sentence())
         .startsWith("That day the book has this: 28 May 2015 mown, from 110 mm");
   }
 
@@ -104,10 +91,7 @@ class LogImportDaysTest extends ImportingTest {
     Today now = new Today(null, Instant.parse("2015-06-16T02:30:00Z"));
     LogImport.Ask ask = new LogImport.Ask(ImportBook.FRONT, now, Units.METRIC);
     assertThat(look("2015-06-15", ask).faults().kept()).isEmpty();
-    assertThat(look("2015-06-16", ask).faults().kept())
-        .extracting(Finding::sentence)
-        .singleElement()
-        .asString()
+    assertThat(onlyFault(look("2015-06-16", ask)).sentence())
         .contains("16 June 2015 has not come yet: at this lawn it is 15 June 2015");
   }
 
@@ -124,10 +108,7 @@ class LogImportDaysTest extends ImportingTest {
         .extracting(Arrivals.NewSheet::words)
         .containsExactly(
             "28 May 2015 mown, to 3 in, bagged", "29 May 2015 fed, fast N 1 lb/1000 ft²");
-    assertThat(preview.faults().kept())
-        .extracting(Finding::sentence)
-        .singleElement()
-        .asString()
+    assertThat(onlyFault(preview).sentence())
         .startsWith("40 is out of range; give a number from 0.1181 to 39.37, in.");
   }
 
@@ -142,6 +123,11 @@ class LogImportDaysTest extends ImportingTest {
                 "line 2",
                 "That day the book has watered too: 28 May 2015 watered, 5 mm. Both count unless you"
                     + " remove one."));
+  }
+
+  private static Finding onlyFault(Preview preview) {
+    assertThat(preview.faults().kept()).hasSize(1);
+    return preview.faults().kept().get(0);
   }
 
   private Preview look(String day, LogImport.Ask ask) {

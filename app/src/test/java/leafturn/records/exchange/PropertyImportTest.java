@@ -45,7 +45,7 @@ class PropertyImportTest extends ImportingTest {
         .containsExactly(
             "Property Fern Row",
             "Lawn Front of Fern Row, tall fescue",
-            "Programme of Front from 2015-01-01 on",
+            "Programme of Front from 1 January 2015 on",
             "Lawn Back of Fern Row, fine fescue",
             "Lawn Side of Fern Row, fine fescue");
     assertThat(preview.faults().kept())
