@@ -179,8 +179,12 @@ public final class ReadingImport {
     try {
       var clean = OutcomeReadings.clean(outcome, reading, null);
       if (!clean.belowDetection()) {
-        UsualRange.faults(outcome, clean.value())
-            .forEach(doubt -> look.remarks.add(row, of, doubt + "."));
+        List<String> doubts = UsualRange.faults(outcome, clean.value());
+        if (outcome.kind() == Outcome.Kind.RATING && !doubts.isEmpty()) {
+          look.faults.add(row, of, doubts.get(0) + ".");
+          return false;
+        }
+        doubts.forEach(doubt -> look.remarks.add(row, of, doubt + "."));
       }
       if (!ground.plan().observing().dates().contains(reading.date())) {
         look.remarks.add(row, of, "%s is no planned day.".formatted(reading.date()));

@@ -11,7 +11,8 @@ import org.jspecify.annotations.Nullable;
  * What of a trial was changed and taken back, as it goes with the trial from book to book. Who did
  * it stays in the book where it was done.
  *
- * @param plans since it was frozen, the frozen one first; none where they are not known
+ * @param plans since it was frozen, the frozen one first; none where it was not changed since, or
+ *     where they are not known
  * @param withdrawn readings that were taken back, the earliest first
  * @param events what was noted of an event before it was changed
  */

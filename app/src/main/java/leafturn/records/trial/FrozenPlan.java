@@ -1,6 +1,7 @@
 package leafturn.records.trial;
 
 import com.fasterxml.jackson.databind.JsonNode;
+import java.time.Instant;
 import java.time.LocalDate;
 import java.time.ZoneId;
 import java.util.ArrayList;
@@ -30,7 +31,7 @@ final class FrozenPlan {
 
   /**
    * The plans of a trial since it was frozen, those of the book it came from before those of this
-   * one; none where it never was, or where the frozen one is not known.
+   * one; none where it was not changed since, or where the frozen one is not known.
    *
    * @param history of its sheet, the latest first
    * @param zone in which the book counts its days
@@ -45,18 +46,20 @@ final class FrozenPlan {
       }
       JsonNode plan = trial.plan();
       boolean same = !versions.isEmpty() && versions.get(versions.size() - 1).plan().equals(plan);
-      if (trial.frozen() != null && !same) {
-        LocalDate on = LocalDate.ofInstant(history.get(i).writtenAt(), zone);
+      TrialSheet.Frozen frozen = trial.frozen();
+      if (frozen != null && !same) {
+        Instant at = versions.isEmpty() ? frozen.moment() : history.get(i).writtenAt();
+        LocalDate on = LocalDate.ofInstant(at, zone);
         versions.add(new PlanVersion(plan, on, trial.note()));
       }
     }
-    return isKnown(versions, history.get(0).content()) ? versions : List.of();
+    return isKnownToBeOther(versions, history.get(0).content()) ? versions : List.of();
   }
 
-  private static boolean isKnown(List<PlanVersion> versions, TrialSheet trial) {
+  private static boolean isKnownToBeOther(List<PlanVersion> versions, TrialSheet trial) {
     TrialSheet.Frozen frozen = trial.frozen();
     return frozen != null
-        && !versions.isEmpty()
+        && versions.size() > 1
         && frozen.hash().equals(TrialPlanText.sha256(read(versions.get(0))));
   }
 
@@ -65,7 +68,7 @@ final class FrozenPlan {
     return TrialPlanFile.read(new SourceText("plan of " + version.on(), version.plan().toString()));
   }
 
-  /** Whether it is known and was changed. */
+  /** Whether it is known and was changed since. */
   boolean isOther() {
     return plans.size() > 1;
   }

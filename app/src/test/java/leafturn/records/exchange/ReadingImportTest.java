@@ -229,4 +229,14 @@ class ReadingImportTest {
             each -> assertThat(each).contains("line 2", "-4", "lies below 0"),
             each -> assertThat(each).contains("line 3", "21 October 2014 has not come yet"));
   }
+
+  /** A class that a scale does not have is no value of it; an amount may be one all the same. */
+  @Test
+  void aRatingOutsideItsScaleIsRefused() {
+    Preview preview =
+        look("plot,date,outcome,value,unit,rater\nB1-1,2014-06-02,quality,0,1-9,Ada\n", null);
+    assertThatList(sentences(preview.faults()))
+        .satisfiesExactly(
+            each -> assertThat(each).contains("0 lies outside what the plan allows, 1 to 9."));
+  }
 }

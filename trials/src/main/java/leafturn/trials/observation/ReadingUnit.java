@@ -112,10 +112,8 @@ public record ReadingUnit(
     boolean area = unit != null && unit.dimension() == Unit.Dimension.MASS_PER_AREA;
     if (unit == null || target.unit == null || !share || !area || layer == null) {
       throw new IllegalArgumentException(
-          "%s is an amount on an area and %s a share of the soil, or the other way round; give the"
-                  .formatted(text, target.text)
-              + " depth of the cores and the bulk density, or values in "
-              + target.text);
+          "the value is in %s, the plan's in %s: the one is an amount on an area, the other a share of the soil, which only the depth of the cores and the bulk density join; give it in %2$s"
+              .formatted(text, target.text));
     }
     double mgPerKg = layer.ppm(unit.to(Unit.GRAM_PER_M2, value));
     return Unit.PART_PER_MILLION.to(target.unit, mgPerKg);

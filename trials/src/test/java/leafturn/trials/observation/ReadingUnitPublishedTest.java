@@ -31,7 +31,8 @@ class ReadingUnitPublishedTest {
   @Test
   void whatCannotBeComparedSaysWhy() {
     assertThatThrownBy(() -> ReadingUnit.of("lb/acre").to(ReadingUnit.of("mg/kg"), 1, null))
-        .hasMessageContaining("depth of the cores and the bulk density");
+        .hasMessageContaining(
+            "only the depth of the cores and the bulk density join; give it in mg/kg");
     assertThatThrownBy(() -> ReadingUnit.of("mg/kg P").to(ReadingUnit.of("mg/kg K"), 1, null))
         .hasMessageContaining("tells of P");
     assertThatThrownBy(() -> ReadingUnit.of("mg/L").to(ReadingUnit.of("mg/kg"), 1, null))
