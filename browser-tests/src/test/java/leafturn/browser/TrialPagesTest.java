@@ -5,6 +5,8 @@ import static org.assertj.core.api.Assertions.assertThat;
 
 import com.microsoft.playwright.Page;
 import com.microsoft.playwright.options.AriaRole;
+import com.microsoft.playwright.options.BoundingBox;
+import java.nio.file.Path;
 import java.util.List;
 import java.util.stream.Stream;
 import leafturn.browser.Chromium.Window;
@@ -29,6 +31,8 @@ class TrialPagesTest extends DemoPages {
             "/trials/new",
             trial,
             trial + "/plan",
+            trial + "/layout",
+            trial + "/size",
             trial + "/readings",
             trial + "/events",
             "/laboratories",
@@ -81,6 +85,54 @@ class TrialPagesTest extends DemoPages {
       assertThat(page.locator("main")).containsText("2 of 2");
       assertThat(page.locator("main")).containsText("0 degrees of freedom");
       Accessibility.check(page);
+    }
+  }
+
+  @Test
+  void aLawnDrawnByPointerWithABedIsLaidOut() {
+    String trial;
+    try (Visit visit = visit("/lawns/linden-house-back/edit", Window.DESK)) {
+      Page page = visit.page();
+      page.getByLabel("Length of the rectangle").fill("30");
+      page.getByLabel("Width of the rectangle").fill("20");
+      press(page, "Draw it");
+      BoundingBox ground = page.locator(".outline-ground").boundingBox();
+      page.getByText("Cut a hole").click();
+      page.mouse().click(ground.x + ground.width / 3, ground.y + ground.height / 2);
+      press(page, "Save the correction");
+      page.waitForURL("**/lawns/linden-house-back");
+      page.navigate(leafturn.url("/trials/new"));
+      page.locator("[name='name']").fill("One yard with a bed");
+      page.locator("[name='question']").fill("Does returning keep the turf as good?");
+      page.getByLabel("Linden House, Back lawn").check();
+      page.locator("[name='season.from']").fill("2015-04-01");
+      page.locator("[name='season.to']").fill("2015-10-31");
+      page.locator("[name='dates']").fill("2015-05-04 2015-06-01");
+      press(page, "Save the plan");
+      assertThat(page.locator("main")).containsText("has passed");
+      trial = page.url();
+      page.navigate(trial + "/layout");
+      assertThat(page.locator(".outline-wide")).containsText("B1-2");
+      page.navigate(trial + "/plan");
+      page.locator("[name='design']").selectOption("paired-strips");
+      page.locator("[name='pairs']").fill("4");
+      press(page, "Save the plan");
+      page.navigate(trial + "/layout");
+      assertThat(page.locator(".outline-wide")).containsText("B4-2");
+      Accessibility.check(page);
+    }
+    try (Visit visit = new Visit(chromium.window(Window.PHONE), trial + "/layout")) {
+      for (String code : List.of("B1-1", "B2-2", "B3-1", "B4-2")) {
+        assertThat(visit.page().locator(".outline-narrow")).containsText(code);
+      }
+      assertThat(visit.complaints()).isEmpty();
+      Accessibility.check(visit.page());
+      visit
+          .page()
+          .screenshot(
+              new Page.ScreenshotOptions()
+                  .setFullPage(true)
+                  .setPath(Path.of("target", "layout-phone.png")));
     }
   }
 

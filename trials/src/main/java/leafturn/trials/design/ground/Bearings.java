@@ -29,15 +29,21 @@ final class Bearings {
    * every so many degrees.
    */
   static List<Double> of(Geometry turf, double stepDeg) {
+    List<Double> bearings = new ArrayList<>(alongSides(turf));
+    for (double bearing = 0; bearing < HALF_TURN_DEG; bearing += stepDeg) {
+      add(bearings, bearing);
+    }
+    return bearings;
+  }
+
+  /** Those along the longer sides, the longest first. */
+  static List<Double> alongSides(Geometry turf) {
     List<Double> bearings = new ArrayList<>();
     double least = LEAST_SHARE * turf.getLength();
     sides(turf).stream()
         .filter(side -> side.lengthM() >= least)
         .sorted(Comparator.comparingDouble(Side::lengthM).reversed())
         .forEach(side -> add(bearings, side.bearingDeg()));
-    for (double bearing = 0; bearing < HALF_TURN_DEG; bearing += stepDeg) {
-      add(bearings, bearing);
-    }
     return bearings;
   }
 

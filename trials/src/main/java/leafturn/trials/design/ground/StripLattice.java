@@ -90,10 +90,15 @@ final class StripLattice {
     return found.size();
   }
 
-  boolean isBetterThan(StripLattice other) {
+  /**
+   * Whether it has more of the blocks that are needed, or as many and more to measure.
+   *
+   * @param factor times the other's to measure that it must have
+   */
+  boolean isBetterThan(StripLattice other, double factor) {
     int here = Math.min(found(), rule.needed());
     int there = Math.min(other.found(), rule.needed());
-    return here != there ? here > there : chosenM2() > other.chosenM2() + SAME_AREA_M2;
+    return here != there ? here > there : chosenM2() > factor * other.chosenM2() + SAME_AREA_M2;
   }
 
   private double chosenM2() {

@@ -1,22 +1,27 @@
 package leafturn.trials.design.ground;
 
+import java.util.HashSet;
 import java.util.List;
 import java.util.Locale;
+import java.util.Set;
 import leafturn.trials.design.NoRoomException;
 import leafturn.trials.design.PlotRule;
 import org.jspecify.annotations.Nullable;
 import org.locationtech.jts.geom.Envelope;
-import org.locationtech.jts.geom.Geometry;
 import org.locationtech.jts.simplify.TopologyPreservingSimplifier;
 
 /**
  * Looks for the direction and the place of strips that give every block room and the most to
- * measure; without a length, plots are as long as the number of blocks allows.
+ * measure, along a side of the lawn unless another direction gives much more (common practice, no
+ * source); without a length, plots are as long as the number of blocks allows.
  */
 public final class StripSearch {
   private static final double STEP_DEG = 15;
   private static final int OFFSETS = 4;
   private static final double SHORTEST_M = 1;
+
+  /** What a direction along no side must give to measure, as a multiple of one along a side. */
+  private static final double MUCH_MORE = 1.25;
 
   /** An outline with more corners is searched in a simpler form. */
   private static final int MANY_CORNERS = 150;
@@ -55,7 +60,7 @@ public final class StripSearch {
     StripSearch search = new StripSearch(surface, shape, plots, passM, needed);
     if (surface.measurable().isEmpty()) {
       throw new NoRoomException(
-          "nothing is left to measure %s m from edges and %s m from beds."
+          "nothing is left to measure %s m from edges and %s m from beds; keep less, or take a wider lawn."
               .formatted(plots.edgeM(), plots.bedM()));
     }
     List<Double> bearings =
@@ -86,9 +91,9 @@ public final class StripSearch {
     int inBlock = shape.columns() * shape.rows();
     return String.format(
         Locale.ROOT,
-        "%s for %d block%s of %d plots, each %.2f m wide%s, %s; take fewer blocks or passes%s, or"
+        "%s %d block%s of %d plots, each %.2f m wide%s, %s; take fewer blocks or passes%s, or"
             + " another lawn.",
-        found == 0 ? "there is no room" : "there is room for %d of %d".formatted(found, needed),
+        found == 0 ? "there is no room for" : "there is room for %d of".formatted(found),
         needed,
         needed == 1 ? "" : "s",
         inBlock,
@@ -111,20 +116,35 @@ public final class StripSearch {
 
   /** The best over all directions and places, or null when plots would be too short. */
   private @Nullable StripLattice best(Surface on, List<Double> bearings, int blockRows) {
-    StripLattice best = null;
+    Set<Double> sides = new HashSet<>(Bearings.alongSides(surface.turf()));
+    StripLattice along = null;
+    StripLattice other = null;
     for (double bearing : bearings) {
-      Frame frame = new Frame(bearing);
-      Geometry turned = frame.onto(on.measurable());
-      double plotM = plotM(turned.getEnvelopeInternal(), blockRows);
-      for (int step = 0; step < OFFSETS && plotM >= SHORTEST_M; step++) {
-        double shiftM = step * plots.passes() * passM / OFFSETS;
-        StripLattice each =
-            StripLattice.of(
-                on, frame, new StripLattice.Rule(shape, plots, passM, needed), plotM, shiftM);
-        if (best == null || each.isBetterThan(best)) {
-          best = each;
-        }
+      if (sides.contains(bearing)) {
+        along = better(along, best(on, bearing, blockRows), 1);
+      } else {
+        other = better(other, best(on, bearing, blockRows), 1);
       }
+    }
+    return better(along, other, MUCH_MORE);
+  }
+
+  private static @Nullable StripLattice better(
+      @Nullable StripLattice one, @Nullable StripLattice other, double factor) {
+    if (one == null || other == null) {
+      return one == null ? other : one;
+    }
+    return other.isBetterThan(one, factor) ? other : one;
+  }
+
+  private @Nullable StripLattice best(Surface on, double bearing, int blockRows) {
+    StripLattice best = null;
+    Frame frame = new Frame(bearing);
+    double plotM = plotM(frame.onto(on.measurable()).getEnvelopeInternal(), blockRows);
+    StripLattice.Rule rule = new StripLattice.Rule(shape, plots, passM, needed);
+    for (int step = 0; step < OFFSETS && plotM >= SHORTEST_M; step++) {
+      double shiftM = step * plots.passes() * passM / OFFSETS;
+      best = better(best, StripLattice.of(on, frame, rule, plotM, shiftM), 1);
     }
     return best;
   }
