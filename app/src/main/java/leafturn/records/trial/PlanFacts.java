@@ -4,6 +4,7 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Locale;
 import java.util.Map;
+import java.util.Objects;
 import java.util.Set;
 import java.util.stream.Collectors;
 import leafturn.trials.design.Outcome;
@@ -102,9 +103,8 @@ final class PlanFacts {
   private void lawn(Map<?, ?> lawn) {
     String of = " of " + lawn.get("name");
     said.put(OUTLINE + of, lawn.get("outline") + " without " + lawn.get("keepOut"));
-    said.put("mower" + of, text(lawn.get("mower")));
-    said.put(
-        "bearing" + of, lawn.get("bearingDeg") == null ? "free" : text(lawn.get("bearingDeg")));
+    said.put("mower" + of, text(Objects.requireNonNullElse(lawn.get("mower"), "none")));
+    said.put("bearing" + of, text(Objects.requireNonNullElse(lawn.get("bearingDeg"), "free")));
   }
 
   private static String text(Object value) {
