@@ -39,8 +39,8 @@ public final class PlanFaults {
     List<Fault> faults = new ArrayList<>();
     for (Fault fault : found.faultsByField()) {
       String asked = ASKED.get(fault.field());
-      boolean whole = asked != null && fault.sentence().startsWith(MISSING);
-      String sentence = whole ? asked : inWords(fault.sentence());
+      String sentence =
+          asked != null && fault.sentence().startsWith(MISSING) ? asked : inWords(fault.sentence());
       String beside = BESIDE.getOrDefault(fault.field(), fault.field());
       faults.add(new Fault(beside, sentence, sentence));
     }

@@ -77,9 +77,8 @@ final class LawnLayout {
     notes.add(
         String.format(
             Locale.ROOT,
-            "The line between the halves runs towards %s; each half has %.1f m²%s.",
+            "The line between the halves runs towards %s; their areas are equal%s.",
             Compass.words(bearing),
-            halves.first().plot().getArea(),
             guardM == 0
                 ? ""
                 : String.format(
@@ -133,10 +132,9 @@ final class LawnLayout {
       notes.add(
           String.format(
               Locale.ROOT,
-              "Plot %s is cut by a bed or by the edge: its larger part of %.1f m² is the plot; %.1f"
-                  + " m² beyond, to the %s, belongs to no plot and is neither rated nor sampled.",
+              "Plot %s is cut by a bed or by the edge: its larger part is the plot; %.1f m² beyond, to"
+                  + " the %s, belongs to no plot and is neither rated nor sampled.",
               plot.code(),
-              plot.place().plot().getArea(),
               lostM2,
               Compass.from(
                   plot.place().plot().getCentroid().getCoordinate(),
