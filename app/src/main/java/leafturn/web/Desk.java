@@ -16,6 +16,8 @@ import leafturn.records.people.Visitor;
 import leafturn.records.round.AdviceKeeper;
 import leafturn.records.round.BookRound;
 import leafturn.records.sheet.AdviceSheet.Way;
+import leafturn.records.sheet.TrialSheet;
+import leafturn.records.trial.TrialClock;
 import leafturn.records.trial.TrialGrounds;
 
 /** What the rooms share: the book, the round made from it, the templates and the clock. */
@@ -73,6 +75,11 @@ final class Desk {
   /** The day that is today in this book, where nothing says in which time zone. */
   LocalDate today() {
     return Today.of(book.read(BookTitle::of), clock).in(clock.getZone());
+  }
+
+  /** The day that is today where a trial lies. */
+  LocalDate today(TrialSheet trial) {
+    return book.read(reading -> new TrialClock(reading, clock).today(trial));
   }
 
   /** Trials as they lie on the ground. */

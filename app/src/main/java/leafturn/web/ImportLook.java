@@ -23,6 +23,7 @@ import leafturn.records.sheet.Kind;
 import leafturn.records.sheet.TrialSheet;
 import leafturn.records.table.Table;
 import leafturn.records.table.TableFile;
+import leafturn.records.trial.TrialClock;
 import leafturn.records.trial.TrialGrounds;
 import leafturn.records.trial.TrialImport;
 import leafturn.records.trial.TrialShelf;
@@ -73,7 +74,7 @@ final class ImportLook {
     return switch (file.kind()) {
       case LOG -> LogImport.look(book, table, reading, log(today));
       case PROPERTIES -> PropertyImport.look(book, table, reading, here.withDayOfYear(1));
-      case READINGS -> ReadingImport.look(book, table, reading, readings(book, here));
+      case READINGS -> ReadingImport.look(book, table, reading, readings(book));
       case WEATHER -> WeatherImport.look(book, table, reading, weather());
       case TRIAL -> throw new IllegalStateException("a package of a trial is no table");
     };
@@ -87,7 +88,7 @@ final class ImportLook {
     return new LogImport.Ask(file.target().isEmpty() ? null : file.target(), today, units);
   }
 
-  private ReadingImport.Ask readings(BookReading book, LocalDate today) {
+  private ReadingImport.Ask readings(BookReading book) {
     Sheet<TrialSheet> trial =
         book.find(Kind.TRIAL, file.target())
             .filter(found -> !found.withdrawn())
@@ -102,7 +103,7 @@ final class ImportLook {
         grounds.of(trial.content()),
         laboratory == null ? null : book.find(Kind.LABORATORY, laboratory).orElse(null),
         Sha256.of(file.bytes()),
-        today);
+        new TrialClock(book, clock).today(trial.content()));
   }
 
   private static Map<Integer, Reading.Pick> within(Map<Integer, Reading.Pick> picks, Table table) {

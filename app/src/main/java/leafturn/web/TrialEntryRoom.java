@@ -119,8 +119,9 @@ final class TrialEntryRoom implements Room {
         .flatMap(sheet -> sheet.content().readings().stream())
         .forEach(each -> known.put(ReadingKeys.of(each), each));
     Form checked = form;
-    if (asked.date.isAfter(desk.today())) {
-      checked = checked.faulted("", Dates.notYet(asked.date, desk.today()));
+    LocalDate today = desk.today(asked.trial.content());
+    if (asked.date.isAfter(today)) {
+      checked = checked.faulted("", Dates.notYet(asked.date, today));
     }
     if (readings.isEmpty()) {
       checked = checked.faulted("", "Nothing is filled in; enter what was read.");

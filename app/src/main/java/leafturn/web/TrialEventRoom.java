@@ -4,6 +4,7 @@ import com.fasterxml.jackson.core.JsonProcessingException;
 import com.fasterxml.jackson.databind.ObjectMapper;
 import com.fasterxml.jackson.databind.node.ObjectNode;
 import io.javalin.http.Context;
+import java.time.LocalDate;
 import java.util.List;
 import java.util.Map;
 import java.util.UUID;
@@ -69,7 +70,7 @@ final class TrialEventRoom implements Room {
     Asked asked = asked(context);
     Form form =
         Form.blank(shape(asked), Guest.visitor(context).person().units())
-            .with("day", desk.today().toString())
+            .with("day", desk.today(asked.trial().content()).toString())
             .with("what", "mown");
     show(context, asked, form);
   }
@@ -99,8 +100,9 @@ final class TrialEventRoom implements Room {
         throw new InputException(closed);
       }
       TrialEventSheet event = event(asked, form, visitor.person().name());
-      if (event.day().isAfter(desk.today())) {
-        String sentence = Dates.notYet(event.day(), desk.today());
+      LocalDate today = desk.today(asked.trial().content());
+      if (event.day().isAfter(today)) {
+        String sentence = Dates.notYet(event.day(), today);
         throw InputException.of(List.of(new Faults.Fault("day", sentence, "day: " + sentence)));
       }
       write(context, asked, event, visitor.person().name());
@@ -136,7 +138,7 @@ final class TrialEventRoom implements Room {
       document.put("trial", asked.trial().id());
       if (document.path("exclusion").isObject()) {
         ObjectNode exclusion = (ObjectNode) document.path("exclusion");
-        exclusion.put("by", by).put("on", desk.today().toString());
+        exclusion.put("by", by).put("on", desk.today(asked.trial().content()).toString());
       }
       return Kind.TRIAL_EVENT.read(new SourceText("event", document.toString()));
     } catch (JsonProcessingException e) {

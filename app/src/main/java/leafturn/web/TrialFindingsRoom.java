@@ -20,6 +20,7 @@ import leafturn.records.trial.BookFindings;
 import leafturn.records.trial.BookFindings.Basis;
 import leafturn.records.trial.BookPlan;
 import leafturn.records.trial.TrialChecks;
+import leafturn.records.trial.TrialClock;
 import leafturn.records.trial.TrialShelf;
 import leafturn.reports.trial.FindingsDocument;
 import leafturn.reports.trial.FindingsView;
@@ -63,7 +64,6 @@ final class TrialFindingsRoom implements Room {
   private Optional<Basis> basis(Context context) {
     Visitor visitor = Guest.visitor(context);
     String id = context.pathParam("id");
-    LocalDate today = desk.today();
     return desk.book()
         .read(
             reading -> {
@@ -72,7 +72,10 @@ final class TrialFindingsRoom implements Room {
               if (!shelf.mayKnowArms(trial.content())) {
                 return Optional.empty();
               }
-              return Optional.of(BookFindings.basis(shelf, trial, today, desk.clock().getZone()));
+              TrialClock clock = new TrialClock(reading, desk.clock());
+              LocalDate today = clock.today(trial.content());
+              return Optional.of(
+                  BookFindings.basis(shelf, trial, today, clock.zone(trial.content())));
             });
   }
 

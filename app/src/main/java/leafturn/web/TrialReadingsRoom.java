@@ -18,6 +18,7 @@ import leafturn.records.sheet.TrialReadingsSheet;
 import leafturn.records.sheet.TrialSheet;
 import leafturn.records.trial.BookFindings;
 import leafturn.records.trial.TrialChecks;
+import leafturn.records.trial.TrialClock;
 import leafturn.records.trial.TrialShelf;
 import leafturn.reports.DayWords;
 import leafturn.reports.trial.EffectWords;
@@ -69,7 +70,9 @@ final class TrialReadingsRoom implements Room {
                     ground,
                     readings,
                     events,
-                    BookFindings.isOver(trial.content(), desk.today()))
+                    BookFindings.isOver(
+                        trial.content(),
+                        new TrialClock(reading, desk.clock()).today(trial.content())))
                 .remarks();
     return new TrialReadingsPage(
         id,

@@ -20,6 +20,7 @@ import leafturn.records.sheet.TrialEventSheet;
 import leafturn.records.sheet.TrialReadingsSheet;
 import leafturn.records.sheet.TrialSheet;
 import leafturn.records.trial.BookPlan;
+import leafturn.records.trial.TrialClock;
 import leafturn.records.trial.TrialShelf;
 import leafturn.records.trial.TrialState;
 import leafturn.reports.DayWords;
@@ -78,7 +79,8 @@ final class TrialRoom implements Room {
     TrialSheet content = trial.content();
     TrialState state = shelf.state(trial);
     Units units = visitor.person().units();
-    ZoneId zone = desk.clock().getZone();
+    TrialClock clock = new TrialClock(reading, desk.clock());
+    ZoneId zone = clock.zone(content);
     boolean mayKnowArms = shelf.mayKnowArms(content);
     List<Line> plan =
         new PlanWords(content.plan(), units)
@@ -92,7 +94,7 @@ final class TrialRoom implements Room {
         content.plan().path("question").asText(),
         state,
         TrialPage.standing(content, state, zone),
-        state == TrialState.PLANNED ? TrialPage.late(content, desk.today()) : "",
+        state == TrialState.PLANNED ? TrialPage.late(content, clock.today(content)) : "",
         plan,
         content.frozen() == null ? "" : content.frozen().hash(),
         TrialPage.changes(shelf.history(id), units, zone).stream()
@@ -156,8 +158,9 @@ final class TrialRoom implements Room {
           if (now.frozen() == null || now.ended() != null) {
             return now;
           }
-          checkEnd(BookPlan.of(now).observing().dates(), desk.today(), why);
-          return now.endedOn(desk.today(), why);
+          LocalDate today = new TrialClock(writing, desk.clock()).today(now);
+          checkEnd(BookPlan.of(now).observing().dates(), today, why);
+          return now.endedOn(today, why);
         });
   }
 
