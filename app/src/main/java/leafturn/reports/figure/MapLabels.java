@@ -2,6 +2,7 @@ package leafturn.reports.figure;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Optional;
 import org.jspecify.annotations.Nullable;
 import org.locationtech.jts.geom.Coordinate;
 import org.locationtech.jts.geom.Envelope;
@@ -65,10 +66,14 @@ final class MapLabels {
     List<Point> spots = spots(shape, alongDeg);
     for (double sizePx : new double[] {typePx, MIDDLE_PX, SMALLEST_PX}) {
       for (double angle : new double[] {0, level(alongDeg - 90), level(alongDeg)}) {
-        for (Point spot : spots) {
-          if (inside(shape, new Turned(words, spot, angle, sizePx, cssClass))) {
-            return angle == 0 ? spot : null;
-          }
+        Optional<Turned> placed =
+            spots.stream()
+                .map(spot -> new Turned(words, spot, angle, sizePx, cssClass))
+                .filter(label -> fits(shape, label))
+                .findFirst();
+        if (placed.isPresent()) {
+          draw(placed.get());
+          return angle == 0 ? placed.get().middle() : null;
         }
       }
     }
@@ -82,22 +87,31 @@ final class MapLabels {
     double height = LINE * SMALLEST_PX + 2 * AIR_PX;
     Box room = null;
     Point from = null;
-    for (double y = 0; y + height <= view.size().height(); y += STEP_PX) {
-      for (double x = 0; x + width <= view.size().width(); x += STEP_PX) {
-        Box box = new Box(x, y, width, height);
-        for (Point anchor : places.isFree(box) ? anchors : List.<Point>of()) {
-          boolean nearer =
-              room == null || from == null || apartPx(anchor, box) < apartPx(from, room);
-          if (nearer && isOpen(box, line(anchor, box))) {
-            room = box;
-            from = anchor;
-          }
+    for (Box box : freeBoxes(width, height)) {
+      for (Point anchor : anchors) {
+        boolean nearer = room == null || from == null || apartPx(anchor, box) < apartPx(from, room);
+        if (nearer && isOpen(box, line(anchor, box))) {
+          room = box;
+          from = anchor;
         }
       }
     }
     if (room != null && from != null) {
       draw(words, room, line(from, room), cssClass);
     }
+  }
+
+  private List<Box> freeBoxes(double width, double height) {
+    List<Box> boxes = new ArrayList<>();
+    for (double y = 0; y + height <= view.size().height(); y += STEP_PX) {
+      for (double x = 0; x + width <= view.size().width(); x += STEP_PX) {
+        Box box = new Box(x, y, width, height);
+        if (places.isFree(box)) {
+          boxes.add(box);
+        }
+      }
+    }
+    return boxes;
   }
 
   private static double apartPx(Point anchor, Box box) {
@@ -138,13 +152,13 @@ final class MapLabels {
     lines.add(line);
   }
 
-  private boolean inside(Geometry shape, Turned label) {
-    if (!shape.covers(label.outline()) || !label.boxes().stream().allMatch(places::isFree)) {
-      return false;
-    }
+  private boolean fits(Geometry shape, Turned label) {
+    return shape.covers(label.outline()) && label.boxes().stream().allMatch(places::isFree);
+  }
+
+  private void draw(Turned label) {
     label.boxes().forEach(places::keepFree);
     svg.turned(label.label(), label.angleDeg(), label.middle());
-    return true;
   }
 
   /** Places inside a shape on a line through its middle, from the middle outwards. */
