@@ -31,6 +31,7 @@ class LaboratoryWorkbookTest extends DemoSite {
   private static final Pattern SEEN = Pattern.compile("name=\"seen\" value=\"([^\"]+)\"");
   private static final ObjectMapper JSON = new ObjectMapper();
 
+  @SuppressWarnings("NullAway.Init") // prepare() is called before each test
   private Sheet<TrialSheet> trial;
 
   /** The example in a season before the day of the demonstration, frozen and not ended. */

@@ -57,7 +57,7 @@ class TrialPackageTest {
       ObjectNode plan =
           (ObjectNode) JSON.readTree(Files.readString(Examples.file("split-yards.trial.json")));
       plan.put("seed", seed);
-      return TrialSheet.planned(plan, List.of()).frozenAs(frozen);
+      return new TrialSheet(plan, List.of(), frozen, null, null, null, null);
     } catch (IOException e) {
       throw new UncheckedIOException(e);
     }

@@ -18,7 +18,7 @@ public final class Completeness {
   /**
    * Plots that are missing on days on which others were read.
    *
-   * @param readings of one outcome
+   * @param readings of one outcome, at least one
    */
   public static List<Remark> missing(List<ObservedPlot> plots, List<Reading> readings) {
     Set<String> read = new HashSet<>();
@@ -42,8 +42,9 @@ public final class Completeness {
     String shown = String.join(", ", gaps.subList(0, Math.min(SHOWN, gaps.size())));
     return List.of(
         Remark.note(
-            "%d of %d plots and dates were not read (%s%s); they stay empty and the model uses what"
+            "%s: %d of %d plots and dates were not read (%s%s); they stay empty and the model uses what"
                 + " is there. Means are never filled in.",
+            readings.get(0).outcome().replace('_', ' '),
             gaps.size(),
             plots.size() * dates.size(),
             shown,

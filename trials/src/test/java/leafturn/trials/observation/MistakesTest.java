@@ -120,7 +120,7 @@ class MistakesTest {
       }
     }
     assertThat(sentences(Completeness.missing(yards(3), most), Weight.NOTE).get(0))
-        .contains("1 of 12", "B2-1 on 2026-05-11", "never filled in");
+        .contains("quality: 1 of 12", "B2-1 on 2026-05-11", "never filled in");
     List<ObservedPlot> unequal =
         List.of(
             new ObservedPlot("B1-1", "yard 1", "returned", 100, Map.of()),
