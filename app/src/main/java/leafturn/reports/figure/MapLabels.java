@@ -1,8 +1,10 @@
 package leafturn.reports.figure;
 
 import java.util.ArrayList;
+import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
+import java.util.stream.Stream;
 import org.jspecify.annotations.Nullable;
 import org.locationtech.jts.geom.Coordinate;
 import org.locationtech.jts.geom.Envelope;
@@ -21,6 +23,9 @@ final class MapLabels {
   private static final double SMALLEST_PX = 9;
   private static final double MIDDLE_PX = 11;
 
+  /** Small, but inside its shape and so never mistaken; a map can be enlarged. */
+  private static final double TINY_PX = 7;
+
   /** Of the type size: what a line of letters and digits takes, and its middle above the base. */
   private static final double LINE = 0.86;
 
@@ -28,6 +33,8 @@ final class MapLabels {
   private static final double AIR_PX = 2;
   private static final double DOT_PX = 1.6;
   private static final double STEP_PX = 5;
+  private static final double REACH_PX = 120;
+  private static final int MOST_MISSES = 12;
   private static final int STEPS = 4;
   private static final GeometryFactory GEOMETRY = new GeometryFactory();
 
@@ -37,6 +44,7 @@ final class MapLabels {
   private final PreparedGeometry shapes;
   private final List<LineString> lines = new ArrayList<>();
   private final double typePx;
+  private int misses;
 
   /**
    * @param shapes all of them, m; a name with a line stands on none
@@ -64,7 +72,7 @@ final class MapLabels {
   @Nullable Point name(String words, Geometry shapeM, double alongDeg, String cssClass) {
     Geometry shape = onMap(view, shapeM);
     List<Point> spots = spots(shape, alongDeg);
-    for (double sizePx : new double[] {typePx, MIDDLE_PX, SMALLEST_PX}) {
+    for (double sizePx : new double[] {typePx, MIDDLE_PX, SMALLEST_PX, TINY_PX}) {
       for (double angle : new double[] {0, level(alongDeg - 90), level(alongDeg)}) {
         Optional<Turned> placed =
             spots.stream()
@@ -81,56 +89,51 @@ final class MapLabels {
     return null;
   }
 
-  /** Words in small type on free ground, with a line from the nearest of the anchors. */
+  /**
+   * Words in small type on free ground, with a line from the nearest of the anchors; nothing where
+   * there is none within reach, or where others have found none so often that the map is full.
+   */
   void withLine(String words, List<Point> anchors, String cssClass) {
+    if (misses >= MOST_MISSES) {
+      return;
+    }
     double width = TextWidth.ofPx(words, SMALLEST_PX) + 2 * AIR_PX;
     double height = LINE * SMALLEST_PX + 2 * AIR_PX;
-    Box room = null;
-    Point from = null;
-    for (Box box : freeBoxes(width, height)) {
-      for (Point anchor : anchors) {
-        boolean nearer = room == null || from == null || apartPx(anchor, box) < apartPx(from, room);
-        if (nearer && isOpen(box, line(anchor, box))) {
-          room = box;
-          from = anchor;
-        }
+    anchors.stream()
+        .flatMap(anchor -> around(anchor, width, height))
+        .sorted(Comparator.comparingDouble(Room::apartPx))
+        .filter(room -> places.isFree(room.box()) && isOpen(room.box(), room.line()))
+        .findFirst()
+        .ifPresentOrElse(room -> draw(words, room.box(), room.line(), cssClass), () -> misses++);
+  }
+
+  /** Rooms for words within reach of an anchor. */
+  private static Stream<Room> around(Point anchor, double width, double height) {
+    List<Room> rooms = new ArrayList<>();
+    for (double y = -REACH_PX - height; y <= REACH_PX; y += STEP_PX) {
+      for (double x = -REACH_PX - width; x <= REACH_PX; x += STEP_PX) {
+        rooms.add(Room.of(anchor, new Box(anchor.x() + x, anchor.y() + y, width, height)));
       }
     }
-    if (room != null && from != null) {
-      draw(words, room, line(from, room), cssClass);
+    return rooms.stream();
+  }
+
+  /** Room for words, and the line to it from an anchor. */
+  private record Room(Point anchor, Box box, Point edge, double apartPx) {
+    static Room of(Point anchor, Box box) {
+      Point edge =
+          new Point(
+              Math.max(box.x(), Math.min(box.right(), anchor.x())),
+              Math.max(box.y(), Math.min(box.bottom(), anchor.y())));
+      return new Room(anchor, box, edge, Math.hypot(edge.x() - anchor.x(), edge.y() - anchor.y()));
     }
-  }
 
-  private List<Box> freeBoxes(double width, double height) {
-    List<Box> boxes = new ArrayList<>();
-    for (double y = 0; y + height <= view.size().height(); y += STEP_PX) {
-      for (double x = 0; x + width <= view.size().width(); x += STEP_PX) {
-        Box box = new Box(x, y, width, height);
-        if (places.isFree(box)) {
-          boxes.add(box);
-        }
-      }
+    LineString line() {
+      return GEOMETRY.createLineString(
+          new Coordinate[] {
+            new Coordinate(anchor.x(), anchor.y()), new Coordinate(edge.x(), edge.y())
+          });
     }
-    return boxes;
-  }
-
-  private static double apartPx(Point anchor, Box box) {
-    Point edge = edge(anchor, box);
-    return Math.hypot(edge.x() - anchor.x(), edge.y() - anchor.y());
-  }
-
-  private static Point edge(Point anchor, Box box) {
-    return new Point(
-        Math.max(box.x(), Math.min(box.right(), anchor.x())),
-        Math.max(box.y(), Math.min(box.bottom(), anchor.y())));
-  }
-
-  private static LineString line(Point anchor, Box box) {
-    Point edge = edge(anchor, box);
-    return GEOMETRY.createLineString(
-        new Coordinate[] {
-          new Coordinate(anchor.x(), anchor.y()), new Coordinate(edge.x(), edge.y())
-        });
   }
 
   private boolean isOpen(Box box, LineString line) {
