@@ -14,7 +14,6 @@ import java.util.Objects;
 import leafturn.trials.design.Arrangement;
 import leafturn.trials.design.Design;
 import leafturn.trials.design.NoRoomException;
-import leafturn.trials.design.Outcome;
 import leafturn.trials.design.Plans;
 import leafturn.trials.design.PlotRule;
 import leafturn.trials.design.TrialLawn;
@@ -25,7 +24,7 @@ import org.junit.jupiter.api.Test;
 import org.locationtech.jts.geom.Coordinate;
 import org.locationtech.jts.geom.Geometry;
 
-/** Plots, cores, pegs and codes of whole layouts. */
+/** Plots, cores and pegs of whole layouts. */
 class TrialLayoutTest {
   private static final Geometry L_SHAPE = Plans.polygon(0, 0, 24, 0, 24, 9, 10, 9, 10, 18, 0, 18);
 
@@ -84,60 +83,6 @@ class TrialLayoutTest {
         assertThat(cell.covers(cell.getFactory().createPoint(place))).isTrue();
       }
     }
-  }
-
-  @Test
-  void bagsOfADateHaveCodesOfTheirOwnThatShareNothingWithPlots() {
-    TrialLayout layout = TrialLayout.of(yards(3));
-    assertThat(layout.bags().stream().filter(bag -> bag.duplicateOf() == null)).hasSize(5 * 6 * 2);
-    assertThat(new HashSet<>(layout.bags().stream().map(Bag::code).toList()))
-        .hasSize(layout.bags().size());
-    assertThat(layout.bags().stream().map(Bag::code)).allMatch(BlindCodes::isCode);
-  }
-
-  @Test
-  void aTenthOfTheBagsOfEachDateIsDividedUnderAnotherCode() {
-    TrialLayout layout = TrialLayout.of(yards(10));
-    Map<String, Bag> byCode = new HashMap<>();
-    layout.bags().forEach(bag -> byCode.put(bag.code(), bag));
-    Map<LocalDate, Integer> byDate = new HashMap<>();
-    for (Map.Entry<String, String> divided : layout.dividedBags().entrySet()) {
-      Bag half = Objects.requireNonNull(byCode.get(divided.getKey()));
-      Bag whole = Objects.requireNonNull(byCode.get(divided.getValue()));
-      assertThat(whole.duplicateOf()).isNull();
-      assertThat(half.plot()).isEqualTo(whole.plot());
-      assertThat(half.date()).isEqualTo(whole.date());
-      assertThat(half.number()).isEqualTo(whole.number());
-      byDate.merge(half.date(), 1, Integer::sum);
-    }
-    assertThat(byDate).hasSize(5).allSatisfy((date, number) -> assertThat(number).isEqualTo(1));
-    assertThat(new HashSet<>(layout.dividedBags().values())).hasSize(5);
-  }
-
-  @Test
-  void everyTissueSampleHasABagAndItsBlindDuplicates() {
-    TrialPlan plan = yards(10);
-    Outcome leaves =
-        new Outcome(
-            "leaf potassium",
-            Outcome.Kind.TISSUE,
-            "g/kg",
-            null,
-            null,
-            Outcome.Scale.LOG,
-            Outcome.Summary.SEASON_MEAN,
-            1.2,
-            false);
-    TrialLayout layout = TrialLayout.of(Plans.with(plan, leaves));
-    List<Bag> bags =
-        layout.bags().stream().filter(bag -> bag.holds() == Outcome.Kind.TISSUE).toList();
-    assertThat(bags.stream().filter(bag -> bag.duplicateOf() == null)).hasSize(5 * 6);
-    assertThat(bags.stream().filter(bag -> bag.duplicateOf() != null)).hasSize(5);
-    assertThat(new HashSet<>(layout.bags().stream().map(Bag::code).toList()))
-        .hasSize(layout.bags().size());
-    assertThat(layout.bags().subList(0, layout.bags().size() - bags.size()))
-        .as("bags of soil are what they would be without leaves")
-        .isEqualTo(TrialLayout.of(plan).bags());
   }
 
   @Test
