@@ -17,12 +17,14 @@ public final class DisplayNumber {
   private static final int MINUS_SIGN = '\u2212';
   private static final int GROUP = 3;
   private static final int DIGITS_LEFT_UNGROUPED = 4;
+  private static final int MOST_PLACES = 15;
 
   private DisplayNumber() {}
 
   /**
    * A number rounded to a count of significant digits, trailing zeros kept where they carry the
-   * precision: 1.997 at 3 digits reads 2.00, and 12345 at 3 digits reads 12 300 with a gap.
+   * precision: 1.997 at 3 digits reads 2.00, and 12345 at 3 digits reads 12 300 with a gap. Beyond 15
+   * places before or after the point a power of ten stands in: 1.00 × 10^30.
    *
    * @param significantDigits 1 to 15
    * @return "–" for NaN, the word "unbounded" for an infinite value
@@ -38,6 +40,9 @@ public final class DisplayNumber {
     BigDecimal rounded =
         BigDecimal.valueOf(value).round(new MathContext(significantDigits, RoundingMode.HALF_UP));
     int leadingDigits = rounded.precision() - rounded.scale();
+    if (Math.abs(leadingDigits) > MOST_PLACES) {
+      return scientific(rounded, leadingDigits - 1, significantDigits - 1);
+    }
     int decimals = Math.max(0, significantDigits - leadingDigits);
     return grouped(rounded.setScale(decimals, RoundingMode.HALF_UP));
   }
@@ -66,6 +71,12 @@ public final class DisplayNumber {
     return Double.isFinite(value)
         ? BigDecimal.valueOf(value + 0.0).stripTrailingZeros().toPlainString()
         : Double.toString(value);
+  }
+
+  private static String scientific(BigDecimal number, int exponent, int decimals) {
+    BigDecimal factor =
+        number.scaleByPowerOfTen(-exponent).setScale(decimals, RoundingMode.HALF_UP);
+    return grouped(factor) + " × 10^" + exponent;
   }
 
   private static String special(double value) {

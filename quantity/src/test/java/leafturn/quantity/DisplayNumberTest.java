@@ -42,6 +42,14 @@ class DisplayNumberTest {
   }
 
   @Test
+  void writesAPowerOfTenWhereZerosWouldHaveToBeCounted() {
+    assertThat(DisplayNumber.significant(1e30, 3)).isEqualTo("1.00 × 10^30");
+    assertThat(DisplayNumber.significant(-2.346e-20, 2)).isEqualTo("\u22122.3 × 10^-20");
+    assertThat(DisplayNumber.significant(9.99e14, 2)).isEqualTo("1.0 × 10^15");
+    assertThat(DisplayNumber.significant(1e-6, 1)).isEqualTo("0.000001");
+  }
+
+  @Test
   void keepsNumberAndUnitOnOneLine() {
     assertThat(DisplayNumber.withUnit(1.26, 2, "mm")).isEqualTo("1.3\u00a0mm");
     assertThat(DisplayNumber.withUnit(0.5, 2, "")).isEqualTo("0.50");

@@ -24,6 +24,7 @@ import org.locationtech.jts.geom.Geometry;
 final class TrialLawnReading {
   private static final String OUTLINE = "outline";
   private static final String FILE = "outlineFile";
+  private static final int MOST_OF_FILE = 3;
 
   private final @Nullable Path folder;
 
@@ -129,7 +130,11 @@ final class TrialLawnReading {
       SourceText text = SourceText.read(folder.resolve(name), GeoJsonFile.LIMIT_BYTES);
       return GeoJsonFile.readOne(text).outline();
     } catch (InputException wrong) {
-      wrong.faults().forEach(fault -> json.fault(FILE, fault));
+      List<String> faults = wrong.faults();
+      faults.stream().limit(MOST_OF_FILE).forEach(fault -> json.fault(FILE, fault));
+      if (faults.size() > MOST_OF_FILE) {
+        json.fault(FILE, "more of it is no outline; name a file with the lawn's outline alone.");
+      }
       return null;
     }
   }

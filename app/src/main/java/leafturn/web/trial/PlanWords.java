@@ -1,6 +1,8 @@
 package leafturn.web.trial;
 
 import com.fasterxml.jackson.databind.JsonNode;
+import java.math.BigDecimal;
+import java.math.MathContext;
 import java.time.LocalDate;
 import java.util.ArrayList;
 import java.util.LinkedHashMap;
@@ -9,6 +11,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.Set;
 import java.util.stream.StreamSupport;
+import leafturn.quantity.DisplayNumber;
 import leafturn.quantity.Measure;
 import leafturn.quantity.Units;
 import leafturn.records.Dates;
@@ -20,6 +23,8 @@ import leafturn.web.sheet.Line;
 public final class PlanWords {
   /** Label of the seed: with the plan it tells which plot bears which arm. */
   public static final String SEED = "Seed";
+
+  private static final MathContext TO_TELL = new MathContext(3);
 
   private final JsonNode plan;
   private final Units units;
@@ -165,8 +170,10 @@ public final class PlanWords {
 
   private void distance(List<String> parts, JsonNode from, String field, String words) {
     if (from.has(field)) {
-      String number = Measure.DISTANCE.typed(from.path(field).asDouble(), units);
-      parts.add(words.formatted(number + " " + Measure.DISTANCE.unit(units).symbol()));
+      double shown = Measure.DISTANCE.shown(from.path(field).asDouble(), units);
+      double rounded = BigDecimal.valueOf(shown).round(TO_TELL).doubleValue();
+      String symbol = Measure.DISTANCE.unit(units).symbol();
+      parts.add(words.formatted(DisplayNumber.plain(rounded) + " " + symbol));
     }
   }
 

@@ -11,6 +11,7 @@ import com.fasterxml.jackson.databind.node.ObjectNode;
 import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
+import java.util.Collections;
 import java.util.List;
 import java.util.function.Consumer;
 import leafturn.records.Examples;
@@ -137,6 +138,22 @@ class TrialPlanFileTest {
     assertThat(faults(beside)).singleElement().asString().contains("no file can be named here");
     lawn(within, 0).put("outline", "20 x 20");
     assertThat(faults(within)).singleElement().asString().contains("in m too");
+  }
+
+  @Test
+  void aFileOfManyThingsIsRefusedInAFewSentences() throws IOException {
+    ObjectNode document = example();
+    lawn(document, 0).remove("outline");
+    lawn(document, 0).put("outlineFile", "layout.geojson");
+    String point = "{'type':'Feature','geometry':{'type':'Point','coordinates':[1,2]}}";
+    String features = String.join(",", Collections.nCopies(40, point));
+    Files.writeString(
+        folder.resolve("layout.geojson"),
+        "{'type':'FeatureCollection','features':[%s]}".formatted(features).replace('\'', '"'));
+    Path file = Files.writeString(folder.resolve("TRIAL.json"), document.toString());
+    InputException wrong =
+        catchThrowableOfType(InputException.class, () -> TrialPlanFile.read(file));
+    assertThat(wrong.faults()).hasSize(4).last().asString().contains("outline alone");
   }
 
   @Test
