@@ -5,7 +5,6 @@ import java.io.IOException;
 import java.io.InputStream;
 import java.io.UncheckedIOException;
 import java.security.MessageDigest;
-import java.security.NoSuchAlgorithmException;
 import java.util.HexFormat;
 import java.util.LinkedHashMap;
 import java.util.List;
@@ -13,6 +12,7 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.Properties;
 import java.util.stream.Stream;
+import leafturn.records.Sha256;
 import org.jspecify.annotations.Nullable;
 
 /**
@@ -67,7 +67,7 @@ final class Assets {
   private final String version;
 
   Assets() {
-    MessageDigest all = sha256();
+    MessageDigest all = Sha256.begin();
     Stream.concat(Styles.IN_ORDER.stream(), OTHERS.stream())
         .forEach(name -> add(name, read("assets/" + name), all));
     add(HTMX, read(HTMX_FILE.formatted(htmxVersion())), all);
@@ -89,7 +89,7 @@ final class Assets {
 
   /** A short hash of some content, for an entity tag. */
   static String tagOf(byte[] content) {
-    return "\"" + HexFormat.of().formatHex(sha256().digest(content), 0, 12) + "\"";
+    return "\"" + HexFormat.of().formatHex(Sha256.begin().digest(content), 0, 12) + "\"";
   }
 
   private static String type(String name) {
@@ -119,14 +119,6 @@ final class Assets {
       return stream.readAllBytes();
     } catch (IOException e) {
       throw new UncheckedIOException(e);
-    }
-  }
-
-  private static MessageDigest sha256() {
-    try {
-      return MessageDigest.getInstance("SHA-256");
-    } catch (NoSuchAlgorithmException e) {
-      throw new IllegalStateException("every Java runtime has SHA-256", e);
     }
   }
 

@@ -23,8 +23,8 @@ public final class DisplayNumber {
 
   /**
    * A number rounded to a count of significant digits, trailing zeros kept where they carry the
-   * precision: 1.997 at 3 digits reads 2.00, and 12345 at 3 digits reads 12 300 with a gap. Beyond 15
-   * places before or after the point a power of ten stands in: 1.00 × 10^30.
+   * precision: 1.997 at 3 digits reads 2.00, and 12345 at 3 digits reads 12 300 with a gap. Beyond
+   * 15 places before or after the point a power of ten stands in: 1.00 × 10^30.
    *
    * @param significantDigits 1 to 15
    * @return "–" for NaN, the word "unbounded" for an infinite value

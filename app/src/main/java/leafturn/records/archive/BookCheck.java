@@ -10,6 +10,7 @@ import java.util.TreeSet;
 import leafturn.records.Faults;
 import leafturn.records.InputException;
 import leafturn.records.MeasuredWeather;
+import leafturn.records.Sha256;
 import leafturn.records.SourceText;
 import leafturn.records.book.Book;
 import leafturn.records.book.BookReading;

@@ -19,6 +19,7 @@ import leafturn.records.InputException;
 import leafturn.records.MeasuredWeather;
 import leafturn.records.OutputFile;
 import leafturn.records.ProgramVersion;
+import leafturn.records.Sha256;
 import leafturn.records.book.Book;
 import leafturn.records.book.BookReading;
 import leafturn.records.book.StationDay;

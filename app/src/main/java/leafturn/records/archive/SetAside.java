@@ -7,6 +7,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.Set;
 import leafturn.records.InputException;
+import leafturn.records.Sha256;
 import leafturn.records.SourceText;
 import leafturn.records.book.BookReading;
 import leafturn.records.book.SheetDigest;

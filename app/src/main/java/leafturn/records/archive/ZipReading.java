@@ -17,6 +17,7 @@ import java.util.zip.ZipEntry;
 import java.util.zip.ZipFile;
 import leafturn.records.Faults;
 import leafturn.records.InputException;
+import leafturn.records.Sha256;
 import leafturn.records.SourceText;
 import org.jspecify.annotations.Nullable;
 

@@ -11,6 +11,7 @@ import java.util.HexFormat;
 import java.util.List;
 import java.util.zip.ZipEntry;
 import java.util.zip.ZipOutputStream;
+import leafturn.records.Sha256;
 
 /** Writes the files of an archive one after the other; equal files give equal bytes. */
 final class ZipWriting {

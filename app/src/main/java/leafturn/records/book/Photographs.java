@@ -1,11 +1,9 @@
 package leafturn.records.book;
 
-import java.security.MessageDigest;
-import java.security.NoSuchAlgorithmException;
 import java.time.LocalDate;
-import java.util.HexFormat;
 import java.util.Optional;
 import leafturn.records.InputException;
+import leafturn.records.Sha256;
 import leafturn.records.sheet.Kind;
 import leafturn.records.sheet.PhotographSheet;
 import leafturn.records.sheet.PhotographSheet.MediaType;
@@ -34,11 +32,7 @@ public final class Photographs {
 
     /** SHA-256 of its bytes in hexadecimal. */
     public String sha256() {
-      try {
-        return HexFormat.of().formatHex(MessageDigest.getInstance("SHA-256").digest(bytes));
-      } catch (NoSuchAlgorithmException e) {
-        throw new IllegalStateException("every Java runtime has SHA-256", e);
-      }
+      return Sha256.of(bytes);
     }
   }
 

@@ -1,9 +1,6 @@
 package leafturn.records.book;
 
-import java.nio.charset.StandardCharsets;
-import java.security.MessageDigest;
-import java.security.NoSuchAlgorithmException;
-import java.util.HexFormat;
+import leafturn.records.Sha256;
 
 /** A digest of all that a version of a sheet means, by which damage is told. */
 public final class SheetDigest {
@@ -34,12 +31,6 @@ public final class SheetDigest {
             version.writtenAt().toString(),
             version.writtenBy(),
             version.document());
-    try {
-      byte[] digest =
-          MessageDigest.getInstance("SHA-256").digest(all.getBytes(StandardCharsets.UTF_8));
-      return HexFormat.of().formatHex(digest);
-    } catch (NoSuchAlgorithmException e) {
-      throw new IllegalStateException("every Java runtime has SHA-256", e);
-    }
+    return Sha256.of(all);
   }
 }

@@ -2,11 +2,11 @@ package leafturn.records.exchange;
 
 import java.nio.charset.StandardCharsets;
 import java.security.MessageDigest;
-import java.security.NoSuchAlgorithmException;
 import java.util.HexFormat;
 import java.util.List;
 import java.util.UUID;
 import leafturn.quantity.Units;
+import leafturn.records.Sha256;
 import leafturn.records.book.BookWriting;
 import leafturn.records.book.StationDay;
 import leafturn.records.book.StationDays;
@@ -68,7 +68,7 @@ public record Arrivals(List<NewSheet<?>> sheets, String station, List<StationDay
 
   /** A digest by which somebody who has seen them says that just these are to be added. */
   public String digest() {
-    MessageDigest digest = sha256();
+    MessageDigest digest = Sha256.begin();
     sheets.forEach(sheet -> digest.update(bytes(sheet.meaning())));
     digest.update(bytes(station));
     days.forEach(day -> digest.update(bytes(StationDayWords.of(day, Units.METRIC))));
@@ -82,13 +82,5 @@ public record Arrivals(List<NewSheet<?>> sheets, String station, List<StationDay
 
   private static byte[] bytes(String text) {
     return (text + "\n").getBytes(StandardCharsets.UTF_8);
-  }
-
-  private static MessageDigest sha256() {
-    try {
-      return MessageDigest.getInstance("SHA-256");
-    } catch (NoSuchAlgorithmException e) {
-      throw new IllegalStateException("every Java runtime has SHA-256", e);
-    }
   }
 }

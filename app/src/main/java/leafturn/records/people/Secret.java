@@ -2,11 +2,10 @@ package leafturn.records.people;
 
 import java.nio.charset.StandardCharsets;
 import java.security.MessageDigest;
-import java.security.NoSuchAlgorithmException;
 import java.security.SecureRandom;
 import java.util.Base64;
-import java.util.HexFormat;
 import java.util.regex.Pattern;
+import leafturn.records.Sha256;
 
 /** Random texts that open a door for whoever holds them; the book keeps only their hashes. */
 public final class Secret {
@@ -30,7 +29,7 @@ public final class Secret {
 
   /** What the book keeps of a secret: SHA-256, in hexadecimal. */
   public static String hash(String secret) {
-    return HexFormat.of().formatHex(digest(secret));
+    return Sha256.of(secret);
   }
 
   /** Another secret that follows from one and does not lead back to it. */
@@ -45,10 +44,6 @@ public final class Secret {
   }
 
   private static byte[] digest(String text) {
-    try {
-      return MessageDigest.getInstance("SHA-256").digest(text.getBytes(StandardCharsets.UTF_8));
-    } catch (NoSuchAlgorithmException e) {
-      throw new IllegalStateException("every Java runtime has SHA-256", e);
-    }
+    return Sha256.begin().digest(text.getBytes(StandardCharsets.UTF_8));
   }
 }

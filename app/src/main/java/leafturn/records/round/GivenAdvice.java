@@ -1,9 +1,5 @@
 package leafturn.records.round;
 
-import java.nio.charset.StandardCharsets;
-import java.security.MessageDigest;
-import java.security.NoSuchAlgorithmException;
-import java.util.HexFormat;
 import java.util.List;
 import java.util.Map;
 import java.util.function.ToDoubleFunction;
@@ -18,6 +14,7 @@ import leafturn.advice.call.Reason;
 import leafturn.advice.call.Spread;
 import leafturn.records.Choice;
 import leafturn.records.ProgramVersion;
+import leafturn.records.Sha256;
 import leafturn.records.sheet.AdviceSheet;
 import leafturn.records.sheet.AdviceSheet.Expected;
 import leafturn.records.sheet.AdviceSheet.Forecast;
@@ -131,12 +128,6 @@ final class GivenAdvice {
             .flatMap(rules -> rules.entries().stream())
             .map(entry -> entry.rule().id() + "=" + entry.threshold())
             .collect(Collectors.joining("\n"));
-    try {
-      byte[] digest =
-          MessageDigest.getInstance("SHA-256").digest(table.getBytes(StandardCharsets.UTF_8));
-      return HexFormat.of().formatHex(digest).substring(0, DIGEST_FIGURES);
-    } catch (NoSuchAlgorithmException e) {
-      throw new IllegalStateException("every Java runtime has SHA-256", e);
-    }
+    return Sha256.of(table).substring(0, DIGEST_FIGURES);
   }
 }

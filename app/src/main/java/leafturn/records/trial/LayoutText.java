@@ -1,9 +1,8 @@
 package leafturn.records.trial;
 
-import java.nio.charset.StandardCharsets;
 import java.util.Locale;
 import java.util.Objects;
-import leafturn.records.archive.Sha256;
+import leafturn.records.Sha256;
 import leafturn.trials.design.layout.LaidLawn;
 import leafturn.trials.design.layout.LaidPlot;
 import leafturn.trials.design.layout.TrialLayout;
@@ -22,7 +21,7 @@ public final class LayoutText {
     for (LaidLawn lawn : layout.lawns()) {
       lawn.plots().forEach(plot -> plot(text, lawn, plot));
     }
-    return Sha256.of(text.toString().getBytes(StandardCharsets.UTF_8));
+    return Sha256.of(text.toString());
   }
 
   private static void plot(StringBuilder text, LaidLawn lawn, LaidPlot plot) {

@@ -8,7 +8,7 @@ import java.util.Map;
 import java.util.Optional;
 import leafturn.records.Dates;
 import leafturn.records.InputException;
-import leafturn.records.archive.Sha256;
+import leafturn.records.Sha256;
 import leafturn.records.book.BookReading;
 import leafturn.records.book.Sheet;
 import leafturn.records.exchange.Arrivals;

@@ -6,13 +6,12 @@ import com.fasterxml.jackson.databind.SerializationFeature;
 import com.fasterxml.jackson.databind.json.JsonMapper;
 import java.math.BigDecimal;
 import java.math.RoundingMode;
-import java.nio.charset.StandardCharsets;
 import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Locale;
 import java.util.Map;
-import leafturn.records.archive.Sha256;
+import leafturn.records.Sha256;
 import leafturn.records.shape.Anchor;
 import leafturn.records.shape.Corner;
 import leafturn.records.shape.Outline;
@@ -74,7 +73,7 @@ public final class TrialPlanText {
 
   /** SHA-256 of the canonical document in UTF-8, in hexadecimal. */
   public static String sha256(TrialPlan plan) {
-    return Sha256.of(canonical(plan).getBytes(StandardCharsets.UTF_8));
+    return Sha256.of(canonical(plan));
   }
 
   private static void arrangement(Map<String, Object> tree, Arrangement arrangement) {

@@ -8,7 +8,7 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Objects;
 import leafturn.records.ProgramVersion;
-import leafturn.records.archive.Sha256;
+import leafturn.records.Sha256;
 import leafturn.records.trial.TrialModelFile.ModelAndTrial;
 import leafturn.reports.paper.Paper;
 import leafturn.trials.analysis.data.TrialFaultException;

@@ -15,7 +15,7 @@ import java.util.stream.Collectors;
 import java.util.zip.ZipEntry;
 import java.util.zip.ZipOutputStream;
 import leafturn.records.ProgramVersion;
-import leafturn.records.archive.Sha256;
+import leafturn.records.Sha256;
 import leafturn.records.trial.BookFindings;
 import leafturn.records.trial.BookPlan;
 import leafturn.records.trial.PackedTrial;

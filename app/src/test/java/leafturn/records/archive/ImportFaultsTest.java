@@ -19,6 +19,7 @@ import java.util.zip.ZipEntry;
 import java.util.zip.ZipFile;
 import java.util.zip.ZipOutputStream;
 import leafturn.records.InputException;
+import leafturn.records.Sha256;
 import leafturn.records.book.Book;
 import leafturn.records.book.BookPlace;
 import org.junit.jupiter.api.BeforeAll;

@@ -16,6 +16,7 @@ import java.util.SplittableRandom;
 import java.util.function.Function;
 import leafturn.model.weather.WeatherSeries.Quantity;
 import leafturn.quantity.Units;
+import leafturn.records.Sha256;
 import leafturn.records.SourceText;
 import leafturn.records.book.Book;
 import leafturn.records.book.BookPlace;

@@ -21,7 +21,7 @@ import java.util.zip.ZipInputStream;
 import java.util.zip.ZipOutputStream;
 import leafturn.records.Examples;
 import leafturn.records.InputException;
-import leafturn.records.archive.Sha256;
+import leafturn.records.Sha256;
 import leafturn.reports.trial.TrialPackage;
 import leafturn.trials.observation.Reading;
 import org.junit.jupiter.api.BeforeAll;

@@ -22,7 +22,7 @@ import java.util.zip.ZipEntry;
 import java.util.zip.ZipInputStream;
 import leafturn.quantity.Property;
 import leafturn.records.Examples;
-import leafturn.records.archive.Sha256;
+import leafturn.records.Sha256;
 import leafturn.records.sheet.AnySheet;
 import leafturn.records.sheet.Kind;
 import leafturn.records.sheet.Schema;

@@ -1,5 +1,6 @@
-package leafturn.records.archive;
+package leafturn.records;
 
+import java.nio.charset.StandardCharsets;
 import java.security.MessageDigest;
 import java.security.NoSuchAlgorithmException;
 import java.util.HexFormat;
@@ -8,7 +9,8 @@ import java.util.HexFormat;
 public final class Sha256 {
   private Sha256() {}
 
-  static MessageDigest begin() {
+  /** A digest to be fed piece by piece. */
+  public static MessageDigest begin() {
     try {
       return MessageDigest.getInstance("SHA-256");
     } catch (NoSuchAlgorithmException e) {
@@ -19,5 +21,10 @@ public final class Sha256 {
   /** The digest of bytes. */
   public static String of(byte[] bytes) {
     return HexFormat.of().formatHex(begin().digest(bytes));
+  }
+
+  /** The digest of a text in UTF-8. */
+  public static String of(String text) {
+    return of(text.getBytes(StandardCharsets.UTF_8));
   }
 }
