@@ -159,7 +159,8 @@ public final class TrialMap {
   }
 
   /**
-   * Words beside a mark, away from the middle of the lawn where there is room; else with a line.
+   * Words beside a mark, off the lines through it and away from the middle of the lawn where there
+   * is room; else with a line.
    */
   private void beside(String words, Point mark, String cssClass) {
     double middleX = view.size().width() / 2;
@@ -170,7 +171,7 @@ public final class TrialMap {
     double base = mark.y() + 0.3 * format.typePx;
     for (double[] step :
         new double[][] {
-          {0, outY}, {outX, 0}, {outX, outY}, {-outX, outY}, {0, -outY}, {-outX, 0}
+          {outX, outY}, {outX, -outY}, {-outX, outY}, {0, outY}, {outX, 0}, {0, -outY}, {-outX, 0}
         }) {
       places.add(new Point(mark.x() + AWAY_PX * step[0], base + AWAY_PX * step[1]));
     }
