@@ -45,11 +45,12 @@ public record TrialGround(
   /**
    * A bag with a sample.
    *
+   * @param holds {@link Outcome.Kind#SOIL} or {@link Outcome.Kind#TISSUE}
    * @param plot code of the plot
    * @param date day of sampling
    * @param duplicateOf code of the bag that was divided, for a blind duplicate; else null
    */
-  public record Bag(String plot, LocalDate date, @Nullable String duplicateOf) {
+  public record Bag(Outcome.Kind holds, String plot, LocalDate date, @Nullable String duplicateOf) {
     /** Reports a row that tells another plot or day of this bag's sample, and says whether so. */
     boolean disagrees(String toldPlot, LocalDate toldDate, Table.Row row, Findings faults) {
       boolean same = plot.equalsIgnoreCase(toldPlot.strip()) && date.equals(toldDate);

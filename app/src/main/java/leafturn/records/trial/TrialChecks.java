@@ -3,17 +3,14 @@ package leafturn.records.trial;
 import java.time.LocalDate;
 import java.util.ArrayList;
 import java.util.List;
-import java.util.Map;
 import java.util.Objects;
 import java.util.Set;
-import java.util.TreeMap;
 import java.util.stream.Collectors;
 import leafturn.records.exchange.TrialGround;
 import leafturn.records.sheet.TrialEventSheet;
 import leafturn.records.sheet.TrialSheet;
 import leafturn.trials.design.Design;
 import leafturn.trials.design.Outcome;
-import leafturn.trials.design.layout.BlindCodes;
 import leafturn.trials.observation.BoxCox;
 import leafturn.trials.observation.CleanReading;
 import leafturn.trials.observation.Completeness;
@@ -63,7 +60,7 @@ public final class TrialChecks {
   public List<Remark> remarks() {
     List<Remark> remarks = design();
     ground.plan().observing().outcomes().forEach(outcome -> remarks.addAll(outcome(outcome)));
-    remarks.addAll(bags());
+    remarks.addAll(BagCodes.remarks(ground, readings));
     remarks.addAll(looks());
     remarks.addAll(handling());
     return List.copyOf(remarks);
@@ -170,39 +167,6 @@ public final class TrialChecks {
 
   private String arm(CleanReading reading) {
     return ground.plot(reading.plot()).map(ObservedPlot::arm).orElse("");
-  }
-
-  /** Codes that no bag has, unless somebody numbers bags in a way of their own. */
-  private List<Remark> bags() {
-    Map<String, Reading> unknown = new TreeMap<>();
-    boolean ours = false;
-    for (Reading reading : readings) {
-      String sample = reading.sample();
-      if (sample != null && ground.bag(sample) != null) {
-        ours = true;
-      } else if (sample != null) {
-        unknown.putIfAbsent(sample, reading);
-      }
-    }
-    List<Remark> remarks = new ArrayList<>();
-    if (!ours) {
-      return remarks;
-    }
-    unknown.forEach(
-        (code, reading) ->
-            remarks.add(
-                new Remark(
-                    Remark.Weight.WARNING,
-                    "%s of plot %s on %s: no bag of this trial has the code %s%s; look whether the value belongs to another plot."
-                        .formatted(
-                            reading.outcome(),
-                            reading.plot(),
-                            reading.date(),
-                            code,
-                            BlindCodes.isCode(code)
-                                ? ""
-                                : ", and its check character does not fit, so it is mistyped"))));
-    return remarks;
   }
 
   private List<Remark> looks() {

@@ -73,7 +73,8 @@ public final class TrialGrounds {
         .forEach(
             bag ->
                 bags.put(
-                    bag.code(), new TrialGround.Bag(bag.plot(), bag.date(), bag.duplicateOf())));
+                    bag.code(),
+                    new TrialGround.Bag(bag.holds(), bag.plot(), bag.date(), bag.duplicateOf())));
     Map<LocalDate, List<String>> walks = new HashMap<>();
     layout
         .walk()
