@@ -16,10 +16,13 @@ import leafturn.trials.analysis.model.TrialModel;
 /**
  * Rows of a table that agree in everything its model knows of them: a plot and date entered twice,
  * or samples of one plot. Samples are no fault where a random term holds them together, where all
- * of the error is between such rows, or where most plots, or all of one arm, have several.
+ * of the error is between such rows, or where many plots, or all of one arm, have several.
  */
 public final class RepeatedKeys {
   private static final int MOST_SENTENCES = 5;
+
+  /** Where more than one key in so many stands twice, it is how plots were sampled. */
+  private static final int MANY = 10;
 
   private final TrialModel model;
   private final List<String> columns;
@@ -60,7 +63,8 @@ public final class RepeatedKeys {
     }
     String apart = apart();
     String hold = "average them, or add the random term within " + String.join(", ", key);
-    return most || !apart.isEmpty() || isPlanned(repeated) || !isCrossed()
+    boolean slips = repeated.size() == 1 || MANY * repeated.size() <= rowsOf.size();
+    return !slips || !apart.isEmpty() || isPlanned(repeated) || !isCrossed()
         ? List.of(counted(repeated, apart, hold))
         : refused(repeated);
   }

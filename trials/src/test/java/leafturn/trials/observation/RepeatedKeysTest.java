@@ -19,8 +19,12 @@ class RepeatedKeysTest {
   private static final List<String> COLUMNS = List.of("yard", "practice", "date", "k");
 
   private static List<List<String>> season() {
+    return season(6);
+  }
+
+  private static List<List<String>> season(int yards) {
     List<List<String>> rows = new ArrayList<>();
-    for (int yard = 1; yard <= 6; yard++) {
+    for (int yard = 1; yard <= yards; yard++) {
       for (String practice : List.of("collected", "returned")) {
         for (String date : List.of("2026-04-20", "2026-06-15", "2026-08-10")) {
           rows.add(List.of("yard " + yard, practice, date, String.valueOf(100 + rows.size() % 7)));
@@ -65,11 +69,24 @@ class RepeatedKeysTest {
 
   @Test
   void manySlipsAreCountedAfterTheFirstFew() {
-    List<List<String>> rows = season();
+    List<List<String>> rows = season(20);
     rows.addAll(season().subList(0, 8));
     List<Remark> remarks = RepeatedKeys.remarks(table(COLUMNS, rows), split());
     assertThat(remarks).hasSize(6).allMatch(each -> each.weight() == Weight.REFUSED);
     assertThat(remarks.get(5).sentence()).isEqualTo("3 more stand twice in the same way.");
+  }
+
+  @Test
+  void moreThanATenthIsHowPlotsWereSampledAndAWarning() {
+    List<List<String>> rows = season();
+    rows.addAll(season().subList(0, 8));
+    assertThat(RepeatedKeys.remarks(table(COLUMNS, rows), split()))
+        .singleElement()
+        .satisfies(
+            remark -> {
+              assertThat(remark.weight()).isEqualTo(Weight.WARNING);
+              assertThat(remark.sentence()).contains("8 of 36 combinations");
+            });
   }
 
   @Test
