@@ -19,7 +19,6 @@ import leafturn.records.sheet.TrialSheet;
 import leafturn.records.trial.BookFindings;
 import leafturn.records.trial.BookFindings.Basis;
 import leafturn.records.trial.BookPlan;
-import leafturn.records.trial.TrialChecks;
 import leafturn.records.trial.TrialClock;
 import leafturn.records.trial.TrialShelf;
 import leafturn.reports.trial.FindingsDocument;
@@ -29,7 +28,6 @@ import leafturn.trials.analysis.data.TrialFaultException;
 import leafturn.trials.design.NoRoomException;
 import leafturn.trials.design.layout.TrialLayout;
 import leafturn.trials.findings.Findings;
-import leafturn.trials.observation.Remark;
 import org.jspecify.annotations.Nullable;
 
 /** What a trial of the book has found, as a page and on paper. */
@@ -103,7 +101,6 @@ final class TrialFindingsRoom implements Room {
       Findings findings = findings(basis);
       title = "Findings: " + basis.trial().name();
       content.put("view", new FindingsView(findings));
-      content.put("remarks", remarks(basis));
       content.put("faults", List.of());
     } catch (TrialFaultException nothing) {
       content.put("faults", nothing.faults());
@@ -112,16 +109,6 @@ final class TrialFindingsRoom implements Room {
       content.put("faults", wrong.faults());
     }
     desk.show(context, "trialfindings.jte", title, content);
-  }
-
-  private List<Remark> remarks(Basis basis) {
-    return new TrialChecks(
-            basis.trial(),
-            desk.grounds().of(basis.trial()),
-            basis.readings(),
-            basis.events(),
-            basis.ended())
-        .remarks();
   }
 
   private void paper(Context context) {

@@ -62,17 +62,16 @@ final class TrialReadingsRoom implements Room {
     } catch (InputException none) {
       fault = String.join(" ", none.faults());
     }
+    TrialClock clock = new TrialClock(reading, desk.clock());
     List<Remark> remarks =
         ground == null || readings.isEmpty() || !shelf.mayKnowArms(trial.content())
             ? List.of()
             : new TrialChecks(
-                    trial.content(),
+                    trial.content().with(shelf.past(trial, clock.zone(trial.content()))),
                     ground,
                     readings,
                     events,
-                    BookFindings.isOver(
-                        trial.content(),
-                        new TrialClock(reading, desk.clock()).today(trial.content())))
+                    BookFindings.isOver(trial.content(), clock.today(trial.content())))
                 .remarks();
     return new TrialReadingsPage(
         id,

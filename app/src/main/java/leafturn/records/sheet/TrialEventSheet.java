@@ -110,6 +110,20 @@ public record TrialEventSheet(
     return new TrialEventSheet(other, day, what, plots, areaM2, mown, exclusion, note);
   }
 
+  /** The same, decided by whom and when an earlier version was where it decides the same. */
+  public TrialEventSheet decidedAs(TrialEventSheet before) {
+    Exclusion was = before.exclusion;
+    boolean same =
+        exclusion != null
+            && was != null
+            && exclusion.equals(
+                new Exclusion(
+                    was.leftOut, was.blind, exclusion.by, exclusion.on, was.why))
+            && day.equals(before.day)
+            && plots.equals(before.plots);
+    return same ? new TrialEventSheet(trial, day, what, plots, areaM2, mown, was, note) : this;
+  }
+
   /** What it was, where, and what was decided: "dog urine (B1-1); left out, rule 2". */
   public String words() {
     String where = plots.isEmpty() ? "all plots" : String.join(", ", plots);

@@ -15,16 +15,28 @@ import org.jspecify.annotations.Nullable;
  *     where they are not known
  * @param withdrawn readings that were taken back, the earliest first
  * @param events what was noted of an event before it was changed
+ * @param entered when readings came into the book; none where that is not known
  */
 public record TrialPast(
-    List<PlanVersion> plans, List<Withdrawn> withdrawn, List<EarlierEvent> events) {
+    List<PlanVersion> plans,
+    List<Withdrawn> withdrawn,
+    List<EarlierEvent> events,
+    List<Entered> entered) {
   /** Nothing was kept. */
-  public static final TrialPast UNKNOWN = new TrialPast(List.of(), List.of(), List.of());
+  public static final TrialPast UNKNOWN = 
+      new TrialPast(List.of(), List.of(), List.of(), List.of());
 
   public TrialPast {
     plans = List.copyOf(plans);
     withdrawn = List.copyOf(withdrawn);
     events = List.copyOf(events);
+    entered = List.copyOf(entered);
+  }
+
+  /** A past of which is not known when readings were entered. */
+  public TrialPast(
+      List<PlanVersion> plans, List<Withdrawn> withdrawn, List<EarlierEvent> events) {
+    this(plans, withdrawn, events, List.of());
   }
 
   /**
@@ -87,12 +99,38 @@ public record TrialPast(
     }
   }
 
+  /**
+   * When readings of an outcome and day came into the book.
+   *
+   * @param on the day they were entered, where the book is kept
+   * @param outcome name of the outcome
+   * @param day on which they were read
+   * @param plots codes of their plots
+   */
+  public record Entered(LocalDate on, String outcome, LocalDate day, List<String> plots) {
+    public Entered {
+      plots = List.copyOf(plots);
+    }
+
+    private static Entered read(JsonObject json) {
+      Entered entered =
+          new Entered(
+              json.requiredDate("on"),
+              json.requiredText("outcome", Limits.NAME, "the outcome"),
+              json.requiredDate("day"),
+              json.list("plots").texts(Limits.NAME, "the code of a plot"));
+      json.refuseOthers();
+      return entered;
+    }
+  }
+
   static TrialPast read(JsonObject json) {
     TrialPast past =
         new TrialPast(
             json.objects("plans").stream().map(PlanVersion::read).toList(),
             json.objects("withdrawn").stream().map(Withdrawn::read).toList(),
-            json.objects("events").stream().map(EarlierEvent::read).toList());
+            json.objects("events").stream().map(EarlierEvent::read).toList(),
+            json.objects("entered").stream().map(Entered::read).toList());
     json.refuseOthers();
     return past;
   }

@@ -13,6 +13,8 @@ import leafturn.records.book.Sheet;
 import leafturn.records.sheet.TrialEventSheet;
 import leafturn.records.sheet.TrialPast;
 import leafturn.records.sheet.TrialSheet;
+import leafturn.trials.analysis.data.TrialFaultException;
+import leafturn.trials.design.Outcome;
 import leafturn.trials.design.TrialPlan;
 import leafturn.trials.design.layout.TrialLayout;
 import leafturn.trials.findings.Findings;
@@ -22,6 +24,7 @@ import leafturn.trials.findings.PlotReading;
 import leafturn.trials.findings.TrialFacts;
 import leafturn.trials.observation.CleanReading;
 import leafturn.trials.observation.Reading;
+import org.jspecify.annotations.Nullable;
 
 /** The findings of a trial of the book: plan, layout and readings brought together. */
 public final class BookFindings {
@@ -103,7 +106,7 @@ public final class BookFindings {
    * the book.
    *
    * @throws InputException where plan, layout or readings have faults
-   * @throws leafturn.trials.analysis.data.TrialFaultException where there is nothing to analyse
+   * @throws TrialFaultException where there is nothing to analyse
    */
   public static Findings of(Basis basis) {
     return new BookFindings(basis).findings();
@@ -113,16 +116,47 @@ public final class BookFindings {
     List<Reading> readings = basis.readings();
     TrialLayout layout = PlannedLayout.draw(plan);
     LaidTrial laid = PlannedLayout.of(plan, layout);
+    TrialFacts facts = facts(layout, laid);
+    Map<String, List<PlotReading>> kept = values(TrialValues.of(layout, basis.events(), readings));
+    Findings found = Findings.of(facts, laid.plots(), frozen.outcomes(), kept);
+    Findings withAll = withAll(layout, laid, facts);
+    TrialRecord record = new TrialRecord(basis, plan);
+    return (withAll == null ? found : found.beside(withAll))
+        .standing(record.standing(TrialGrounds.of(layout)));
+  }
+
+  private static Map<String, List<PlotReading>> values(TrialValues values) {
     Map<String, List<PlotReading>> byOutcome = new LinkedHashMap<>();
-    TrialValues.of(layout, basis.events(), readings)
+    values
         .byOutcome()
         .forEach(
             (outcome, samples) ->
                 byOutcome.put(
                     outcome.name(), samples.stream().map(BookFindings::plotReading).toList()));
-    Findings found = Findings.of(facts(layout, laid), laid.plots(), frozen.outcomes(), byOutcome);
-    TrialRecord record = new TrialRecord(basis, plan);
-    return found.standing(record.standing(TrialGrounds.of(layout)));
+    return byOutcome;
+  }
+
+  /**
+   * What the primary outcome says with the readings that were left out; null where none were, or
+   * where they cannot be analysed.
+   */
+  private @Nullable Findings withAll(TrialLayout layout, LaidTrial laid, TrialFacts facts) {
+    List<Outcome> primary = frozen.outcomes().stream().filter(Outcome::primary).toList();
+    boolean anyLeftOut =
+        basis.readings().stream()
+            .filter(each -> primary.stream().anyMatch(own -> own.name().equals(each.outcome())))
+            .anyMatch(
+                each ->
+                    basis.events().stream().anyMatch(event -> TrialValues.leavesOut(event, each)));
+    if (!anyLeftOut) {
+      return null;
+    }
+    try {
+      TrialValues all = TrialValues.of(layout, List.of(), basis.readings());
+      return Findings.of(facts, laid.plots(), primary, values(all));
+    } catch (InputException | TrialFaultException unusable) {
+      return null;
+    }
   }
 
   private static PlotReading plotReading(CleanReading sample) {

@@ -90,6 +90,11 @@ final class FrozenPlan {
         .toList();
   }
 
+  /** The rules for leaving out as they were frozen. */
+  List<String> exclusions() {
+    return (isOther() ? read(plans.get(0)) : now).observing().exclusions();
+  }
+
   /** The planned comparisons as they were frozen. */
   List<Contrast> contrasts() {
     return (isOther() ? read(plans.get(0)) : now).treatments().contrasts();

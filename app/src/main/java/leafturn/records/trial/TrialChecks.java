@@ -41,6 +41,7 @@ public final class TrialChecks {
   private final boolean over;
 
   /**
+   * @param trial with what is known of its past
    * @param over whether its season is over: what was not read by then will not be
    */
   public TrialChecks(
@@ -62,6 +63,7 @@ public final class TrialChecks {
     ground.plan().observing().outcomes().forEach(outcome -> remarks.addAll(outcome(outcome)));
     remarks.addAll(BagCodes.remarks(ground, readings));
     remarks.addAll(looks());
+    remarks.addAll(hindsight().remarks());
     remarks.addAll(handling());
     return List.copyOf(remarks);
   }
@@ -184,7 +186,11 @@ public final class TrialChecks {
                 trial.ended(),
                 ground.plan().observing().outcomes().size(),
                 ground.plan().treatments().contrasts().size())
-            .remarks(read);
+            .remarks(read, over);
+  }
+
+  private TrialHindsight hindsight() {
+    return new TrialHindsight(trial, ground.plan(), readings);
   }
 
   private List<Remark> handling() {
@@ -192,7 +198,7 @@ public final class TrialChecks {
     List<Remark> remarks = new ArrayList<>();
     remarks.addAll(MowingRecord.remarks(ground.plan().protocol(), mowings));
     remarks.addAll(MowingRecord.onOnePartOnly(mowings, ground.plots()));
-    remarks.addAll(Mishap.remarks(mishaps(events), ground.plots()));
+    remarks.addAll(Mishap.remarks(mishaps(), ground.plots()));
     return remarks;
   }
 
@@ -219,7 +225,7 @@ public final class TrialChecks {
   }
 
   /** What else was noted, with what was decided. */
-  public static List<Mishap> mishaps(List<TrialEventSheet> events) {
+  private List<Mishap> mishaps() {
     List<Mishap> mishaps = new ArrayList<>();
     for (TrialEventSheet event : events) {
       if (event.what() != TrialEventSheet.Happening.MOWN) {
@@ -230,7 +236,10 @@ public final class TrialChecks {
                 event.what().words(),
                 event.plots(),
                 event.areaM2(),
-                decided == null ? null : new Mishap.Decision(decided.leftOut(), decided.blind())));
+                decided == null
+                    ? null
+                    : new Mishap.Decision(
+                        decided.leftOut(), decided.blind(), hindsight().doubt(event))));
       }
     }
     return mishaps;

@@ -17,6 +17,7 @@ import leafturn.trials.findings.Standing;
 import leafturn.trials.findings.TrialFacts.PlanRecord;
 import leafturn.trials.observation.Reading;
 import leafturn.trials.observation.ReadingKeys;
+import leafturn.trials.observation.Remark;
 
 /** How a trial was kept to its plan, in sentences. */
 final class TrialRecord {
@@ -38,14 +39,22 @@ final class TrialRecord {
 
   /** How far a verdict stands. */
   Standing standing(TrialGround ground) {
-    List<String> refusals =
-        new ArrayList<>(
-            new TrialChecks(trial, ground, basis.readings(), basis.events(), basis.ended())
-                .refusals());
+    TrialChecks checks =
+        new TrialChecks(trial, ground, basis.readings(), basis.events(), basis.ended());
+    List<String> refusals = new ArrayList<>(checks.refusals());
+    List<Remark> remarks = new ArrayList<>(checks.remarks());
     List<String> changes = new ArrayList<>();
+    frozenLate()
+        .ifPresent(
+            late -> {
+              changes.add(late);
+              remarks.add(new Remark(Remark.Weight.WARNING, late));
+            });
+    changes.addAll(new TrialHindsight(trial, plan, basis.readings()).cautions(basis.events()));
     if (isChanged()) {
-      judgingChanges().forEach(each -> changes.add(each + "."));
-      if (!changes.isEmpty() && frozenPlan.isOther()) {
+      List<String> judging = judgingChanges();
+      judging.forEach(each -> changes.add(each + "."));
+      if (!judging.isEmpty() && frozenPlan.isOther()) {
         changes.add("The verdict is by the plan as it was frozen.");
       }
       if (frozenPlan.outcomes().stream().noneMatch(Outcome::primary)) {
@@ -57,7 +66,22 @@ final class TrialRecord {
             && !isChanged()
             && readBefore().isEmpty()
             && !BookPlan.isFrozenLate(trial, basis.zone());
-    return new Standing(refusals, changes, frozen(), fixed);
+    int plannedDays = TrialHindsight.plannedDays(plan, plan.primary()).size();
+    return new Standing(refusals, changes, frozen(), fixed, plannedDays, remarks);
+  }
+
+  /** That the plan was frozen when something was read already, or all of it should have been. */
+  private Optional<String> frozenLate() {
+    TrialSheet.Frozen frozen = trial.frozen();
+    Optional<LocalDate> first = readBefore();
+    if (frozen == null || (first.isEmpty() && !BookPlan.isFrozenLate(trial, basis.zone()))) {
+      return Optional.empty();
+    }
+    String after =
+        first.map("after readings of %s and later"::formatted).orElse("after all its planned days");
+    return Optional.of(
+        "The plan was frozen on %s, %s: nothing shows that it was fixed before anybody knew what came out, and the verdict convinces less."
+            .formatted(LocalDate.ofInstant(frozen.moment(), basis.zone()), after));
   }
 
   private boolean isChanged() {
@@ -165,11 +189,7 @@ final class TrialRecord {
 
   private void addLastDates(List<String> deviations) {
     for (Outcome outcome : plan.observing().outcomes()) {
-      boolean soil = outcome.kind() == Outcome.Kind.SOIL;
-      List<LocalDate> planned =
-          soil && !plan.observing().cores().dates().isEmpty()
-              ? plan.observing().cores().dates()
-              : plan.observing().dates();
+      List<LocalDate> planned = TrialHindsight.plannedDays(plan, outcome);
       Optional<LocalDate> last = planned.stream().max(Comparator.naturalOrder());
       Optional<LocalDate> read =
           basis.readings().stream()

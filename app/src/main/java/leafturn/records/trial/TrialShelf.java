@@ -3,8 +3,13 @@ package leafturn.records.trial;
 import java.time.LocalDate;
 import java.time.ZoneId;
 import java.util.ArrayList;
+import java.util.LinkedHashMap;
+import java.util.LinkedHashSet;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
+import java.util.Set;
+import java.util.TreeMap;
 import java.util.function.BiPredicate;
 import leafturn.records.book.BookReading;
 import leafturn.records.book.Sheet;
@@ -126,7 +131,48 @@ public final class TrialShelf {
                     new TrialPast.Withdrawn(
                         LocalDate.ofInstant(sheet.writtenAt(), zone), sheet.content().readings())));
     events(trial.id()).forEach(event -> addEarlier(events, event.id(), zone));
-    return new TrialPast(FrozenPlan.since(history(trial.id()), zone), withdrawn, events);
+    List<Sheet<TrialSheet>> history = history(trial.id());
+    return new TrialPast(
+        FrozenPlan.since(history, zone), withdrawn, events, entered(history, zone));
+  }
+
+  /**
+   * When readings were entered. Those that came into the book on the day a frozen trial came with
+   * them were entered elsewhere; of them is known what the trial brought with it.
+   */
+  private List<TrialPast.Entered> entered(List<Sheet<TrialSheet>> history, ZoneId zone) {
+    List<TrialPast.Entered> entered = new ArrayList<>();
+    Sheet<TrialSheet> first = history.get(history.size() - 1);
+    TrialPast brought = first.content().past();
+    if (brought != null) {
+      entered.addAll(brought.entered());
+    }
+    boolean cameFrozen = first.content().frozen() != null;
+    LocalDate came = LocalDate.ofInstant(first.writtenAt(), zone);
+    for (Sheet<TrialReadingsSheet> sheet : readingSheets(first.id())) {
+      LocalDate on = LocalDate.ofInstant(sheet.writtenAt(), zone);
+      if (!cameFrozen || !on.equals(came)) {
+        addEntered(sheet.content().readings(), on, entered);
+      }
+    }
+    return entered;
+  }
+
+  private static void addEntered(
+      List<Reading> readings, LocalDate on, List<TrialPast.Entered> entered) {
+    Map<String, Map<LocalDate, Set<String>>> plots = new LinkedHashMap<>();
+    readings.forEach(
+        each ->
+            plots
+                .computeIfAbsent(each.outcome(), outcome -> new TreeMap<>())
+                .computeIfAbsent(each.date(), day -> new LinkedHashSet<>())
+                .add(each.plot()));
+    plots.forEach(
+        (outcome, days) ->
+            days.forEach(
+                (day, codes) ->
+                    entered.add(
+                        new TrialPast.Entered(on, outcome, day, List.copyOf(codes)))));
   }
 
   private void addEarlier(List<TrialPast.EarlierEvent> earlier, String event, ZoneId zone) {

@@ -51,7 +51,7 @@ public record TrialValues(Map<Outcome, List<CleanReading>> byOutcome) {
   }
 
   /** A plot that was left out after something befell it is left out from that day on. */
-  private static boolean leavesOut(TrialEventSheet event, Reading reading) {
+  static boolean leavesOut(TrialEventSheet event, Reading reading) {
     TrialEventSheet.Exclusion decided = event.exclusion();
     return decided != null
         && decided.leftOut()

@@ -22,6 +22,22 @@ final class ConclusionWords {
     this.refused = refused;
   }
 
+  /** How many units began, how many have a whole season, and how many the result is without. */
+  String flow() {
+    int whole = findings.unitsWhole();
+    int used = findings.outcomes().get(0).unitsUsed();
+    int lost = facts.unitsStarted() - used;
+    String part = used > whole ? ", %d read on fewer days than planned".formatted(used - whole) : "";
+    String tail = lost > 0 ? "; %d left out, for the reasons given".formatted(lost) : "";
+    return "%s: %d started, %d with a whole season%s%s."
+        .formatted(
+            FindingsWords.capital(FindingsWords.plural(facts.unitWord())),
+            facts.unitsStarted(),
+            whole,
+            part,
+            tail);
+  }
+
   /** What may be concluded and what not. */
   List<String> lines() {
     List<String> all = new ArrayList<>();
@@ -49,7 +65,7 @@ final class ConclusionWords {
       case SUCH_YARDS -> {
         all.add(
             "The result holds for yards like the %d of the trial, looked after in the same way."
-                .formatted(facts.yards()));
+                .formatted(yards()));
         all.addAll(newUnit());
         all.add(season());
       }
@@ -59,6 +75,13 @@ final class ConclusionWords {
       all.add("Exploratory outcomes suggest what to ask next; they settle nothing.");
     }
     return all;
+  }
+
+  /** Yards that the result rests on: where each is a unit, without those that were left out. */
+  private int yards() {
+    return facts.unitWord().equals("yard")
+        ? Math.min(facts.yards(), findings.outcomes().get(0).unitsUsed())
+        : facts.yards();
   }
 
   private String thisYard() {

@@ -142,7 +142,7 @@ public record FindingsReport(
         new Flow(
             facts.unitWord(),
             facts.unitsStarted(),
-            findings.outcomes().get(0).unitsFinished(),
+            findings.unitsWhole(),
             facts.yards()),
         findings.outcomes().stream().map(found -> entry(found, words)).toList(),
         new Planned(

@@ -4,6 +4,7 @@ import java.util.ArrayList;
 import java.util.List;
 import leafturn.trials.findings.Findings;
 import leafturn.trials.findings.TrialFacts;
+import leafturn.trials.observation.Remark;
 
 /** Findings as a page or a document shows them. */
 public final class FindingsView {
@@ -57,6 +58,11 @@ public final class FindingsView {
   /** What a reader should know of the whole trial. */
   public List<String> warnings() {
     return findings.warnings();
+  }
+
+  /** What the checks tell, the weightiest first. */
+  public List<Remark> remarks() {
+    return findings.standing().remarks();
   }
 
   /** The outcomes, the primary one first. */

@@ -1,5 +1,6 @@
 package leafturn.reports.trial;
 
+import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
 import leafturn.trials.analysis.paired.PairedDifference.Verdict;
@@ -40,10 +41,14 @@ public final class FindingsWords {
     if (!first.outcome().primary()) {
       return "No outcome was named the primary one beforehand, so there is no verdict; all that follows is exploratory.";
     }
-    List<String> changes = findings.standing().changes();
-    return changes.isEmpty()
-        ? sentence(first)
-        : "%s %s".formatted(sentence(first), String.join(" ", changes));
+    List<String> all = new ArrayList<>();
+    all.add(sentence(first));
+    OutcomeFindings keptIn = findings.keptIn();
+    if (keptIn != null) {
+      all.add("With the readings that were left out kept in: " + sentence(keptIn));
+    }
+    all.addAll(findings.standing().cautions());
+    return String.join(" ", all);
   }
 
   /** Whether something of the record forbids a verdict. */
@@ -94,13 +99,14 @@ public final class FindingsWords {
     }
     return switch (verdict) {
       case DIFFERS ->
-          "%s differs%s: %s, %s, %s."
+          "%s differs%s: %s, %s, %s.%s"
               .formatted(
                   name(found),
                   unconfirmed(found, effect),
                   measured(found, effect, words),
                   interval95(effect, words),
-                  p(effect));
+                  p(effect),
+                  againstMargin(effect, words));
       case EQUIVALENT ->
           "%s is equivalent within %s: %s, %s."
               .formatted(
@@ -119,6 +125,21 @@ public final class FindingsWords {
                   interval90(effect, words));
       case UNDECIDED -> undecided(found, effect, words);
     };
+  }
+
+  /** How a difference that is not equivalent lies to the margin; empty where none was fixed. */
+  private String againstMargin(Effect effect, EffectWords words) {
+    Effect.Equivalence tests = effect.equivalence();
+    if (tests == null) {
+      return "";
+    }
+    boolean beyond =
+        tests.interval().lower() > tests.margin() || tests.interval().upper() < -tests.margin();
+    return beyond
+        ? " It is larger than what was fixed as mattering, %s: %s."
+            .formatted(words.margin(), interval90(effect, words))
+        : " Whether it is smaller than what was fixed as mattering, %s, is undecided: %s."
+            .formatted(words.margin(), interval90(effect, words));
   }
 
   /** Where the test by the layouts that might have been drawn does not show the difference. */
@@ -235,11 +256,7 @@ public final class FindingsWords {
 
   /** How many units began and how many ended. */
   public String flow() {
-    int finished = findings.outcomes().get(0).unitsFinished();
-    int lost = facts.unitsStarted() - finished;
-    String tail = lost > 0 ? "; %d left out, for the reasons given".formatted(lost) : "";
-    return "%s: %d started, %d with a whole season%s."
-        .formatted(capital(plural(facts.unitWord())), facts.unitsStarted(), finished, tail);
+    return new ConclusionWords(findings, refused()).flow();
   }
 
   /** What may be concluded and what not. */

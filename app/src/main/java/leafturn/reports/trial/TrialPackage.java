@@ -66,6 +66,9 @@ public record TrialPackage(
 
   /** What is wrong or risky about the trial; nothing while nothing was read. */
   public List<Remark> remarks() {
+    if (findings != null) {
+      return findings.standing().remarks();
+    }
     return trial.readings().isEmpty()
         ? List.of()
         : new TrialChecks(
@@ -73,7 +76,7 @@ public record TrialPackage(
                 TrialGrounds.of(layout),
                 trial.readings(),
                 trial.events(),
-                findings != null && findings.facts().ended())
+                false)
             .remarks();
   }
 

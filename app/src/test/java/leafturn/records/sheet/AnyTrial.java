@@ -55,7 +55,12 @@ final class AnyTrial {
     return new TrialPast(
         any.list(3, () -> new TrialPast.PlanVersion(plan, any.day(), any.maybe(any::note))),
         any.list(3, () -> new TrialPast.Withdrawn(any.day(), any.list(1, 3, this::reading))),
-        any.list(3, () -> new TrialPast.EarlierEvent(any.day(), any.day(), any.text())));
+        any.list(3, () -> new TrialPast.EarlierEvent(any.day(), any.day(), any.text())),
+        any.list(
+            3,
+            () ->
+                new TrialPast.Entered(
+                    any.day(), any.text(), any.day(), any.list(1, 3, any::text))));
   }
 
   private TrialReadingsSheet readings() {

@@ -33,7 +33,7 @@ class StandingWordsTest {
   private static final ObjectMapper JSON = new ObjectMapper();
   private static final LocalDate CHANGED = LocalDate.of(2026, 5, 4);
 
-  private static ObjectNode plan(double margin) throws IOException {
+  static ObjectNode plan(double margin) throws IOException {
     ObjectNode plan =
         (ObjectNode) JSON.readTree(Files.readString(Examples.file("split-yards.trial.json")));
     plan.path("outcomes")
@@ -47,7 +47,7 @@ class StandingWordsTest {
   }
 
   /** The plan now, frozen as another on a day. */
-  private static TrialSheet trial(ObjectNode now, ObjectNode frozen, String day) {
+  static TrialSheet trial(ObjectNode now, ObjectNode frozen, String day) {
     String hash = BookPlan.hash(TrialSheet.planned(frozen, List.of()));
     TrialSheet.Frozen seal = new TrialSheet.Frozen(day + "T08:00:00Z", "Ada", hash, null);
     return TrialSheet.planned(now, List.of())
@@ -55,7 +55,7 @@ class StandingWordsTest {
         .endedOn(LocalDate.of(2026, 11, 1), null);
   }
 
-  private static List<Reading> readings(TrialSheet trial, boolean raterByArm) {
+  static List<Reading> readings(TrialSheet trial, boolean raterByArm) {
     SplittableRandom random = new SplittableRandom(7);
     TrialPlan plan = BookPlan.of(trial);
     List<Reading> readings = new ArrayList<>();
@@ -76,7 +76,7 @@ class StandingWordsTest {
             trial.with(past), List.of(), readings(trial, raterByArm), true, ZoneOffset.UTC));
   }
 
-  private static String document(Findings findings) {
+  static String document(Findings findings) {
     return new FindingsDocument(findings, null, List.of()).paper().html();
   }
 

@@ -8,6 +8,7 @@ import leafturn.trials.analysis.data.TrialFaultException;
 import leafturn.trials.analysis.multiplicity.AdjustedP;
 import leafturn.trials.design.Outcome;
 import leafturn.trials.findings.TrialFacts.Design;
+import org.jspecify.annotations.Nullable;
 
 /**
  * What a trial has found.
@@ -16,13 +17,15 @@ import leafturn.trials.findings.TrialFacts.Design;
  * @param reach what its result may be said of
  * @param warnings that concern all outcomes
  * @param standing how far a verdict stands
+ * @param keptIn the primary outcome with the readings that were left out; null where none were
  */
 public record Findings(
     TrialFacts facts,
     List<OutcomeFindings> outcomes,
     Reach reach,
     List<String> warnings,
-    Standing standing) {
+    Standing standing,
+    @Nullable OutcomeFindings keptIn) {
 
   /** What a result may be said of. */
   public enum Reach {
@@ -75,7 +78,8 @@ public record Findings(
       throw new TrialFaultException(warnings);
     }
     addMargin(outcomes, warnings);
-    return new Findings(facts, screened(found), reach(facts, found), warnings, Standing.UNKNOWN);
+    return new Findings(
+        facts, screened(found), reach(facts, found), warnings, Standing.UNKNOWN, null);
   }
 
   /** The same by what was kept of the trial; where a verdict is refused, none is left. */
@@ -83,13 +87,20 @@ public record Findings(
     List<OutcomeFindings> told =
         kept.refusals().isEmpty()
             ? outcomes
-            : outcomes.stream()
-                .map(
-                    each ->
-                        each.withEffects(
-                            each.effects().stream().map(Effect::withoutVerdict).toList()))
-                .toList();
-    return new Findings(facts, told, reach, warnings, kept);
+            : outcomes.stream().map(OutcomeFindings::withoutVerdict).toList();
+    return new Findings(facts, told, reach, warnings, kept, keptIn);
+  }
+
+  /** The same beside what was found with the readings that were left out. */
+  public Findings beside(Findings withAll) {
+    OutcomeFindings first = withAll.outcomes.get(0);
+    return new Findings(
+        facts, outcomes, reach, warnings, standing, first.outcome().primary() ? first : null);
+  }
+
+  /** Units of the first outcome that were read on as many days as were planned. */
+  public int unitsWhole() {
+    return outcomes.get(0).unitsWhole(standing.plannedDays());
   }
 
   private static List<Outcome> primaryFirst(List<Outcome> outcomes) {

@@ -1,6 +1,7 @@
 package leafturn.trials.findings;
 
 import java.util.List;
+import java.util.stream.IntStream;
 import leafturn.trials.design.Outcome;
 import leafturn.trials.observation.Sphericity;
 import org.jspecify.annotations.Nullable;
@@ -53,14 +54,39 @@ public record OutcomeFindings(
     warnings = List.copyOf(warnings);
   }
 
-  /** Units with a season of every plot. */
-  public int unitsFinished() {
+  /** Units with a season of every plot, of however many dates: those that the result rests on. */
+  public int unitsUsed() {
+    return (int) table.units().stream().filter(this::isUsed).count();
+  }
+
+  /**
+   * Units each of whose plots was read on as many dates as were planned.
+   *
+   * @param plannedDays 0 where nobody knows: then every unit that is used
+   */
+  public int unitsWhole(int plannedDays) {
     return (int)
         table.units().stream()
-            .filter(
-                unit ->
-                    table.plotsOf(unit).stream().noneMatch(plot -> Double.isNaN(summaries[plot])))
+            .filter(unit -> isUsed(unit) && datesRead(unit) >= plannedDays)
             .count();
+  }
+
+  private boolean isUsed(String unit) {
+    return table.plotsOf(unit).stream().noneMatch(plot -> Double.isNaN(summaries[plot]));
+  }
+
+  /** Dates on which each plot of a unit was read. */
+  private long datesRead(String unit) {
+    return IntStream.range(0, table.dates().size())
+        .filter(
+            date ->
+                table.plotsOf(unit).stream()
+                    .noneMatch(plot -> Double.isNaN(table.values()[plot][date])))
+        .count();
+  }
+
+  OutcomeFindings withoutVerdict() {
+    return withEffects(effects.stream().map(Effect::withoutVerdict).toList());
   }
 
   OutcomeFindings withEffects(List<Effect> others) {

@@ -23,11 +23,12 @@ public record Looks(
    * What follows.
    *
    * @param read days on which the primary outcome was read
+   * @param over whether the season is over, so that findings test
    */
-  public List<Remark> remarks(List<LocalDate> read) {
+  public List<Remark> remarks(List<LocalDate> read, boolean over) {
     List<Remark> remarks = new ArrayList<>();
     LocalDate last = planned.stream().max(LocalDate::compareTo).orElse(LocalDate.MAX);
-    if (ended == null && read.stream().noneMatch(day -> !day.isBefore(last))) {
+    if (!over) {
       remarks.add(
           Remark.refused(
               "The trial is under way (last planned day %s): it shows what was read so far and no"

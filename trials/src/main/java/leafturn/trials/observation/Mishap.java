@@ -31,9 +31,16 @@ public record Mishap(
    * A decision on the plots that were touched.
    *
    * @param leftOut whether their readings are left out from the day on
-   * @param blind whether it was made without knowing treatments and results
+   * @param blind whether it is said to have been made without knowing treatments and results
+   * @param doubt why that is not taken on somebody's word, in words; empty where nothing speaks
+   *     against it
    */
-  public record Decision(boolean leftOut, boolean blind) {}
+  public record Decision(boolean leftOut, boolean blind, String doubt) {
+    /** A decision that nothing speaks against. */
+    public Decision(boolean leftOut, boolean blind) {
+      this(leftOut, blind, "");
+    }
+  }
 
   /** Whether readings of a plot on a day are left out because of it. */
   public boolean leavesOut(String plot, LocalDate date) {
@@ -62,17 +69,33 @@ public record Mishap(
       } else if (!mishap.decision.blind) {
         remarks.add(
             Remark.warning(
-                "%s: decided with treatments or results in sight; the findings say so and show both"
-                    + " ways.",
-                told));
+                "%s: %s, decided with treatments or results in sight%s.",
+                told, kept(mishap.decision), ways(mishap.decision)));
+      } else if (!mishap.decision.doubt.isEmpty()) {
+        remarks.add(
+            Remark.warning(
+                "%s: %s, told to be decided blind, but %s%s.",
+                told,
+                kept(mishap.decision),
+                mishap.decision.doubt,
+                ways(mishap.decision)));
       } else {
         remarks.add(
             Remark.note(
-                "%s: %s, decided blind.", told, mishap.decision.leftOut ? "left out" : "kept in"));
+                "%s: %s, decided blind%s.",
+                told, kept(mishap.decision), ways(mishap.decision)));
       }
       oneSided(mishap, told, layout, remarks);
     }
     return remarks;
+  }
+
+  private static String kept(Decision decision) {
+    return decision.leftOut ? "left out" : "kept in";
+  }
+
+  private static String ways(Decision decision) {
+    return decision.leftOut ? "; the findings show the result with and without" : "";
   }
 
   private static void oneSided(

@@ -143,22 +143,27 @@ class MistakesTest {
   void stoppingEarlyPickingTheBestDateOrManyOutcomes() {
     List<LocalDate> planned = List.of(MAY, MAY.plusDays(14), MAY.plusDays(28));
     assertThat(
-            sentences(new Looks(planned, null, 1, 1).remarks(planned.subList(0, 2)), Weight.REFUSED)
+            sentences(
+                    new Looks(planned, null, 1, 1).remarks(planned.subList(0, 2), false),
+                    Weight.REFUSED)
                 .get(0))
         .contains("under way", "no test");
     assertThat(
             sentences(
-                    new Looks(planned, MAY.plusDays(15), 1, 1).remarks(planned.subList(0, 2)),
+                    new Looks(planned, MAY.plusDays(15), 1, 1).remarks(planned.subList(0, 2), true),
                     Weight.WARNING)
                 .get(0))
         .contains("before its last planned day", "finds too much");
     List<Remark> more =
-        new Looks(planned, MAY.plusDays(30), 6, 1).remarks(List.of(MAY, MAY.plusDays(9)));
+        new Looks(planned, MAY.plusDays(30), 6, 1).remarks(List.of(MAY, MAY.plusDays(9)), true);
     assertThat(sentences(more, Weight.WARNING).get(0))
         .contains("2026-05-13", "not on the best day");
     assertThat(sentences(more, Weight.NOTE).get(0))
         .contains("5 outcomes", "exploratory", "adjusted");
-    assertThat(new Looks(planned, MAY.plusDays(30), 1, 1).remarks(planned)).isEmpty();
+    assertThat(new Looks(planned, MAY.plusDays(30), 1, 1).remarks(planned, true)).isEmpty();
+    assertThat(new Looks(planned, null, 1, 1).remarks(planned.subList(0, 2), true))
+        .as("once findings test, no check says that nothing is tested")
+        .isEmpty();
   }
 
   /** That the power page and command refuse it is TrialSizeCommandTest's. */
@@ -230,7 +235,16 @@ class MistakesTest {
     Mishap seen =
         new Mishap(MAY, "spreader overlap", List.of("B1-1"), 4.0, new Mishap.Decision(true, false));
     assertThat(sentences(Mishap.remarks(List.of(seen), yards(2)), Weight.WARNING).get(0))
-        .contains("results in sight", "both ways");
+        .contains("results in sight", "with and without");
+    Mishap doubted =
+        new Mishap(
+            MAY,
+            "dog urine",
+            List.of("B1-1"),
+            null,
+            new Mishap.Decision(true, true, "2 of its readings stood in the book"));
+    assertThat(sentences(Mishap.remarks(List.of(doubted), yards(2)), Weight.WARNING).get(0))
+        .contains("told to be decided blind, but 2 of its readings stood in the book");
     assertThat(seen.leavesOut("B1-1", MAY)).isTrue();
     assertThat(seen.leavesOut("B1-1", MAY.minusDays(1))).isFalse();
     assertThat(seen.leavesOut("B1-2", MAY)).isFalse();
