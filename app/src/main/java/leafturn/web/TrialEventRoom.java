@@ -140,8 +140,7 @@ final class TrialEventRoom implements Room {
         ObjectNode exclusion = (ObjectNode) document.path("exclusion");
         exclusion.put("by", by).put("on", desk.today(asked.trial().content()).toString());
       }
-      TrialEventSheet event =
-          Kind.TRIAL_EVENT.read(new SourceText("event", document.toString()));
+      TrialEventSheet event = Kind.TRIAL_EVENT.read(new SourceText("event", document.toString()));
       Sheet<TrialEventSheet> before = asked.event();
       return before == null ? event : event.decidedAs(before.content());
     } catch (JsonProcessingException e) {

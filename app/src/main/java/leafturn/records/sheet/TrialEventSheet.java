@@ -117,8 +117,7 @@ public record TrialEventSheet(
         exclusion != null
             && was != null
             && exclusion.equals(
-                new Exclusion(
-                    was.leftOut, was.blind, exclusion.by, exclusion.on, was.why))
+                new Exclusion(was.leftOut, was.blind, exclusion.by, exclusion.on, was.why))
             && day.equals(before.day)
             && plots.equals(before.plots);
     return same ? new TrialEventSheet(trial, day, what, plots, areaM2, mown, was, note) : this;

@@ -23,8 +23,7 @@ public record TrialPast(
     List<EarlierEvent> events,
     List<Entered> entered) {
   /** Nothing was kept. */
-  public static final TrialPast UNKNOWN = 
-      new TrialPast(List.of(), List.of(), List.of(), List.of());
+  public static final TrialPast UNKNOWN = new TrialPast(List.of(), List.of(), List.of(), List.of());
 
   public TrialPast {
     plans = List.copyOf(plans);
@@ -34,8 +33,7 @@ public record TrialPast(
   }
 
   /** A past of which is not known when readings were entered. */
-  public TrialPast(
-      List<PlanVersion> plans, List<Withdrawn> withdrawn, List<EarlierEvent> events) {
+  public TrialPast(List<PlanVersion> plans, List<Withdrawn> withdrawn, List<EarlierEvent> events) {
     this(plans, withdrawn, events, List.of());
   }
 

@@ -151,8 +151,9 @@ final class TrialHindsight {
   }
 
   /**
-   * Why a decision is not taken as blind on somebody's word: its readings stood in the book, results
-   * could be seen, or its reason is no rule of the frozen plan. Empty where none of these is so.
+   * Why a decision is not taken as blind on somebody's word: its readings stood in the book,
+   * results could be seen, or its reason is no rule of the frozen plan. Empty where none of these
+   * is so.
    */
   String doubt(TrialEventSheet event) {
     TrialEventSheet.Exclusion decided = event.exclusion();
@@ -236,14 +237,17 @@ final class TrialHindsight {
                 count == 1 ? "was" : "were",
                 taken.on(),
                 seen,
-                again == 0 ? "; nothing stands in their place" : "; %d stand anew".formatted(again)));
+                again == 0
+                    ? "; nothing stands in their place"
+                    : "; %d stand anew".formatted(again)));
   }
 
   private static String named(Stream<String> names) {
     List<String> all = names.distinct().sorted().toList();
     return all.size() <= MOST_NAMED
         ? String.join(", ", all)
-        : "%s and %d more".formatted(String.join(", ", all.subList(0, MOST_NAMED)), all.size() - MOST_NAMED);
+        : "%s and %d more"
+            .formatted(String.join(", ", all.subList(0, MOST_NAMED)), all.size() - MOST_NAMED);
   }
 
   /** Readings by eye that were entered long after they were read, with results in sight. */
@@ -254,7 +258,13 @@ final class TrialHindsight {
           outcome.kind() == Outcome.Kind.SOIL || outcome.kind() == Outcome.Kind.TISSUE;
       readings.stream()
           .filter(each -> !laboratory && each.outcome().equals(outcome.name()))
-          .forEach(each -> lateOn(each).ifPresent(on -> late.computeIfAbsent(on, day -> new ArrayList<>()).add("%s on %s".formatted(each.plot(), each.date()))));
+          .forEach(
+              each ->
+                  lateOn(each)
+                      .ifPresent(
+                          on ->
+                              late.computeIfAbsent(on, day -> new ArrayList<>())
+                                  .add("%s on %s".formatted(each.plot(), each.date()))));
     }
     return late.entrySet().stream()
         .map(

@@ -171,8 +171,7 @@ public final class TrialShelf {
         (outcome, days) ->
             days.forEach(
                 (day, codes) ->
-                    entered.add(
-                        new TrialPast.Entered(on, outcome, day, List.copyOf(codes)))));
+                    entered.add(new TrialPast.Entered(on, outcome, day, List.copyOf(codes)))));
   }
 
   private void addEarlier(List<TrialPast.EarlierEvent> earlier, String event, ZoneId zone) {

@@ -27,7 +27,8 @@ final class ConclusionWords {
     int whole = findings.unitsWhole();
     int used = findings.outcomes().get(0).unitsUsed();
     int lost = facts.unitsStarted() - used;
-    String part = used > whole ? ", %d read on fewer days than planned".formatted(used - whole) : "";
+    String part =
+        used > whole ? ", %d read on fewer days than planned".formatted(used - whole) : "";
     String tail = lost > 0 ? "; %d left out, for the reasons given".formatted(lost) : "";
     return "%s: %d started, %d with a whole season%s%s."
         .formatted(

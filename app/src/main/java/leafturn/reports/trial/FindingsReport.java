@@ -139,11 +139,7 @@ public record FindingsReport(
         },
         words.headline(),
         words.conclusions(),
-        new Flow(
-            facts.unitWord(),
-            facts.unitsStarted(),
-            findings.unitsWhole(),
-            facts.yards()),
+        new Flow(facts.unitWord(), facts.unitsStarted(), findings.unitsWhole(), facts.yards()),
         findings.outcomes().stream().map(found -> entry(found, words)).toList(),
         new Planned(
             facts.record().hash(),

@@ -72,11 +72,7 @@ public record TrialPackage(
     return trial.readings().isEmpty()
         ? List.of()
         : new TrialChecks(
-                trial.trial(),
-                TrialGrounds.of(layout),
-                trial.readings(),
-                trial.events(),
-                false)
+                trial.trial(), TrialGrounds.of(layout), trial.readings(), trial.events(), false)
             .remarks();
   }
 

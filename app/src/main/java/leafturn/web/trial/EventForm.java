@@ -55,8 +55,8 @@ public final class EventForm {
   private static Group decision() {
     return new Group(
         "For a mishap: do its plots stay in?",
-        "Decide before anybody looks at the results, by the rules of the plan; it can be decided"
-            + " later.",
+        "Decide before anybody looks at the results, by the rules of the plan, named by number (rule"
+            + " 2) or in their words; it can be decided later.",
         List.of(
             Field.oneOf(
                 "exclusion.leftOut",

@@ -21,7 +21,8 @@ class HindsightWordsTest {
   private static final LocalDate DOG = LocalDate.of(2026, 8, 1);
   private static final LocalDate LATE = LocalDate.of(2026, 10, 20);
   private static final LocalDate LAST = LocalDate.of(2026, 10, 12);
-  private static final String BOTH = "With the readings that were left out kept in: Quality differs";
+  private static final String BOTH =
+      "With the readings that were left out kept in: Quality differs";
 
   private static TrialSheet trial() throws IOException {
     return StandingWordsTest.trial(
@@ -81,7 +82,9 @@ class HindsightWordsTest {
         .contains(BOTH)
         .doesNotContain("not taken as blind");
     Findings known =
-        leavingOut(leftOut(LocalDate.of(2026, 9, 3), "rule 2"), entered(LAST.minusDays(45), LocalDate.of(2026, 8, 24)));
+        leavingOut(
+            leftOut(LocalDate.of(2026, 9, 3), "rule 2"),
+            entered(LAST.minusDays(45), LocalDate.of(2026, 8, 24)));
     assertThat(new FindingsView(known).headline())
         .contains("not taken as blind: 1 of its readings stood in the book.");
   }

@@ -23,7 +23,7 @@ public record Standing(
     int plannedDays,
     List<Remark> remarks) {
   /** Nothing was kept. */
-  public static final Standing UNKNOWN = 
+  public static final Standing UNKNOWN =
       new Standing(List.of(), List.of(), "", false, 0, List.of());
 
   public Standing {

@@ -75,15 +75,11 @@ public record Mishap(
         remarks.add(
             Remark.warning(
                 "%s: %s, told to be decided blind, but %s%s.",
-                told,
-                kept(mishap.decision),
-                mishap.decision.doubt,
-                ways(mishap.decision)));
+                told, kept(mishap.decision), mishap.decision.doubt, ways(mishap.decision)));
       } else {
         remarks.add(
             Remark.note(
-                "%s: %s, decided blind%s.",
-                told, kept(mishap.decision), ways(mishap.decision)));
+                "%s: %s, decided blind%s.", told, kept(mishap.decision), ways(mishap.decision)));
       }
       oneSided(mishap, told, layout, remarks);
     }
