@@ -89,11 +89,11 @@ final class TrialAnalyseCommand implements Callable<Integer> {
     Optional<TrialPlan> plan =
         planned == null ? Optional.empty() : inputs.read(() -> TrialPlanFile.read(planned));
     inputs.throwIfAny();
-    analyse(table.orElseThrow(), byPlan(model.orElseThrow(), plan));
+    analyse(table.orElseThrow(), byPlan(model.orElseThrow(), table.orElseThrow(), plan));
     return ExitCode.DONE;
   }
 
-  private ModelAndTrial byPlan(ModelAndTrial asked, Optional<TrialPlan> plan) {
+  private ModelAndTrial byPlan(ModelAndTrial asked, TrialTable table, Optional<TrialPlan> plan) {
     Path file = planFile;
     if (file == null || plan.isEmpty()) {
       return asked;
@@ -104,7 +104,7 @@ final class TrialAnalyseCommand implements Callable<Integer> {
           "%s: it does not say which columns hold yards, arms and dates; add the section trial."
               .formatted(modelFile));
     }
-    AskedTrial planned = PlannedTable.of(plan.get(), asked.model(), columns, file);
+    AskedTrial planned = PlannedTable.of(plan.get(), asked, columns, table, file);
     return new ModelAndTrial(asked.model(), planned);
   }
 

@@ -21,6 +21,7 @@ import leafturn.trials.analysis.model.TrialModel;
 import leafturn.trials.findings.AskedTrial;
 import leafturn.trials.observation.Remark;
 import leafturn.trials.observation.RepeatedKeys;
+import leafturn.trials.observation.RepeatedUnits;
 import org.jspecify.annotations.Nullable;
 
 /** An analysed trial as {@code trial analyse} writes it; what cannot be estimated is null. */
@@ -187,12 +188,13 @@ public record TrialReport(
   }
 
   /**
-   * What is to be said of rows that stand twice.
+   * What is to be said of rows that stand twice, and of units that were read several times.
    *
    * @throws TrialFaultException where the model knows a plot and date once
    */
   static List<String> repeatedKeys(TrialTable table, TrialModel model) {
-    List<Remark> remarks = RepeatedKeys.remarks(table, model);
+    List<Remark> keys = RepeatedKeys.remarks(table, model);
+    List<Remark> remarks = keys.isEmpty() ? RepeatedUnits.remarks(table, model) : keys;
     List<String> sentences = remarks.stream().map(Remark::sentence).toList();
     if (remarks.stream().anyMatch(each -> each.weight() == Remark.Weight.REFUSED)) {
       throw new TrialFaultException(sentences);

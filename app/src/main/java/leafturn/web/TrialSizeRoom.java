@@ -1,11 +1,13 @@
 package leafturn.web;
 
 import io.javalin.http.Context;
+import java.time.ZoneOffset;
 import java.util.List;
 import java.util.Map;
 import leafturn.quantity.Units;
 import leafturn.records.Faults;
 import leafturn.records.InputException;
+import leafturn.records.book.Sheet;
 import leafturn.records.people.Visitor;
 import leafturn.records.sheet.TrialSheet;
 import leafturn.records.trial.BookPlan;
@@ -41,14 +43,22 @@ final class TrialSizeRoom implements Room {
     String id = context.pathParam("id");
     TrialSheet trial =
         desk.book()
-            .read(reading -> new TrialShelf(reading, visitor).find(id))
-            .orElseThrow(Refusal::notFound)
-            .content();
+            .read(
+                reading -> {
+                  TrialShelf shelf = new TrialShelf(reading, visitor);
+                  return shelf.find(id).map(sheet -> withPast(shelf, sheet));
+                })
+            .orElseThrow(Refusal::notFound);
     TrialSizePage page = page(context, id, trial, visitor.person().units());
     if (page.answer() == null && page.planFaults().isEmpty()) {
       context.status(UNUSABLE);
     }
     desk.show(context, "trialsize.jte", trial.name(), Map.of("page", page));
+  }
+
+  /** Its plans are what counts here, not the days of their changes: any zone does. */
+  private static TrialSheet withPast(TrialShelf shelf, Sheet<TrialSheet> sheet) {
+    return sheet.content().with(shelf.past(sheet, ZoneOffset.UTC));
   }
 
   /** The form with what an address alone asks otherwise. */
@@ -70,7 +80,7 @@ final class TrialSizeRoom implements Room {
   private static TrialSizePage page(Context context, String id, TrialSheet trial, Units units) {
     TrialPlan plan;
     try {
-      plan = BookPlan.of(trial);
+      plan = BookPlan.judged(trial);
     } catch (InputException unfinished) {
       List<String> faults =
           unfinished.faultsByField().stream().map(fault -> fault.sentence()).toList();

@@ -7,6 +7,7 @@ import java.io.PrintWriter;
 import java.io.StringWriter;
 import java.nio.file.Files;
 import java.nio.file.Path;
+import java.util.List;
 import java.util.Random;
 import leafturn.records.SourceText;
 import leafturn.records.trial.TrialPlanFile;
@@ -42,17 +43,34 @@ class PlannedTableCommandTest {
   @TempDir private Path folder;
 
   private String analysed(String trial, boolean swapped) throws IOException {
+    return analysed(trial, swapped, List.of(""));
+  }
+
+  /**
+   * @param dates cells of a further column, a row of each plot with each; one empty cell for none
+   */
+  private String analysed(String trial, boolean swapped, List<String> dates) throws IOException {
     Path plan = Files.writeString(folder.resolve("plan.json"), PLAN);
     TrialLayout layout = TrialLayout.of(TrialPlanFile.read(new SourceText("plan", PLAN)));
     Random random = new Random(3);
-    StringBuilder csv = new StringBuilder("plot,block,practice,feed,quality\n");
+    boolean dated = dates.size() > 1;
+    StringBuilder csv =
+        new StringBuilder("plot,block,practice,feed,quality%s\n".formatted(dated ? ",seen" : ""));
     for (LaidPlot plot : layout.plots()) {
       boolean returned = plot.unit().arm().equals("returned");
       String arm = returned == swapped ? "collected" : "returned";
       double value = 6 + (returned ? 1 : 0) + 0.3 * random.nextGaussian();
-      csv.append(
-          "%s,%d,%s,%s,%s%n"
-              .formatted(plot.code(), plot.unit().block(), arm, plot.unit().secondArm(), value));
+      for (String date : dates) {
+        csv.append(
+            "%s,%d,%s,%s,%s%s%n"
+                .formatted(
+                    plot.code(),
+                    plot.unit().block(),
+                    arm,
+                    plot.unit().secondArm(),
+                    value + 0.1 * random.nextGaussian(),
+                    dated ? "," + date : ""));
+      }
     }
     Path data = Files.writeString(folder.resolve("data.csv"), csv);
     Path model = Files.writeString(folder.resolve("model.json"), MODEL.formatted(trial));
@@ -84,6 +102,16 @@ class PlannedTableCommandTest {
     assertThat(analysed(", \"trial\": {}", false))
         .startsWith("2 ")
         .contains("split-plot", "codes of its plots");
+  }
+
+  @Test
+  void datesOfTheTableAreTakenOrAskedFor() throws IOException {
+    String codes = ", \"trial\": {\"plot\": \"plot\"}";
+    assertThat(analysed(codes, false, List.of("2026-05-01", "2026-09-01")))
+        .contains("from the model of all dates", "by trapezoids");
+    assertThat(analysed(codes, false, List.of("spring", "autumn")))
+        .startsWith("2 ")
+        .contains("plans 2 dates", "\"trial\": {\"date\": \"date\"}");
   }
 
   @Test

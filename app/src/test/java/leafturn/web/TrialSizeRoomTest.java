@@ -4,6 +4,7 @@ import static org.assertj.core.api.Assertions.assertThat;
 
 import com.fasterxml.jackson.databind.JsonNode;
 import com.fasterxml.jackson.databind.ObjectMapper;
+import com.fasterxml.jackson.databind.node.ObjectNode;
 import java.io.IOException;
 import java.io.UncheckedIOException;
 import java.net.http.HttpResponse;
@@ -11,6 +12,7 @@ import java.util.List;
 import leafturn.records.Examples;
 import leafturn.records.sheet.Kind;
 import leafturn.records.sheet.TrialSheet;
+import leafturn.records.trial.BookPlan;
 import org.junit.jupiter.api.Test;
 
 /** The page that tells how many yards a trial needs. */
@@ -80,6 +82,20 @@ class TrialSizeRoomTest extends DemoSite {
     assertThat(unknown.statusCode()).isEqualTo(422);
     assertThat(unknown.body()).contains("worms", "has no starting values", "soil potassium");
     assertThat(visitor.ask(PAGE + "?units=8").statusCode()).isEqualTo(200);
+  }
+
+  @Test
+  void aFrozenMarginStaysInTheQuestion() throws Exception {
+    TrialSheet planned = book.read(book -> book.find(Kind.TRIAL, ID)).orElseThrow().content();
+    TrialSheet frozen =
+        planned.frozenAs(
+            new TrialSheet.Frozen("2026-03-01T08:00:00Z", "Owner", BookPlan.hash(planned), null));
+    ObjectNode plan = frozen.plan().deepCopy();
+    ((ObjectNode) plan.get("outcomes").get(0)).put("margin", 1.5);
+    book.write("Owner", writing -> writing.revise(Kind.TRIAL, ID, 1, frozen));
+    book.write(
+        "Owner", writing -> writing.revise(Kind.TRIAL, ID, 2, frozen.with(plan, frozen.lawns())));
+    assertThat(visitor.read(PAGE)).contains("To find a difference of 0.5 ");
   }
 
   @Test

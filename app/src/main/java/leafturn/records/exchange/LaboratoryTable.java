@@ -8,10 +8,12 @@ import java.util.List;
 import java.util.Map;
 import java.util.Objects;
 import java.util.Optional;
+import java.util.stream.Stream;
 import leafturn.quantity.Units;
 import leafturn.records.Dates;
 import leafturn.records.Faults;
 import leafturn.records.InputException;
+import leafturn.records.book.Sheet;
 import leafturn.records.exchange.Reading.DateOrder;
 import leafturn.records.exchange.Reading.Pick;
 import leafturn.records.sheet.LaboratorySheet;
@@ -62,6 +64,19 @@ final class LaboratoryTable {
       }
     }
     return Optional.empty();
+  }
+
+  /** The column by which a table names its plots, with a mapping or one row a reading. */
+  static String plotHeading(@Nullable Sheet<LaboratorySheet> mapping) {
+    if (mapping == null) {
+      return ReadingColumns.PLOT;
+    }
+    List<LaboratorySheet.Column> columns = mapping.content().columns();
+    return Stream.of(Holds.PLOT, Holds.SAMPLE)
+        .flatMap(what -> columns.stream().filter(column -> column.holds() == what))
+        .map(LaboratorySheet.Column::heading)
+        .findFirst()
+        .orElse(columns.get(0).heading());
   }
 
   Reading reading() {

@@ -148,7 +148,7 @@ public final class ReadingImport {
     if (outcome == null) {
       look.faults.add(row, of, ground.noOutcome(given.outcome()));
     } else if (plot == null) {
-      look.faults.add(row, of, ground.noPlot(given.plot()));
+      look.faults.add(row, LaboratoryTable.plotHeading(laboratory), ground.noPlot(given.plot()));
     } else if (given.date().isAfter(today)) {
       look.faults.add(row, Dates.notYet(given.date(), today));
     } else {

@@ -165,7 +165,8 @@ public final class BookFindings {
         sample.date().toString(),
         sample.date().toEpochDay(),
         sample.value(),
-        sample.belowDetection());
+        sample.belowDetection(),
+        sample.limits());
   }
 
   /** Lawns of which something was read: of others nothing can be said. */

@@ -4,8 +4,11 @@ import java.time.LocalDate;
 import java.time.ZoneId;
 import java.util.Collections;
 import java.util.List;
+import java.util.Objects;
 import leafturn.records.SourceText;
+import leafturn.records.sheet.TrialPast;
 import leafturn.records.sheet.TrialSheet;
+import leafturn.trials.design.Outcome;
 import leafturn.trials.design.TrialPlan;
 
 /** The plan of a trial in the book. */
@@ -19,6 +22,20 @@ public final class BookPlan {
    */
   public static TrialPlan of(TrialSheet trial) {
     return TrialPlanFile.read(new SourceText("plan", trial.plan().toString()));
+  }
+
+  /**
+   * The plan with the outcomes, and their margins, by which the trial is judged: those that were
+   * frozen, where it was changed since.
+   *
+   * @param trial with its past, where that is known
+   * @throws leafturn.records.InputException with every fault it has
+   */
+  public static TrialPlan judged(TrialSheet trial) {
+    TrialPlan now = of(trial);
+    TrialPast past = Objects.requireNonNullElse(trial.past(), TrialPast.UNKNOWN);
+    List<Outcome> outcomes = new FrozenPlan(past, now).outcomes();
+    return outcomes.stream().anyMatch(Outcome::primary) ? now.with(outcomes) : now;
   }
 
   /**

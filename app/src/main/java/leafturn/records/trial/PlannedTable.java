@@ -4,6 +4,8 @@ import java.nio.file.Path;
 import java.util.List;
 import java.util.stream.Collectors;
 import leafturn.records.InputException;
+import leafturn.records.trial.TrialModelFile.ModelAndTrial;
+import leafturn.trials.analysis.data.TrialTable;
 import leafturn.trials.analysis.model.TrialModel;
 import leafturn.trials.design.Outcome;
 import leafturn.trials.design.TrialPlan;
@@ -20,10 +22,16 @@ public final class PlannedTable {
    * What the plan fixed for the outcome of a model.
    *
    * @param asked what the model says of columns and deviations
+   * @param table of results
    * @param file of the plan, for messages
    * @throws InputException where plan, model and table do not speak of the same trial
    */
-  public static AskedTrial of(TrialPlan plan, TrialModel model, AskedTrial asked, Path file) {
+  public static AskedTrial of(
+      TrialPlan plan, ModelAndTrial model, AskedTrial asked, TrialTable table, Path file) {
+    return PlannedDates.dated(plan, of(plan, model.model(), asked, file), table, file);
+  }
+
+  private static AskedTrial of(TrialPlan plan, TrialModel model, AskedTrial asked, Path file) {
     Outcome outcome =
         plan.observing().outcomes().stream()
             .filter(each -> each.name().equals(model.response()))

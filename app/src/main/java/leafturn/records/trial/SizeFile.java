@@ -92,11 +92,8 @@ public final class SizeFile {
     Integer units = units(arms);
     DifferenceTest test = test();
     boolean any = isAny(second ? secondArms : arms);
-    Double power = SizeFields.inside(root, "power", 0, MOST_POWER);
+    Double power = SizeFields.inside(root, "power", test.alpha(), MOST_POWER);
     double wanted = power == null ? USUAL_POWER : power;
-    if (wanted <= test.alpha()) {
-      root.fault("power", "it is not above alpha, which chance alone reaches; give 0.8 or so.");
-    }
     SizeEffects.Effects asked = effects.read(second ? secondArms : arms);
     SizeDocument.CoresWanted cores = cores();
     SizeSimulation simulation =

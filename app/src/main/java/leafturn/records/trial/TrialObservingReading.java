@@ -102,9 +102,10 @@ final class TrialObservingReading {
     if (kind == null) {
       return null;
     }
+    Outcome.Scale analysed = scale == null ? Outcome.Scale.IDENTITY : scale;
     return TrialPlanFile.made(
         json,
-        "name",
+        Outcome.isTooWide(low, high, analysed, margin) ? "margin" : "name",
         before,
         () ->
             new Outcome(
@@ -113,7 +114,7 @@ final class TrialObservingReading {
                 unit,
                 low,
                 high,
-                scale == null ? Outcome.Scale.IDENTITY : scale,
+                analysed,
                 summary == null ? Outcome.Summary.SEASON_MEAN : summary,
                 margin,
                 primary));

@@ -161,7 +161,9 @@ final class TrialSection {
           margin,
           primary == null || primary);
     } catch (IllegalArgumentException wrong) {
-      json.fault("kind", wrong.getMessage() + ".");
+      Outcome.Scale scale = log ? Outcome.Scale.LOG : Outcome.Scale.IDENTITY;
+      boolean wide = Outcome.isTooWide(low, high, scale, margin);
+      json.fault(wide ? "margin" : "kind", wrong.getMessage() + ".");
       return null;
     }
   }

@@ -237,7 +237,8 @@ public final class FindingsWords {
   private String areas(OutcomeFindings found, AreasDifference areas, EffectWords words) {
     String by =
         areas.interval() == null
-            ? "read on one date, so that how well it is known cannot be told"
+            ? (areas.dates() > 1 ? "the same on every date" : "read on one date")
+                + ", so that how well it is known cannot be told"
             : "95\u00a0%% interval %s from the measuring alone"
                 .formatted(words.interval(areas.interval(), areas.samplingError()));
     return "One %s split once: the difference between the two areas is that %s (%s). Whether '%s' is why cannot be told from one %s."

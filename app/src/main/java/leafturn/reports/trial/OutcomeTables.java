@@ -12,6 +12,7 @@ import leafturn.trials.findings.OutcomeFindings;
 import leafturn.trials.findings.Plot;
 import leafturn.trials.findings.SeasonTable;
 import leafturn.trials.findings.TrialFacts;
+import org.jspecify.annotations.Nullable;
 
 /** The tables of one outcome. */
 final class OutcomeTables {
@@ -74,7 +75,7 @@ final class OutcomeTables {
     for (int date = 0; date < table.dates().size(); date++) {
       List<String> row = new ArrayList<>(List.of(OutcomeFigures.date(table.dates().get(date))));
       for (String arm : arms) {
-        row.add(words.amount(armMeans(table, arm)[date]));
+        row.add(words.amount(mean(model, arm, date)));
       }
       for (DatesModel.Differences each : differences) {
         DatesModel.AtDate at = each.dates().get(date);
@@ -84,7 +85,17 @@ final class OutcomeTables {
       rows.add(row);
     }
     String mean = words.isRatio() ? "Geometric means" : "Means";
-    return new ShownTable(mean + " of the plots by date" + inUnit(), header, rows);
+    String of = model == null ? " of the plots by date" : " by date, from the model of all dates";
+    return new ShownTable(mean + of + inUnit(), header, rows);
+  }
+
+  /** Means and differences of one table come from one place: the model, where there is one. */
+  private double mean(@Nullable DatesModel model, String arm, int date) {
+    if (model == null) {
+      return armMeans(found.table(), arm)[date];
+    }
+    List<Double> means = model.means().get(arm);
+    return means == null ? Double.NaN : means.get(date);
   }
 
   private String inUnit() {

@@ -55,6 +55,8 @@ final class PackageTables {
           new Column("area_m2", "number", ""),
           new Column("measured_m2", "number", "Area of the part that is observed and sampled."));
 
+  private static final String HALF_LIMITS = "of_which_half_limits";
+
   /** Those of the first columns that tell who a plot is. */
   private static final int PLOT_CELLS = 6;
 
@@ -146,16 +148,36 @@ final class PackageTables {
     columns.add(Column.text("rater"));
     columns.add(Column.text("sample"));
     columns.add(column(outcome, columns));
+    boolean partly = samples.stream().anyMatch(CleanReading::isPartlyBelow);
+    if (partly) {
+      columns.add(
+          new Column(
+              HALF_LIMITS,
+              "number",
+              "How much of the value stands for measurements below detection, at half their limit;"
+                  + " the others of that sample were measured. The findings count it as below"
+                  + " detection."));
+    }
     List<List<String>> rows = new ArrayList<>();
     for (CleanReading sample : samples) {
       List<String> row = new ArrayList<>(plot(Objects.requireNonNull(plots.get(sample.plot()))));
       row.add(sample.date().toString());
       row.add(text(sample.given().rater()));
       row.add(text(sample.given().sample()));
-      row.add((sample.belowDetection() ? "<" : "") + sample.value());
+      row.add(value(sample));
+      if (partly) {
+        row.add(sample.isPartlyBelow() ? Double.toString(sample.limits() / 2) : "");
+      }
       rows.add(row);
     }
     return new PackageTable(columns, rows, List.of());
+  }
+
+  /** A mean that limits are part of is no limit: it stands with each of them at half. */
+  private static String value(CleanReading sample) {
+    return sample.isPartlyBelow()
+        ? Double.toString(sample.withLimitsAt(0.5))
+        : (sample.belowDetection() ? "<" : "") + sample.value();
   }
 
   private static Column column(Outcome outcome, List<Column> others) {

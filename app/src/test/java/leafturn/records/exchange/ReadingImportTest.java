@@ -101,7 +101,7 @@ class ReadingImportTest {
     assertThatList(sentences(preview.faults()))
         .satisfiesExactly(
             each -> assertThat(each).contains("line 2", "value", "is no number"),
-            each -> assertThat(each).contains("line 3", "no plot of the layout"),
+            each -> assertThat(each).contains("line 3, column A / plot", "no plot of the layout"),
             each -> assertThat(each).contains("line 4", "no outcome of the plan"),
             each -> assertThat(each).contains("line 5", "unit of soil_potassium is missing"),
             each -> assertThat(each).contains("line 6", "date"),

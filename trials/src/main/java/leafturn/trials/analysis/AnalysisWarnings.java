@@ -1,5 +1,7 @@
 package leafturn.trials.analysis;
 
+import java.math.BigDecimal;
+import java.math.RoundingMode;
 import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.List;
@@ -65,11 +67,17 @@ final class AnalysisWarnings {
       warnings.add(
           "%s has no replicates to be judged by (0 degrees of freedom), so there is no p value; only the difference between these units can be stated."
               .formatted(test.term()));
-    } else if (test.denominatorDf() < FEW_DF) {
+    } else if (Math.rint(100 * test.denominatorDf()) < 100 * FEW_DF) {
       warnings.add(
-          "%s is judged on %.3g degrees of freedom; below 5, only very large effects can be seen."
-              .formatted(test.term(), test.denominatorDf()));
+          "%s is judged on %s; with fewer than 5, only very large effects can be seen."
+              .formatted(test.term(), degrees(test.denominatorDf())));
     }
+  }
+
+  private static String degrees(double df) {
+    String number =
+        new BigDecimal(df).setScale(2, RoundingMode.HALF_EVEN).stripTrailingZeros().toPlainString();
+    return number + (number.equals("1") ? " degree of freedom" : " degrees of freedom");
   }
 
   private static String boundary(String term, DegreesOfFreedom df) {

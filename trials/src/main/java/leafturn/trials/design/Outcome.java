@@ -1,5 +1,6 @@
 package leafturn.trials.design;
 
+import java.math.BigDecimal;
 import leafturn.quantity.Range;
 import org.jspecify.annotations.Nullable;
 
@@ -112,7 +113,33 @@ public record Outcome(
     }
     if (margin != null) {
       MARGIN.checked(margin);
+      if (isTooWide(low, high, scale, margin)) {
+        throw fault(
+            name,
+            "the margin %s is half or more of its range from %s to %s, so that nearly everything would count as equivalent; give the smallest difference that matters"
+                .formatted(plain(margin), plain(low), plain(high)));
+      }
     }
+  }
+
+  /**
+   * Whether a margin is at least half of what lies between the lowest and the highest value
+   * (assumed). On the log scale that is the root of their ratio.
+   */
+  public static boolean isTooWide(
+      @Nullable Double low, @Nullable Double high, Scale scale, @Nullable Double margin) {
+    if (low == null || high == null || margin == null) {
+      return false;
+    }
+    return scale == Scale.LOG
+        ? low > 0 && margin >= Math.sqrt(high / low)
+        : margin >= (high - low) / 2;
+  }
+
+  private static String plain(@Nullable Double value) {
+    return value == null
+        ? ""
+        : new BigDecimal(value.toString()).stripTrailingZeros().toPlainString();
   }
 
   /** The same without a verdict. */

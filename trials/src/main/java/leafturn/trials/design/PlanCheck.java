@@ -122,7 +122,9 @@ public final class PlanCheck {
           observing.from());
     }
     ordered("dates", observing.dates(), observing);
-    ordered("cores", observing.cores().dates(), observing);
+    if (!observing.cores().dates().equals(observing.dates())) {
+      ordered("cores", observing.cores().dates(), observing);
+    }
     if (observing.dates().isEmpty()) {
       add("dates", "there is none; give the days of observation.");
     }
@@ -138,7 +140,8 @@ public final class PlanCheck {
             date,
             dates.get(i - 1));
       }
-      if (date.isBefore(observing.from()) || date.isAfter(observing.to())) {
+      boolean isSeason = observing.from().isBefore(observing.to());
+      if (isSeason && (date.isBefore(observing.from()) || date.isAfter(observing.to()))) {
         add(field, "%s lies outside the season %s to %s.", date, observing.from(), observing.to());
       }
     }

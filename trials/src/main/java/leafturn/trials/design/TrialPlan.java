@@ -56,6 +56,19 @@ public record TrialPlan(
     return observing.outcomes().stream().filter(Outcome::primary).findFirst().orElseThrow();
   }
 
+  /** The same plan with other outcomes. */
+  public TrialPlan with(List<Outcome> outcomes) {
+    Observing others =
+        new Observing(
+            observing.from(),
+            observing.to(),
+            observing.dates(),
+            observing.cores(),
+            outcomes,
+            observing.exclusions());
+    return new TrialPlan(name, question, treatments, arrangement, lawns, others, protocol, seed);
+  }
+
   /** The same plan with another seed. */
   public TrialPlan withSeed(long other) {
     return new TrialPlan(

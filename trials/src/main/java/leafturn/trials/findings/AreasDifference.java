@@ -1,6 +1,7 @@
 package leafturn.trials.findings;
 
 import java.util.ArrayList;
+import java.util.Arrays;
 import java.util.List;
 import leafturn.trials.analysis.numeric.Tails;
 import leafturn.trials.analysis.paired.PairedDifference.Interval;
@@ -12,9 +13,10 @@ import org.jspecify.annotations.Nullable;
  * cores repeat the measuring, not the treatment, so there is no test of a treatment.
  *
  * @param difference first less second, on the scale of the analysis
- * @param samplingError standard error from the dates; NaN with a single date
+ * @param samplingError standard error from the dates; NaN with a single date, or where all dates
+ *     say the same
  * @param df of the sampling error
- * @param interval of 95 % by the sampling error alone; null with a single date
+ * @param interval of 95 % by the sampling error alone; null where that cannot be told
  * @param dates on which both areas were read
  * @source hurlbert1984
  */
@@ -25,6 +27,9 @@ public record AreasDifference(
     double df,
     @Nullable Interval interval,
     int dates) {
+
+  /** A share of the values that is rounding alone. */
+  private static final double NOTHING = 1e-9;
 
   /** The difference of a unit's two plots; null where they share no date. */
   static @Nullable AreasDifference of(Contrast contrast, SeasonTable table, PairedSeason pairs) {
@@ -48,6 +53,10 @@ public record AreasDifference(
     double mean = byDate.stream().mapToDouble(Double::doubleValue).average().orElse(Double.NaN);
     double squares = byDate.stream().mapToDouble(each -> (each - mean) * (each - mean)).sum();
     double error = Math.sqrt(squares / (dates - 1) / dates);
+    double size = Arrays.stream(first).filter(Double::isFinite).map(Math::abs).max().orElse(0);
+    if (error <= NOTHING * Math.max(size, Math.abs(mean))) {
+      return new AreasDifference(contrast, difference, Double.NaN, 0, null, dates);
+    }
     double reach = error * Tails.tQuantileTwoSided(Effect.ALPHA, dates - 1);
     return new AreasDifference(
         contrast,

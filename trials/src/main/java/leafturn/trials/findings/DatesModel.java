@@ -1,7 +1,9 @@
 package leafturn.trials.findings;
 
 import java.util.ArrayList;
+import java.util.LinkedHashMap;
 import java.util.List;
+import java.util.Map;
 import java.util.Objects;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
@@ -32,6 +34,7 @@ import org.jspecify.annotations.Nullable;
  * @param residualVariance of a plot on a date; at the first date where they differ
  * @param rho correlation of neighbouring dates; null where none was fitted
  * @param boundary terms held at zero
+ * @param means of the arms at each date; NaN for what cannot be estimated
  * @param differences at each date, for each planned comparison
  * @param baselineSlopesP that the slope on the baseline is the same for all arms; NaN without
  * @param warnings of the fit
@@ -44,6 +47,7 @@ public record DatesModel(
     double residualVariance,
     @Nullable Double rho,
     List<String> boundary,
+    Map<String, List<Double>> means,
     List<Differences> differences,
     double baselineSlopesP,
     List<String> warnings) {
@@ -192,9 +196,18 @@ public record DatesModel(
         fit.residualVariance(),
         fit.rho(),
         fit.boundary(),
+        means(columns.facts().factor(), fit),
         differences,
         baselineSlopesP(columns, table, best.correlation),
         analysis.warnings().stream().map(warning -> named(warning, table)).toList());
+  }
+
+  private static Map<String, List<Double>> means(String factor, MixedFit fit) {
+    Map<String, List<Double>> means = new LinkedHashMap<>();
+    for (String arm : fit.frame().factor(factor).levels()) {
+      means.put(arm, DifferencesOverTimes.means(fit, factor, arm, ModelColumns.DATE));
+    }
+    return means;
   }
 
   /** The table is made here, so its rows are known to a reader by plot and date, not by line. */

@@ -90,18 +90,29 @@ record ModelColumns(TrialFacts facts, SeasonTable table, double[] baseline) {
     String factor = facts.factor();
     return switch (facts.design()) {
       case UNITS -> List.of(RandomTerm.mean(unit));
-      case LATIN_SQUARE -> List.of(RandomTerm.mean(ROW), RandomTerm.mean(COLUMN));
       case SPLIT_PLOT -> List.of(RandomTerm.mean(unit), RandomTerm.mean(unit, factor));
       case STRIP_PLOT ->
           List.of(
               RandomTerm.mean(unit), RandomTerm.mean(unit, factor), RandomTerm.mean(unit, SECOND));
-      case LISTED -> List.of();
+      case LISTED, LATIN_SQUARE -> List.of();
     };
+  }
+
+  /**
+   * Rows and columns of a Latin square stay in the model however little they differ, so that (t -
+   * 1)(t - 2) degrees of freedom judge its treatments; each treatment stands in each of them once.
+   */
+  private void addRowsAndColumns(List<Term> fixed) {
+    if (facts.design() == Design.LATIN_SQUARE) {
+      fixed.add(term(ROW));
+      fixed.add(term(COLUMN));
+    }
   }
 
   /** The model of the plots' seasons, with all pairs of arms. */
   TrialModel ofSeasons() {
     List<Term> fixed = new ArrayList<>(List.of(term(facts.factor())));
+    addRowsAndColumns(fixed);
     if (hasSecond()) {
       fixed.add(term(SECOND));
       fixed.add(term(facts.factor(), SECOND));
@@ -123,6 +134,7 @@ record ModelColumns(TrialFacts facts, SeasonTable table, double[] baseline) {
     List<Term> fixed = new ArrayList<>();
     fixed.add(term(facts.factor()));
     fixed.add(term(DATE));
+    addRowsAndColumns(fixed);
     fixed.add(term(facts.factor(), DATE));
     if (hasSecond()) {
       fixed.add(term(SECOND));

@@ -76,7 +76,7 @@ public record SeasonTable(
   }
 
   private static double onScale(Outcome outcome, PlotReading reading, double standIn) {
-    double value = reading.belowDetection() ? reading.value() * standIn : reading.value();
+    double value = reading.withLimitsAt(standIn);
     if (outcome.scale() == Outcome.Scale.IDENTITY) {
       return value;
     }

@@ -103,11 +103,6 @@ public record BoxCox(double lambda, double lower, double upper) {
     return lower <= 0 && 0 <= upper && !(lower <= 1 && 1 <= upper);
   }
 
-  /** Whether the values as they are do not fit. */
-  public boolean refusesIdentity() {
-    return lower > 1 || upper < 1;
-  }
-
   /** What it says of the scale of an outcome, in a sentence. */
   public Remark remark(String outcome, boolean onLogScale) {
     String name = outcome.replace('_', ' ');
@@ -119,7 +114,14 @@ public record BoxCox(double lambda, double lower, double upper) {
             lambda,
             lower,
             upper);
-    if (!onLogScale && refusesIdentity()) {
+    if (!onLogScale && lower > 1) {
+      return Remark.warning(
+          "The values of %s do not scatter evenly as they are (%s): the higher they are, the closer"
+              + " they lie, which logarithms would make worse; look for a ceiling of the scale, and"
+              + " take the result with care.",
+          name, power);
+    }
+    if (!onLogScale && upper < 1) {
       return Remark.warning(
           "The values of %s do not scatter evenly as they are (%s); compare it on the log scale, as"
               + " a ratio.",

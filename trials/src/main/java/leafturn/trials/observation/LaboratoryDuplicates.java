@@ -1,6 +1,7 @@
 package leafturn.trials.observation;
 
 import java.util.ArrayList;
+import java.util.Arrays;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
@@ -11,6 +12,11 @@ import leafturn.trials.analysis.numeric.Tails;
 /**
  * Duplicates of a laboratory averaged to one value a sample, with the variance between them kept: a
  * second measurement of a bag says how well it was measured and is no second plot.
+ *
+ * <p>Where all measurements of a sample lie below detection, their mean lies below the mean of
+ * their limits. Where some do, those limits enter the mean at half, as single values do, and the
+ * mean counts as below detection too. How well the laboratory measures is told by values it
+ * measured.
  *
  * @param samples one value each, in the order of their first measurement
  * @param variance pooled variance of one measurement, in the unit squared; NaN without duplicates
@@ -66,16 +72,26 @@ public record LaboratoryDuplicates(
     double squares = 0;
     int freedom = 0;
     for (List<CleanReading> sample : bySample.values()) {
-      double mean = sample.stream().mapToDouble(CleanReading::value).average().orElseThrow();
-      boolean below = sample.stream().allMatch(CleanReading::belowDetection);
-      samples.add(new CleanReading(sample.get(0).given(), mean, below));
-      for (CleanReading each : sample) {
-        squares += (each.value() - mean) * (each.value() - mean);
-      }
-      freedom += sample.size() - 1;
+      samples.add(mean(sample));
+      double[] measured =
+          sample.stream()
+              .filter(each -> !each.belowDetection())
+              .mapToDouble(CleanReading::value)
+              .toArray();
+      double mean = Arrays.stream(measured).average().orElse(Double.NaN);
+      squares += Arrays.stream(measured).map(each -> (each - mean) * (each - mean)).sum();
+      freedom += Math.max(0, measured.length - 1);
     }
     return new LaboratoryDuplicates(
         samples, freedom == 0 ? Double.NaN : squares / freedom, freedom);
+  }
+
+  private static CleanReading mean(List<CleanReading> sample) {
+    return new CleanReading(
+        sample.get(0).given(),
+        sample.stream().mapToDouble(CleanReading::value).average().orElseThrow(),
+        sample.stream().anyMatch(CleanReading::belowDetection),
+        sample.stream().mapToDouble(CleanReading::limits).average().orElseThrow());
   }
 
   /**
@@ -86,6 +102,14 @@ public record LaboratoryDuplicates(
    */
   public List<Remark> remarks(LaboratoryDuplicates blind, String unit) {
     List<Remark> remarks = new ArrayList<>();
+    long partly = blind.samples.stream().filter(CleanReading::isPartlyBelow).count();
+    if (partly > 0) {
+      remarks.add(
+          Remark.note(
+              "Of %d %s some measurements lie below their detection limit and some do not; those"
+                  + " below stand at half their limit in the mean, which counts as below detection.",
+              partly, partly == 1 ? "sample" : "samples"));
+    }
     if (degreesOfFreedom > 0) {
       remarks.add(
           Remark.note(
@@ -126,9 +150,14 @@ public record LaboratoryDuplicates(
     if (!sameSample) {
       return false;
     }
-    double first = ReadingValue.of(one.value(), one.detectionLimit()).value();
-    double second = ReadingValue.of(other.value(), other.detectionLimit()).value();
-    return Math.abs(first - second) > FAR_APART * Math.abs(first + second) / 2;
+    ReadingValue first = ReadingValue.of(one.value(), one.detectionLimit());
+    ReadingValue second = ReadingValue.of(other.value(), other.detectionLimit());
+    boolean mayBeTheSame =
+        (first.belowDetection() && second.value() <= first.value())
+            || (second.belowDetection() && first.value() <= second.value())
+            || (first.belowDetection() && second.belowDetection());
+    double apart = Math.abs(first.value() - second.value());
+    return !mayBeTheSame && apart > FAR_APART * Math.abs(first.value() + second.value()) / 2;
   }
 
   private static String degrees(int number) {

@@ -42,6 +42,19 @@ public final class DifferencesOverTimes {
     }
   }
 
+  /**
+   * Estimated means of a level at each time; NaN where one cannot be estimated.
+   *
+   * @param time the factor of the times
+   */
+  public static List<Double> means(MixedFit fit, String factor, String level, String time) {
+    MeanFunctions means = new MeanFunctions(fit);
+    return fit.frame().factor(time).levels().stream()
+        .map(at -> means.mean(cell(factor, level, time, at)))
+        .map(function -> function == null ? Double.NaN : fit.value(function))
+        .toList();
+  }
+
   private static Map<String, String> cell(String factor, String level, String time, String at) {
     Map<String, String> cell = new LinkedHashMap<>();
     cell.put(factor, level);

@@ -44,6 +44,9 @@ public record OrdinalAnalysis(
   private static final double FLAT_ENOUGH = 1e-5;
   private static final double A_LITTLE = 0.05;
 
+  /** Rows a class on average; with fewer there is nothing but thresholds to estimate (assumed). */
+  private static final int LEAST_ROWS = 2;
+
   /** Most classes; ratings have 9, percentages in steps of one have 101. */
   private static final int MOST_CLASSES = 101;
 
@@ -127,6 +130,11 @@ public record OrdinalAnalysis(
           IntStream.range(0, columns.size())
               .filter(j -> columns.termOf(j) >= 0 && basis.isKept(j))
               .toArray();
+      if (observed.length < LEAST_ROWS * classes.levels().size()) {
+        warnings.add(
+            "%d rows have %d different values of %s, fewer than two rows each; these are hardly classes: analyse such values as numbers, or join classes."
+                .formatted(observed.length, classes.levels().size(), model.response()));
+      }
       Lowest lowest = lowest(chosen(columns.rows(), used));
       if (lowest.sd == 0 && !groups.isEmpty()) {
         warnings.add("The random term is held at zero: the groups differ no more than chance.");

@@ -79,6 +79,21 @@ class DegenerateRatingsClosedFormTest {
   }
 
   @Test
+  void valuesThatAreHardlyClassesAreTold() {
+    List<List<String>> rows = new ArrayList<>();
+    for (int i = 0; i < 12; i++) {
+      rows.add(row(i / 2, i % 2 == 0 ? "a" : "b", i * 5 % 8));
+    }
+    assertThat(analysed(rows, false).warnings())
+        .anySatisfy(
+            warning ->
+                assertThat(warning).contains("12 rows have 8 different values", "fewer than two"));
+    rows.addAll(List.copyOf(rows));
+    assertThat(analysed(rows, false).warnings())
+        .noneSatisfy(warning -> assertThat(warning).contains("fewer than two"));
+  }
+
+  @Test
   void oneYard() {
     List<List<String>> rows = new ArrayList<>();
     for (int i = 0; i < 12; i++) {
