@@ -23,6 +23,7 @@ import leafturn.trials.design.layout.TrialLayout;
  * @param id of the trial
  * @param name what its people call it
  * @param drawn how it was drawn, in a sentence
+ * @param draws how often it was drawn, in a sentence
  * @param hash SHA-256 of the plan it was drawn from
  * @param why why there is no layout, or empty
  * @param lawns with their maps
@@ -37,6 +38,7 @@ public record TrialLayoutPage(
     String id,
     String name,
     String drawn,
+    String draws,
     String hash,
     String why,
     List<Lawn> lawns,
@@ -82,11 +84,12 @@ public record TrialLayoutPage(
   /** A page that says why there is no layout. */
   static TrialLayoutPage without(String id, String name, String why) {
     return new TrialLayoutPage(
-        id, name, "", "", why, List.of(), List.of(), "", false, false, "", "");
+        id, name, "", "", "", why, List.of(), List.of(), "", false, false, "", "");
   }
 
   /** The page of a layout. */
-  static TrialLayoutPage of(String id, TrialLayout layout, boolean mayDraw, Units units) {
+  static TrialLayoutPage of(
+      String id, TrialLayout layout, String draws, boolean mayDraw, Units units) {
     TapeWords tapes = new TapeWords(units);
     return new TrialLayoutPage(
         id,
@@ -95,6 +98,7 @@ public record TrialLayoutPage(
             .formatted(
                 layout.plan().arrangement().design().word().replace('-', ' '),
                 layout.plan().seed()),
+        draws,
         TrialPlanText.sha256(layout.plan()),
         "",
         layout.lawns().stream().map(lawn -> lawn(layout, lawn, units)).toList(),

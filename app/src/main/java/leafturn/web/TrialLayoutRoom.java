@@ -10,7 +10,6 @@ import java.nio.charset.StandardCharsets;
 import java.util.LinkedHashMap;
 import java.util.Map;
 import java.util.Set;
-import java.util.concurrent.ThreadLocalRandom;
 import leafturn.quantity.Units;
 import leafturn.records.InputException;
 import leafturn.records.book.BookReading;
@@ -36,7 +35,6 @@ import leafturn.trials.design.layout.TrialLayout;
 /** The layout of a trial, drawn from its plan and seed, and its files. */
 final class TrialLayoutRoom implements Room {
   private static final int KEPT = 16;
-  private static final int LARGEST_DRAWN_SEED = 1_000_000_000;
 
   /** Files that name plots and no arms. */
   private static final Set<String> WITHOUT_ARMS = Set.of("field-sheets.pdf", "labels.pdf");
@@ -54,7 +52,8 @@ final class TrialLayoutRoom implements Room {
         }
       };
 
-  private record Found(Sheet<TrialSheet> trial, boolean mayDraw, boolean mayKnowArms) {}
+  private record Found(
+      Sheet<TrialSheet> trial, int draws, boolean mayDraw, boolean mayKnowArms) {}
 
   TrialLayoutRoom(Desk desk) {
     this.desk = desk;
@@ -77,7 +76,8 @@ final class TrialLayoutRoom implements Room {
     TrialShelf shelf = new TrialShelf(reading, visitor);
     Sheet<TrialSheet> trial = shelf.find(id).orElseThrow(Refusal::notFound);
     boolean mayDraw = shelf.mayChange() && shelf.state(trial) == TrialState.PLANNED;
-    return new Found(trial, mayDraw, shelf.mayKnowArms(trial.content()));
+    int draws = BookPlan.draws(shelf.history(id));
+    return new Found(trial, draws, mayDraw, shelf.mayKnowArms(trial.content()));
   }
 
   private void show(Context context) {
@@ -92,7 +92,12 @@ final class TrialLayoutRoom implements Room {
     Units units = Guest.visitor(context).person().units();
     TrialLayoutPage page;
     try {
-      page = TrialLayoutPage.of(id, layout(found.trial().content()), found.mayDraw(), units);
+      page = TrialLayoutPage.of(
+              id,
+              layout(found.trial().content()),
+              DrawWords.of(found.trial().content(), found.draws()),
+              found.mayDraw(),
+              units);
     } catch (InputException | NoRoomException none) {
       page =
           TrialLayoutPage.without(
@@ -174,7 +179,7 @@ final class TrialLayoutRoom implements Room {
   private void draw(Context context) {
     Visitor visitor = Guest.visitor(context);
     String id = context.pathParam("id");
-    int seed = ThreadLocalRandom.current().nextInt(LARGEST_DRAWN_SEED);
+    long seed = Seeds.drawn();
     desk.book()
         .write(
             visitor.person().name(),

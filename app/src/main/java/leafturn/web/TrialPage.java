@@ -16,6 +16,7 @@ import leafturn.reports.DayWords;
 import leafturn.web.sheet.Change;
 import leafturn.web.sheet.Line;
 import leafturn.web.trial.PlanWords;
+import leafturn.web.trial.PlannedChance;
 import org.jspecify.annotations.Nullable;
 
 /**
@@ -28,6 +29,7 @@ import org.jspecify.annotations.Nullable;
  * @param state how far it has come
  * @param standing the state in a sentence
  * @param late what freezing now means where planned days have passed; empty where none has
+ * @param chance what its size can find, before it is frozen; null afterwards or where unknown
  * @param plan the plan in words
  * @param hash SHA-256 of the plan when it was frozen; empty before
  * @param changes what was changed after it was frozen, the latest first
@@ -44,6 +46,7 @@ public record TrialPage(
     TrialState state,
     String standing,
     String late,
+    @Nullable PlannedChance chance,
     List<Line> plan,
     String hash,
     List<Later> changes,

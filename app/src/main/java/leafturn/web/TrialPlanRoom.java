@@ -52,7 +52,7 @@ final class TrialPlanRoom implements Room {
   }
 
   private void blank(Context context) {
-    show(context, null, form(context).begun(desk.today()), "");
+    show(context, null, form(context).begun(Seeds.drawn()), "");
   }
 
   private void begin(Context context) {

@@ -26,6 +26,7 @@ import leafturn.records.trial.TrialState;
 import leafturn.reports.DayWords;
 import leafturn.web.sheet.Line;
 import leafturn.web.trial.PlanWords;
+import leafturn.web.trial.PlannedChance;
 import org.jspecify.annotations.Nullable;
 
 /** The trials of the book, and each with its state and the doors to its parts. */
@@ -95,6 +96,7 @@ final class TrialRoom implements Room {
         state,
         TrialPage.standing(content, state, zone),
         state == TrialState.PLANNED ? TrialPage.late(content, clock.today(content)) : "",
+        state == TrialState.PLANNED ? PlannedChance.of(content, units) : null,
         plan,
         content.frozen() == null ? "" : content.frozen().hash(),
         TrialPage.changes(shelf.history(id), units, zone).stream()

@@ -128,6 +128,20 @@ class TrialLayCommandTest {
         .doesNotContain("returned", "collected");
   }
 
+  @Test
+  void aRaterWithoutCoresHasAMap() throws IOException {
+    ObjectNode plan = example();
+    ArrayNode outcomes = (ArrayNode) plan.get("outcomes");
+    while (outcomes.size() > 1) {
+      outcomes.remove(1);
+    }
+    Path sheets = folder.resolve("sheets.pdf");
+    assertThat(lay(plan(plan), "--sheets", sheets.toString()).err()).isEmpty();
+    assertThat(text(sheets))
+        .contains("Where the plots lie")
+        .doesNotContain("Cores on", "returned", "collected");
+  }
+
   /** Map, paper, terminal and JSON tell a tape by one number. */
   @Test
   void tapesAreTheSameEverywhere() throws IOException {

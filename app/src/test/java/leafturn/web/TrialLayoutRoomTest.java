@@ -53,6 +53,7 @@ class TrialLayoutRoomTest extends DemoSite {
     String page = visitor.read(PAGE);
     assertThat(page)
         .contains("drawn from the seed 20260401", "This page tells the treatments")
+        .contains("The layout was drawn once so far.")
         .contains("Map of Heron Bank, play with 2 plots", "B8-2", "class=\"plot plot-1\"")
         .contains("From A, m", "Walking order", "480 cores on 2 dates go into 64 bags")
         .doesNotContain("layout.geojson");
@@ -71,7 +72,7 @@ class TrialLayoutRoomTest extends DemoSite {
     assertThat(draw().statusCode()).isEqualTo(303);
     long seed = trial().content().plan().path("seed").asLong();
     assertThat(seed).isNotEqualTo(20260401);
-    assertThat(visitor.read(PAGE)).contains("the seed " + seed);
+    assertThat(visitor.read(PAGE)).contains("the seed " + seed, "was drawn 2 times so far");
     book.write(
         "Owner",
         writing -> {
@@ -82,7 +83,9 @@ class TrialLayoutRoomTest extends DemoSite {
         });
     assertThat(draw().statusCode()).isEqualTo(409);
     assertThat(trial().content().plan().path("seed").asLong()).isEqualTo(seed);
-    assertThat(visitor.read(PAGE)).doesNotContain("Draw anew");
+    assertThat(visitor.read(PAGE))
+        .contains("was drawn 2 times before the plan was frozen")
+        .doesNotContain("Draw anew");
   }
 
   private HttpResponse<String> draw() throws Exception {

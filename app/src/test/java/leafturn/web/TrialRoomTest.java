@@ -49,10 +49,24 @@ class TrialRoomTest extends TwoYardsSite {
         .contains("<details class=\"folded\" open", "value=\"by rule\"");
   }
 
+  /** Whoever must not know the arms could guess a seed that is today's date. */
+  @Test
+  void aNewPlanHasASeedThatNobodyCanGuess() {
+    String first = seed(adviser.get("/trials/new").body());
+    assertThat(first).matches("\\d+").isNotEqualTo(seed(adviser.get("/trials/new").body()));
+  }
+
+  private static String seed(String page) {
+    return page.replaceAll("(?s).*<input[^>]*name=\"seed\"[^>]*value=\"(\\d*)\".*", "$1");
+  }
+
   @Test
   void nothingIsReadBeforeThePlanIsFrozenAndLaterChangesAreShown() {
     String trial = yards.planned();
-    assertThat(adviser.get(trial).body()).contains("being planned").contains("Freeze the plan");
+    assertThat(adviser.get(trial).body())
+        .contains("being planned", "Freeze the plan")
+        .containsPattern("2 yards find a difference of 0.5, the margin that matters, with a chance of \\d")
+        .contains("take more yards before you freeze");
     String enter = trial + "/readings/enter?date=2015-05-04&outcome=quality";
     assertThat(adviser.get(enter).statusCode()).isEqualTo(409);
     assertThat(adviser.get(enter).body()).contains("is not frozen");

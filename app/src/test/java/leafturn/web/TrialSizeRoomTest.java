@@ -39,6 +39,7 @@ class TrialSizeRoomTest extends DemoSite {
         .contains("More ratings or dates cannot replace yards", "minimum detectable difference")
         .contains("where a coin draws each yard's side", "Take care")
         .contains("<svg class=\"season-wide\"", "to show equivalence")
+        .contains("Equivalence: two one-sided t tests at 5\u00a0% each")
         .contains("Leinauer 2015", "name=\"spread.core\"", "value=\"0.65\"");
     assertThat(page).doesNotContain("style=", "<script>");
   }

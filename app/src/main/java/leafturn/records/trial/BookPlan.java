@@ -1,11 +1,14 @@
 package leafturn.records.trial;
 
+import com.fasterxml.jackson.databind.JsonNode;
+import com.fasterxml.jackson.databind.node.MissingNode;
 import java.time.LocalDate;
 import java.time.ZoneId;
 import java.util.Collections;
 import java.util.List;
 import java.util.Objects;
 import leafturn.records.SourceText;
+import leafturn.records.book.Sheet;
 import leafturn.records.sheet.TrialPast;
 import leafturn.records.sheet.TrialSheet;
 import leafturn.trials.design.Outcome;
@@ -64,6 +67,27 @@ public final class BookPlan {
     return frozen != null
         && !dates.isEmpty()
         && Collections.max(dates).isBefore(LocalDate.ofInstant(frozen.moment(), zone));
+  }
+
+  /**
+   * How many layouts were drawn: how many seeds the plan has had one after the other, up to when it
+   * was frozen.
+   *
+   * @param versions of the trial's sheet, the latest first
+   */
+  public static int draws(List<Sheet<TrialSheet>> versions) {
+    int draws = 0;
+    JsonNode before = MissingNode.getInstance();
+    for (int i = versions.size() - 1; i >= 0; i--) {
+      TrialSheet version = versions.get(i).content();
+      JsonNode seed = version.plan().path("seed");
+      draws += seed.equals(before) ? 0 : 1;
+      before = seed;
+      if (version.frozen() != null) {
+        break;
+      }
+    }
+    return draws;
   }
 
   /** Whether raters are not to know the arms, as a plan has it that does not say otherwise. */

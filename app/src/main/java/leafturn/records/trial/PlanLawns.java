@@ -92,9 +92,11 @@ public final class PlanLawns {
         type == null || type == DeckType.SIDE_DISCHARGE
             ? "right"
             : type == DeckType.REAR_BAG || type == DeckType.REAR_DISCHARGE ? "rear" : "none";
-    return JsonNodeFactory.instance
-        .objectNode()
-        .put("deckWidthMm", deck == null ? USUAL_DECK_MM : deck)
-        .put("discharge", discharge);
+    ObjectNode told =
+        JsonNodeFactory.instance
+            .objectNode()
+            .put("deckWidthMm", deck == null ? USUAL_DECK_MM : deck)
+            .put("discharge", discharge);
+    return type == null ? told.put("dischargeAssumed", true) : told;
   }
 }

@@ -151,9 +151,11 @@ final class TrialLawnReading {
           "discharge",
           "one of " + Choice.words(TrialMower.Discharge.values(), TrialMower.Discharge::word));
     }
+    boolean assumed = Boolean.TRUE.equals(json.flag("dischargeAssumed"));
     json.refuseOthers();
     return discharge == null
         ? null
-        : TrialPlanFile.made(json, "deckWidthMm", before, () -> new TrialMower(width, discharge));
+        : TrialPlanFile.made(
+            json, "deckWidthMm", before, () -> new TrialMower(width, discharge, assumed));
   }
 }

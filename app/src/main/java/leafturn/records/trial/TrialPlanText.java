@@ -128,6 +128,9 @@ public final class TrialPlanText {
     Map<String, Object> mower = new LinkedHashMap<>();
     mower.put("deckWidthMm", number(lawn.mower().deckWidthMm()));
     mower.put("discharge", lawn.mower().discharge().word());
+    if (lawn.mower().assumed()) {
+      mower.put("dischargeAssumed", true);
+    }
     tree.put("mower", mower);
     putIfThere(tree, "bearingDeg", orNull(lawn.bearingDeg()));
     return tree;

@@ -1,13 +1,14 @@
 package leafturn.reports.figure;
 
 /**
- * The sizes of a lawn's outline: for a wide page, for a phone, for a sheet of paper, and beside its
+ * The sizes of a lawn's outline: for a wide page, for a phone, for a sheet of paper, for half of its width, and beside its
  * name in a list.
  */
 public enum OutlineFormat {
   WIDE("outline-figure outline-wide", 680, 460, 14, 58),
   NARROW("outline-figure outline-narrow", 350, 400, 13, 50),
   SHEET("outline-figure", 680, 720, 15, 46),
+  HALF_SHEET("outline-figure", 320, 260, 12, 34),
   SMALL("outline-figure outline-small", 96, 72, 0, 3);
 
   final String cssClass;

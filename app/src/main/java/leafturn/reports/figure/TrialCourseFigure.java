@@ -44,7 +44,7 @@ public record TrialCourseFigure(
     for (int i = 0; i < courses.size(); i++) {
       course(svg, frame, xs, i, places);
     }
-    frame.foot(svg, xs, dates);
+    frame.foot(svg, xs, dates, format.widthPx);
     return svg.close();
   }
 

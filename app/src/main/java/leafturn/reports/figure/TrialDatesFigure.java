@@ -61,6 +61,7 @@ public record TrialDatesFigure(
       xs.add(x);
       words.add(mark.words);
     }
+    double footPx = format.widthPx;
     if (season != null) {
       double x = format.widthPx - SEASON_PX / 2;
       double left = format.widthPx - SEASON_PX + 4;
@@ -70,11 +71,10 @@ public record TrialDatesFigure(
       }
       interval(svg, frame, x, season, "-season");
       keepFree(places, frame, x, season);
-      xs.add(x);
-      words.add(season.words);
+      footPx = frame.foot(svg, List.of(x), List.of(season.words), footPx) - TrialFrame.APART_PX;
     }
     marginLabel(svg, frame, places, right);
-    frame.foot(svg, xs, words);
+    frame.foot(svg, xs, words, footPx);
     return svg.close();
   }
 

@@ -25,6 +25,11 @@ public final class TrialMapFile {
     return standing(TrialMap.draw(lawn, OutlineFormat.SHEET, look));
   }
 
+  /** The same, half as wide as a sheet of paper. */
+  public static String small(LaidLawn lawn, TrialMap.Look look) {
+    return standing(TrialMap.draw(lawn, OutlineFormat.HALF_SHEET, look));
+  }
+
   private static String standing(String svg) {
     int end = svg.indexOf('>');
     return "<svg xmlns=\"http://www.w3.org/2000/svg\""

@@ -38,7 +38,7 @@ public record TrialUnitsFigure(
     }
     means(svg, frame, xs);
     names(svg, frame, xs);
-    frame.foot(svg, xs, arms);
+    frame.foot(svg, xs, arms, format.widthPx);
     return svg.close();
   }
 

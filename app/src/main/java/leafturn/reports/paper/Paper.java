@@ -80,6 +80,7 @@ public final class Paper {
     font(builder, "paper-symbols.ttf", "Paper Symbols", 400);
     builder.useUriResolver((base, address) -> ofItself(address));
     builder.withProducer("Leafturn");
+    builder.useUnicodeLineBreaker(new WholeNumbers());
     builder.withHtmlContent(xhtml, null);
     builder.toStream(out);
     try (BatikSVGDrawer drawings = new BatikSVGDrawer()) {

@@ -33,6 +33,7 @@ public final class FieldSheets {
   private final Observing observing;
   private final Units units;
   private final StringBuilder body = new StringBuilder();
+  private boolean begun;
 
   private FieldSheets(TrialLayout layout, Units units) {
     this.layout = layout;
@@ -47,12 +48,11 @@ public final class FieldSheets {
     if (sheets.isWalked()) {
       layout.plan().observing().dates().forEach(sheets::date);
     }
-    if (!layout.cores().isEmpty()) {
-      layout.plan().observing().cores().dates().forEach(sheets::cores);
-    }
+    sheets.coreDates().forEach(sheets::cores);
     return Paper.of(
         layout.plan().name() + ": field sheets",
-        "td.blank { border-left: 0.3pt solid #8f8a7b; } table.field td { padding: 2.2mm 2mm; }",
+        "td.blank { border-left: 0.3pt solid #8f8a7b; } table.field td { padding: 2.2mm 2mm; }"
+            + " table.maps td { border: 0; padding: 0 2mm 2mm 0; width: 50%; }",
         sheets.body.toString());
   }
 
@@ -80,7 +80,7 @@ public final class FieldSheets {
                       ? " Rate before you ask anybody what was done where."
                       : "")));
     }
-    if (!layout.cores().isEmpty()) {
+    if (!coreDates().isEmpty()) {
       body.append(paragraph("One sheet for each date of cores, with a map of each lawn."));
     }
     body.append(
@@ -93,9 +93,19 @@ public final class FieldSheets {
             + " and plot.</li></ul>");
   }
 
+  private List<LocalDate> coreDates() {
+    return layout.cores().isEmpty() ? List.of() : observing.cores().dates();
+  }
+
+  /** Begins a sheet; the first one stands below the front matter, where there is room for it. */
+  private void sheet(String title) {
+    body.append(begun ? "<div class=\"new-sheet\"><h2>" : "<div><h2>").append(title).append("</h2>");
+    begun = true;
+  }
+
   private void date(LocalDate date) {
     boolean leaves = observing.has(Outcome.Kind.TISSUE);
-    body.append("<div class=\"new-sheet\"><h2>").append(date).append("</h2>");
+    sheet(date.toString());
     body.append("<p>").append(who()).append(": ").append(LINE);
     body.append(" &#160; From: ________ to: ________ &#160; Sky: ").append(LINE).append("</p>");
     if (leaves) {
@@ -115,7 +125,26 @@ public final class FieldSheets {
         stop.plots().forEach(plot -> row(stop, plot));
       }
     }
-    body.append("</tbody></table></div>");
+    body.append("</tbody></table>");
+    if (!coreDates().contains(date)) {
+      maps();
+    }
+    body.append("</div>");
+  }
+
+  /** Small maps without treatments, two beside each other. */
+  private void maps() {
+    TrialMap.Look look = new TrialMap.Look(List.of(), List.of(), units);
+    List<LaidLawn> lawns = layout.lawns();
+    body.append("<h3>Where the plots lie</h3><table class=\"maps\"><tbody>");
+    for (int i = 0; i < lawns.size(); i++) {
+      body.append(i % 2 == 0 ? "<tr><td>" : "<td>");
+      body.append("<p>").append(escaped(lawns.get(i).lawn().name())).append("</p>");
+      body.append(TrialMapFile.small(lawns.get(i), look)).append("</td>");
+      boolean last = i == lawns.size() - 1;
+      body.append(last && i % 2 == 0 ? "<td></td>" : "").append(last || i % 2 == 1 ? "</tr>" : "");
+    }
+    body.append("</tbody></table>");
   }
 
   private String who() {
@@ -137,7 +166,7 @@ public final class FieldSheets {
 
   private void cores(LocalDate date) {
     CoreRule rule = observing.cores();
-    body.append("<div class=\"new-sheet\"><h2>Cores on ").append(date).append("</h2>");
+    sheet("Cores on " + date);
     body.append("<p>Taken by: ").append(LINE).append("</p>");
     body.append(
         paragraph(

@@ -31,8 +31,19 @@ public final class SizeWords {
     this.numbers = new SizeNumbers(document);
   }
 
-  /** What counts as found, in one sentence. */
+  /** What counts as found and what as shown equivalent, in a sentence each. */
   public String convention() {
+    String equivalence =
+        question.margin() != null
+            ? "Equivalence: two one-sided t tests at %s each; both ends of the margin have to be rejected."
+                .formatted(SizeNumbers.percent(question.test().alpha()))
+            : "";
+    return question.difference() == null
+        ? (equivalence + " " + found()).strip()
+        : (found() + " " + equivalence).strip();
+  }
+
+  private String found() {
     String level = SizeNumbers.percent(question.test().alpha());
     if (question.any()) {
       return "F test of all arms at %s; two arms lie apart and the others midway.".formatted(level);
@@ -110,6 +121,22 @@ public final class SizeWords {
     words.add(
         "The smallest margin of equivalence they can show with that power is %s."
             .formatted(numbers.margin(at.smallestMargin())));
+  }
+
+  /** With how much chance the planned number finds what matters, in a sentence. */
+  public String chance(AtUnits at) {
+    String chance =
+        "%s find %s, the margin that matters, with a chance of %s"
+            .formatted(
+                SizeNumbers.capital(numbers.count(at.units())),
+                numbers.effect(question.difference()),
+                SizeNumbers.percent(at.power()));
+    String wanted = SizeNumbers.percent(question.power());
+    return at.power() < question.power()
+        ? "%s, by the starting values of '%s'; %s is usual, and with less a true difference is easily missed: take more %s before you freeze."
+            .formatted(chance, document.outcome(), wanted, layout.units())
+        : "%s, by the starting values of '%s'; %s is usual."
+            .formatted(chance, document.outcome(), wanted);
   }
 
   private void moreSampling(List<String> words, @Nullable MoreSampling more) {

@@ -121,6 +121,12 @@ public final class SizeForm {
         : "spread." + row.part().word();
   }
 
+  /** Whether the difference that it fills in is the margin of the plan. */
+  public boolean asksForMargin() {
+    return plan.primary().margin() != null
+        && log == (plan.primary().scale() == Outcome.Scale.LOG);
+  }
+
   /** The form as the plan fills it. */
   public Form filled(Units units) {
     Form form = Form.blank(shape(), units);
@@ -141,7 +147,7 @@ public final class SizeForm {
     values.put("outcome", outcome);
     Outcome primary = plan.primary();
     Double margin = primary.margin();
-    if (margin != null && log == (primary.scale() == Outcome.Scale.LOG)) {
+    if (margin != null && asksForMargin()) {
       values.put(log ? "ratio" : "difference", DisplayNumber.plain(margin));
       values.put(log ? "marginRatio" : "margin", DisplayNumber.plain(margin));
     } else if (log) {

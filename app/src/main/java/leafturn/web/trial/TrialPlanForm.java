@@ -2,7 +2,6 @@ package leafturn.web.trial;
 
 import com.fasterxml.jackson.databind.JsonNode;
 import java.time.DayOfWeek;
-import java.time.LocalDate;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.stream.Stream;
@@ -35,8 +34,12 @@ public final class TrialPlanForm {
     this.units = units;
   }
 
-  /** The form with its defaults filled in. */
-  public Form begun(LocalDate today) {
+  /**
+   * The form with its defaults filled in.
+   *
+   * @param seed of the draw, one that nobody can guess
+   */
+  public Form begun(long seed) {
     Form form =
         Form.blank(shape(com.fasterxml.jackson.databind.node.MissingNode.getInstance()), units)
             .with("design", "split-yard")
@@ -54,7 +57,7 @@ public final class TrialPlanForm {
     return outcomes(form)
         .with("contrasts", "returned − collected")
         .with("protocol.feed", "equal")
-        .with("seed", today.toString().replace("-", ""));
+        .with("seed", Long.toString(seed));
   }
 
   private static Form outcomes(Form form) {
@@ -132,7 +135,7 @@ public final class TrialPlanForm {
             Field.longText("allowedLayouts", "Allowed layouts")
                 .hint("For a list of your own: a layout a line, the arm of each plot in order."),
             Field.number("seed", "Seed of the draw", "")
-                .hint("Any whole number; the same seed draws the same layout. Filled in: today.")
+                .hint("Any whole number; the same seed draws the same layout. The one filled in was drawn by chance.")
                 .needed()));
   }
 

@@ -5,7 +5,9 @@ import static org.assertj.core.api.Assertions.assertThatIllegalStateException;
 
 import java.io.ByteArrayOutputStream;
 import java.io.IOException;
+import java.util.ArrayList;
 import java.util.HashSet;
+import java.util.List;
 import java.util.Set;
 import org.apache.pdfbox.Loader;
 import org.apache.pdfbox.cos.COSName;
@@ -61,6 +63,22 @@ class PaperTest {
       String text = new PDFTextStripper().getText(document).replaceAll("\\s+", " ");
       assertThat(text).containsPattern("(" + words + ".*){3}");
     }
+  }
+
+  @Test
+  void numbersAreNotBrokenWithinTheirFigures() {
+    String text = "margin ±0.5 points, −0.35 to 1,234.5. 6 yards";
+    WholeNumbers breaks = new WholeNumbers();
+    breaks.setText(text);
+    List<String> pieces = new ArrayList<>();
+    int from = 0;
+    for (int at = breaks.next(); at >= 0; at = breaks.next()) {
+      pieces.add(text.substring(from, at));
+      from = at;
+    }
+    assertThat(pieces)
+        .containsExactly(
+            "margin ", "±0.5 ", "points, ", "−0.35 ", "to ", "1,234.5. ", "6 ", "yards");
   }
 
   @Test

@@ -7,8 +7,9 @@ import leafturn.quantity.Range;
  *
  * @param deckWidthMm width of a pass, mm, 200 to 5000
  * @param discharge where clippings leave it
+ * @param assumed whether nobody has said where they leave it
  */
-public record TrialMower(double deckWidthMm, Discharge discharge) {
+public record TrialMower(double deckWidthMm, Discharge discharge, boolean assumed) {
   /** Width of a pass. */
   public static final Range DECK_WIDTH_MM = new Range("deckWidthMm", 200, 5000, "mm");
 
@@ -44,6 +45,11 @@ public record TrialMower(double deckWidthMm, Discharge discharge) {
    */
   public TrialMower {
     DECK_WIDTH_MM.checked(deckWidthMm);
+  }
+
+  /** A mower of which it is known where clippings leave it. */
+  public TrialMower(double deckWidthMm, Discharge discharge) {
+    this(deckWidthMm, discharge, false);
   }
 
   /** Width of a pass, m. */

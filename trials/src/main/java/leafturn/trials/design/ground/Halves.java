@@ -22,13 +22,14 @@ public record Halves(Frame frame, Place first, Place second) {
   /** A bearing that leaves less to measure than this share of the best is not taken. */
   private static final double LEAST_SHARE = 0.75;
 
-  /** A later bearing must be better by this, so that a side of the lawn is preferred. */
+  /** A later bearing must be better by this, so that a longer side of the lawn is preferred. */
   private static final double MUCH_NEARER = 0.95;
 
   /**
    * Halves along a bearing, or along the best one: of those that cut each piece of turf into the
    * fewest parts and leave enough to measure, the one whose halves lie closest together, because
-   * neighbours share soil, sun and slope (common practice, no source).
+   * neighbours share soil, sun and slope; along a side of the lawn where one will do, because the
+   * passes there end square and no wedge is left to mow (common practice, no source).
    *
    * @param bearingDeg direction of the guard strip, or null for the best
    * @param guardM width of the guard strip, m
@@ -43,11 +44,21 @@ public record Halves(Frame frame, Place first, Place second) {
     }
     int fewest = all.stream().mapToInt(Halves::parts).min().orElseThrow();
     double most = all.stream().mapToDouble(Halves::lessMeasurableM2).max().orElseThrow();
-    Halves best = all.get(0);
+    int sides = Bearings.alongSides(surface.turf()).size();
+    List<Halves> fit = all.subList(0, sides).stream().filter(e -> e.isFit(fewest, most)).toList();
+    return nearest(
+        fit.isEmpty() ? all.stream().filter(e -> e.isFit(fewest, most)).toList() : fit, all.get(0));
+  }
+
+  private boolean isFit(int fewest, double mostM2) {
+    return parts() == fewest && lessMeasurableM2() >= LEAST_SHARE * mostM2;
+  }
+
+  private static Halves nearest(List<Halves> some, Halves otherwise) {
+    Halves best = otherwise;
     double nearest = Double.POSITIVE_INFINITY;
-    for (Halves each : all) {
-      boolean fit = each.parts() == fewest && each.lessMeasurableM2() >= LEAST_SHARE * most;
-      if (fit && each.apartM() < MUCH_NEARER * nearest) {
+    for (Halves each : some) {
+      if (each.apartM() < MUCH_NEARER * nearest) {
         best = each;
         nearest = each.apartM();
       }

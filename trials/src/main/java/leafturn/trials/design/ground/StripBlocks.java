@@ -9,7 +9,8 @@ import java.util.List;
  * @param stripM width of a strip, m
  * @param plotM length of a plot, m
  * @param blocks of each block the plots, row by row and from left to right
- * @param dropped plots that would lie there but cannot be used
+ * @param dropped plots that would lie between those of the blocks but cannot be used
+ * @param unused plots beside the blocks that could not be used either
  * @param spare further blocks that would fit
  */
 public record StripBlocks(
@@ -18,6 +19,7 @@ public record StripBlocks(
     double plotM,
     List<List<Place>> blocks,
     List<Dropped> dropped,
+    int unused,
     int spare) {
   /**
    * A plot that cannot be used.

@@ -30,6 +30,7 @@ final class StripLattice {
   private final double shiftM;
   private final List<Block> found = new ArrayList<>();
   private final List<Cell> cells = new ArrayList<>();
+  private final List<List<List<Cell>>> rows = new ArrayList<>();
   private double fullM2;
 
   /**
@@ -64,6 +65,11 @@ final class StripLattice {
   private record Block(int order, List<Cell> cells) {
     double measuredM2() {
       return cells.stream().mapToDouble(Cell::measuredM2).sum();
+    }
+
+    /** Whether a plot is one of its own, not one that merely looks the same. */
+    boolean holds(Cell cell) {
+      return cells.stream().anyMatch(each -> each == cell);
     }
   }
 
@@ -116,7 +122,6 @@ final class StripLattice {
                 (box.getHeight() + BlockShape.TURNING_M + 1e-9) / (blockM + BlockShape.TURNING_M));
     double spareM = box.getHeight() - blockRows * blockM - (blockRows - 1) * BlockShape.TURNING_M;
     int strips = (int) Math.floor((box.getWidth() - shiftM + 1e-9) / rule.stripM() + 0.5);
-    List<List<List<Cell>>> rows = new ArrayList<>();
     for (int blockRow = 0; blockRow < blockRows; blockRow++) {
       double from = box.getMinY() + spareM / 2 + blockRow * (blockM + BlockShape.TURNING_M);
       List<List<Cell>> row = new ArrayList<>();
@@ -210,10 +215,18 @@ final class StripLattice {
   StripBlocks blocks() {
     List<Block> chosen = chosen();
     List<Dropped> dropped = new ArrayList<>();
-    for (Cell cell : cells) {
-      String why = whyNot(cell);
-      if (why != null) {
-        dropped.add(new Dropped(back(cell.place()), why));
+    int unused = 0;
+    for (List<List<Cell>> row : rows) {
+      List<Integer> laid = laid(row, chosen);
+      for (int strip = 0; strip < row.size(); strip++) {
+        boolean between = !laid.isEmpty() && laid.get(0) < strip && strip < laid.get(1);
+        for (Cell cell : row.get(strip)) {
+          String why = whyNot(cell);
+          if (why != null && between) {
+            dropped.add(new Dropped(back(cell.place()), why));
+          }
+          unused += why != null && !between ? 1 : 0;
+        }
       }
     }
     return new StripBlocks(
@@ -224,7 +237,22 @@ final class StripLattice {
             .map(block -> block.cells().stream().map(Cell::place).map(this::back).toList())
             .toList(),
         dropped,
+        unused,
         found.size() - chosen.size());
+  }
+
+  /** The first and the last strip of a row that belong to a block; empty where none does. */
+  private static List<Integer> laid(List<List<Cell>> row, List<Block> chosen) {
+    int first = -1;
+    int last = -1;
+    for (int strip = 0; strip < row.size(); strip++) {
+      Cell cell = row.get(strip).get(0);
+      if (chosen.stream().anyMatch(block -> block.holds(cell))) {
+        first = first < 0 ? strip : first;
+        last = strip;
+      }
+    }
+    return first < 0 ? List.of() : List.of(first, last);
   }
 
   private @Nullable String whyNot(Cell cell) {

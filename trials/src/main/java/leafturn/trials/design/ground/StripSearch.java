@@ -1,9 +1,7 @@
 package leafturn.trials.design.ground;
 
-import java.util.HashSet;
 import java.util.List;
 import java.util.Locale;
-import java.util.Set;
 import leafturn.trials.design.NoRoomException;
 import leafturn.trials.design.PlotRule;
 import org.jspecify.annotations.Nullable;
@@ -20,8 +18,11 @@ public final class StripSearch {
   private static final int OFFSETS = 4;
   private static final double SHORTEST_M = 1;
 
-  /** What a direction along no side must give to measure, as a multiple of one along a side. */
-  private static final double MUCH_MORE = 1.25;
+  /**
+   * What a direction along no side must give to measure, as a multiple of one along a side: more
+   * than the diagonal of a square, 1.41 times its side, since strips that end askew are hard to mow.
+   */
+  private static final double MUCH_MORE = 1.45;
 
   /** An outline with more corners is searched in a simpler form. */
   private static final int MANY_CORNERS = 150;
@@ -33,6 +34,12 @@ public final class StripSearch {
   private final PlotRule plots;
   private final double passM;
   private final int needed;
+
+  /** Rows of blocks that are tried. */
+  private int rows = 1;
+
+  /** The most blocks that found room where not all did. */
+  private int most;
 
   private StripSearch(Surface surface, BlockShape shape, PlotRule plots, double passM, int needed) {
     this.surface = surface;
@@ -69,21 +76,37 @@ public final class StripSearch {
   }
 
   private StripBlocks find(List<Double> bearings) {
-    int mostRows = plots.lengthM() == null ? needed : 1;
+    List<Double> sides = Bearings.alongSides(surface.turf());
     Surface simple = simpler();
-    int found = 0;
-    for (int rows = 1; rows <= mostRows; rows++) {
+    int mostRows = plots.lengthM() == null ? needed : 1;
+    StripLattice along =
+        withRoom(simple, bearings.stream().filter(sides::contains).toList(), mostRows);
+    StripLattice askew =
+        withRoom(
+            simple,
+            bearings.stream().filter(bearing -> !sides.contains(bearing)).toList(),
+            along == null ? mostRows : rows);
+    StripLattice best = better(along, askew, MUCH_MORE);
+    if (best == null) {
+      throw new NoRoomException(noRoom(most));
+    }
+    return best.blocks();
+  }
+
+  /** The best in these directions that gives every block room in the fewest rows, or null. */
+  private @Nullable StripLattice withRoom(Surface simple, List<Double> bearings, int mostRows) {
+    for (rows = 1; rows <= mostRows && !bearings.isEmpty(); rows++) {
       StripLattice best = best(simple, bearings, rows);
       if (best != null && simple != surface && best.found() >= needed) {
         StripLattice exact = best.on(surface);
         best = exact.found() >= needed ? exact : best(surface, bearings, rows);
       }
       if (best != null && best.found() >= needed) {
-        return best.blocks();
+        return best;
       }
-      found = best == null ? found : Math.max(found, best.found());
+      most = best == null ? most : Math.max(most, best.found());
     }
-    throw new NoRoomException(noRoom(found));
+    return null;
   }
 
   private String noRoom(int found) {
@@ -114,19 +137,13 @@ public final class StripSearch {
         surface.fromEdge());
   }
 
-  /** The best over all directions and places, or null when plots would be too short. */
+  /** The best over some directions and all places, or null when plots would be too short. */
   private @Nullable StripLattice best(Surface on, List<Double> bearings, int blockRows) {
-    Set<Double> sides = new HashSet<>(Bearings.alongSides(surface.turf()));
-    StripLattice along = null;
-    StripLattice other = null;
+    StripLattice best = null;
     for (double bearing : bearings) {
-      if (sides.contains(bearing)) {
-        along = better(along, best(on, bearing, blockRows), 1);
-      } else {
-        other = better(other, best(on, bearing, blockRows), 1);
-      }
+      best = better(best, best(on, bearing, blockRows), 1);
     }
-    return better(along, other, MUCH_MORE);
+    return best;
   }
 
   private static @Nullable StripLattice better(

@@ -118,9 +118,17 @@ final class LawnLayout {
     if (!strips.dropped().isEmpty()) {
       notes.add(
           strips.dropped().size() == 1
-              ? "One further plot cannot be used and is dropped; the map marks it with X1."
-              : "%1$d further plots cannot be used and are dropped; the map marks them with X1 to X%1$d."
+              ? "One plot between the others cannot be used and is dropped; the map marks it with X1."
+              : "%1$d plots between the others cannot be used and are dropped; the map marks them with X1 to X%1$d."
                   .formatted(strips.dropped().size()));
+    }
+    if (strips.unused() > 0) {
+      notes.add(
+          "Beside the blocks the lawn has %d more place%s that %s too small for a plot; every block asked for has its own."
+              .formatted(
+                  strips.unused(),
+                  strips.unused() == 1 ? "" : "s",
+                  strips.unused() == 1 ? "is" : "are"));
     }
     return laid(strips.frame(), plots, strips.dropped());
   }

@@ -5,6 +5,7 @@ import java.util.List;
 import java.util.Optional;
 import leafturn.trials.design.Arm;
 import leafturn.trials.design.TrialLawn;
+import leafturn.trials.design.TrialMower;
 import leafturn.trials.design.TrialMower.Discharge;
 import leafturn.trials.design.TrialPlan;
 import leafturn.trials.design.ground.Frame;
@@ -26,16 +27,25 @@ final class MowingWords {
     if (plan.protocol().collectedFirst()) {
       words.add("Mow %s first: clippings are collected there.".formatted(codes(collected)));
     }
-    Discharge discharge = lawn.mower().discharge();
-    if (discharge.isSideways()) {
+    TrialMower mower = lawn.mower();
+    if (mower.discharge().isSideways()) {
       words.add(
-          plots.size() == 2
-              ? besideTheGuard(discharge, frame, left.get(0), collected.get(0))
-              : ("The mower throws to the %s: on strips where clippings stay, drive the outer passes"
-                      + " so that it throws towards the middle of the strip.")
-                  .formatted(discharge.word()));
+          thrown(mower)
+              + (plots.size() == 2
+                  ? besideTheGuard(mower.discharge(), frame, left.get(0), collected.get(0))
+                  : "on strips where clippings stay, drive the outer passes so that it throws"
+                      + " towards the middle of the strip."));
     }
     return words;
+  }
+
+  private static String thrown(TrialMower mower) {
+    String side = mower.discharge().word();
+    return mower.assumed()
+        ? ("Nobody has said where the mower throws; this assumes to the %s, and if yours throws"
+                + " elsewhere, say so on the lawn's page before you mow: ")
+            .formatted(side)
+        : "The mower throws to the %s: ".formatted(side);
   }
 
   private static List<LaidPlot> with(TrialPlan plan, List<LaidPlot> plots, boolean collected) {
@@ -62,8 +72,7 @@ final class MowingWords {
     boolean staysLeft = left.unit().column() < collected.unit().column();
     boolean along = staysLeft == (discharge == Discharge.LEFT);
     double bearing = along ? frame.bearingDeg() : frame.bearingDeg() + 180;
-    return ("The mower throws to the %s: on %s, drive the passes beside the guard strip towards %s,"
-            + " so that it throws away from %s.")
-        .formatted(discharge.word(), left.code(), Compass.words(bearing), collected.code());
+    return "on %s, drive the passes beside the guard strip towards %s, so that it throws away from %s."
+        .formatted(left.code(), Compass.words(bearing), collected.code());
   }
 }

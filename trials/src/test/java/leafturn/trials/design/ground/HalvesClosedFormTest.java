@@ -69,6 +69,16 @@ class HalvesClosedFormTest {
     assertThat(halves.first().plot().getCentroid().getY()).isGreaterThan(6);
   }
 
+  /** A cut on the diagonal would bring these halves nearer and leave a wedge that is hard to mow. */
+  @Test
+  void aCutAlongASideIsPreferred() {
+    Surface shape = surface(Plans.polygon(0, 0, 40, 0, 40, 20, 20, 20, 20, 40, 0, 40));
+    Halves halves = Halves.of(shape, null, 0.5);
+    assertThat(halves.frame().bearingDeg()).isIn(0.0, 90.0);
+    // 20 m to the west lie 800 m2 of 1200: 40 a = 40 (20 - a - .5) + 400.
+    areEqual(halves, 40 * (40 * 19.5 + 400) / 80.0);
+  }
+
   @Test
   void halvesAreEqualToAThousandthOnAnyShape() {
     SplittableRandom random = new SplittableRandom(20260401);

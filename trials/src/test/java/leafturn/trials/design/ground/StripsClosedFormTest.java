@@ -42,6 +42,12 @@ class StripsClosedFormTest {
                 .frame()
                 .bearingDeg())
         .isEqualTo(90);
+    // On a square the diagonal of a few strips is up to 1.41 times as long as a side.
+    Geometry square = Plans.rectangle(0, 0, 40, 40);
+    BlockShape crossed = new BlockShape(2, 2, 0, 0.5);
+    for (BlockShape shape : new BlockShape[] {PAIR, crossed}) {
+      assertThat(find(square, shape, PlotRule.USUAL, null, 3).frame().bearingDeg()).isIn(0.0, 90.0);
+    }
     // A staircase: a strip along a side is never longer than two steps.
     Geometry stairs =
         Plans.polygon(
@@ -85,7 +91,17 @@ class StripsClosedFormTest {
     StripBlocks strips = find(turf, PAIR, rule, 90.0, 2);
     assertThat(strips.blocks()).hasSize(2);
     assertThat(strips.dropped()).isNotEmpty();
+    assertThat(strips.unused()).isZero();
     assertThat(strips.dropped().get(0).why())
         .contains("% of its measured part can be used", "half is needed: a bed lies in it");
+  }
+
+  @Test
+  void placesBesideTheBlocksAreCountedAndNotDropped() {
+    // North of the two pairs a bed spoils two strips; no block needs them.
+    Geometry turf = Plans.rectangle(0, 0, 30, 12).difference(Plans.rectangle(3, 8, 22, 1));
+    StripBlocks strips = find(turf, PAIR, PlotRule.USUAL, 90.0, 2);
+    assertThat(strips.dropped()).isEmpty();
+    assertThat(strips.unused()).isPositive();
   }
 }
