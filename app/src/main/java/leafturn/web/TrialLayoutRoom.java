@@ -52,8 +52,7 @@ final class TrialLayoutRoom implements Room {
         }
       };
 
-  private record Found(
-      Sheet<TrialSheet> trial, int draws, boolean mayDraw, boolean mayKnowArms) {}
+  private record Found(Sheet<TrialSheet> trial, int draws, boolean mayDraw, boolean mayKnowArms) {}
 
   TrialLayoutRoom(Desk desk) {
     this.desk = desk;
@@ -92,7 +91,8 @@ final class TrialLayoutRoom implements Room {
     Units units = Guest.visitor(context).person().units();
     TrialLayoutPage page;
     try {
-      page = TrialLayoutPage.of(
+      page =
+          TrialLayoutPage.of(
               id,
               layout(found.trial().content()),
               DrawWords.of(found.trial().content(), found.draws()),

@@ -135,6 +135,7 @@ class TrialLayCommandTest {
     while (outcomes.size() > 1) {
       outcomes.remove(1);
     }
+    plan.remove("cores");
     Path sheets = folder.resolve("sheets.pdf");
     assertThat(lay(plan(plan), "--sheets", sheets.toString()).err()).isEmpty();
     assertThat(text(sheets))

@@ -65,7 +65,8 @@ class TrialRoomTest extends TwoYardsSite {
     String trial = yards.planned();
     assertThat(adviser.get(trial).body())
         .contains("being planned", "Freeze the plan")
-        .containsPattern("2 yards find a difference of 0.5, the margin that matters, with a chance of \\d")
+        .containsPattern(
+            "2 yards find a difference of 0.5, the margin that matters, with a chance of \\d")
         .contains("take more yards before you freeze");
     String enter = trial + "/readings/enter?date=2015-05-04&outcome=quality";
     assertThat(adviser.get(enter).statusCode()).isEqualTo(409);

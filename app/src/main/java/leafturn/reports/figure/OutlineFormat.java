@@ -1,8 +1,8 @@
 package leafturn.reports.figure;
 
 /**
- * The sizes of a lawn's outline: for a wide page, for a phone, for a sheet of paper, for half of its width, and beside its
- * name in a list.
+ * The sizes of a lawn's outline: for a wide page, for a phone, for a sheet of paper, for half of
+ * its width, and beside its name in a list.
  */
 public enum OutlineFormat {
   WIDE("outline-figure outline-wide", 680, 460, 14, 58),

@@ -77,8 +77,7 @@ public final class PowerFigure {
     double middle = baseline - 0.35 * TYPE_PX;
     double end = LEFT_PX + SAMPLE_PX;
     svg.openLine(List.of(new Point(LEFT_PX, middle), new Point(end, middle)), cssClass);
-    svg.words(
-        new Label(new Point(end + 8, baseline), Label.Align.START, TYPE_PX, "strong", words));
+    svg.words(new Label(new Point(end + 8, baseline), Label.Align.START, TYPE_PX, "strong", words));
   }
 
   private static List<Point> points(Line line, Scale x, Scale y) {

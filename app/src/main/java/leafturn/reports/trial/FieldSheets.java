@@ -99,7 +99,9 @@ public final class FieldSheets {
 
   /** Begins a sheet; the first one stands below the front matter, where there is room for it. */
   private void sheet(String title) {
-    body.append(begun ? "<div class=\"new-sheet\"><h2>" : "<div><h2>").append(title).append("</h2>");
+    body.append(begun ? "<div class=\"new-sheet\"><h2>" : "<div><h2>")
+        .append(title)
+        .append("</h2>");
     begun = true;
   }
 

@@ -123,8 +123,7 @@ public final class SizeForm {
 
   /** Whether the difference that it fills in is the margin of the plan. */
   public boolean asksForMargin() {
-    return plan.primary().margin() != null
-        && log == (plan.primary().scale() == Outcome.Scale.LOG);
+    return plan.primary().margin() != null && log == (plan.primary().scale() == Outcome.Scale.LOG);
   }
 
   /** The form as the plan fills it. */

@@ -135,7 +135,8 @@ public final class TrialPlanForm {
             Field.longText("allowedLayouts", "Allowed layouts")
                 .hint("For a list of your own: a layout a line, the arm of each plot in order."),
             Field.number("seed", "Seed of the draw", "")
-                .hint("Any whole number; the same seed draws the same layout. The one filled in was drawn by chance.")
+                .hint(
+                    "Any whole number; the same seed draws the same layout. The one filled in was drawn by chance.")
                 .needed()));
   }
 

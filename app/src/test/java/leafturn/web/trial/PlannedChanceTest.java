@@ -7,8 +7,8 @@ import com.fasterxml.jackson.databind.node.ArrayNode;
 import com.fasterxml.jackson.databind.node.ObjectNode;
 import java.io.IOException;
 import java.util.List;
-import leafturn.records.Examples;
 import leafturn.quantity.Units;
+import leafturn.records.Examples;
 import leafturn.records.sheet.TrialSheet;
 import org.junit.jupiter.api.Test;
 
@@ -31,6 +31,7 @@ class PlannedChanceTest {
         .startsWith("8 yards find a difference of 0.5, the margin that matters, with a chance of ")
         .contains("80\u00a0% is usual", "take more yards before you freeze");
     ArrayNode lawns = (ArrayNode) plan.get("lawns");
+    plan.remove("sides");
     while (lawns.size() > 1) {
       lawns.remove(1);
     }

@@ -20,7 +20,8 @@ public final class StripSearch {
 
   /**
    * What a direction along no side must give to measure, as a multiple of one along a side: more
-   * than the diagonal of a square, 1.41 times its side, since strips that end askew are hard to mow.
+   * than the diagonal of a square, 1.41 times its side, since strips that end askew are hard to
+   * mow.
    */
   private static final double MUCH_MORE = 1.45;
 

@@ -69,7 +69,9 @@ class HalvesClosedFormTest {
     assertThat(halves.first().plot().getCentroid().getY()).isGreaterThan(6);
   }
 
-  /** A cut on the diagonal would bring these halves nearer and leave a wedge that is hard to mow. */
+  /**
+   * A cut on the diagonal would bring these halves nearer and leave a wedge that is hard to mow.
+   */
   @Test
   void aCutAlongASideIsPreferred() {
     Surface shape = surface(Plans.polygon(0, 0, 40, 0, 40, 20, 20, 20, 20, 40, 0, 40));
