@@ -35,9 +35,19 @@ public final class FindingsView {
     return words.headline();
   }
 
+  /** The answer without what stands beside it. */
+  public String result() {
+    return words.result();
+  }
+
+  /** What stands beside the answer: the result the other way, and what weakens it. */
+  public List<String> beside() {
+    return words.beside();
+  }
+
   /** The answer alone, without its numbers. */
   public String answer() {
-    String headline = words.headline();
+    String headline = words.result();
     if (words.refused()) {
       return headline;
     }

@@ -29,26 +29,38 @@ public final class FindingsWords {
     this.facts = findings.facts();
   }
 
-  /** The answer in one or two sentences. */
+  /** The answer with all that stands beside it. */
   public String headline() {
-    OutcomeFindings first = findings.outcomes().get(0);
+    return beside().isEmpty() ? result() : result() + " " + String.join(" ", beside());
+  }
+
+  /** The answer in one or two sentences. */
+  String result() {
     if (findings.reach() == Findings.Reach.NOTHING_YET) {
       return "The season is not over; what was read so far is shown, and nothing is tested before its end.";
     }
     if (refused()) {
       return "No verdict: " + String.join(" ", findings.standing().refusals());
     }
-    if (!first.outcome().primary()) {
-      return "No outcome was named the primary one beforehand, so there is no verdict; all that follows is exploratory.";
-    }
+    OutcomeFindings first = findings.outcomes().get(0);
+    return first.outcome().primary()
+        ? sentence(first)
+        : "No outcome was named the primary one beforehand, so there is no verdict; all that follows is exploratory.";
+  }
+
+  /** What stands beside the answer where there is one: the other way, and what weakens it. */
+  List<String> beside() {
     List<String> all = new ArrayList<>();
-    all.add(sentence(first));
+    boolean judged = findings.outcomes().get(0).outcome().primary();
+    if (findings.reach() == Findings.Reach.NOTHING_YET || refused() || !judged) {
+      return all;
+    }
     OutcomeFindings keptIn = findings.keptIn();
     if (keptIn != null) {
       all.add("With the readings that were left out kept in: " + sentence(keptIn));
     }
     all.addAll(findings.standing().cautions());
-    return String.join(" ", all);
+    return all;
   }
 
   /** Whether something of the record forbids a verdict. */
