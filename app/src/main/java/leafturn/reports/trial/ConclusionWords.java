@@ -22,6 +22,23 @@ final class ConclusionWords {
     this.refused = refused;
   }
 
+  /** What stands beside the answer where there is one: the other way, and what weakens it. */
+  List<String> beside() {
+    List<String> all = new ArrayList<>();
+    boolean judged = findings.outcomes().get(0).outcome().primary();
+    if (findings.reach() == Findings.Reach.NOTHING_YET || refused || !judged) {
+      return all;
+    }
+    OutcomeFindings keptIn = findings.keptIn();
+    if (keptIn != null) {
+      all.add(
+          "With the readings that were left out kept in: "
+              + new FindingsWords(findings).sentence(keptIn));
+    }
+    all.addAll(findings.standing().cautions());
+    return all;
+  }
+
   /** How many units began, how many have a whole season, and how many the result is without. */
   String flow() {
     int whole = findings.unitsWhole();

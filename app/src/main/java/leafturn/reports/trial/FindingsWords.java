@@ -1,6 +1,5 @@
 package leafturn.reports.trial;
 
-import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
 import leafturn.trials.analysis.paired.PairedDifference.Verdict;
@@ -50,17 +49,7 @@ public final class FindingsWords {
 
   /** What stands beside the answer where there is one: the other way, and what weakens it. */
   List<String> beside() {
-    List<String> all = new ArrayList<>();
-    boolean judged = findings.outcomes().get(0).outcome().primary();
-    if (findings.reach() == Findings.Reach.NOTHING_YET || refused() || !judged) {
-      return all;
-    }
-    OutcomeFindings keptIn = findings.keptIn();
-    if (keptIn != null) {
-      all.add("With the readings that were left out kept in: " + sentence(keptIn));
-    }
-    all.addAll(findings.standing().cautions());
-    return all;
+    return new ConclusionWords(findings, refused()).beside();
   }
 
   /** Whether something of the record forbids a verdict. */
