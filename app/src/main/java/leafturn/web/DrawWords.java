@@ -12,6 +12,9 @@ final class DrawWords {
    * @param draws how many seeds the plan has had up to when it was frozen, 1 or more
    */
   static String of(TrialSheet trial, int draws) {
+    if (trial.past() != null) {
+      return "This trial came from another book; how often its layout was drawn there is not known.";
+    }
     boolean frozen = trial.frozen() != null;
     if (draws < 2) {
       return frozen

@@ -73,6 +73,7 @@ class TrialFindingsRoomTest extends DemoSite {
     assertThat(page)
         .containsPattern("<h1>(Undecided|Quality (differs|is equivalent))")
         .contains("Yards: 8 started, 8 with a whole season.", "trial-wide", "trial-narrow")
+        .contains("The layout was drawn once before the plan was frozen.")
         .contains("margin that matters: ±0.5", "SHA-256 is")
         .contains("the paired result and the mixed model agree", "All values")
         .contains("There are no readings of soil_potassium")

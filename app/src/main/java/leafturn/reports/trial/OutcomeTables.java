@@ -168,7 +168,10 @@ final class OutcomeTables {
 
   private void addFurther(List<List<String>> rows) {
     if (found.effects().stream().anyMatch(each -> !Double.isNaN(each.leastDetectable()))) {
-      add(rows, "Found in four of five such trials", each -> FindingsWords.least(each, words));
+      String least =
+          "Smallest true %s that four of five such trials would find"
+              .formatted(words.isRatio() ? "ratio" : "difference");
+      add(rows, least, each -> FindingsWords.least(each, words));
     }
     if (found.effects().stream().anyMatch(each -> each.newUnit() != null)) {
       add(
