@@ -2,6 +2,7 @@ package leafturn.records.exchange;
 
 import java.util.List;
 import leafturn.records.exchange.Column.Type;
+import leafturn.trials.observation.OutcomeReadings;
 
 /** The columns of a table of a trial's readings, one row for each reading. */
 public final class ReadingColumns {
@@ -32,6 +33,12 @@ public final class ReadingColumns {
           of("note", "note", Type.TEXT, "note"));
 
   private ReadingColumns() {}
+
+  /** The column to which a fault of a reading belongs: that of its unit, or that of its value. */
+  static Column atFault(Reading reading, Column of, IllegalArgumentException fault) {
+    boolean unit = fault instanceof OutcomeReadings.UnitFault && of.name().equals(VALUE);
+    return unit ? reading.column(UNIT).orElse(of) : of;
+  }
 
   private static Column of(String name, String path, Type type, String meaning) {
     return Column.of(READING, name, path, type, meaning);

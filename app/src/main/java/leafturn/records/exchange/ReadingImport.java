@@ -191,7 +191,7 @@ public final class ReadingImport {
       }
       return true;
     } catch (IllegalArgumentException e) {
-      look.faults.add(row, of, e.getMessage() + ".");
+      look.faults.add(row, ReadingColumns.atFault(look.reading, of, e), e.getMessage() + ".");
       return false;
     }
   }

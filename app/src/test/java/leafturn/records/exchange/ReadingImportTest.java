@@ -103,9 +103,11 @@ class ReadingImportTest {
             each -> assertThat(each).contains("line 2", "value", "is no number"),
             each -> assertThat(each).contains("line 3, column A / plot", "no plot of the layout"),
             each -> assertThat(each).contains("line 4", "no outcome of the plan"),
-            each -> assertThat(each).contains("line 5", "unit of soil_potassium is missing"),
+            each ->
+                assertThat(each)
+                    .contains("line 5, column E / unit", "unit of soil_potassium is missing"),
             each -> assertThat(each).contains("line 6", "date"),
-            each -> assertThat(each).contains("line 7", "bulk density"),
+            each -> assertThat(each).contains("line 7, column E / unit", "bulk density"),
             each -> assertThat(each).contains("line 9", "stands in line 8 too"));
   }
 

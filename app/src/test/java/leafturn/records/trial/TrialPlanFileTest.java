@@ -174,6 +174,16 @@ class TrialPlanFileTest {
         .anySatisfy(fault -> assertThat(fault).contains("seed", "whole number"));
   }
 
+  @Test
+  void aSeasonOrDatesOutOfOrderAreOneSentence() {
+    assertThat(faultsAfter(plan -> plan.putArray("dates").add("2026-06-01").add("2026-04-20")))
+        .hasSize(1);
+    assertThat(
+            faultsAfter(
+                plan -> plan.putObject("season").put("from", "2026-10-31").put("to", "2026-04-01")))
+        .hasSize(1);
+  }
+
   @ParameterizedTest
   @CsvSource(
       delimiter = '|',
@@ -208,6 +218,7 @@ class TrialPlanFileTest {
           outcomes   | [{"name":"q","kind":"rating","unit":"1-9","primary":true,"margin":1}] | a rating needs low and high
           outcomes   | [{"name":"q","kind":"soil","unit":"mg/kg","scale":"log","primary":true,"margin":0.5}] | ratio above 1
           outcomes   | [{"name":"q","kind":"rating","unit":"1-9","low":1,"high":9,"scale":"log","primary":true,"margin":2}] | no logarithm
+          outcomes   | [{"name":"q","kind":"rating","unit":"1-9","low":1,"high":9,"primary":true,"margin":8}] | outcomes[0].margin: outcome "q": the margin 8 is half
           outcomes   | [{"name":"q","kind":"soil","unit":"mg/kg","low":9,"high":1,"primary":true,"margin":1}] | must lie below
           protocol   | {"feed":"reduced"}                  | have the same feedShare
           protocol   | {"heightMm":1e300}                  | protocol.heightMm

@@ -95,13 +95,49 @@ class TrialPackageTest {
   }
 
   private static Map<String, byte[]> members() throws IOException {
+    return members(example());
+  }
+
+  private static Map<String, byte[]> members(PackedTrial trial) throws IOException {
     Map<String, byte[]> members = new LinkedHashMap<>();
-    try (ZipInputStream zip = new ZipInputStream(new ByteArrayInputStream(bytes(example())))) {
+    try (ZipInputStream zip = new ZipInputStream(new ByteArrayInputStream(bytes(trial)))) {
       for (ZipEntry entry = zip.getNextEntry(); entry != null; entry = zip.getNextEntry()) {
         members.put(entry.getName(), zip.readAllBytes());
       }
     }
     return members;
+  }
+
+  private static Reading potassium(String value, int duplicate) {
+    return new Reading(
+        "B1-2",
+        DAY,
+        "soil_potassium",
+        value,
+        "mg/kg",
+        null,
+        null,
+        null,
+        null,
+        null,
+        null,
+        duplicate,
+        null);
+  }
+
+  @Test
+  void aMeanWithALimitInItTellsHowMuchOfItStandsIn() throws IOException {
+    PackedTrial trial =
+        new PackedTrial(
+            sheet(7, null), List.of(), List.of(potassium("<20", 1), potassium("23", 2)));
+    String values =
+        members(trial).entrySet().stream()
+            .filter(member -> member.getKey().contains("soil_potassium"))
+            .map(member -> new String(member.getValue(), StandardCharsets.UTF_8))
+            .findFirst()
+            .orElseThrow();
+    assertThat(values.lines().toList().get(0)).endsWith("soil_potassium,of_which_half_limits");
+    assertThat(values.lines().toList().get(1)).endsWith(",16.5,5.0");
   }
 
   private static String text(String member) throws IOException {

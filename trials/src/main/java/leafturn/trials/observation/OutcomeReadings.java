@@ -68,24 +68,37 @@ public record OutcomeReadings(
               .formatted(reading.value()));
     }
     if (NO_UNIT.contains(given) && !NO_UNIT.contains(outcome.unit())) {
-      throw new IllegalArgumentException(
+      throw new UnitFault(
           "the unit of %s is missing; the plan has %s".formatted(outcome.name(), outcome.unit()));
     }
-    ReadingUnit from = ReadingUnit.of(NO_UNIT.contains(given) ? outcome.unit() : given);
-    double converted = from.to(ReadingUnit.of(outcome.unit()), value.value(), layer);
-    return new CleanReading(reading, converted, value.belowDetection());
+    try {
+      ReadingUnit from = ReadingUnit.of(NO_UNIT.contains(given) ? outcome.unit() : given);
+      double converted = from.to(ReadingUnit.of(outcome.unit()), value.value(), layer);
+      return new CleanReading(reading, converted, value.belowDetection());
+    } catch (IllegalArgumentException unit) {
+      throw new UnitFault(unit.getMessage());
+    }
+  }
+
+  /** What is wrong with the unit of a reading whose value can be read. */
+  public static final class UnitFault extends IllegalArgumentException {
+    private static final long serialVersionUID = 1L;
+
+    UnitFault(@Nullable String sentence) {
+      super(sentence);
+    }
   }
 
   /** A class of a scale has no parts of a hundred: 6 is not "20 % better" than 5. */
   private static void checkRating(String unit, Outcome outcome) {
     if (unit.contains("%")) {
-      throw new IllegalArgumentException(
+      throw new UnitFault(
           "%s is a rating from a scale; it has no per cent, because the steps of a scale are no"
                   .formatted(outcome.name())
               + " amounts");
     }
     if (!NO_UNIT.contains(unit) && !unit.equalsIgnoreCase(outcome.unit())) {
-      throw new IllegalArgumentException(
+      throw new UnitFault(
           "%s is rated on %s, not in %s".formatted(outcome.name(), outcome.unit(), unit));
     }
   }

@@ -138,6 +138,22 @@ class BadInputTest {
         .anySatisfy(warning -> assertThat(warning).contains("no error to judge by"));
   }
 
+  /** Pairs of six yards leave 5 degrees of freedom, whatever the last digit of their search. */
+  @Test
+  void fiveDegreesOfFreedomAreNotFewerThanFive() {
+    String yards =
+        "yard,arm,y\n1,a,5.1\n1,b,5.9\n2,a,6.3\n2,b,6.4\n3,a,4\n3,b,5.2\n4,a,5\n4,b,5.5\n";
+    Models pairs = Models.of("y").factors("arm").fixed("arm").random("yard");
+    String six = yards + "5,a,7.1\n5,b,7.3\n6,a,6\n6,b,7\n";
+    assertThat(TrialAnalysis.of(ReferenceCase.table(six), pairs.model()).warnings())
+        .noneSatisfy(warning -> assertThat(warning).contains("is judged on"));
+    assertThat(TrialAnalysis.of(ReferenceCase.table(yards), pairs.model()).warnings())
+        .anySatisfy(
+            warning ->
+                assertThat(warning)
+                    .startsWith("arm is judged on 3 degrees of freedom; with fewer than 5"));
+  }
+
   @Test
   void zeroOnTheLogScale() {
     refused("arm,y\na,1\nb,0\na,3\n", oneWay().log(), "no logarithm");
