@@ -7,6 +7,7 @@ import com.fasterxml.jackson.databind.node.ArrayNode;
 import com.fasterxml.jackson.databind.node.ObjectNode;
 import java.io.IOException;
 import java.util.List;
+import java.util.Objects;
 import leafturn.quantity.Units;
 import leafturn.records.Examples;
 import leafturn.records.sheet.TrialSheet;
@@ -20,7 +21,8 @@ class PlannedChanceTest {
   }
 
   private static PlannedChance of(ObjectNode plan) {
-    return PlannedChance.of(TrialSheet.planned(plan, List.of()), Units.METRIC);
+    return Objects.requireNonNull(
+        PlannedChance.of(TrialSheet.planned(plan, List.of()), Units.METRIC));
   }
 
   @Test
@@ -51,6 +53,6 @@ class PlannedChanceTest {
   void aPlanWithFaultsIsNotJudged() throws IOException {
     ObjectNode plan = plan();
     plan.remove("question");
-    assertThat(of(plan)).isNull();
+    assertThat(PlannedChance.of(TrialSheet.planned(plan, List.of()), Units.METRIC)).isNull();
   }
 }
