@@ -98,11 +98,6 @@ public record BoxCox(double lambda, double lower, double upper) {
     return lambda == 0 ? log / scale : Math.expm1(lambda * log) / (lambda * scale);
   }
 
-  /** Whether logarithms fit: 0 lies within the limits and 1 does not. */
-  public boolean asksForLog() {
-    return lower <= 0 && 0 <= upper && !(lower <= 1 && 1 <= upper);
-  }
-
   /** What it says of the scale of an outcome, in a sentence. */
   public Remark remark(String outcome, boolean onLogScale) {
     String name = outcome.replace('_', ' ');

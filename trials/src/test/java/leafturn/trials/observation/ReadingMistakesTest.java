@@ -150,7 +150,6 @@ class ReadingMistakesTest {
       skewed[i] = Math.exp(4 + 0.85 * Math.sin(2.4 * i) * 1.3);
     }
     BoxCox profile = BoxCox.profile(skewed, groups);
-    assertThat(profile.asksForLog()).isTrue();
     assertThat(profile.remark("soil P", false).sentence()).contains("log scale", "ratio");
     assertThat(profile.remark("soil P", true).weight()).isEqualTo(Weight.NOTE);
     assertThat(new BoxCox(5, 1.98, 5).remark("soil P", false).sentence())

@@ -69,6 +69,6 @@ class SeriesAndScalePublishedTest {
     assertThat(own.lambda()).isCloseTo(warp.number("results/boxcox/lambda_max"), within(1e-3));
     assertThat(own.lower()).isCloseTo(warp.number("results/boxcox/ci95/0"), within(1e-3));
     assertThat(own.upper()).isCloseTo(warp.number("results/boxcox/ci95/1"), within(1e-3));
-    assertThat(own.asksForLog()).isTrue();
+    assertThat(own.remark("breaks", false).sentence()).contains("compare it on the log scale");
   }
 }
