@@ -7,6 +7,7 @@ import java.net.InetAddress;
 import java.net.URI;
 import java.nio.charset.StandardCharsets;
 import java.time.Clock;
+import java.util.Locale;
 import java.util.Set;
 import java.util.TreeSet;
 import leafturn.cli.DemoCommand;
@@ -28,6 +29,8 @@ public final class Main {
   private Main() {}
 
   public static void main(String[] arguments) {
+    // Words are English, so numbers have a point, whatever language the machine speaks.
+    Locale.setDefault(Locale.UK);
     PrintWriter out = utf8(FileDescriptor.out);
     PrintWriter err = utf8(FileDescriptor.err);
     DemoCommand demo = new DemoCommand(where -> place(listening(where)), CLOCK);

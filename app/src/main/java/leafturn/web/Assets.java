@@ -22,6 +22,7 @@ import org.jspecify.annotations.Nullable;
 final class Assets {
   private static final List<String> OTHERS =
       List.of(
+          "again.js",
           "atkinson-hyperlegible-next-OFL.txt",
           "atkinson-hyperlegible-next.woff2",
           "faults.js",

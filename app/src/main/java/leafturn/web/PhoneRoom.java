@@ -18,6 +18,7 @@ final class PhoneRoom implements Room {
           "atkinson-hyperlegible-next.woff2",
           "leaf.svg",
           "faults.js",
+          "again.js",
           "phone.js",
           "kept.js",
           "log.js",

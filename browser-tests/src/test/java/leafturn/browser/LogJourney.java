@@ -45,16 +45,16 @@ final class LogJourney {
   /** Visits the log once with a connection, so that the phone knows what it needs without one. */
   LogJourney prepare() {
     page.navigate(root + "/log");
-    await(READY);
-    await(LAWNS_ARE_KNOWN);
+    await("a worker answers for", READY);
+    await("the lawns are known to", LAWNS_ARE_KNOWN);
     return this;
   }
 
   /** A promise counts as true where functions are waited for; evaluated, its answer counts. */
-  private void await(String promise) {
+  private void await(String what, String promise) {
     for (int tries = 0; !Boolean.TRUE.equals(page.evaluate(promise)); tries++) {
       if (tries == TRIES) {
-        throw new IllegalStateException("the phone was not made ready by " + page.url());
+        throw new IllegalStateException("it never came about that " + what + " " + page.url());
       }
       page.waitForTimeout(BETWEEN_TRIES_MS);
     }

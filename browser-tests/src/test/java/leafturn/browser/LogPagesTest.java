@@ -7,6 +7,7 @@ import static org.assertj.core.api.Assertions.assertThat;
 import com.microsoft.playwright.BrowserContext;
 import com.microsoft.playwright.Locator;
 import com.microsoft.playwright.Page;
+import com.microsoft.playwright.Route;
 import com.microsoft.playwright.options.FilePayload;
 import java.awt.Color;
 import java.awt.Graphics2D;
@@ -16,6 +17,7 @@ import java.io.ByteArrayOutputStream;
 import java.io.IOException;
 import java.nio.file.Path;
 import java.util.List;
+import java.util.concurrent.atomic.AtomicInteger;
 import java.util.regex.Pattern;
 import java.util.stream.Stream;
 import javax.imageio.ImageIO;
@@ -67,6 +69,26 @@ class LogPagesTest {
 
   static Stream<Window> windows() {
     return Stream.of(Window.PHONE, Window.PHONE_DARK, Window.DESK, Window.DESK_DARK);
+  }
+
+  @Test
+  void lawnsTheBookDidNotTellAreAskedForAgain() {
+    AtomicInteger asked = new AtomicInteger();
+    BrowserContext phone = chromium.window(Window.PHONE);
+    phone.route(
+        "**/queue/lawns",
+        route -> {
+          if (asked.incrementAndGet() == 1) {
+            route.fulfill(new Route.FulfillOptions().setStatus(503));
+          } else {
+            route.resume();
+          }
+        });
+    LogJourney journey = new LogJourney(phone.newPage(), book.url("")).prepare();
+    phone.setOffline(true);
+    journey.openLog();
+    assertThat(asked).hasValueGreaterThan(1);
+    assertThat(journey.page().locator("a[href='/lawns/" + LAWN + "/log']")).isVisible();
   }
 
   @ParameterizedTest

@@ -3,11 +3,13 @@ package leafturn.browser;
 import java.io.BufferedReader;
 import java.io.IOException;
 import java.net.URI;
+import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
+import java.util.Locale;
 import java.util.concurrent.TimeUnit;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
@@ -48,6 +50,21 @@ record RunningLeafturn(URI address, Process process) implements AutoCloseable {
       process.destroyForcibly();
     }
     return process.waitFor();
+  }
+
+  /** Runs a command that ends by itself on a machine of a language, and tells what it wrote. */
+  static String output(Locale language, String... arguments) throws IOException {
+    List<String> words = new ArrayList<>(List.of(command().toString()));
+    words.addAll(List.of(arguments));
+    ProcessBuilder builder = new ProcessBuilder(words);
+    builder
+        .environment()
+        .put(
+            "LEAFTURN_JAVA_OPTIONS",
+            "-Duser.language=%s -Duser.country=%s"
+                .formatted(language.getLanguage(), language.getCountry()));
+    Process process = builder.redirectError(ProcessBuilder.Redirect.INHERIT).start();
+    return new String(process.getInputStream().readAllBytes(), StandardCharsets.UTF_8);
   }
 
   private static Path command() throws IOException {

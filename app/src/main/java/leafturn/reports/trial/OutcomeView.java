@@ -2,6 +2,7 @@ package leafturn.reports.trial;
 
 import java.util.ArrayList;
 import java.util.List;
+import leafturn.quantity.DisplayNumber;
 import leafturn.reports.figure.TrialFormat;
 import leafturn.trials.design.Contrast;
 import leafturn.trials.design.Outcome;
@@ -179,7 +180,7 @@ public final class OutcomeView {
     if (model.candidates().size() > 1) {
       List<String> tried =
           model.candidates().stream()
-              .map(each -> "%s %.1f".formatted(each.word(), each.aicc()))
+              .map(each -> each.word() + " " + DisplayNumber.decimals(each.aicc(), 1))
               .toList();
       all.add(
           "Correlation between dates: %s, by the smallest corrected criterion (AICc: %s)."

@@ -3,10 +3,10 @@
 
 import { showFaults } from "./faults.js";
 import { fillKeptPage, offerSearch } from "./kept.js";
-import { sendInTheBackground, sendNow } from "./phone.js";
+import { refreshNow, sendInTheBackground, sendNow } from "./phone.js";
 import { picture } from "./picture.js";
 import * as queue from "./queue.js";
-import { SIGN_IN, refreshLawns } from "./send.js";
+import { SIGN_IN } from "./send.js";
 import { showUnsent } from "./unsent.js";
 import { dayWords, meaning, today } from "./words.js";
 
@@ -213,7 +213,7 @@ async function startBeforeAnythingIsTyped() {
     choices?.removeAttribute("inert");
   }
   addEventListener("hashchange", correct);
-  await refreshLawns();
+  await refreshNow();
 }
 
 // Where a page may not keep anything the forms are sent as plain ones.

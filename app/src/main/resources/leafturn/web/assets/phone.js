@@ -1,28 +1,24 @@
 // On every page: keeps the site usable without a connection, sends what waits on this phone, and
 // says so as long as something does.
 
+import { Again } from "./again.js";
 import * as queue from "./queue.js";
-import { LATER, refreshLawns, send } from "./send.js";
+import { refreshLawns, send } from "./send.js";
 import { entryWords, momentWords } from "./words.js";
 
-const FIRST_WAIT_MS = 4_000;
-const LONGEST_WAIT_MS = 5 * 60_000;
 const LAWNS_GOOD_FOR_MS = 12 * 60 * 60_000;
 
-let waitMs = FIRST_WAIT_MS;
-let timer;
+const sending = new Again(send);
+const refreshing = new Again(refreshLawns);
 
-/** Sends now; where that fails, again after a while, each time a longer one. */
-export async function sendNow() {
-  clearTimeout(timer);
-  const outcome = await send();
-  if (outcome === LATER) {
-    timer = setTimeout(sendNow, waitMs);
-    waitMs = Math.min(2 * waitMs, LONGEST_WAIT_MS);
-  } else {
-    waitMs = FIRST_WAIT_MS;
-  }
-  return outcome;
+/** Sends now; where that fails, again after a while. */
+export function sendNow() {
+  return sending.now();
+}
+
+/** Keeps the lawns as the book tells them; where it does not answer, it is asked again after a while. */
+export function refreshNow() {
+  return refreshing.now();
 }
 
 /** Asks the browser to send in the background where it can, even when the page is closed. */
@@ -31,15 +27,16 @@ export async function sendInTheBackground() {
   await registration?.sync?.register("leafturn-send").catch(() => undefined);
 }
 
-function sendSoon() {
-  waitMs = FIRST_WAIT_MS;
-  sendNow();
+/** There may be a connection again, or somebody who waits for one. */
+function tryAfresh() {
+  sending.afresh();
+  refreshing.ifWaiting();
 }
 
 async function refreshOldLawns() {
   const lawns = await queue.known();
   if (!lawns || Date.now() - Date.parse(lawns.toldAt) > LAWNS_GOOD_FOR_MS) {
-    await refreshLawns();
+    await refreshNow();
   }
 }
 
@@ -88,8 +85,8 @@ async function prepareForTheLawn() {
 }
 
 async function start() {
-  addEventListener("online", sendSoon);
-  document.addEventListener("visibilitychange", () => document.hidden || sendSoon());
+  addEventListener("online", tryAfresh);
+  document.addEventListener("visibilitychange", () => document.hidden || tryAfresh());
   queue.onChange(showCount);
   await showCount();
   await prepareForTheLawn();

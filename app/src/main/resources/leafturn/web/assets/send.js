@@ -110,13 +110,16 @@ export async function refreshLawns() {
     const answer = await ask("/queue/lawns", { signal: AbortSignal.timeout(ANSWER_WITHIN_MS) });
     if (isSignedOut(answer)) {
       await queue.forget();
-    } else if (answer.ok) {
-      const lawns = await fromTheBook(answer);
-      if (lawns) {
-        await queue.remember({ ...lawns, toldAt: new Date().toISOString() });
-      }
+      return SIGN_IN;
     }
+    const lawns = answer.ok ? await fromTheBook(answer) : null;
+    if (!lawns) {
+      return LATER;
+    }
+    await queue.remember({ ...lawns, toldAt: new Date().toISOString() });
+    return DONE;
   } catch {
     // Without a connection what is kept has to do.
+    return LATER;
   }
 }
