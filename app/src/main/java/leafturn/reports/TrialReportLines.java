@@ -6,6 +6,8 @@ import java.util.Locale;
 
 /** An analysed trial in words, line by line. */
 final class TrialReportLines {
+  private static final int LEAST_WIDTH = 28;
+
   private final TrialReport report;
 
   /** Whether the model was fitted to logarithms: means and differences are told as ratios. */
@@ -42,35 +44,39 @@ final class TrialReportLines {
     return lines;
   }
 
-  private void addTests() {
+  /** A line of a section: what it is of, and what is said of it. */
+  private record Row(String name, String words) {}
+
+  private void add(String title, List<Row> rows) {
     lines.add("");
-    lines.add("Tests (each term beside all others)");
+    lines.add(title);
+    int width = rows.stream().mapToInt(row -> row.name.length()).max().orElse(0);
+    String form = "  %-" + Math.max(LEAST_WIDTH, width) + "s %s";
+    rows.forEach(row -> lines.add(form.formatted(row.name, row.words)));
+  }
+
+  private void addTests() {
+    List<Row> rows = new ArrayList<>();
     for (TrialReport.Test test : report.tests()) {
-      lines.add(
-          Double.isNaN(test.f())
-              ? "  %-28s %s"
-                  .formatted(test.term(), test.denDf() == 0 ? "not tested" : "not estimable")
-              : "  %-28s F %s on %s and %s df, p %s"
-                  .formatted(
-                      test.term(),
-                      number(test.f()),
-                      number(test.numDf()),
-                      number(test.denDf()),
-                      p(test.p())));
+      String words =
+          "F %s on %s and %s df, p %s"
+              .formatted(number(test.f()), number(test.numDf()), number(test.denDf()), p(test.p()));
+      boolean known = !Double.isNaN(test.f());
+      String without = test.denDf() == 0 ? "not tested" : "not estimable";
+      rows.add(new Row(test.term(), known ? words : without));
     }
+    add("Tests (each term beside all others)", rows);
   }
 
   private void addVariances() {
-    lines.add("");
-    lines.add(log ? "Variances (log scale: of natural logarithms)" : "Variances");
+    List<Row> rows = new ArrayList<>();
     for (TrialReport.Variance own : report.variances()) {
       String effects =
           own.effect2() == null ? own.effect() : own.effect() + " with " + own.effect2();
-      lines.add(
-          "  %-28s %s  %s"
-              .formatted(String.join("*", own.within()), number(own.variance()), effects));
+      rows.add(new Row(String.join("*", own.within()), number(own.variance()) + "  " + effects));
     }
-    lines.add("  %-28s %s".formatted("residual", number(report.residualVariance())));
+    rows.add(new Row("residual", number(report.residualVariance())));
+    add(log ? "Variances (log scale: of natural logarithms)" : "Variances", rows);
     TrialReport.Correlation correlation = report.correlation();
     if (correlation != null && correlation.rho() != null) {
       lines.add(
@@ -80,61 +86,57 @@ final class TrialReportLines {
   }
 
   private void addMeans() {
-    lines.add("");
-    lines.add(log ? "Geometric means (fitted on the log scale)" : "Means");
+    List<Row> rows = new ArrayList<>();
     for (TrialReport.Mean mean : report.means()) {
-      String levels = String.join(", ", mean.levels().values());
-      lines.add(
+      String words =
           Double.isNaN(mean.mean())
-              ? "  %-28s not estimable".formatted(levels)
-              : "  %-28s %s (%s to %s) %s"
-                  .formatted(
-                      levels,
-                      given(mean.mean()),
-                      given(mean.lower()),
-                      given(mean.upper()),
-                      mean.letters() == null ? "" : mean.letters()));
+              ? "not estimable"
+              : "%s (%s)".formatted(given(mean.mean()), range(mean.lower(), mean.upper()));
+      String letters = mean.letters() == null ? "" : " " + mean.letters();
+      rows.add(new Row(String.join(", ", mean.levels().values()), words + letters));
     }
+    add(log ? "Geometric means (fitted on the log scale)" : "Means", rows);
   }
 
   private void addDifferences() {
-    lines.add("");
-    lines.add(log ? "Ratios (differences on the log scale, turned back)" : "Differences");
+    List<Row> rows = new ArrayList<>();
     for (TrialReport.Contrast own : report.contrasts()) {
       String within =
           own.within().isEmpty() ? "" : " at " + String.join(", ", own.within().values());
       String tested =
           Double.isNaN(own.pAdjusted())
               ? ", not tested"
-              : " (%s to %s), adjusted p %s"
-                  .formatted(given(own.lower()), given(own.upper()), p(own.pAdjusted()));
-      lines.add(
-          "  %-28s %s%s"
-              .formatted(
-                  own.first() + (log ? " / " : " - ") + own.second() + within,
-                  given(own.difference()),
-                  tested));
+              : " (%s), adjusted p %s"
+                  .formatted(range(own.lower(), own.upper()), p(own.pAdjusted()));
+      String pair = own.first() + (log ? " / " : " - ") + own.second();
+      rows.add(new Row(pair + within, given(own.difference()) + tested));
       if (own.newUnit() != null) {
-        lines.add(
-            "  %-28s %s to %s"
-                .formatted(
-                    "  in a new " + String.join(" and ", own.newUnit().unit()),
-                    given(own.newUnit().lower()),
-                    given(own.newUnit().upper())));
+        rows.add(
+            new Row(
+                "  in a new " + String.join(" and ", own.newUnit().unit()),
+                range(own.newUnit().lower(), own.newUnit().upper())));
       }
     }
+    add(log ? "Ratios (differences on the log scale, turned back)" : "Differences", rows);
   }
 
   private void addAboveLimit() {
     List<TrialReport.Above> above = report.aboveLimit();
     if (above != null) {
-      lines.add("");
-      lines.add("Above the detection limit");
-      for (TrialReport.Above own : above) {
-        String level = own.factor() + " " + own.level();
-        lines.add("  %-28s %d of %d".formatted(level, own.above(), own.values()));
-      }
+      add(
+          "Above the detection limit",
+          above.stream()
+              .map(
+                  own ->
+                      new Row(
+                          own.factor() + " " + own.level(),
+                          "%d of %d".formatted(own.above(), own.values())))
+              .toList());
     }
+  }
+
+  private String range(double lower, double upper) {
+    return given(lower) + " to " + given(upper);
   }
 
   /** A mean, difference or limit as people read it: on the log scale what it stands for. */

@@ -21,8 +21,12 @@ public final class FindingsView {
 
   /** The trial's name, or what stands for it. */
   public String title() {
-    String name = findings.facts().name();
-    return name.isEmpty() ? "Findings of a trial" : name;
+    return isNamed() ? findings.facts().name() : "Findings of a trial";
+  }
+
+  /** Whether the trial has a name. */
+  public boolean isNamed() {
+    return !findings.facts().name().isEmpty();
   }
 
   /** The question it asked; empty where none is known. */
