@@ -1,13 +1,12 @@
 package leafturn.records;
 
-import de.siegmar.fastcsv.reader.CloseableIterator;
 import de.siegmar.fastcsv.reader.CsvParseException;
 import de.siegmar.fastcsv.reader.CsvReader;
 import de.siegmar.fastcsv.reader.CsvRecord;
-import de.siegmar.fastcsv.reader.FieldMismatchStrategy;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
+import java.util.function.BiConsumer;
 import java.util.function.Consumer;
 import java.util.regex.Pattern;
 
@@ -25,6 +24,7 @@ public final class CsvTable {
   private final char separator;
   private final List<String> headings;
   private final List<String> header;
+  private long headerLine;
   private long firstDecimalComma;
   private long firstDecimalPoint;
   private boolean markFaultTold;
@@ -66,8 +66,9 @@ public final class CsvTable {
   private List<String> readHeadings() {
     List<String> headings = new ArrayList<>();
     List<String> names = new ArrayList<>();
-    try (CsvReader<CsvRecord> reader = open()) {
+    try (CsvReader<CsvRecord> reader = CsvRecords.open(source.text(), separator)) {
       CsvRecord first = reader.stream().findFirst().orElseThrow();
+      headerLine = first.getStartingLineNumber();
       for (String field : first.getFields()) {
         String heading = field.strip();
         String name = heading.toLowerCase(Locale.ROOT);
@@ -84,15 +85,6 @@ public final class CsvTable {
       throw new java.io.UncheckedIOException(e);
     }
     return List.copyOf(headings);
-  }
-
-  private CsvReader<CsvRecord> open() {
-    return CsvReader.builder()
-        .fieldSeparator(separator)
-        .skipEmptyLines(true)
-        .missingFieldStrategy(FieldMismatchStrategy.IGNORE)
-        .extraFieldStrategy(FieldMismatchStrategy.IGNORE)
-        .ofCsvRecord(source.text());
   }
 
   /** Names of the columns as they are written in the file; some may be empty. */
@@ -115,29 +107,39 @@ public final class CsvTable {
     return header.indexOf(name);
   }
 
-  /** Hands over each row after the header; a row of another length is a fault and left out. */
+  /** Hands over each row after the header; one that is broken or of another length is a fault. */
   public void forEachRow(Consumer<Row> use) {
-    long line = 1;
-    try (CsvReader<CsvRecord> reader = open();
-        CloseableIterator<CsvRecord> records = reader.iterator()) {
-      records.next();
-      while (records.hasNext()) {
-        CsvRecord csvRecord = records.next();
-        line = csvRecord.getStartingLineNumber();
-        if (csvRecord.getFieldCount() == header.size()) {
-          use.accept(new Row(csvRecord));
-        } else if (csvRecord.getFieldCount() > 1 || !csvRecord.getField(0).isBlank()) {
-          faults.add(
-              line,
-              "it has %d cells, but the header names %d columns."
-                  .formatted(csvRecord.getFieldCount(), header.size()));
-        }
-      }
-    } catch (CsvParseException e) {
-      faults.add(line, "the CSV breaks off after this line; check the quotation marks below it.");
-    } catch (java.io.IOException e) {
-      throw new java.io.UncheckedIOException(e);
-    }
+    forEachRow(use, faults::add);
+  }
+
+  /**
+   * Hands over each row after the header.
+   *
+   * @param leftOut takes what is wrong with rows that are broken or of another length than the
+   *     header, and the line each begins on
+   */
+  public void forEachRow(Consumer<Row> use, BiConsumer<Long, String> leftOut) {
+    CsvRecords.forEach(
+        source.text(),
+        separator,
+        (line, csvRecord) -> {
+          if (line <= headerLine) {
+            return;
+          }
+          if (csvRecord.getFieldCount() == header.size()) {
+            use.accept(new Row(line, csvRecord));
+          } else if (csvRecord.getFieldCount() > 1 || !csvRecord.getField(0).isBlank()) {
+            leftOut.accept(
+                line,
+                "it has %d %s, but the header names %d %s."
+                    .formatted(
+                        csvRecord.getFieldCount(),
+                        csvRecord.getFieldCount() == 1 ? "cell" : "cells",
+                        header.size(),
+                        header.size() == 1 ? "column" : "columns"));
+          }
+        },
+        leftOut);
   }
 
   /** What was understood of the file's form and is worth saying; empty when nothing is. */
@@ -151,15 +153,17 @@ public final class CsvTable {
 
   /** One row of cells. */
   public final class Row {
+    private final long line;
     private final CsvRecord csvRecord;
 
-    private Row(CsvRecord csvRecord) {
+    private Row(long line, CsvRecord csvRecord) {
+      this.line = line;
       this.csvRecord = csvRecord;
     }
 
     /** Line in the file, from 1. */
     public long line() {
-      return csvRecord.getStartingLineNumber();
+      return line;
     }
 
     /** Text of a cell without outer blanks. */

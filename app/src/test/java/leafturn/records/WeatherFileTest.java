@@ -250,6 +250,14 @@ class WeatherFileTest {
     assertThat(faults(HEADER + "2015-05-01,15,5,0,2\n\"2015-05-02,15,5,0,2\n"))
         .singleElement()
         .asString()
-        .contains("line 3", "cells");
+        .contains("line 3", "quotation marks");
+  }
+
+  @Test
+  void readsOnBelowARowWithBrokenQuotationMarks() {
+    assertThat(faults(HEADER + "2015-05-01,\"15\"x,5,0,2\nMay,15,5,0,2\n"))
+        .satisfiesExactly(
+            each -> assertThat(each).contains("line 2", "quotation marks"),
+            each -> assertThat(each).contains("line 3, date"));
   }
 }

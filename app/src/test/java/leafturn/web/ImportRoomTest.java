@@ -14,6 +14,8 @@ import leafturn.records.sheet.Kind;
 import leafturn.records.table.TableFile;
 import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.CsvSource;
 
 class ImportRoomTest extends DemoSite {
   private static final Pattern SEEN = Pattern.compile("name=\"seen\" value=\"([^\"]+)\"");
@@ -82,6 +84,29 @@ class ImportRoomTest extends DemoSite {
         .contains("line 3, column A / Tag", "is not a date")
         .contains("line 3, column C / Zoll", "is not a number")
         .contains("20 May 2015 watered, 12.7 mm", "<option value=\"us\" selected");
+  }
+
+  @ParameterizedTest
+  @CsvSource(
+      delimiter = '|',
+      textBlock =
+          """
+          log        | date,what,water_mm         | 2015-05-20,watered,1,2 | soon,watered,1
+          properties | property,lawn,area_m2      | Fern Row,Front,1,200   | ,Front,200
+          weather    | date,rain_mm,tmax_c        | 2015-05-20,1,2,9       | soon,12,9
+          """)
+  void aStrayCellIsToldBesideEveryOtherFault(String kind, String header, String stray, String wrong)
+      throws Exception {
+    byte[] csv = "%s\n%s\n%s\n".formatted(header, stray, wrong).getBytes(StandardCharsets.UTF_8);
+    Map<String, String> form = Map.of("kind", kind, "lawn", lawn, "station", station);
+    HttpResponse<String> sent = asking.upload("/import", form, "f.csv", csv);
+    String address = Asking.location(sent).getPath();
+    assertThat(asking.get(address).body())
+        .contains("2 things are to be put right first.")
+        .contains("line 2", "It has 4 cells, but the header names 3 columns.")
+        .contains("line 3, column A")
+        .doesNotContain("name=\"seen\"");
+    assertThat(asking.postForm(address + "/add", Map.of("seen", "")).statusCode()).isEqualTo(409);
   }
 
   @Test

@@ -7,6 +7,7 @@ import com.fasterxml.jackson.databind.ObjectMapper;
 import com.fasterxml.jackson.databind.node.ObjectNode;
 import java.io.IOException;
 import java.net.http.HttpResponse;
+import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.util.LinkedHashMap;
 import java.util.List;
@@ -136,6 +137,32 @@ class LaboratoryWorkbookTest extends DemoSite {
     assertThat(asking.get(Asking.location(again).getPath()).body())
         .contains("imported before")
         .doesNotContain("name=\"seen\"");
+  }
+
+  @Test
+  void aStrayCellIsToldBesideEveryOtherFault() throws Exception {
+    Asking asking = new Asking(server);
+    Map<String, String> form = Map.of("kind", "readings", "trial", trial.id());
+    String plain = "plot,date,outcome,value\n1,2014-04-20,quality,6,5\n1,2014-04-20,colour,6\n";
+    assertThat(looked(asking, form, plain))
+        .contains("It has 5 cells, but the header names 4 columns.")
+        .contains("line 3", "no outcome of the plan")
+        .doesNotContain("name=\"seen\"");
+    Map<String, String> mapped = new LinkedHashMap<>(form);
+    mapped.put("laboratory", laboratory(asking));
+    assertThat(looked(asking, mapped, "Bag,K\nA\nNOCODE,151\n"))
+        .contains("It has 1 cell, but the header names 2 columns.")
+        .contains("line 3", "no code of a bag")
+        .doesNotContain("name=\"seen\"");
+    assertThatList(readings()).isEmpty();
+  }
+
+  private static String looked(Asking asking, Map<String, String> form, String csv)
+      throws Exception {
+    byte[] bytes = csv.getBytes(StandardCharsets.UTF_8);
+    HttpResponse<String> sent = asking.upload("/import", form, "march.csv", bytes);
+    assertThat(sent.statusCode()).as(sent.body()).isEqualTo(303);
+    return asking.get(Asking.location(sent).getPath()).body();
   }
 
   private List<Reading> readings() {

@@ -27,6 +27,13 @@ public final class Findings {
     this.reading = reading;
   }
 
+  /** Faults of a table, with those its rows have as a whole. */
+  static Findings faults(Table table, Reading reading) {
+    Findings faults = new Findings(table, reading);
+    table.rowFaults().forEach(each -> faults.keep(table.place(each.number()), each.sentence()));
+    return faults;
+  }
+
   Table table() {
     return table;
   }

@@ -101,7 +101,7 @@ final class LaboratoryTable {
                     + " when the mapping leaves it out.");
           }
         });
-    if (table.rows().isEmpty()) {
+    if (table.isEmpty()) {
       faults.add("it has headings but no rows under them.");
     }
   }

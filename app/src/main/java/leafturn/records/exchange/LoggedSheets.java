@@ -4,7 +4,6 @@ import java.nio.charset.StandardCharsets;
 import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
-import leafturn.records.InputException;
 import leafturn.records.SourceText;
 import leafturn.records.sheet.Kind;
 import leafturn.records.sheet.LogSheet;
@@ -19,12 +18,12 @@ public final class LoggedSheets {
    * Reads a log.
    *
    * @return its entries by day, those of one day in the order of the file; of no lawn of a book
-   * @throws InputException with one sentence for each fault of the text
+   * @throws leafturn.records.InputException with one sentence for each fault of the text
    */
   public static List<LogSheet> read(SourceText source) {
     Table table =
         TableFile.read(source.name(), source.text().getBytes(StandardCharsets.UTF_8), null);
-    Findings faults = new Findings(table, Reading.byHeadings(table, LogColumns.ALL));
+    Findings faults = Findings.faults(table, Reading.byHeadings(table, LogColumns.ALL));
     List<LogSheet> entries = new ArrayList<>();
     for (Table.Row row : table.rows()) {
       RowDocument document = RowDocument.of(LogColumns.LOG, row, faults);
@@ -34,12 +33,7 @@ public final class LoggedSheets {
         entries.add(entry);
       }
     }
-    if (faults.count() > 0) {
-      throw new InputException(
-          faults.kept().stream()
-              .map(fault -> "%s: %s: %s".formatted(source.name(), fault.place(), fault.sentence()))
-              .toList());
-    }
+    faults.throwIfAny();
     entries.sort(Comparator.comparing(LogSheet::day));
     return entries;
   }

@@ -32,7 +32,7 @@ public record Preview(
 
   /** What importing a file with a form of its own would do, that has no faults. */
   public static Preview of(String file, Arrivals arrivals, List<String> notes) {
-    Table table = new Table(file, "", List.of(), List.of(), List.of(), false, List.of());
+    Table table = Table.withoutColumns(file);
     return new TableLook(table, new Reading(List.of(), Map.of())).preview(arrivals, notes);
   }
 

@@ -19,13 +19,14 @@ final class TableLook {
   TableLook(Table table, Reading reading) {
     this.table = table;
     this.reading = reading;
-    this.faults = new Findings(table, reading);
+    this.faults = Findings.faults(table, reading);
     this.conflicts = new Findings(table, reading);
     this.remarks = new Findings(table, reading);
   }
 
   /** Reports columns that must be there and are not; true when all are. */
   boolean hasColumns(String... names) {
+    int before = faults.count();
     for (String name : names) {
       if (!faults.has(name)) {
         List<String> unused = reading.unused(table);
@@ -41,10 +42,10 @@ final class TableLook {
       faults.add(
           "two columns are taken for %s; choose one of them below.".formatted(column.name()));
     }
-    if (table.rows().isEmpty()) {
+    if (table.isEmpty()) {
       faults.add("it has headings but no rows under them.");
     }
-    return faults.count() == 0;
+    return faults.count() == before;
   }
 
   /** The preview, with what is to be said of the table. */

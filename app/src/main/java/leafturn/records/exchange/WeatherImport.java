@@ -75,7 +75,7 @@ public final class WeatherImport {
    */
   public static Preview look(BookReading book, SourceText file, Ask ask) {
     ArchiveReading measured = WeatherFile.measured(file);
-    Table table = new Table(file.name(), "", List.of(), List.of(), List.of(), false, List.of());
+    Table table = Table.withoutColumns(file.name());
     TableLook look = new TableLook(table, NO_COLUMNS);
     WeatherImport weather = new WeatherImport(book, look, ask);
     measured

@@ -24,6 +24,7 @@ final class SheetCells {
   private final CellFormats formats;
   private final String file;
   private final List<Table.Row> rows = new ArrayList<>();
+  private final List<Table.RowFault> rowFaults = new ArrayList<>();
   private final List<String> merged = new ArrayList<>();
   private int rowNumber;
   private int formulas;
@@ -76,7 +77,7 @@ final class SheetCells {
           "%d %s; the values they had when the file was saved are taken."
               .formatted(formulas, formulas == 1 ? "cell is a formula" : "cells are formulas"));
     }
-    return new Table(file, sheet, sheets, headings, under, true, notes);
+    return new Table(file, sheet, sheets, headings, under, rowFaults, true, notes);
   }
 
   private void checkHeadings(List<String> headings) {
@@ -95,12 +96,18 @@ final class SheetCells {
 
   private Table.Row cut(Table.Row row, int columns) {
     List<String> cells = new ArrayList<>(row.cells());
+    List<String> strays = new ArrayList<>();
     for (int column = columns; column < cells.size(); column++) {
       if (!cells.get(column).isEmpty()) {
-        faults.add(
-            "row %d, column %s: the cell has no heading above it; name the column or empty the cell."
-                .formatted(row.number(), Table.letters(column)));
+        strays.add(Table.letters(column));
       }
+    }
+    if (!strays.isEmpty()) {
+      rowFaults.add(
+          new Table.RowFault(
+              row.number(),
+              "it has a cell under no heading (column %s); name the column or empty the cell."
+                  .formatted(String.join(", ", strays))));
     }
     while (cells.size() < columns) {
       cells.add("");

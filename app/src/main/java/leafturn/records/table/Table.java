@@ -11,6 +11,8 @@ import java.util.Map;
  * @param sheets names of the sheets the file shows; empty for a file that has none
  * @param headings of the columns as they are written; some may be empty
  * @param rows that are not blank, in order
+ * @param rowFaults what is wrong with rows as a whole, in order; a row whose cells cannot be told
+ *     apart stands here alone
  * @param decimalCommas true when numbers written as text may have a decimal comma
  * @param notes what was understood of the file's form and is worth saying, one sentence each
  */
@@ -20,6 +22,7 @@ public record Table(
     List<String> sheets,
     List<String> headings,
     List<Row> rows,
+    List<RowFault> rowFaults,
     boolean decimalCommas,
     List<String> notes) {
   private static final int LETTERS = 26;
@@ -28,6 +31,7 @@ public record Table(
     sheets = List.copyOf(sheets);
     headings = List.copyOf(headings);
     rows = List.copyOf(rows);
+    rowFaults = List.copyOf(rowFaults);
     notes = List.copyOf(notes);
   }
 
@@ -46,6 +50,24 @@ public record Table(
     }
   }
 
+  /**
+   * A fault of a row as a whole.
+   *
+   * @param number row of the sheet or line of the file, from 1
+   * @param sentence what is there, and what would be right
+   */
+  public record RowFault(int number, String sentence) {}
+
+  /** A file with a form of its own, which has no columns. */
+  public static Table withoutColumns(String file) {
+    return new Table(file, "", List.of(), List.of(), List.of(), List.of(), false, List.of());
+  }
+
+  /** True when there is nothing under the headings. */
+  public boolean isEmpty() {
+    return rows.isEmpty() && rowFaults.isEmpty();
+  }
+
   /** True for a sheet of a workbook, false for lines of text. */
   public boolean isSpreadsheet() {
     return !sheet.isEmpty();
@@ -53,7 +75,12 @@ public record Table(
 
   /** Where a row is, as a person sees it: "row 7" of a sheet, "line 7" of a text. */
   public String place(Row row) {
-    return (isSpreadsheet() ? "row " : "line ") + row.number();
+    return place(row.number());
+  }
+
+  /** Where a row is by its number, as a person sees it. */
+  public String place(int number) {
+    return (isSpreadsheet() ? "row " : "line ") + number;
   }
 
   /** Where a cell is, as a person sees it: "row 7, column C / height_before_mm". */

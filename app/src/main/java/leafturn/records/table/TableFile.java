@@ -67,9 +67,11 @@ public final class TableFile {
     SourceText source = SourceText.of(name, bytes, LIMIT_BYTES);
     Faults faults = new Faults(name);
     CsvTable csv = new CsvTable(source, faults);
+    faults.throwIfAny();
     TableSize size = new TableSize(name);
     size.columns(csv.headings().size());
     List<Table.Row> rows = new ArrayList<>();
+    List<Table.RowFault> rowFaults = new ArrayList<>();
     csv.forEachRow(
         row -> {
           List<String> cells = new ArrayList<>();
@@ -80,9 +82,16 @@ public final class TableFile {
             size.row(cells);
             rows.add(new Table.Row(Math.toIntExact(row.line()), cells, Map.of()));
           }
-        });
-    faults.throwIfAny();
+        },
+        (line, sentence) -> rowFaults.add(new Table.RowFault(Math.toIntExact(line), sentence)));
     return new Table(
-        name, "", List.of(), csv.headings(), rows, csv.mayHaveDecimalCommas(), List.of());
+        name,
+        "",
+        List.of(),
+        csv.headings(),
+        rows,
+        rowFaults,
+        csv.mayHaveDecimalCommas(),
+        List.of());
   }
 }

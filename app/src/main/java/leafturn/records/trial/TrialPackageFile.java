@@ -269,6 +269,6 @@ public final class TrialPackageFile {
     String place = name + ", " + READINGS;
     byte[] bytes = members.getOrDefault(READINGS, new byte[0]);
     Table table = TableFile.read(place, bytes, null);
-    return table.rows().isEmpty() ? List.of() : ReadingImport.read(table, ground);
+    return table.isEmpty() ? List.of() : ReadingImport.read(table, ground);
   }
 }

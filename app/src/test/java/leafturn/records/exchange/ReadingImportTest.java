@@ -2,6 +2,7 @@ package leafturn.records.exchange;
 
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.assertThatList;
+import static org.assertj.core.api.Assertions.assertThatThrownBy;
 
 import java.nio.charset.StandardCharsets;
 import java.nio.file.Path;
@@ -109,6 +110,35 @@ class ReadingImportTest {
             each -> assertThat(each).contains("line 6", "date"),
             each -> assertThat(each).contains("line 7, column E / unit", "bulk density"),
             each -> assertThat(each).contains("line 9", "stands in line 8 too"));
+  }
+
+  @Test
+  void aStrayCellIsAFaultBesideThoseOfOtherRows() {
+    assertThatList(
+            sentences(
+                look(
+                        "plot,date,outcome,value,unit\n"
+                            + "B1-1,2014-06-02,soil_potassium,120,5,mg/kg\n"
+                            + "B1-2,2014-06-02,potash,120,mg/kg\n",
+                        null)
+                    .faults()))
+        .satisfiesExactly(
+            each ->
+                assertThat(each)
+                    .isEqualTo("line 2: It has 6 cells, but the header names 5 columns."),
+            each -> assertThat(each).contains("line 3", "no outcome of the plan"));
+    assertThatList(
+            sentences(
+                look("Bag,Plot,Taken,K2O ppm\n,B1-1,2/6/2014\n,B9-9,2/6/2014,150\n", LABORATORY)
+                    .faults()))
+        .satisfiesExactly(
+            each ->
+                assertThat(each)
+                    .isEqualTo("line 2: It has 3 cells, but the header names 4 columns."),
+            each -> assertThat(each).contains("line 3", "no plot of the layout"));
+    Table table = TableFile.read("r.csv", "plot,value\n1\n".getBytes(StandardCharsets.UTF_8), null);
+    assertThatThrownBy(() -> ReadingImport.read(table, ground))
+        .hasMessageContaining("r.csv, line 2: It has 1 cell, but the header names 2 columns.");
   }
 
   @Test

@@ -42,8 +42,8 @@ class SpoiltTablesTest extends ImportingTest {
         look(kind, spoilt.getBytes(StandardCharsets.UTF_8), file);
       }
     }
-    assertThat(refused).isBetween(100, 2900);
-    assertThat(faulty).isBetween(100, 2900);
+    assertThat(refused).isBetween(10, 2900);
+    assertThat(faulty).isBetween(1000, 2900);
   }
 
   @Test

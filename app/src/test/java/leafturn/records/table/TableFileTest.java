@@ -2,6 +2,7 @@ package leafturn.records.table;
 
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.assertThatThrownBy;
+import static org.assertj.core.api.Assertions.tuple;
 
 import java.io.ByteArrayOutputStream;
 import java.io.IOException;
@@ -33,7 +34,6 @@ class TableFileTest {
       delimiter = '|',
       value = {
         "''                 | it is empty; a header line",
-        "'a,b\n1,2,3\n'     | line 2: it has 3 cells, but the header names 2 columns.",
         "'a,a\n1,2\n'       | two columns have this name; keep one.",
         "'a,\"b\"c\n1,2\n'  | cannot be read as CSV; check its quotation marks"
       })
@@ -41,6 +41,38 @@ class TableFileTest {
     assertThatThrownBy(() -> csv(text))
         .isInstanceOf(InputException.class)
         .hasMessageContaining(fault);
+  }
+
+  @Test
+  void rowsThatCannotBeToldApartAreFaultsBesideTheOthers() {
+    Table table = csv("a,b\n1,2,3\n4,5\n\n\"6\"7,8\n9\n10,\"11\n12,13\n");
+    assertThat(table.rows())
+        .extracting(Table.Row::number, Table.Row::cells)
+        .containsExactly(tuple(3, List.of("4", "5")), tuple(8, List.of("12", "13")));
+    assertThat(table.rowFaults()).extracting(Table.RowFault::number).containsExactly(2, 5, 6, 7);
+    assertThat(table.rowFaults())
+        .extracting(Table.RowFault::sentence)
+        .satisfiesExactly(
+            each -> assertThat(each).isEqualTo("it has 3 cells, but the header names 2 columns."),
+            each -> assertThat(each).contains("its quotation marks are not in order"),
+            each -> assertThat(each).isEqualTo("it has 1 cell, but the header names 2 columns."),
+            each -> assertThat(each).contains("its quotation marks are not in order"));
+  }
+
+  @Test
+  void linesAreCountedAcrossCellsOfSeveralLinesAndBrokenRows() {
+    Table table = csv("a,b\r\n\"1\r\n1\",2\r\n\r\n\"3\"x,4\r\n5,\"6\n6\"\r7,8\n9,10,11\n");
+    assertThat(table.rows()).extracting(Table.Row::number).containsExactly(2, 6, 8);
+    assertThat(table.rowFaults()).extracting(Table.RowFault::number).containsExactly(5, 9);
+  }
+
+  @Test
+  void afterTwentyBrokenRowsTheRestIsNotRead() {
+    Table table = csv("a,b\n" + "\"1\"x,2\n".repeat(30));
+    assertThat(table.rowFaults()).hasSize(20);
+    assertThat(table.rowFaults().get(19).number()).isEqualTo(21);
+    assertThat(table.rowFaults().get(19).sentence())
+        .endsWith("is doubled. The lines below it were not read.");
   }
 
   @Test

@@ -131,22 +131,35 @@ class WorkbookTest {
   }
 
   @Test
-  void mergedCellsAndCellsWithoutHeadingAreFaults() {
+  void cellsUnderNoHeadingAreFaultsOfTheirRows() {
+    String cells = text("A2", "x") + text("D2", "y") + text("F2", "z");
+    byte[] bytes =
+        new SampleWorkbook()
+            .rows(row(text("A1", "a") + text("B1", "b")) + row(cells) + row(text("A3", "v")))
+            .bytes();
+    Table table = TableFile.read("a.xlsx", bytes, null);
+    assertThat(table.rows()).extracting(Table.Row::number).containsExactly(2, 3);
+    assertThat(table.rowFaults())
+        .containsExactly(
+            new Table.RowFault(
+                2,
+                "it has a cell under no heading (column D, F); name the column or empty the cell."));
+  }
+
+  @Test
+  void mergedCellsAreFaults() {
     byte[] bytes =
         new SampleWorkbook()
             .part(
                 "xl/worksheets/sheet1.xml",
                 "<worksheet><sheetData>"
                     + row(text("A1", "a") + text("B1", "b"))
-                    + row(text("A2", "x") + text("D2", "y"))
+                    + row(text("A2", "x"))
                     + "</sheetData><mergeCells><mergeCell ref=\"B2:B4\"/>"
                     + "<mergeCell ref=\"F1:G1\"/></mergeCells></worksheet>")
             .bytes();
     assertThatThrownBy(() -> TableFile.read("a.xlsx", bytes, null))
-        .hasMessage(
-            "a.xlsx: row 2, column D: the cell has no heading above it; name the column or empty"
-                + " the cell.\n"
-                + "a.xlsx: B2:B4 is one merged cell; split it and fill in each of its cells.");
+        .hasMessage("a.xlsx: B2:B4 is one merged cell; split it and fill in each of its cells.");
   }
 
   @Test
