@@ -128,13 +128,19 @@ class TrialLayCommandTest {
         .doesNotContain("returned", "collected");
   }
 
+  /** Takes all but the first out of a list of a plan; the first. */
+  private static ObjectNode keepFirst(ObjectNode plan, String list) {
+    ArrayNode all = (ArrayNode) plan.get(list);
+    while (all.size() > 1) {
+      all.remove(1);
+    }
+    return (ObjectNode) all.get(0);
+  }
+
   @Test
   void aRaterWithoutCoresHasAMap() throws IOException {
     ObjectNode plan = example();
-    ArrayNode outcomes = (ArrayNode) plan.get("outcomes");
-    while (outcomes.size() > 1) {
-      outcomes.remove(1);
-    }
+    keepFirst(plan, "outcomes");
     plan.remove("cores");
     Path sheets = folder.resolve("sheets.pdf");
     assertThat(lay(plan(plan), "--sheets", sheets.toString()).err()).isEmpty();
@@ -273,13 +279,10 @@ class TrialLayCommandTest {
   @Test
   void manyDatesOfManyCoresAreRefused() throws IOException {
     ObjectNode plan = example();
-    ArrayNode lawns = (ArrayNode) plan.get("lawns");
-    while (lawns.size() > 1) {
-      lawns.remove(1);
-    }
+    ObjectNode lawn = keepFirst(plan, "lawns");
     plan.put("sides", "coin");
-    ((ObjectNode) lawns.get(0)).remove("keepOut");
-    ((ObjectNode) lawns.get(0)).put("outline", "7 x 5");
+    lawn.remove("keepOut");
+    lawn.put("outline", "7 x 5");
     ((ObjectNode) plan.get("cores")).put("perPlot", 60).put("fromOldHolesM", 1);
     assertThat(lay(plan(plan)).err()).contains("no place is left for core", "fewer cores");
   }

@@ -80,6 +80,10 @@ class TrialEntryRoomTest extends TwoYardsSite {
     assertThat(yards.readings(trial).get(0).content().readings().get(0).value()).isEqualTo("6.5");
   }
 
+  private void keep(String path, Map<String, String> event) {
+    assertThat(yards.post(adviser, path, event).statusCode()).isEqualTo(303);
+  }
+
   @Test
   void mishapsAreNotedAndDecidedOn() {
     String trial = yards.planned();
@@ -89,7 +93,7 @@ class TrialEntryRoomTest extends TwoYardsSite {
     event.put("what", "dog urine");
     event.put("plots", "B1-1");
     event.put("areaM2", "0.4");
-    assertThat(yards.post(adviser, trial + "/events", event).statusCode()).isEqualTo(303);
+    keep(trial + "/events", event);
     Sheet<TrialEventSheet> noted =
         site.book
             .read(reading -> reading.ofTrial(Kind.TRIAL_EVENT, yards.trial(trial).id()))
@@ -99,16 +103,14 @@ class TrialEntryRoomTest extends TwoYardsSite {
     event.put("exclusion.blind", "true");
     event.put("exclusion.why", "Rule 2 of the plan");
     event.put("version", "1");
-    assertThat(yards.post(adviser, trial + "/events/" + noted.id(), event).statusCode())
-        .isEqualTo(303);
+    keep(trial + "/events/" + noted.id(), event);
     assertThat(adviser.get(trial).body())
         .contains("dog urine (B1-1); left out, Rule 2 of the plan");
     assertThat(yards.past(trial).events()).as("a first decision takes nothing back").isEmpty();
     event.put("exclusion.leftOut", "false");
     event.put("exclusion.why", "It was next door");
     event.put("version", "2");
-    assertThat(yards.post(adviser, trial + "/events/" + noted.id(), event).statusCode())
-        .isEqualTo(303);
+    keep(trial + "/events/" + noted.id(), event);
     assertThat(yards.past(trial).events())
         .singleElement()
         .satisfies(

@@ -109,7 +109,7 @@ class TrialRoomTest extends TwoYardsSite {
     Map<String, String> fields = yards.plan();
     int next = java.time.LocalDate.now(java.time.ZoneOffset.UTC).getYear() + 1;
     fields.replaceAll((name, value) -> value.replace("2015-", next + "-"));
-    String trial = yards.plan("/trials/new", fields).headers().firstValue("Location").orElseThrow();
+    String trial = yards.planned(fields);
     assertThat(adviser.get(trial).body())
         .contains("Freeze the plan</button>")
         .doesNotContain("has passed");
@@ -141,9 +141,7 @@ class TrialRoomTest extends TwoYardsSite {
   void noComparisonNamedMeansAllPairs() {
     Map<String, String> fields = yards.plan();
     fields.put("contrasts", " ");
-    HttpResponse<String> answer = yards.plan("/trials/new", fields);
-    assertThat(answer.statusCode()).as("%s", TwoYards.faults(answer)).isEqualTo(303);
-    String trial = answer.headers().firstValue("Location").orElseThrow();
+    String trial = yards.planned(fields);
     var plan = leafturn.records.trial.BookPlan.of(yards.trial(trial).content());
     assertThatList(plan.treatments().contrasts())
         .containsExactly(new leafturn.trials.design.Contrast("returned", "collected"));

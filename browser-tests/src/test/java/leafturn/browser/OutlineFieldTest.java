@@ -8,7 +8,6 @@ import com.microsoft.playwright.Page;
 import com.microsoft.playwright.options.AriaRole;
 import com.microsoft.playwright.options.BoundingBox;
 import java.io.IOException;
-import java.nio.file.Path;
 import java.util.List;
 import java.util.regex.Pattern;
 import java.util.stream.Stream;
@@ -63,13 +62,7 @@ class OutlineFieldTest {
       visit.page().locator("summary").click();
       assertThat(visit.complaints()).isEmpty();
       Accessibility.check(visit.page());
-      visit
-          .page()
-          .screenshot(
-              new Page.ScreenshotOptions()
-                  .setFullPage(true)
-                  .setPath(
-                      Path.of("target", "outline-" + window.widthPx() + window.dark() + ".png")));
+      visit.picture("outline-" + window.widthPx() + window.dark());
     }
   }
 

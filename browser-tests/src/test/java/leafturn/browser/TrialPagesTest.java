@@ -6,7 +6,6 @@ import static org.assertj.core.api.Assertions.assertThat;
 import com.microsoft.playwright.Page;
 import com.microsoft.playwright.options.AriaRole;
 import com.microsoft.playwright.options.BoundingBox;
-import java.nio.file.Path;
 import java.util.List;
 import java.util.stream.Stream;
 import leafturn.browser.Chromium.Window;
@@ -54,14 +53,8 @@ class TrialPagesTest extends DemoPages {
       page.locator("textarea[name='outline']").fill("0 0\n24 0\n24 16\n0 16");
       press(page, "Save the correction");
       page.waitForURL("**/lawns/linden-house-front");
-      page.navigate(leafturn.url("/trials/new"));
-      page.locator("[name='name']").fill("One yard");
-      page.locator("[name='question']").fill("Does returning keep the turf as good?");
-      page.getByLabel("Linden House, Front lawn").check();
+      fillPlan(page, "One yard", "Front lawn");
       page.locator("[name='cores.perPlot']").fill("0");
-      page.locator("[name='season.from']").fill("2015-04-01");
-      page.locator("[name='season.to']").fill("2015-10-31");
-      page.locator("[name='dates']").fill("2015-05-04 2015-06-01");
       press(page, "Save the plan");
       assertThat(page.locator("h1")).hasText("One yard");
       press(page, "Freeze the plan");
@@ -101,13 +94,7 @@ class TrialPagesTest extends DemoPages {
       page.mouse().click(ground.x + ground.width / 3, ground.y + ground.height / 2);
       press(page, "Save the correction");
       page.waitForURL("**/lawns/linden-house-back");
-      page.navigate(leafturn.url("/trials/new"));
-      page.locator("[name='name']").fill("One yard with a bed");
-      page.locator("[name='question']").fill("Does returning keep the turf as good?");
-      page.getByLabel("Linden House, Back lawn").check();
-      page.locator("[name='season.from']").fill("2015-04-01");
-      page.locator("[name='season.to']").fill("2015-10-31");
-      page.locator("[name='dates']").fill("2015-05-04 2015-06-01");
+      fillPlan(page, "One yard with a bed", "Back lawn");
       press(page, "Save the plan");
       assertThat(page.locator("main")).containsText("has passed");
       trial = page.url();
@@ -127,13 +114,18 @@ class TrialPagesTest extends DemoPages {
       }
       assertThat(visit.complaints()).isEmpty();
       Accessibility.check(visit.page());
-      visit
-          .page()
-          .screenshot(
-              new Page.ScreenshotOptions()
-                  .setFullPage(true)
-                  .setPath(Path.of("target", "layout-phone.png")));
+      visit.picture("layout-phone");
     }
+  }
+
+  private void fillPlan(Page page, String name, String lawn) {
+    page.navigate(leafturn.url("/trials/new"));
+    page.locator("[name='name']").fill(name);
+    page.locator("[name='question']").fill("Does returning keep the turf as good?");
+    page.getByLabel("Linden House, " + lawn).check();
+    page.locator("[name='season.from']").fill("2015-04-01");
+    page.locator("[name='season.to']").fill("2015-10-31");
+    page.locator("[name='dates']").fill("2015-05-04 2015-06-01");
   }
 
   private static void press(Page page, String button) {

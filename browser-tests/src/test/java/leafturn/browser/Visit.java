@@ -5,6 +5,7 @@ import com.microsoft.playwright.Page;
 import com.microsoft.playwright.Request;
 import com.microsoft.playwright.options.LoadState;
 import java.net.URI;
+import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
 
@@ -56,6 +57,12 @@ final class Visit implements AutoCloseable {
         .map(Request::sizes)
         .mapToInt(sizes -> sizes.responseBodySize + sizes.responseHeadersSize)
         .sum();
+  }
+
+  /** Keeps a picture of the whole page beside the build. */
+  void picture(String name) {
+    page.screenshot(
+        new Page.ScreenshotOptions().setFullPage(true).setPath(Path.of("target", name + ".png")));
   }
 
   double number(String script) {

@@ -1,12 +1,11 @@
 package leafturn.records.trial;
 
 import java.nio.file.Path;
-import java.time.LocalDate;
-import java.time.format.DateTimeParseException;
 import java.util.Arrays;
 import java.util.HashSet;
 import java.util.List;
 import java.util.Set;
+import leafturn.records.Dates;
 import leafturn.records.InputException;
 import leafturn.trials.analysis.data.TrialTable;
 import leafturn.trials.design.TrialPlan;
@@ -44,15 +43,8 @@ final class PlannedDates {
   }
 
   private static boolean holdsDates(String[] cells) {
-    return cells.length > 0 && Arrays.stream(cells).allMatch(cell -> isDate(cell.strip()));
-  }
-
-  private static boolean isDate(String text) {
-    try {
-      return text.length() == 10 && LocalDate.parse(text) != null;
-    } catch (DateTimeParseException other) {
-      return false;
-    }
+    return cells.length > 0
+        && Arrays.stream(cells).allMatch(cell -> Dates.parse(cell.strip()) != null);
   }
 
   private static boolean hasSeveralRowsAPlot(AskedTrial.Columns columns, TrialTable table) {

@@ -6,6 +6,7 @@ import java.util.List;
 import java.util.Objects;
 import java.util.Set;
 import java.util.stream.Collectors;
+import java.util.stream.Stream;
 import leafturn.records.exchange.TrialGround;
 import leafturn.records.sheet.TrialEventSheet;
 import leafturn.records.sheet.TrialSheet;
@@ -106,21 +107,19 @@ public final class TrialChecks {
 
   /** The plots of which the primary outcome was read: no other can judge a treatment. */
   private List<ObservedPlot> read() {
-    String primary = ground.plan().primary().name();
-    Set<String> codes =
-        readings.stream()
-            .filter(each -> each.outcome().equals(primary))
-            .map(Reading::plot)
-            .collect(Collectors.toSet());
+    Set<String> codes = of(ground.plan().primary()).map(Reading::plot).collect(Collectors.toSet());
     return codes.isEmpty()
         ? ground.plots()
         : ground.plots().stream().filter(plot -> codes.contains(plot.code())).toList();
   }
 
+  private Stream<Reading> of(Outcome outcome) {
+    return readings.stream().filter(each -> each.outcome().equals(outcome.name()));
+  }
+
   private List<Remark> outcome(Outcome outcome) {
     List<Remark> remarks = new ArrayList<>();
-    List<Reading> own =
-        readings.stream().filter(each -> each.outcome().equals(outcome.name())).toList();
+    List<Reading> own = of(outcome).toList();
     if (own.isEmpty()) {
       return remarks;
     }
@@ -172,13 +171,7 @@ public final class TrialChecks {
   }
 
   private List<Remark> looks() {
-    String primary = ground.plan().primary().name();
-    List<LocalDate> read =
-        readings.stream()
-            .filter(each -> each.outcome().equals(primary))
-            .map(Reading::date)
-            .distinct()
-            .toList();
+    List<LocalDate> read = of(ground.plan().primary()).map(Reading::date).distinct().toList();
     return read.isEmpty()
         ? List.of()
         : new Looks(

@@ -52,22 +52,17 @@ final class TrialRecord {
             });
     changes.addAll(new TrialHindsight(trial, plan, basis.readings()).cautions(basis.events()));
     if (isChanged()) {
-      List<String> judging = judgingChanges();
-      judging.forEach(each -> changes.add(each + "."));
-      if (!judging.isEmpty() && frozenPlan.isOther()) {
-        changes.add("The verdict is by the plan as it was frozen.");
-      }
+      changes.addAll(verdictChanges());
       if (frozenPlan.outcomes().stream().noneMatch(Outcome::primary)) {
         refusals.add("The primary outcome of the frozen plan is no longer in the plan.");
       }
     }
-    boolean fixed =
-        trial.frozen() != null
-            && !isChanged()
-            && readBefore().isEmpty()
-            && !BookPlan.isFrozenLate(trial, basis.zone());
     int plannedDays = TrialHindsight.plannedDays(plan, plan.primary()).size();
-    return new Standing(refusals, changes, frozen(), fixed, plannedDays, remarks);
+    return new Standing(refusals, changes, frozen(), isFixedBeforeReading(), plannedDays, remarks);
+  }
+
+  private boolean isFixedBeforeReading() {
+    return trial.frozen() != null && !isChanged() && frozenLate().isEmpty();
   }
 
   /** That the plan was frozen when something was read already, or all of it should have been. */
@@ -86,6 +81,16 @@ final class TrialRecord {
 
   private boolean isChanged() {
     return trial.frozen() != null && !BookPlan.isAsFrozen(trial);
+  }
+
+  /** What a change of the frozen plan does to the verdict. */
+  private List<String> verdictChanges() {
+    List<String> changes = new ArrayList<>();
+    judgingChanges().forEach(each -> changes.add(each + "."));
+    if (!changes.isEmpty() && frozenPlan.isOther()) {
+      changes.add("The verdict is by the plan as it was frozen.");
+    }
+    return changes;
   }
 
   private List<String> judgingChanges() {

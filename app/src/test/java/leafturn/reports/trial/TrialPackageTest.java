@@ -76,21 +76,7 @@ class TrialPackageTest {
 
   private static PackedTrial example() {
     Reading rated = Reading.own("B1-1", DAY, "quality", "7", "Ada, \"the\" rater");
-    Reading soil =
-        new Reading(
-            "B1-2",
-            DAY,
-            "soil_potassium",
-            "<2",
-            "ppm K2O",
-            null,
-            null,
-            null,
-            null,
-            null,
-            null,
-            2,
-            null);
+    Reading soil = potassium("<2", "ppm K2O", 2);
     return new PackedTrial(sheet(7, null), List.of(), List.of(rated, soil));
   }
 
@@ -108,13 +94,13 @@ class TrialPackageTest {
     return members;
   }
 
-  private static Reading potassium(String value, int duplicate) {
+  private static Reading potassium(String value, String unit, int duplicate) {
     return new Reading(
         "B1-2",
         DAY,
         "soil_potassium",
         value,
-        "mg/kg",
+        unit,
         null,
         null,
         null,
@@ -129,7 +115,9 @@ class TrialPackageTest {
   void aMeanWithALimitInItTellsHowMuchOfItStandsIn() throws IOException {
     PackedTrial trial =
         new PackedTrial(
-            sheet(7, null), List.of(), List.of(potassium("<20", 1), potassium("23", 2)));
+            sheet(7, null),
+            List.of(),
+            List.of(potassium("<20", "mg/kg", 1), potassium("23", "mg/kg", 2)));
     String values =
         members(trial).entrySet().stream()
             .filter(member -> member.getKey().contains("soil_potassium"))

@@ -19,6 +19,6 @@ public record PlotReading(
 
   /** The value with a share of the detection limits in their place. */
   double withLimitsAt(double share) {
-    return belowDetection ? value - (1 - share) * limits : value;
+    return value - (1 - share) * limits;
   }
 }

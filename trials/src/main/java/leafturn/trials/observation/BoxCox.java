@@ -3,8 +3,8 @@ package leafturn.trials.observation;
 import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
-import java.util.Locale;
 import java.util.Map;
+import leafturn.quantity.DisplayNumber;
 import org.hipparchus.analysis.UnivariateFunction;
 import org.hipparchus.analysis.solvers.BrentSolver;
 
@@ -102,13 +102,11 @@ public record BoxCox(double lambda, double lower, double upper) {
   public Remark remark(String outcome, boolean onLogScale) {
     String name = outcome.replace('_', ' ');
     String power =
-        String.format(
-            Locale.ROOT,
-            "Box-Cox power %.2f, 95 %% limits %.2f to %.2f; 1 asks for the values as they are, 0 for"
-                + " their logarithms",
-            lambda,
-            lower,
-            upper);
+        "Box-Cox power %s, 95 %% limits %s to %s; 1 asks for the values as they are, 0 for their logarithms"
+            .formatted(
+                DisplayNumber.decimals(lambda, 2),
+                DisplayNumber.decimals(lower, 2),
+                DisplayNumber.decimals(upper, 2));
     if (!onLogScale && lower > 1) {
       return Remark.warning(
           "The values of %s do not scatter evenly as they are (%s): the higher they are, the closer"

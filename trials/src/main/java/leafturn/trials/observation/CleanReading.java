@@ -28,7 +28,7 @@ public record CleanReading(Reading given, double value, boolean belowDetection, 
    * @param share of each limit, 0 to 1
    */
   public double withLimitsAt(double share) {
-    return belowDetection ? value - (1 - share) * limits : value;
+    return value - (1 - share) * limits;
   }
 
   /** Code of the plot. */

@@ -7,23 +7,10 @@ import org.junit.jupiter.api.Test;
 
 /** What an outcome may be. */
 class OutcomeTest {
-  private static Outcome rating(double margin) {
-    return new Outcome(
-        "quality",
-        Outcome.Kind.RATING,
-        "1-9",
-        1.0,
-        9.0,
-        Outcome.Scale.IDENTITY,
-        Outcome.Summary.SEASON_MEAN,
-        margin,
-        true);
-  }
-
   @Test
   void aMarginOfHalfTheScaleIsNone() {
-    assertThat(rating(3.9).margin()).isEqualTo(3.9);
-    assertThatThrownBy(() -> rating(4))
+    assertThat(Plans.quality(3.9).margin()).isEqualTo(3.9);
+    assertThatThrownBy(() -> Plans.quality(4))
         .isInstanceOf(IllegalArgumentException.class)
         .hasMessageContaining("the margin 4 is half or more of its range from 1 to 9");
     assertThat(Outcome.isTooWide(10.0, 1000.0, Outcome.Scale.LOG, 9.9)).isFalse();

@@ -77,28 +77,12 @@ public final class Plans {
     Treatments treatments =
         new Treatments(
             "practice", arms, null, List.of(), List.of(new Contrast("returned", "collected")));
-    return new TrialPlan(
-        plan.name(),
-        plan.question(),
-        treatments,
-        plan.arrangement(),
-        plan.lawns(),
-        plan.observing(),
-        plan.protocol(),
-        seed);
+    return with(plan, treatments, plan.arrangement(), plan.observing());
   }
 
   /** The same plan with another arrangement. */
   public static TrialPlan with(TrialPlan plan, Arrangement arrangement) {
-    return new TrialPlan(
-        plan.name(),
-        plan.question(),
-        plan.treatments(),
-        arrangement,
-        plan.lawns(),
-        plan.observing(),
-        plan.protocol(),
-        plan.seed());
+    return with(plan, plan.treatments(), arrangement, plan.observing());
   }
 
   /** The same plan with one outcome more. */
@@ -106,49 +90,53 @@ public final class Plans {
     Observing was = plan.observing();
     List<Outcome> outcomes = new ArrayList<>(was.outcomes());
     outcomes.add(more);
-    return new TrialPlan(
-        plan.name(),
-        plan.question(),
+    return with(
+        plan,
         plan.treatments(),
         plan.arrangement(),
-        plan.lawns(),
-        new Observing(was.from(), was.to(), was.dates(), was.cores(), outcomes, was.exclusions()),
-        plan.protocol(),
-        plan.seed());
+        new Observing(was.from(), was.to(), was.dates(), was.cores(), outcomes, was.exclusions()));
   }
 
   /** The same plan with cores on so many dates, three weeks apart. */
   public static TrialPlan withCores(TrialPlan plan, int perPlot, int dates) {
+    return with(plan, plan.treatments(), plan.arrangement(), observing(perPlot, dates));
+  }
+
+  private static TrialPlan with(
+      TrialPlan plan, Treatments treatments, Arrangement arrangement, Observing observing) {
     return new TrialPlan(
         plan.name(),
         plan.question(),
-        plan.treatments(),
-        plan.arrangement(),
+        treatments,
+        arrangement,
         plan.lawns(),
-        observing(perPlot, dates),
+        observing,
         plan.protocol(),
         plan.seed());
   }
 
+  /** The primary outcome of the plans: a rating from 1 to 9. */
+  public static Outcome quality(double margin) {
+    return new Outcome(
+        "quality",
+        Outcome.Kind.RATING,
+        "1-9",
+        1.0,
+        9.0,
+        Outcome.Scale.IDENTITY,
+        Outcome.Summary.SEASON_MEAN,
+        margin,
+        true);
+  }
+
   private static Observing observing(int perPlot, int dates) {
     List<LocalDate> days = IntStream.range(0, dates).mapToObj(i -> FROM.plusDays(21L * i)).toList();
-    Outcome quality =
-        new Outcome(
-            "quality",
-            Outcome.Kind.RATING,
-            "1-9",
-            1.0,
-            9.0,
-            Outcome.Scale.IDENTITY,
-            Outcome.Summary.SEASON_MEAN,
-            0.5,
-            true);
     return new Observing(
         FROM,
         FROM.plusDays(250),
         days,
         new CoreRule(perPlot, 10, 2, 0.1, 0.3, days),
-        List.of(quality),
+        List.of(quality(0.5)),
         List.of());
   }
 

@@ -1,7 +1,7 @@
 package leafturn.trials.observation;
 
-import static leafturn.trials.observation.ObservedYards.MAY;
 import static leafturn.trials.observation.ObservedYards.SOIL_K;
+import static leafturn.trials.observation.ObservedYards.sample;
 import static leafturn.trials.observation.ObservedYards.sentences;
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.assertThatList;
@@ -9,28 +9,10 @@ import static org.assertj.core.api.Assertions.assertThatList;
 import java.util.List;
 import java.util.Map;
 import leafturn.trials.observation.Remark.Weight;
-import org.jspecify.annotations.Nullable;
 import org.junit.jupiter.api.Test;
 
 /** Duplicates of a laboratory of which all or some lie below detection. */
 class LimitsInDuplicatesTest {
-  private static Reading sample(String code, String value, @Nullable Integer duplicate) {
-    return new Reading(
-        "B1-1",
-        MAY,
-        SOIL_K.name(),
-        value,
-        "mg/kg",
-        "Fen",
-        "Mehlich-3",
-        null,
-        null,
-        null,
-        code,
-        duplicate,
-        null);
-  }
-
   @Test
   void duplicatesOfWhichSomeLieBelowDetection() {
     List<Reading> readings =

@@ -5,6 +5,7 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
 import leafturn.trials.design.Outcome;
+import leafturn.trials.design.Plans;
 import leafturn.trials.observation.Remark.Weight;
 import org.jspecify.annotations.Nullable;
 
@@ -24,17 +25,7 @@ final class ObservedYards {
           1.2,
           true);
 
-  static final Outcome QUALITY =
-      new Outcome(
-          "quality",
-          Outcome.Kind.RATING,
-          "1-9",
-          1.0,
-          9.0,
-          Outcome.Scale.IDENTITY,
-          Outcome.Summary.SEASON_MEAN,
-          0.5,
-          true);
+  static final Outcome QUALITY = Plans.quality(0.5);
 
   /** Split yards: the west half collected in odd yards, returned in even ones. */
   static List<ObservedPlot> yards(int count) {
@@ -81,6 +72,24 @@ final class ObservedYards {
         batch,
         null,
         "AB12C",
+        duplicate,
+        null);
+  }
+
+  /** A laboratory's value of the soil in the bag of a plot. */
+  static Reading sample(String code, String value, @Nullable Integer duplicate) {
+    return new Reading(
+        "B1-1",
+        MAY,
+        SOIL_K.name(),
+        value,
+        "mg/kg",
+        "Fen",
+        "Mehlich-3",
+        null,
+        null,
+        null,
+        code,
         duplicate,
         null);
   }

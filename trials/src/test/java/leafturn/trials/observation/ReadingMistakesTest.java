@@ -5,6 +5,7 @@ import static leafturn.trials.observation.ObservedYards.QUALITY;
 import static leafturn.trials.observation.ObservedYards.SOIL_K;
 import static leafturn.trials.observation.ObservedYards.measured;
 import static leafturn.trials.observation.ObservedYards.rating;
+import static leafturn.trials.observation.ObservedYards.sample;
 import static leafturn.trials.observation.ObservedYards.sentences;
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.assertThatList;
@@ -20,7 +21,6 @@ import leafturn.trials.analysis.TrialAnalysis;
 import leafturn.trials.analysis.data.TrialFaultException;
 import leafturn.trials.design.Outcome;
 import leafturn.trials.observation.Remark.Weight;
-import org.jspecify.annotations.Nullable;
 import org.junit.jupiter.api.Test;
 
 /** The mistakes with readings and their analysis, a test for each, named after the mistake. */
@@ -44,23 +44,6 @@ class ReadingMistakesTest {
     assertThat(averaged.degreesOfFreedom()).isEqualTo(1);
     assertThat(sentences(averaged.remarks(averaged.blind(Map.of()), "mg/kg"), Weight.NOTE))
         .satisfiesExactly(each -> assertThat(each).contains("4.24 mg/kg", "1 degree of freedom)"));
-  }
-
-  private static Reading sample(String code, String value, @Nullable Integer duplicate) {
-    return new Reading(
-        "B1-1",
-        MAY,
-        SOIL_K.name(),
-        value,
-        "mg/kg",
-        "Fen",
-        "Mehlich-3",
-        null,
-        null,
-        null,
-        code,
-        duplicate,
-        null);
   }
 
   @Test

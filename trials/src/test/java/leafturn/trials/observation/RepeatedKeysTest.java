@@ -49,6 +49,16 @@ class RepeatedKeysTest {
         .model();
   }
 
+  private static void assertOne(List<Remark> remarks, Weight weight, String... words) {
+    assertThat(remarks)
+        .singleElement()
+        .satisfies(
+            remark -> {
+              assertThat(remark.weight()).isEqualTo(weight);
+              assertThat(words).allSatisfy(word -> assertThat(remark.sentence()).contains(word));
+            });
+  }
+
   @Test
   void aPlotAndDateEnteredTwiceIsRefusedWithItsLinesAndValues() {
     List<List<String>> rows = season();
@@ -80,38 +90,31 @@ class RepeatedKeysTest {
   void moreThanATenthIsHowPlotsWereSampledAndAWarning() {
     List<List<String>> rows = season();
     rows.addAll(season().subList(0, 8));
-    assertThat(RepeatedKeys.remarks(table(COLUMNS, rows), split()))
-        .singleElement()
-        .satisfies(
-            remark -> {
-              assertThat(remark.weight()).isEqualTo(Weight.WARNING);
-              assertThat(remark.sentence()).contains("8 of 36 combinations");
-            });
+    assertOne(
+        RepeatedKeys.remarks(table(COLUMNS, rows), split()),
+        Weight.WARNING,
+        "8 of 36 combinations");
   }
 
   @Test
   void samplesThatTheModelDoesNotKnowAreAWarning() {
     List<List<String>> rows = new ArrayList<>(season());
     rows.addAll(season());
-    assertThat(RepeatedKeys.remarks(table(COLUMNS, rows), split()))
-        .singleElement()
-        .satisfies(
-            remark -> {
-              assertThat(remark.weight()).isEqualTo(Weight.WARNING);
-              assertThat(remark.sentence())
-                  .contains("36 of 36 combinations", "lines 2 and 38", "random term within yard");
-            });
+    assertOne(
+        RepeatedKeys.remarks(table(COLUMNS, rows), split()),
+        Weight.WARNING,
+        "36 of 36 combinations",
+        "lines 2 and 38",
+        "random term within yard");
     List<List<String>> cores = new ArrayList<>();
     season().forEach(row -> cores.add(numbered(row, "1")));
     cores.add(numbered(season().get(4), "2"));
     List<String> columns = List.of("yard", "practice", "date", "k", "core");
-    assertThat(RepeatedKeys.remarks(table(columns, cores), split()))
-        .singleElement()
-        .satisfies(
-            remark -> {
-              assertThat(remark.weight()).isEqualTo(Weight.WARNING);
-              assertThat(remark.sentence()).contains("1 of 36", "told apart by core");
-            });
+    assertOne(
+        RepeatedKeys.remarks(table(columns, cores), split()),
+        Weight.WARNING,
+        "1 of 36",
+        "told apart by core");
   }
 
   private static List<String> numbered(List<String> row, String core) {
@@ -134,13 +137,7 @@ class RepeatedKeysTest {
     assertThat(RepeatedKeys.remarks(table(COLUMNS, rows), sampled)).isEmpty();
     List<List<String>> slip = new ArrayList<>(season());
     slip.add(season().get(0));
-    assertThat(RepeatedKeys.remarks(table(COLUMNS, slip), sampled))
-        .singleElement()
-        .satisfies(
-            remark -> {
-              assertThat(remark.weight()).isEqualTo(Weight.WARNING);
-              assertThat(remark.sentence()).contains("entered twice");
-            });
+    assertOne(RepeatedKeys.remarks(table(COLUMNS, slip), sampled), Weight.WARNING, "entered twice");
   }
 
   @Test
@@ -152,9 +149,7 @@ class RepeatedKeysTest {
             .factors("yard", "practice", "date")
             .fixed("yard", "practice", "date")
             .model();
-    assertThat(RepeatedKeys.remarks(table(COLUMNS, rows), fixed))
-        .singleElement()
-        .satisfies(remark -> assertThat(remark.weight()).isEqualTo(Weight.WARNING));
+    assertOne(RepeatedKeys.remarks(table(COLUMNS, rows), fixed), Weight.WARNING);
     TrialModel oneWay = Models.of("k").factors("practice").fixed("practice").model();
     assertThat(RepeatedKeys.remarks(table(COLUMNS, rows), oneWay)).isEmpty();
   }
@@ -169,15 +164,11 @@ class RepeatedKeysTest {
     }
     TrialModel blocks = Models.of("k").factors("rate").fixed("rate").random("block").model();
     List<String> columns = List.of("block", "rate", "k");
-    assertThat(RepeatedKeys.remarks(table(columns, rows), blocks))
-        .singleElement()
-        .satisfies(remark -> assertThat(remark.weight()).isEqualTo(Weight.WARNING));
+    assertOne(RepeatedKeys.remarks(table(columns, rows), blocks), Weight.WARNING);
     rows.remove(3);
     rows.remove(6);
     rows.remove(9);
-    assertThat(RepeatedKeys.remarks(table(columns, rows), blocks))
-        .singleElement()
-        .satisfies(remark -> assertThat(remark.weight()).isEqualTo(Weight.REFUSED));
+    assertOne(RepeatedKeys.remarks(table(columns, rows), blocks), Weight.REFUSED);
   }
 
   @ParameterizedTest

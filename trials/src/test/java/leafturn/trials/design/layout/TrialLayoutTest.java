@@ -85,12 +85,16 @@ class TrialLayoutTest {
     }
   }
 
+  /** A lawn with two pairs of strips to the east. */
+  private static LaidLawn strips(Geometry turf) {
+    List<TrialLawn> lawns = List.of(Plans.lawn("front", turf, 90.0));
+    return TrialLayout.of(Plans.plan(Design.PAIRED_STRIPS, 2, 2, lawns, 3)).lawns().get(0);
+  }
+
   @Test
   void whatABedCutsOffAStripIsTold() {
     Geometry turf = Plans.rectangle(0, 0, 30, 12).difference(Plans.rectangle(8, 1, 2, 10));
-    TrialPlan plan =
-        Plans.plan(Design.PAIRED_STRIPS, 2, 2, List.of(Plans.lawn("cut", turf, 90.0)), 3);
-    LaidLawn lawn = TrialLayout.of(plan).lawns().get(0);
+    LaidLawn lawn = strips(turf);
     for (LaidPlot plot : lawn.plots()) {
       double lostM2 = plot.place().lostM2();
       assertThat(lostM2).isGreaterThan(1);
@@ -110,9 +114,7 @@ class TrialLayoutTest {
   void aDroppedPlotIsToldWithItsPlaceAndItsCause() {
     // Passes to the east; a bed spoils the second strip from the north.
     Geometry turf = Plans.rectangle(0, 0, 30, 12).difference(Plans.rectangle(3, 5.5, 13, 1));
-    TrialPlan plan =
-        Plans.plan(Design.PAIRED_STRIPS, 2, 2, List.of(Plans.lawn("bed", turf, 90.0)), 3);
-    LaidLawn lawn = TrialLayout.of(plan).lawns().get(0);
+    LaidLawn lawn = strips(turf);
     assertThat(lawn.dropped()).isNotEmpty();
     for (DroppedPlot dropped : lawn.dropped()) {
       TapedPlace middle = dropped.middle();
