@@ -86,18 +86,28 @@ final class Browser {
   }
 
   HttpResponse<String> send(HttpRequest.Builder request) {
+    HttpResponse<String> answer = answer(request, BodyHandlers.ofString());
+    for (String cookie : answer.headers().allValues("Set-Cookie")) {
+      String pair = cookie.substring(0, cookie.indexOf(';'));
+      cookies.put(pair.substring(0, pair.indexOf('=')), pair.substring(pair.indexOf('=') + 1));
+      token = "";
+    }
+    Matcher found = TOKEN.matcher(answer.body());
+    if (found.find()) {
+      token = found.group(1);
+    }
+    return answer;
+  }
+
+  /** The bytes of a file. */
+  byte[] file(String path) {
+    return answer(request(path), BodyHandlers.ofByteArray()).body();
+  }
+
+  private <T> HttpResponse<T> answer(
+      HttpRequest.Builder request, HttpResponse.BodyHandler<T> handler) {
     try {
-      HttpResponse<String> answer = client.send(request.build(), BodyHandlers.ofString());
-      for (String cookie : answer.headers().allValues("Set-Cookie")) {
-        String pair = cookie.substring(0, cookie.indexOf(';'));
-        cookies.put(pair.substring(0, pair.indexOf('=')), pair.substring(pair.indexOf('=') + 1));
-        token = "";
-      }
-      Matcher found = TOKEN.matcher(answer.body());
-      if (found.find()) {
-        token = found.group(1);
-      }
-      return answer;
+      return client.send(request.build(), handler);
     } catch (IOException e) {
       throw new IllegalStateException("no answer", e);
     } catch (InterruptedException e) {

@@ -4,14 +4,19 @@ import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.assertThatList;
 
 import java.net.http.HttpResponse;
+import java.time.LocalDate;
+import java.time.ZoneId;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.Objects;
 import leafturn.records.book.Sheet;
 import leafturn.records.people.Role;
 import leafturn.records.sheet.Kind;
 import leafturn.records.sheet.TrialEventSheet;
+import leafturn.records.sheet.TrialPast;
 import leafturn.records.sheet.TrialReadingsSheet;
+import leafturn.records.trial.TrialPackageFile;
 import org.junit.jupiter.api.Test;
 
 /** Readings and mishaps of a trial, entered on the site. */
@@ -49,6 +54,15 @@ class TrialEntryRoomTest extends TwoYardsSite {
     List<Sheet<TrialReadingsSheet>> sheets = yards.readings(trial);
     assertThatList(sheets).hasSize(1);
     assertThat(sheets.get(0).content().readings()).hasSize(4);
+
+    TrialPackageFile packed = TrialPackageFile.open("trial.zip", adviser.file(trial + "/data.zip"));
+    assertThat(Objects.requireNonNull(packed.read().trial().past()).entered())
+        .containsExactly(
+            new TrialPast.Entered(
+                LocalDate.ofInstant(sheets.get(0).writtenAt(), ZoneId.of("America/New_York")),
+                "quality",
+                LocalDate.of(2015, 5, 4),
+                List.of("B1-1", "B1-2", "B2-1", "B2-2")));
 
     sent.put("entry", "00000000-0000-4000-8000-000000000001");
     assertThat(yards.post(helper, trial + "/readings/enter", sent).body())

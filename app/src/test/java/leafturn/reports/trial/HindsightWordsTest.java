@@ -108,6 +108,25 @@ class HindsightWordsTest {
   }
 
   @Test
+  void anEventChangedWithResultsInSightStandsBesideTheHeadline() throws IOException {
+    TrialSheet trial = trial();
+    TrialPast past =
+        new TrialPast(
+            List.of(),
+            List.of(),
+            List.of(
+                new TrialPast.EarlierEvent(LATE, DOG, "dog urine (B4-2)"),
+                new TrialPast.EarlierEvent(LAST, DOG, "hail (all plots)")));
+    Findings findings = findings(trial, StandingWordsTest.readings(trial, false), List.of(), past);
+    String told =
+        "What befell the trial on 2026-08-01 was noted otherwise before it was changed on 2026-10-20, after the last planned day, 2026-10-12, when results could be seen: dog urine (B4-2).";
+    assertThat(new FindingsView(findings).headline()).contains(told).doesNotContain("hail");
+    assertThat(StandingWordsTest.document(findings)).contains(told);
+    assertThat(new FindingsView(findings).record())
+        .anyMatch(each -> each.contains("it was noted before: hail (all plots)"));
+  }
+
+  @Test
   void anEarlyEndStandsBesideTheHeadline() throws IOException {
     TrialSheet trial = trial().endedOn(LocalDate.of(2026, 9, 1), "results are clear");
     List<Reading> early =

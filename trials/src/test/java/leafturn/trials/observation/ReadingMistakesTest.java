@@ -138,6 +138,8 @@ class ReadingMistakesTest {
     assertThat(new BoxCox(5, 1.98, 5).remark("soil P", false).sentence())
         .contains("the closer they lie")
         .doesNotContain("compare it on the log scale");
+    assertThat(new BoxCox(-2.36, -3, -1.5).remark("soil P", false).sentence())
+        .contains("Box-Cox power \u22122.36, 95 % limits \u22123.00 to \u22121.50;");
     assertThatThrownBy(() -> BoxCox.profile(new double[] {0, 1}, List.of("a", "a")))
         .hasMessageContaining("no logarithm");
   }
