@@ -70,9 +70,10 @@ class PropertyRoomTest {
     HttpResponse<String> answer =
         begin(
             Map.of("station", "example", "property.latitudeDeg", "north"),
-            "date,tmin_c,tmax_c,rain_mm\n2015-05-01,1,2,wet\n");
+            "date,tmin_c,tmax_c,rain_mm\n2015-05-01,1,2,wet\n2015-05-02,1,2,3,4\n");
     assertThat(answer.statusCode()).isEqualTo(422);
     assertThat(answer.body())
+        .contains("It has 5 cells, but the header names 4 columns.")
         .contains("id=\"f-weatherFile-fault\"", "wet", "id=\"f-property-latitudeDeg-fault\"")
         .contains("value=\"Sallow House\"");
     assertThat(count(Kind.PROPERTY)).isZero();
