@@ -8,6 +8,7 @@ import java.util.List;
 import java.util.Locale;
 import java.util.Map;
 import java.util.function.Function;
+import java.util.stream.Stream;
 import leafturn.advice.call.Asked;
 import leafturn.advice.call.Call;
 import leafturn.advice.call.CallRules;
@@ -34,6 +35,7 @@ import leafturn.records.sheet.LawnDocument;
 import leafturn.records.sheet.LawnSheet;
 import leafturn.records.sheet.LogSheet;
 import leafturn.records.sheet.ProgrammeSheet;
+import leafturn.records.sheet.VisitSheet;
 import leafturn.records.sheet.WeatherStation;
 import org.jspecify.annotations.Nullable;
 
@@ -58,6 +60,7 @@ final class LawnCalls {
   private record Read(
       @Nullable ProgrammeSheet programme,
       List<LogSheet> log,
+      VisitHeights visits,
       Circumstances circumstances,
       CallRules rules,
       StationWeather weather,
@@ -100,6 +103,7 @@ final class LawnCalls {
                 return new Read(
                     programme,
                     log,
+                    new VisitHeights(visits(reading, placed.lawn().id()), log),
                     KnownOfLawn.of(reading, placed, programme, log, on),
                     rules.apply(reading),
                     weather,
@@ -126,6 +130,10 @@ final class LawnCalls {
     return reading.ofLawn(Kind.LOG, lawn).stream().map(Sheet::content).toList();
   }
 
+  private static List<VisitSheet> visits(BookReading reading, String lawn) {
+    return reading.ofLawn(Kind.VISIT, lawn).stream().map(Sheet::content).toList();
+  }
+
   private LawnOnRound called(
       PlacedLawn placed, Sheet<WeatherStation> station, Read read, LocalDate on, Units units) {
     LawnSheet sheet = placed.lawn().content();
@@ -141,7 +149,12 @@ final class LawnCalls {
     List<String> notes = new ArrayList<>(described.notes());
     notes.addAll(read.soil().notes());
     notes.addAll(read.weather().notes());
-    List<LogEntry> log = read.log().stream().flatMap(entry -> entry.forModel().stream()).toList();
+    notes.addAll(read.visits().notes(on));
+    List<LogEntry> log =
+        Stream.concat(
+                read.log().stream().flatMap(entry -> entry.forModel().stream()),
+                read.visits().entries().stream())
+            .toList();
     Asked asked = new Asked(on, read.rules(), units, read.circumstances());
     ToCall toCall = new ToCall(lawn, read.weather().at(lawn.site()), log, asked);
     Call call = following(read.forecast(), toCall, notes);

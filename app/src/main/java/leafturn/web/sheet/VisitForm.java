@@ -25,12 +25,13 @@ final class VisitForm extends SheetForm<VisitSheet> {
   @Override
   public FormShape shape(Setting setting, String document) {
     List<Group> groups = new ArrayList<>(List.of(measured(), cover(), ground()));
+    groups.add(
+        new Group(
+            "Photographs from fixed points",
+            "The same point each time, so that years compare. Photographs go into the lawn's log first, with what was seen there; here each is named after its point."
+                + (setting.photographs().isEmpty() ? " The log has none yet." : ""),
+            List.of()));
     if (!setting.photographs().isEmpty()) {
-      groups.add(
-          new Group(
-              "Photographs from fixed points",
-              "The same point each time, so that years compare.",
-              List.of()));
       groups.addAll(Rows.of(document, "photographs", 2, 1, i -> photograph(i, setting)));
     }
     groups.add(new Group("", "", List.of(note())));
@@ -49,7 +50,8 @@ final class VisitForm extends SheetForm<VisitSheet> {
         List.of(
             Field.date("day", "Day of the visit").needed(),
             Field.numbers("heightsMm", "Heights of the grass", Measure.HEIGHT)
-                .hint("At ten points as a rule, up to twenty, with gaps between them.")));
+                .hint(
+                    "At ten points as a rule, up to twenty, with gaps between them. Their mean sets the grass of the model right on that day; on a day with a mowing log the height there.")));
   }
 
   private static Group cover() {

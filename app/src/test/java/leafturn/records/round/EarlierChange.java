@@ -21,6 +21,7 @@ import leafturn.records.sheet.LogSheet;
 import leafturn.records.sheet.ProgrammeSheet;
 import leafturn.records.sheet.Property;
 import leafturn.records.sheet.RuleSheet;
+import leafturn.records.sheet.VisitSheet;
 import leafturn.records.sheet.WeatherStation;
 
 /** Changes of something earlier that the call of a lawn rests on. */
@@ -35,6 +36,7 @@ record EarlierChange(String what, Consumer<BookWriting> writing) {
             "a log entry withdrawn",
             writing -> writing.withdraw(Kind.LOG, lastMowing(writing).id(), 1)),
         new EarlierChange("a log entry added", EarlierChange::addEntry),
+        new EarlierChange("the heights of a visit", EarlierChange::addVisit),
         new EarlierChange("a day of weather measured anew", EarlierChange::changeWeather),
         new EarlierChange("the programme", EarlierChange::changeProgramme),
         new EarlierChange("the lawn", EarlierChange::changeLawn),
@@ -42,6 +44,20 @@ record EarlierChange(String what, Consumer<BookWriting> writing) {
         new EarlierChange("the station", EarlierChange::changeStation),
         new EarlierChange("a rule", EarlierChange::setRule),
         new EarlierChange("the day of the book", EarlierChange::changeDay));
+  }
+
+  private static void addVisit(BookWriting writing) {
+    VisitSheet visit =
+        new VisitSheet(
+            lawn(writing, LAWN).id(),
+            ON.minusDays(1),
+            List.of(101.0, 99.0),
+            null,
+            null,
+            List.of(),
+            List.of(),
+            null);
+    writing.add(Kind.VISIT, UUID.randomUUID().toString(), visit);
   }
 
   static Sheet<LawnSheet> lawn(BookReading reading, String address) {
