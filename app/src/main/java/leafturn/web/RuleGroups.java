@@ -46,6 +46,7 @@ final class RuleGroups {
         "Wet leaves, frost and dry hours",
         List.of(
             "wet-yesterday",
+            "wet-share",
             "dry-hours",
             "dry-hours-share",
             "dry-leaves",

@@ -30,9 +30,28 @@ final class Answer {
    */
   String sentence(Weighed best, Weighed returnThatDay) {
     return chosen(best, returnThatDay)
+        + ifDry(best.plan())
         + (prospect.standsIn()
             ? " Nobody has measured this week's weather: look outside first, and mow only where the leaves are dry and the ground is firm."
             : "");
+  }
+
+  /** What the day decides, where nobody knows yet whether its leaves will be wet. */
+  private String ifDry(Plan plan) {
+    if (plan.collected() || MowingHours.has(plan.day()) || !prospect.leaves().open(plan.day())) {
+      return "";
+    }
+    boolean stays =
+        known.hold(prospect.date(plan.day())).isPresent()
+            || known.newlySeeded()
+            || known.dryFeed().isPresent()
+            || known.steep();
+    return say(
+        " Leaves are dry %s in %s of the possible seasons: %s if they are, else wait for dry hours%s.",
+        days.when(plan.day()),
+        Words.percent(1 - prospect.leaves().wetFraction(plan.day())),
+        reader.giveBack(),
+        stays ? "" : " that day, or " + reader.take());
   }
 
   private String chosen(Weighed best, Weighed returnThatDay) {
@@ -104,24 +123,27 @@ final class Answer {
    */
   private String mow(Plan plan) {
     if (plan.day() > 0) {
-      return say("Wait until %s, then mow", days.name(plan.day()));
+      return plan.day() == 1 && prospect.leaves().dryAfterRain(1)
+          ? say("Wait for the dry hours of tomorrow%s then mow", hours(1))
+          : say("Wait until %s, then mow", days.name(plan.day()));
     }
     if (!prospect.laterToday()) {
       return known.frostAt().isPresent()
           ? "Wait until the frost has gone, then mow today"
           : "Mow today";
     }
-    String hours =
-        Optional.of(prospect)
-            .filter(p -> !p.todayUntold())
-            .flatMap(p -> p.dryHours(0))
-            .map(
-                span ->
-                    say(", about %s to %s,", reader.clock(span.from()), reader.clock(span.to())))
-            .orElse("");
     return known.frostAt().isPresent() || prospect.frostPossible(0)
-        ? say("Wait until the frost has gone and the leaves are dry%s then mow today", hours)
-        : say("Wait for the dry hours of today%s then mow", hours);
+        ? say("Wait until the frost has gone and the leaves are dry%s then mow today", hours(0))
+        : say("Wait for the dry hours of today%s then mow", hours(0));
+  }
+
+  /** ", about 14 to 18,": the hours of today or tomorrow to mow in, where any are told. */
+  private String hours(int day) {
+    return Optional.of(prospect)
+        .filter(p -> !p.todayUntold())
+        .flatMap(p -> p.dryHours(day))
+        .map(span -> say(", about %s to %s,", reader.clock(span.from()), reader.clock(span.to())))
+        .orElse("");
   }
 
   private String steps(Weighed best, Weighed returnThatDay) {
@@ -168,7 +190,7 @@ final class Answer {
     String mow = mow(plan);
     return mow.equals("Mow today")
         ? "Raise the deck and cut " + times
-        : plan.day() > 0
+        : mow.startsWith("Wait until " + days.name(plan.day()))
             ? "Wait, then " + raise
             : mow.substring(0, mow.indexOf("then mow")) + "then " + raise;
   }

@@ -1,7 +1,5 @@
 package leafturn.advice.call;
 
-import static leafturn.advice.call.Words.say;
-
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
@@ -13,7 +11,7 @@ import org.jspecify.annotations.Nullable;
  *
  * @param left why the lawn is left alone, or null where it is mown
  */
-record Beside(Prospect prospect, @Nullable CallRule left) {
+record Beside(Prospect prospect, Weighing weighing, @Nullable CallRule left) {
   /**
    * @param plan the best plan; without cuts where the lawn is left alone
    * @param conflicts where rules of thumb disagree
@@ -31,14 +29,11 @@ record Beside(Prospect prospect, @Nullable CallRule left) {
                         prospect.date(cut.day()), cut.toMm(), cut.returnedShare() > 0))
             .toList(),
         safe < 0 || safe < chosen ? null : prospect.date(safe),
-        mown ? noSafeDay(due, safe, chosen) : "",
+        mown ? new UnfitDays(prospect, weighing).words(due, safe, chosen) : "",
         hours(),
         prospect.todayUntold()
             ? null
-            : DryHours.of(
-                prospect.hours(),
-                prospect.reader(),
-                prospect.rules().threshold(CallRule.DRY_HOURS_SHARE)),
+            : DryHours.of(prospect.hours(), prospect.reader(), prospect.rules()),
         conflicts,
         new WateringAdvice(prospect).sentences(),
         new PlacingRules(prospect.known(), prospect.known().inSeed())
@@ -56,38 +51,9 @@ record Beside(Prospect prospect, @Nullable CallRule left) {
             prospect.rules());
   }
 
-  /** Why no day is safe; empty where one is, or none is in sight. */
-  private String noSafeDay(Due due, int safe, int chosen) {
-    if (safe >= chosen || due.safe(chosen)) {
-      return "";
-    }
-    double over = due.overFraction(chosen);
-    DayNames days = new DayNames(prospect.today().on());
-    String comesOff =
-        say(
-            "more than %s would come off in one cut %s%s",
-            prospect.rules().third(), days.when(chosen), in(chosen, over));
-    return safe < 0
-        ? "No safe day is left: " + comesOff
-        : say(
-            "No safe day is fit to mow: up to %s no more than %s would come off, but other rules speak against those days; %s",
-            days.name(safe), prospect.rules().third(), comesOff);
-  }
-
-  /** In how many of the possible seasons; nothing of a height that is the same in all of them. */
-  private String in(int day, double fraction) {
-    Spread height = prospect.spreadOf(season -> season.heightMm()[day]);
-    return height.low() == height.high()
-        ? ""
-        : say(" in %s of the possible seasons", Words.percent(fraction));
-  }
-
   private List<Particulars.Hours> hours() {
     HourWords words =
-        new HourWords(
-            prospect.hours(),
-            prospect.reader(),
-            prospect.rules().threshold(CallRule.DRY_HOURS_SHARE));
+        new HourWords(prospect.hours(), prospect.reader(), HourWords.Told.by(prospect.rules()));
     List<Particulars.Hours> hours = new ArrayList<>();
     for (int day = 0; MowingHours.has(day) && !prospect.todayUntold(); day++) {
       Optional<Span> span = prospect.dryHours(day);

@@ -36,6 +36,7 @@ public enum CallRule {
   SECOND_PASS,
   DELAY,
   WET_YESTERDAY,
+  WET_SHARE,
   DRY_HOURS,
   DRY_HOURS_SHARE,
   DRY_LEAVES,

@@ -84,6 +84,21 @@ final class Conditions {
       changes.add(
           "If the leaves are dry after all: mow today and %s.".formatted(reader.giveBack()));
     }
+    tomorrow(plan, changes);
+  }
+
+  /** What tomorrow's hours would change, where they are or may be wet. */
+  private void tomorrow(Plan plan, List<String> changes) {
+    if (plan.day() == 1 && plan.returned() && prospect.leaves().dryAfterRain(1)) {
+      changes.add(
+          "If tomorrow stays wet: take the first dry hours after it, and raise the deck where it has grown too tall by then.");
+    }
+    boolean inTime =
+        prospect.heightMm(1) <= prospect.cutHeightMm() / (1 - prospect.thirdAndTolerance());
+    if (plan.day() > 1 && prospect.wet(1) && prospect.visit(1) && inTime) {
+      changes.add(
+          say("If tomorrow brings dry hours after all: mow then and %s.", reader.giveBack()));
+    }
   }
 
   private void annualBluegrass(Plan plan, List<String> changes) {

@@ -142,8 +142,7 @@ final class DayReasonWords {
   }
 
   private String wetSeasons(int day) {
-    long wet = prospect.seasons().stream().filter(season -> prospect.wet(season, day)).count();
-    return percent((double) wet / prospect.seasons().size());
+    return percent(prospect.leaves().wetFraction(day));
   }
 
   private boolean seenWet(int day) {

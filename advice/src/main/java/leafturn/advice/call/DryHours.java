@@ -86,8 +86,8 @@ public record DryHours(
   private static final double ASSUMED_ERROR_HOURS = 2.5;
 
   /** The hours as a call shows them. */
-  static DryHours of(MowingHours hours, Reader reader, double leastFraction) {
-    return of(hours, reader, leastFraction, MowingHours.DAYS);
+  static DryHours of(MowingHours hours, Reader reader, CallRules rules) {
+    return of(hours, reader, HourWords.Told.by(rules), MowingHours.DAYS);
   }
 
   /**
@@ -97,11 +97,14 @@ public record DryHours(
    */
   public static DryHours recorded(WeatherSeries weather, Site site, int index, Units units) {
     MowingHours hours = MowingHours.recorded(weather, site, index);
-    return of(hours, new Reader(units), RECORDED_FRACTION, 1);
+    double leastHours = CallRules.standard().threshold(CallRule.DRY_HOURS);
+    HourWords.Told told = new HourWords.Told(RECORDED_FRACTION, leastHours);
+    return of(hours, new Reader(units), told, 1);
   }
 
-  private static DryHours of(MowingHours hours, Reader reader, double leastFraction, int dayCount) {
-    HourWords words = new HourWords(hours, reader, leastFraction);
+  private static DryHours of(MowingHours hours, Reader reader, HourWords.Told told, int dayCount) {
+    HourWords words = new HourWords(hours, reader, told);
+    double leastFraction = told.leastFraction();
     List<Day> days = new ArrayList<>();
     for (int day = 0; day < dayCount; day++) {
       GrassDay grass = hours.day(day);

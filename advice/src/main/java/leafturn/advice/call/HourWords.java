@@ -12,20 +12,42 @@ import leafturn.model.weather.hourly.GrassDay.WetFrom;
 final class HourWords {
   private final MowingHours hours;
   private final Reader reader;
-  private final double leastFraction;
+  private final Told told;
 
   /**
-   * @param leastFraction share of the possible weathers in which an hour must be fit to be named
+   * Which hours are told.
+   *
+   * @param leastFraction share of the possible weathers in which an hour must be fit, 0-1
+   * @param leastHours hours in a row that must be fit: in shorter ones nobody mows by a forecast
    */
-  HourWords(MowingHours hours, Reader reader, double leastFraction) {
+  record Told(double leastFraction, double leastHours) {
+    static Told by(CallRules rules) {
+      return new Told(
+          rules.threshold(CallRule.DRY_HOURS_SHARE), rules.threshold(CallRule.DRY_HOURS));
+    }
+  }
+
+  HourWords(MowingHours hours, Reader reader, Told told) {
     this.hours = hours;
     this.reader = reader;
-    this.leastFraction = leastFraction;
+    this.told = told;
+  }
+
+  private List<Span> spans(int day) {
+    return hours.fit(day, told.leastFraction()).stream()
+        .filter(span -> span.hours() >= told.leastHours())
+        .toList();
+  }
+
+  private String none(int day) {
+    return hours.fit(day, told.leastFraction()).isEmpty()
+        ? "no dry hours likely"
+        : say("no %s dry hours in a row likely", Words.figure(told.leastHours()));
   }
 
   /** The day in a few words: "wet with dew until about 9, then dry until about 18". */
   String of(int day) {
-    List<Span> spans = hours.fit(day, leastFraction);
+    List<Span> spans = spans(day);
     String unfit = unfit(day);
     if (spans.isEmpty()) {
       return unfit;
@@ -44,9 +66,9 @@ final class HourWords {
 
   /** "dry from about 11 to 18", "dry all day", "no dry hours likely". */
   String dry(int day) {
-    List<Span> spans = hours.fit(day, leastFraction);
+    List<Span> spans = spans(day);
     if (spans.isEmpty()) {
-      return "no dry hours likely";
+      return none(day);
     }
     if (spans.size() == 1 && allDay(day, spans.get(0))) {
       return hours.firstHour(day) == 0 ? "dry all day" : "dry for the rest of the day";
@@ -76,10 +98,10 @@ final class HourWords {
    */
   String unfit(int day) {
     GrassDay grass = hours.day(day);
-    List<Span> spans = hours.fit(day, leastFraction);
+    List<Span> spans = spans(day);
     int frostGone = grass.frostGoneAt();
     if (spans.isEmpty()) {
-      return frostGone == 24 ? "frozen all day" : "no dry hours likely";
+      return frostGone == 24 ? "frozen all day" : none(day);
     }
     int from = spans.get(0).from();
     if (firstOfDay(day, spans.get(0))) {

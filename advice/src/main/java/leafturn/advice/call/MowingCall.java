@@ -237,7 +237,7 @@ public final class MowingCall {
         waits,
         Call.Limits.of(prospect.rules()),
         prospect.reader().units(),
-        new Beside(prospect, decision.left()).of(plan, decision.conflicts()));
+        new Beside(prospect, weighing, decision.left()).of(plan, decision.conflicts()));
   }
 
   private List<Reason> reasons(Weighed best, List<Option> options) {

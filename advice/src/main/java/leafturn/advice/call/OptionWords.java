@@ -94,7 +94,8 @@ final class OptionWords {
     return count == 1 ? "1 bag to place" : count + " bags to place";
   }
 
-  private String trouble(CallRule rule, Plan plan) {
+  /** What a broken rule means, in few words; empty for rules that only break ties. */
+  String trouble(CallRule rule, Plan plan) {
     return switch (rule) {
       case SEASON -> "outside the mowing season";
       case VISIT -> "nobody can come";

@@ -188,10 +188,14 @@ final class Outcomes {
     return Spread.of(indices);
   }
 
-  /** Later today the leaves are dry, whatever they are now. */
+  /**
+   * Later today the leaves are dry, whatever they are now; a day whose weather nobody knows yet,
+   * and a later step, wait for dry leaves.
+   */
   private boolean wet(Plan plan, DaysAhead.Season season, int day) {
     boolean leavesWetNow = day == 0 && plan.choice() == Choice.MOW_AND_RETURN;
-    return (leavesWetNow && prospect.wetNow()) || prospect.wet(season, day);
+    return (leavesWetNow && prospect.wetNow())
+        || (day == plan.day() && prospect.wet(day) && prospect.leaves().in(season, day));
   }
 
   private static double nitrogenGPerM2(Programme.Feeding feeding) {

@@ -28,6 +28,7 @@ final class Prospect {
   private final MowingHours hours;
   private final List<Optional<Span>> dryHours;
   private final MowingSeason mowingSeason;
+  private final WetLeaves leaves;
   private final double[] heightsMm = new double[WeatherToCome.DAYS + 1];
 
   Prospect(Lawn lawn, LawnToday today, List<Season> seasons, Basis basis, MowingHours hours) {
@@ -42,6 +43,7 @@ final class Prospect {
       int shown = day;
       heightsMm[day] = medianOf(season -> season.heightMm()[shown]);
     }
+    this.leaves = new WetLeaves(this);
   }
 
   Known known() {
@@ -194,24 +196,14 @@ final class Prospect {
         rules().threshold(wet ? CallRule.CLUMP_LIMIT_WET : CallRule.CLUMP_LIMIT_DRY));
   }
 
-  /**
-   * True when leaves count as wet on a day of a possible season. Today and tomorrow it takes hours
-   * that are dry, and a day without rain unless somebody looked; later days go by the water of that
-   * day and the day before. Where the last days were not measured, today and tomorrow count as dry:
-   * the look outside that the advice then asks for decides.
-   */
-  boolean wet(Season season, int day) {
-    if (MowingHours.has(day) && todayUntold()) {
-      return false;
-    }
-    boolean rain = season.waterMm(day) > rules().threshold(CallRule.WET);
-    return MowingHours.has(day)
-        ? dryHours(day).isEmpty() || (rain && !(day == 0 && known().lookedToday()))
-        : rain || season.waterMm(day - 1) > rules().threshold(CallRule.WET_YESTERDAY);
+  /** Whether leaves count as wet. */
+  WetLeaves leaves() {
+    return leaves;
   }
 
+  /** True when leaves count as wet on a day. */
   boolean wet(int day) {
-    return inMost(season -> wet(seasons.get(season), day));
+    return leaves.on(day);
   }
 
   /** True when frost is possible on a day, and does not leave while it is light. */
@@ -233,9 +225,9 @@ final class Prospect {
     return (frostPossible(0) || wetNow()) && !wet(0);
   }
 
-  /** True when the leaves were found wet today, or it rained, and nobody found them dry since. */
+  /** True when the leaves are wet now, by what was seen or by today's rain. */
   boolean wetNow() {
-    return known().wetToday().isPresent() && known().dryFrom().isEmpty();
+    return leaves.now();
   }
 
   /** True on a day on which whoever mows can come. */

@@ -69,10 +69,11 @@ class MowingCallTest {
 
   @Test
   void wetLeavesAreLeftToDry() {
-    Call call = standingAt(112, today(Quantity.RAIN_MM, 2));
+    Call call = standingAt(109, today(Quantity.RAIN_MM, 20));
     assertThat(call.choice()).isEqualTo(Choice.WAIT_AND_RETURN);
     assertThat(call.sentence())
-        .isEqualTo("Wait until tomorrow, then mow and return the clippings.");
+        .isEqualTo(
+            "Wait for the dry hours of tomorrow, about 10 to 19, then mow and return the clippings.");
     assertThat(call.today().possiblyWet()).isTrue();
     assertThat(call.reasons().get(0).ruleId()).isEqualTo("clumps");
     assertThat(call.reasons().get(0).against()).isTrue();
@@ -82,11 +83,24 @@ class MowingCallTest {
   }
 
   @Test
-  void grassThatGrowsTooTallWhileItDriesIsCutTwiceThen() {
-    Call call = standingAt(117, today(Quantity.RAIN_MM, 6));
+  void dryHoursThatAreToldMakeADayUsable() {
+    Call call = standingAt(112, today(Quantity.RAIN_MM, 2));
+    assertThat(call.choice()).isEqualTo(Choice.WAIT_FOR_DRY_HOURS);
+    assertThat(call.today().possiblyWet()).isFalse();
+    Particulars.Hours today = call.particulars().hours().get(0);
     assertThat(call.sentence())
         .isEqualTo(
-            "Wait, then raise the deck and cut twice: to 95 mm tomorrow, to 76 mm on Sunday; return each time.");
+            "Wait for the dry hours of today, about %d to %d, then mow and return the clippings.",
+            today.from(), today.to());
+    assertThat(today.words()).contains("wet with rain until about " + today.from());
+  }
+
+  @Test
+  void grassThatGrowsTooTallWhileItDriesIsCutTwiceThen() {
+    Call call = standingAt(117, today(Quantity.RAIN_MM, 20));
+    assertThat(call.sentence())
+        .isEqualTo(
+            "Wait for the dry hours of tomorrow, about 10 to 19, then raise the deck and cut twice: to 90 mm tomorrow, to 76 mm on Sunday; return each time.");
     assertThat(call.mowOn()).isEqualTo(ON.plusDays(1));
   }
 

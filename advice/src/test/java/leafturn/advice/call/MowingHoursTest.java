@@ -106,7 +106,7 @@ class MowingHoursTest {
   @Test
   void aCallShowsBothDaysWithTheirLimits() {
     MowingHours hours = on(fine(ON), Circumstances.NONE, List.of());
-    DryHours shown = DryHours.of(hours, new Reader(Units.METRIC), 0.75);
+    DryHours shown = DryHours.of(hours, new Reader(Units.METRIC), CallRules.standard());
     assertThat(shown.days()).hasSize(2);
     assertThat(shown.days().get(0).words()).matches("wet with dew until about \\d+, then dry");
     assertThat(shown.limits())
@@ -143,7 +143,7 @@ class MowingHoursTest {
   }
 
   private static HourWords words(MowingHours hours, Units units) {
-    return new HourWords(hours, new Reader(units), ABOUT);
+    return new HourWords(hours, new Reader(units), new HourWords.Told(ABOUT, 2));
   }
 
   private static MowingHours on(
