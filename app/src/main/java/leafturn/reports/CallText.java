@@ -19,7 +19,6 @@ import org.jspecify.annotations.Nullable;
 /** A call for a terminal: the answer, its reasons, the choices side by side, and what remains. */
 public final class CallText {
   private static final double THATCH_STEP_MM = 0.01;
-  private static final int WIDEST = 120;
 
   private record Line(String title, Function<Option, String> words) {}
 
@@ -50,11 +49,12 @@ public final class CallText {
   }
 
   private void answer() {
-    lines.add(call.sentence());
+    wrapped("", call.sentence());
     lines.add("");
     Call.Today today = call.today();
     String wet = today.possiblyWet() ? ", leaves likely wet" : "";
-    lines.add(
+    wrapped(
+        "",
         "%s: stands at %s, cut to %s%s. %s."
             .formatted(
                 DayWords.dayAndYear(call.on()),
@@ -62,12 +62,13 @@ public final class CallText {
                 QuantityWords.whole(today.cutHeightMm(), "mm"),
                 wet,
                 MowBy.words(call)));
-    lines.add(
+    wrapped(
+        "",
         "Soil water %s of capacity, thatch %s; last mown %s."
             .formatted(
                 QuantityWords.percent(today.soilWaterFraction()),
                 QuantityWords.quantity(today.thatchMm(), "mm"),
-                today.lastMown() == null ? "not on record" : DayWords.day(today.lastMown())));
+                lastMown(today)));
     besideTheAnswer();
     DryHours hours = call.particulars().byTheHour();
     if (hours != null) {
@@ -75,10 +76,17 @@ public final class CallText {
     }
   }
 
+  private static String lastMown(Call.Today today) {
+    return today.lastMown() == null
+        ? "not on record"
+        : DayWords.day(today.lastMown())
+            + (today.lastMownLogged() ? "" : " (reckoned from the programme, not logged)");
+  }
+
   /** Today and tomorrow by the hour, as far as words tell them. */
   private void hours(DryHours hours) {
     for (DryHours.Day day : hours.days()) {
-      lines.add("%s: %s.".formatted(DayWords.day(day.date()), day.words()));
+      wrapped("", "%s: %s.".formatted(DayWords.day(day.date()), day.words()));
     }
   }
 
@@ -98,7 +106,7 @@ public final class CallText {
       wrapped("", LastSafeDay.words(call) + ".");
     }
     if (!call.particulars().placing().sentence().isEmpty()) {
-      lines.add(call.particulars().placing().sentence());
+      wrapped("", call.particulars().placing().sentence());
     }
   }
 
@@ -122,7 +130,7 @@ public final class CallText {
     for (Option option : call.options()) {
       String remark = option.remark().isEmpty() ? "" : " (" + option.remark() + ")";
       String best = option.best() ? "  <- best choice" : "";
-      lines.add(letter + "  " + option.title() + remark + best);
+      wrapped(letter + "  ", option.title() + remark + best);
       letters.add(Character.toString(letter++));
     }
     lines.add("");
@@ -132,7 +140,7 @@ public final class CallText {
       call.options().forEach(option -> cells.add(line.words().apply(option)));
       table.row(cells.toArray(String[]::new));
     }
-    lines.addAll(table.lines(WIDEST));
+    lines.addAll(table.lines(Paragraph.width()));
     lines.add("");
     wrapped("", ranges(call.possibleSeasons()));
     lines.add("");

@@ -13,6 +13,9 @@ public final class MowBy {
   public static String words(Call call) {
     Spread mowBy = call.mowBy();
     double share = call.limits().heightTakenFraction();
+    if (mowBy == null && 1 - call.today().cutHeightMm() / call.today().heightMm() > share) {
+      return "More than " + ShareWords.of(share) + " would come off today already";
+    }
     if (mowBy == null) {
       return "No day in sight on which " + ShareWords.of(share) + " would come off";
     }

@@ -96,9 +96,10 @@ public final class OutcomeWords {
 
   /** A past cut whose clippings still lie on the turf, in a line. */
   public static String lying(LyingCut cut, UnitWords units) {
-    return "%s: %s %s, %s of it still there; C:N %s, soil nitrogen at first: %s; %s"
+    return "%s%s: %s %s, %s of it still there; C:N %s, soil nitrogen at first: %s; %s"
         .formatted(
             DayWords.day(cut.day()),
+            cut.logged() ? "" : " (reckoned, not logged)",
             units.onArea(Spread.exactly(cut.dryGPerM2())).middle(),
             units.units().told("returned"),
             QuantityWords.percent(cut.leftFraction()),

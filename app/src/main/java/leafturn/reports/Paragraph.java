@@ -5,9 +5,14 @@ import java.util.List;
 
 /** Text broken into lines for a terminal. */
 public final class Paragraph {
-  private static final int WIDTH = 92;
+  private static final int WIDTH = 80;
 
   private Paragraph() {}
+
+  /** Letters a line of a terminal holds. */
+  public static int width() {
+    return WIDTH;
+  }
 
   /**
    * A text broken between words; further lines stand under its first letter.

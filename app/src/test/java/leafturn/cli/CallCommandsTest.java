@@ -27,17 +27,17 @@ class CallCommandsTest {
   private static final String LAWN = example("linden-house-back.lawn.json");
   private static final String LOG = example("linden-house-back.log.csv");
 
-  private record Ran(int exitCode, String out, String err) {
+  record Ran(int exitCode, String out, String err) {
     JsonNode json() throws JsonProcessingException {
       return new ObjectMapper().readTree(out);
     }
   }
 
-  private static String example(String name) {
+  static String example(String name) {
     return Examples.file(name).toString();
   }
 
-  private static Ran run(String... arguments) {
+  static Ran run(String... arguments) {
     StringWriter out = new StringWriter();
     StringWriter err = new StringWriter();
     DemoCommand demo =

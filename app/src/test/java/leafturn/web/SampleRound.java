@@ -151,7 +151,8 @@ public final class SampleRound {
   }
 
   private static Call.Today today(double heightMm, double cutHeightMm, boolean wet) {
-    return new Call.Today(heightMm, cutHeightMm, 11, 0.14, 0.71, 45, 120, wet, TODAY.minusDays(7));
+    return new Call.Today(
+        heightMm, cutHeightMm, 11, 0.14, 0.71, 45, 120, wet, TODAY.minusDays(7), true);
   }
 
   private static Call call(

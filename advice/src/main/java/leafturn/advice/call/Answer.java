@@ -31,9 +31,38 @@ final class Answer {
   String sentence(Weighed best, Weighed returnThatDay) {
     return chosen(best, returnThatDay)
         + ifDry(best.plan())
+        + dryFeed(best)
+        + aboveAnyDeck(best.plan())
         + (prospect.standsIn()
             ? " Nobody has measured this week's weather: look outside first, and mow only where the leaves are dry and the ground is firm."
             : "");
+  }
+
+  /** What granules that cannot be washed in before ask for. */
+  private String dryFeed(Weighed best) {
+    if (!best.breaks(CallRule.FEED_DRY) || !best.plan().returned()) {
+      return "";
+    }
+    int day = best.plan().day();
+    int safe = new Due(prospect).lastSafeDay();
+    Optional<Integer> water =
+        known.facts().wateringLimits().firstAllowed(prospect.today().on(), Plans.LONGEST_WAIT_DAYS);
+    return say(
+        " The granular feed lies dry%s, and the mower picks granules up: keep all clippings on the lawn, and better mow after rain%s.",
+        water.filter(on -> on <= day).isPresent()
+            ? ""
+            : " and may not be watered in"
+                + water.map(on -> say(" before %s", days.name(on))).orElse(""),
+        safe > day ? say(", if it comes by %s", days.name(safe)) : "");
+  }
+
+  /** What makes a cut higher than decks go, where a plan has one. */
+  private String aboveAnyDeck(Plan plan) {
+    return Cautions.aboveAnyDeck(plan, prospect)
+        ? say(
+            " No usual deck cuts above %s: have that done first with a trimmer or a scythe-type mower, or by a contractor.",
+            reader.height(Cautions.HIGHEST_DECK_MM))
+        : "";
   }
 
   /** What the day decides, where nobody knows yet whether its leaves will be wet. */
@@ -160,9 +189,13 @@ final class Answer {
     }
     return say(
         "%s to %s and %s: %s. Then step down: %s%s.",
-        mow(plan)
-            .replace("Mow", "Raise the deck, mow")
-            .replace("then mow", "then raise the deck, mow"),
+        Cautions.aboveAnyDeck(plan, prospect)
+            ? mow(plan)
+                .replace("Mow", "Take the long grass down")
+                .replace("then mow", "then take the long grass down")
+            : mow(plan)
+                .replace("Mow", "Raise the deck, mow")
+                .replace("then mow", "then raise the deck, mow"),
         reader.height(first.toMm()),
         reader.take(),
         new CauseWords(prospect).whyRaise(plan, returnThatDay),
@@ -215,10 +248,12 @@ final class Answer {
 
   private String waterIn(Plan plan) {
     double waterMm = known.dryFeed().map(known::washInMm).orElse(0.0);
-    int wateringDay = 0;
-    while (!known.facts().wateringLimits().allowed(prospect.date(wateringDay))) {
-      wateringDay++;
-    }
+    int wateringDay =
+        known
+            .facts()
+            .wateringLimits()
+            .firstAllowed(prospect.today().on(), Plans.LONGEST_WAIT_DAYS)
+            .orElseThrow();
     String mow = mow(plan);
     return say(
         "Water the feed in %s, with %s unless its label says otherwise; mow %s once the leaves are dry, and %s the clippings.",

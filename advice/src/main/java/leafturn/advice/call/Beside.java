@@ -45,10 +45,7 @@ record Beside(Prospect prospect, Weighing weighing, @Nullable CallRule left) {
     LawnToday today = prospect.today();
     return today
         .fallen()
-        .lying(
-            today.equations().parameters().get("cC"),
-            prospect.known().ownSight(),
-            prospect.rules());
+        .lying(today.equations().parameters().get("cC"), prospect.known(), prospect.rules());
   }
 
   private List<Particulars.Hours> hours() {

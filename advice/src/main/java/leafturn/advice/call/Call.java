@@ -109,6 +109,8 @@ public record Call(
    * @param soilPotassiumPpm soil-test K, ppm
    * @param possiblyWet true when the daily rule calls the leaves wet
    * @param lastMown the day of the last mowing, or null
+   * @param lastMownLogged true when the log tells that mowing; else it is reckoned from the
+   *     programme
    */
   public record Today(
       double heightMm,
@@ -119,5 +121,6 @@ public record Call(
       double soilPhosphorusPpm,
       double soilPotassiumPpm,
       boolean possiblyWet,
-      @Nullable LocalDate lastMown) {}
+      @Nullable LocalDate lastMown,
+      boolean lastMownLogged) {}
 }

@@ -10,7 +10,7 @@ record CauseWords(Prospect prospect) {
   /** Why the deck is raised and the first clippings are collected. */
   String whyRaise(Plan plan, Weighed returnThatDay) {
     boolean tooMuch = returnThatDay.breaks(CallRule.ONE_THIRD);
-    if (prospect.known().inSeed() && tooMuch) {
+    if (prospect.foreignSeed() && tooMuch) {
       return say(
           "annual bluegrass is in seed, and more than %s would come off at once",
           prospect.rules().third());

@@ -11,7 +11,7 @@ import java.util.List;
  */
 final class Cautions {
   /** Walk-behind and ride-on decks end at 100-115 mm (common practice, from memory). */
-  private static final double HIGHEST_DECK_MM = 115;
+  static final double HIGHEST_DECK_MM = 115;
 
   private final Prospect prospect;
   private final Known known;
@@ -87,7 +87,7 @@ final class Cautions {
       cautions.add(
           "Long grass hides animals: walk it before you mow, and leave nests, young hares and hedgehogs their corner until they have gone.");
     }
-    if (aboveAnyDeck(plan)) {
+    if (aboveAnyDeck(plan, prospect)) {
       cautions.add(
           say(
               "Few decks go above %s: where yours does not, take grass this tall down with a scythe, a trimmer or a mower made for it, rake it off, and see its handbook about thrown stones.",
@@ -95,7 +95,8 @@ final class Cautions {
     }
   }
 
-  private boolean aboveAnyDeck(Plan plan) {
+  /** True when a plan has a cut higher than decks go. */
+  static boolean aboveAnyDeck(Plan plan, Prospect prospect) {
     double usualMm = Math.max(HIGHEST_DECK_MM, prospect.cutHeightMm());
     return plan.cuts().stream().anyMatch(cut -> cut.toMm() > usualMm);
   }

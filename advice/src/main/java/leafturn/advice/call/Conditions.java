@@ -7,6 +7,7 @@ import java.util.EnumSet;
 import java.util.List;
 import java.util.Set;
 import leafturn.advice.call.Weighing.Weighed;
+import leafturn.model.grass.Species;
 
 /** What would change the answer: the facts at the lawn that a model of weather cannot know. */
 final class Conditions {
@@ -102,7 +103,9 @@ final class Conditions {
   }
 
   private void annualBluegrass(Plan plan, List<String> changes) {
-    boolean none = known.facts().place().annualBluegrass() == Place.AnnualBluegrass.NONE;
+    boolean none =
+        known.facts().place().annualBluegrass() == Place.AnnualBluegrass.NONE
+            || prospect.grass() == Species.ANNUAL_BLUEGRASS;
     boolean looked = known.seedHeads().basis() == SeedHeads.Basis.NOT_SEEN;
     if (none || plan.choice() == Choice.LOWER_ONCE_AND_COLLECT) {
       return;
@@ -183,7 +186,7 @@ final class Conditions {
     if (prospect.wet(day) || (day == 0 && prospect.wetNow())) {
       causes.add("the leaves are dry");
     }
-    if (known.inSeed()) {
+    if (prospect.foreignSeed()) {
       causes.add("no annual bluegrass is in seed any more or nobody minds it");
     }
     double hidden = rules.threshold(CallRule.LEAF_COVER);

@@ -28,8 +28,9 @@ public record CutKind(
     /** Microbes take some from the soil first, and give it back later. */
     TIED_UP;
 
-    /** The verdict on clippings of a C:N. */
-    static NitrogenAtFirst of(double carbonPerNitrogen, CallRules rules) {
+    /** The verdict on clippings of a C:N, which is shown and judged in whole numbers. */
+    static NitrogenAtFirst of(double exactly, CallRules rules) {
+      double carbonPerNitrogen = Math.rint(exactly);
       if (carbonPerNitrogen < rules.threshold(CallRule.NITROGEN_FREED)) {
         return FREED;
       }

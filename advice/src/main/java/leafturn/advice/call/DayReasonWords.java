@@ -3,10 +3,14 @@ package leafturn.advice.call;
 import static leafturn.advice.call.Words.percent;
 import static leafturn.advice.call.Words.say;
 
+import java.time.LocalTime;
 import leafturn.model.weather.hourly.GrassDay.Span;
 
 /** What the weather of a day says for or against mowing, in words. */
 final class DayReasonWords {
+  private static final int NOON = 12;
+  private static final int EVENING = 18;
+
   private final Prospect prospect;
   private final CallRules rules;
   private final Reader reader;
@@ -66,9 +70,11 @@ final class DayReasonWords {
     return written(
         CallRule.SOFT_GROUND,
         say(
-            "%s of water in three days",
+            "%s of water in the three days before",
             reader.water(prospect.medianOf(season -> season.waterOfThreeDaysBeforeMm(day)))),
-        "The ground is likely too soft for wheels " + days.when(day) + ".",
+        say(
+            "The ground is likely too soft for wheels %s; water of the day itself is not in that.",
+            days.when(day)),
         "limit " + reader.waterLimit(rules.threshold(prospect.softRule())),
         against);
   }
@@ -90,7 +96,7 @@ final class DayReasonWords {
     return seenWet(day)
         ? seen(
             CallRule.WET,
-            "Leaves wet this morning",
+            "Leaves wet " + seenWhen(),
             (prospect.standsIn() ? "" : water(day) + reckoned(day)) + clings,
             dryEnough(hours),
             against)
@@ -143,6 +149,16 @@ final class DayReasonWords {
 
   private String wetSeasons(int day) {
     return percent(prospect.leaves().wetFraction(day));
+  }
+
+  /** The part of today in which wet leaves or rain were seen. */
+  private String seenWhen() {
+    LocalTime at = prospect.known().wetToday().map(Sighting::at).orElse(null);
+    return at == null
+        ? "today"
+        : at.getHour() < NOON
+            ? "this morning"
+            : at.getHour() < EVENING ? "this afternoon" : "this evening";
   }
 
   private boolean seenWet(int day) {

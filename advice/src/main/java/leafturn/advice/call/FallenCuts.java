@@ -146,9 +146,10 @@ final class FallenCuts implements DayListener {
    * Cuts of which more than a tenth has not broken down, the latest first.
    *
    * @param carbonFraction C in dry matter, g/g
-   * @param own how long this lawn's clippings stay in sight
+   * @param known what was logged, and how long this lawn's clippings stay in sight
    */
-  List<LyingCut> lying(double carbonFraction, OwnSight own, CallRules rules) {
+  List<LyingCut> lying(double carbonFraction, Known known, CallRules rules) {
+    OwnSight own = known.ownSight();
     List<LyingCut> lying = new ArrayList<>();
     for (int last = cuts.size() - 1; last >= 0 && lying.size() < MOST_SHOWN; last--) {
       Fallen cut = cuts.get(last);
@@ -159,6 +160,7 @@ final class FallenCuts implements DayListener {
         lying.add(
             new LyingCut(
                 cut.day(),
+                known.mowingLogged(cut.day()),
                 cut.dryGPerM2(),
                 carbonPerNitrogen,
                 NitrogenAtFirst.of(carbonPerNitrogen, rules),

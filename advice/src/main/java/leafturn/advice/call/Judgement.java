@@ -28,7 +28,7 @@ final class Judgement {
     GreenUp greenUp = new GreenUp(prospect);
     this.greening = greenUp.greening();
     this.straw = greenUp.toBeLowered();
-    this.seedHeads = known.inSeed();
+    this.seedHeads = prospect.foreignSeed();
   }
 
   /** The rules a plan breaks, heaviest first. */

@@ -139,6 +139,11 @@ final class Known {
     return treatment.on().plusDays(days == null ? 0 : days);
   }
 
+  /** True when the log tells a mowing on a day; else one of that day is reckoned. */
+  boolean mowingLogged(@Nullable LocalDate day) {
+    return mowings().contains(day);
+  }
+
   private List<LocalDate> mowings() {
     return done.stream().filter(LogEntry.Mown.class::isInstance).map(LogEntry::day).toList();
   }

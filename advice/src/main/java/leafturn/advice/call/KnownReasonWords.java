@@ -120,12 +120,21 @@ final class KnownReasonWords {
         rule,
         "Granular feed lies dry",
         say(
-            "spread on %s. The mower would take granules up or throw them; wash them in with %s first, as the label says, and do not %s.",
+            "spread on %s. The mower would take granules up or throw them; %s with %s first, as the label says, and do not %s.",
             known.facts().dryFeed().map(feed -> DayNames.date(feed.on())).orElse("an earlier day"),
+            mayBeWatered() ? "wash them in" : "let rain wash them in",
             reader.height(known.facts().dryFeed().map(known::washInMm).orElse(0.0)),
             reader.take()),
         "the label's water",
         against);
+  }
+
+  private boolean mayBeWatered() {
+    return known
+        .facts()
+        .wateringLimits()
+        .firstAllowed(prospect.today().on(), Plans.LONGEST_WAIT_DAYS)
+        .isPresent();
   }
 
   private Reason held(int day, boolean against) {

@@ -7,6 +7,7 @@ import leafturn.advice.call.CutKind.NitrogenAtFirst;
  * A cut of the past whose returned clippings have not all broken down.
  *
  * @param day when it was made
+ * @param logged true when the log tells it; else it is reckoned from the programme
  * @param dryGPerM2 clippings returned, g dry matter/m2
  * @param carbonPerNitrogen their C:N when they fell
  * @param nitrogenAtFirst what that did to the turf's nitrogen in their first weeks
@@ -15,6 +16,7 @@ import leafturn.advice.call.CutKind.NitrogenAtFirst;
  */
 public record LyingCut(
     LocalDate day,
+    boolean logged,
     double dryGPerM2,
     double carbonPerNitrogen,
     NitrogenAtFirst nitrogenAtFirst,

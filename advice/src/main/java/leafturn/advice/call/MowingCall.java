@@ -285,6 +285,7 @@ public final class MowingCall {
         today.equations().soilPhosphorusPpm(stores),
         today.equations().soilPotassiumPpm(stores),
         prospect.wet(0),
-        today.lastMown());
+        today.lastMown(),
+        prospect.known().mowingLogged(today.lastMown()));
   }
 }

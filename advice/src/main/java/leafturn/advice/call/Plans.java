@@ -68,12 +68,12 @@ final class Plans {
 
   /** First day on which feed may be watered in, or a day beyond all when it may not. */
   private int wateringDay() {
-    for (int day = 0; day <= LONGEST_WAIT_DAYS; day++) {
-      if (prospect.known().facts().wateringLimits().allowed(prospect.date(day))) {
-        return day;
-      }
-    }
-    return Integer.MAX_VALUE;
+    return prospect
+        .known()
+        .facts()
+        .wateringLimits()
+        .firstAllowed(prospect.today().on(), LONGEST_WAIT_DAYS)
+        .orElse(Integer.MAX_VALUE);
   }
 
   /**

@@ -95,6 +95,11 @@ final class Prospect {
     return lawn.ground().grass();
   }
 
+  /** True when annual bluegrass is in seed in a lawn of another grass: its own sows nothing new. */
+  boolean foreignSeed() {
+    return known().inSeed() && grass() != Species.ANNUAL_BLUEGRASS;
+  }
+
   Programme.Mowing mowing() {
     return lawn.programme().mowing();
   }

@@ -82,7 +82,7 @@ final class ReasonWords {
     if (prospect.mowing().byOneThirdRule()) {
       return written(
           CallRule.DUE,
-          taken + " of the height",
+          beside(day) + " of the height",
           say(
               "would come off %s. From the limit up to %s any good day will do; sooner only makes work.",
               days.when(day), prospect.rules().third()),
@@ -93,9 +93,23 @@ final class ReasonWords {
     return written(
         CallRule.DUE,
         say("%d days since the last mowing", since),
-        say("%s of the height would come off %s.", taken, days.when(day)),
+        say(
+            "%s%s of the height %s %s.",
+            against ? "" : "its interval is over. ",
+            taken,
+            against ? "would come off" : "comes off",
+            days.when(day)),
         say("mown every %d days", prospect.mowing().everyDays()),
         against);
+  }
+
+  /** Share of the height that would come off, with as many digits as tell it from the limit. */
+  private String beside(int day) {
+    double taken = Prospect.takenFraction(prospect.heightMm(day), prospect.cutHeightMm());
+    double limit = rules.threshold(CallRule.DUE);
+    return percent(taken).equals(percent(limit)) && taken != limit
+        ? say("%.1f %%", 100 * taken)
+        : percent(taken);
   }
 
   private Reason half(int day, boolean against) {
@@ -116,14 +130,24 @@ final class ReasonWords {
         CallRule.ONE_THIRD,
         taken(prospect.heightMm(day), prospect.cutHeightMm()) + " of the height",
         say(
-            "%s %s, from %s to %s. Taking more than %s at once sets roots back.",
+            "%s %s, from %s to %s. Taking more than %s at once sets roots back.%s",
             against ? "would come off" : "comes off",
             days.when(day),
             reader.height(prospect.heightMm(day)),
             reader.height(prospect.cutHeightMm()),
-            prospect.rules().third()),
+            prospect.rules().third(),
+            tolerated(day)
+                ? say(
+                    " Up to %s still counts as %s: that is less than a day's growth, and no ruler tells it.",
+                    percent(prospect.thirdAndTolerance()), prospect.rules().third())
+                : ""),
         third(),
         against);
+  }
+
+  private boolean tolerated(int day) {
+    double taken = Prospect.takenFraction(prospect.heightMm(day), prospect.cutHeightMm());
+    return taken > rules.threshold(CallRule.ONE_THIRD) && taken <= prospect.thirdAndTolerance();
   }
 
   /** The limit of the one-third rule as it is set. */

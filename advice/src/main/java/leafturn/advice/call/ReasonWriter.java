@@ -107,10 +107,20 @@ final class ReasonWriter {
     } else if (plan.choice() != Choice.LOWER_ONCE_AND_COLLECT) {
       told(List.of(CallRule.ONE_THIRD), plan.day(), false, told, kept);
     }
+    if (intervalUp(plan)) {
+      told(List.of(CallRule.DUE), plan.day(), false, told, kept);
+    }
     if (plan.returned()) {
       returned(plan, told, outcome, kept);
     }
     return kept;
+  }
+
+  /** True when a lawn mown by days is mown because they are over. */
+  private boolean intervalUp(Plan plan) {
+    return !prospect.mowing().byOneThirdRule()
+        && !prospect.known().newlySeeded()
+        && prospect.today().daysSinceMowing() + plan.day() >= prospect.mowing().everyDays();
   }
 
   private static boolean keptFirst(Plan plan, Weighed returnToday) {
@@ -145,26 +155,14 @@ final class ReasonWriter {
       told(List.of(CallRule.LEAF_COVER), 0, false, told, reasons);
     }
     if (known.seen(Sight.OWN_STALKS)) {
-      reasons.add(ownStalks());
+      reasons.add(new OwnSeedWords(prospect).stalks());
+    }
+    if (known.inSeed() && !prospect.foreignSeed()) {
+      reasons.add(new OwnSeedWords(prospect).seedHeads());
     }
     if (known.disease().isPresent()) {
       told(List.of(CallRule.DISEASE), 0, false, told, reasons);
     }
-  }
-
-  private Reason ownStalks() {
-    boolean looked = prospect.known().seedHeads().basis() == SeedHeads.Basis.NOT_SEEN;
-    return Reason.of(
-        rules.entry(CallRule.SEED_HEADS),
-        "The lawn's own stalks",
-        say(
-            "are no reason to %s: they sow nothing unwanted. A sharp blade cuts them clean.%s",
-            reader.take(),
-            looked
-                ? " No annual bluegrass was seen, and that counts for more than the warmth of the year."
-                : ""),
-        "no limit",
-        false);
   }
 
   private void told(

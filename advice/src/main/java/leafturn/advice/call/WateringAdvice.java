@@ -4,7 +4,6 @@ import static leafturn.advice.call.Words.figure;
 import static leafturn.advice.call.Words.percent;
 import static leafturn.advice.call.Words.say;
 
-import java.time.LocalDate;
 import java.time.LocalTime;
 import java.util.ArrayList;
 import java.util.List;
@@ -133,13 +132,7 @@ final class WateringAdvice {
 
   /** First day of the week ahead on which watering is allowed. */
   private Optional<Integer> allowedDay() {
-    for (int day = 0; day <= DAYS_AHEAD; day++) {
-      LocalDate date = prospect.date(day);
-      if (known.facts().wateringLimits().allowed(date)) {
-        return Optional.of(day);
-      }
-    }
-    return Optional.empty();
+    return known.facts().wateringLimits().firstAllowed(prospect.today().on(), DAYS_AHEAD);
   }
 
   private String when(int day) {

@@ -3,7 +3,9 @@ package leafturn.advice.call;
 import java.time.DayOfWeek;
 import java.time.LocalDate;
 import java.time.LocalTime;
+import java.util.Optional;
 import java.util.Set;
+import java.util.stream.IntStream;
 import org.jspecify.annotations.Nullable;
 
 /**
@@ -28,6 +30,14 @@ public record WateringLimits(
       throw new IllegalArgumentException(
           "hours of watering need their first and their last, but got " + from + " and " + to);
     }
+  }
+
+  /** Days from one on until watering is allowed, or empty when it is not within so many days. */
+  Optional<Integer> firstAllowed(LocalDate from, int days) {
+    return IntStream.rangeClosed(0, days)
+        .filter(day -> allowed(from.plusDays(day)))
+        .boxed()
+        .findFirst();
   }
 
   /** True when watering is allowed on a day. */

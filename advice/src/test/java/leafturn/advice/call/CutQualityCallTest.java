@@ -42,10 +42,16 @@ class CutQualityCallTest {
   @Test
   void betweenTheCriticalRatiosItMayGoEitherWay() {
     CallRules rules = CallRules.standard();
-    assertThat(NitrogenAtFirst.of(15.9, rules)).isEqualTo(NitrogenAtFirst.FREED);
+    assertThat(NitrogenAtFirst.of(15.4, rules)).isEqualTo(NitrogenAtFirst.FREED);
+    assertThat(NitrogenAtFirst.of(15.6, rules))
+        .as("shown as 16")
+        .isEqualTo(NitrogenAtFirst.EITHER_WAY);
     assertThat(NitrogenAtFirst.of(16, rules)).isEqualTo(NitrogenAtFirst.EITHER_WAY);
     assertThat(NitrogenAtFirst.of(25, rules)).isEqualTo(NitrogenAtFirst.EITHER_WAY);
-    assertThat(NitrogenAtFirst.of(25.1, rules)).isEqualTo(NitrogenAtFirst.TIED_UP);
+    assertThat(NitrogenAtFirst.of(25.4, rules))
+        .as("shown as 25")
+        .isEqualTo(NitrogenAtFirst.EITHER_WAY);
+    assertThat(NitrogenAtFirst.of(25.6, rules)).isEqualTo(NitrogenAtFirst.TIED_UP);
 
     Outcome outcome = returnedNow(call(FESCUE, mown(ON, 5, 10), Circumstances.NONE));
     assertThat(outcome.kind().nitrogenAtFirst())

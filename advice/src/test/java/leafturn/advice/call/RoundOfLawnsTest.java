@@ -103,7 +103,7 @@ class RoundOfLawnsTest {
             List.of(),
             List.of(),
             List.of(),
-            new Call.Today(heightMm, 50, 10, 0.1, 0.5, 40, 100, false, null),
+            new Call.Today(heightMm, 50, 10, 0.1, 0.5, 40, 100, false, null, false),
             new Outlook(List.of(), List.of(), Spread.exactly(0)),
             new PossibleSeasons(1, 14, "one year"),
             List.of(),

@@ -88,6 +88,11 @@ final class Situation {
     return this;
   }
 
+  Situation rainBefore(double rainMm) {
+    set(Quantity.RAIN_MM, on.minusDays(1), on.minusDays(1), rainMm);
+    return this;
+  }
+
   Situation coldToday(double minimumC, double maximumC) {
     temperatures(on, on, minimumC, maximumC);
     return this;

@@ -120,7 +120,7 @@ class TrueWordsTest {
     SiteClimate measured = wetWeek(on, true);
     SiteClimate standingIn = wetWeek(on, false);
     Call known = call(measured, on);
-    assertThat(all(known)).contains("of water in three days");
+    assertThat(all(known)).contains("of water in the three days before");
     Call untold = call(standingIn, on);
     assertThat(untold.reasons())
         .extracting(Reason::ruleId)

@@ -1,0 +1,62 @@
+package leafturn.cli;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import java.io.IOException;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.io.TempDir;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.ValueSource;
+
+/** What the command call prints on a terminal. */
+class CallOutputTest {
+  private static String called(String on, Path log) {
+    CallCommandsTest.Ran ran =
+        CallCommandsTest.run(
+            "call",
+            CallCommandsTest.example("linden-house-back.lawn.json"),
+            "--weather",
+            CallCommandsTest.example("new-york-2012-2015.csv"),
+            "--log",
+            log.toString(),
+            "--on",
+            on);
+    assertThat(ran.exitCode()).as(ran.err()).isZero();
+    return ran.out();
+  }
+
+  private static Path exampleLog() {
+    return Path.of(CallCommandsTest.example("linden-house-back.log.csv"));
+  }
+
+  private static Path written(Path folder, String rows) throws IOException {
+    return Files.writeString(
+        folder.resolve("log.csv"), "date,what,height_mm,time,seen\n" + rows + "\n");
+  }
+
+  @ParameterizedTest
+  @ValueSource(strings = {"2015-05-28", "2015-08-20"})
+  void noLineIsWiderThanATerminal(String on) {
+    assertThat(called(on, exampleLog()).lines()).allMatch(line -> line.length() <= 80);
+  }
+
+  @Test
+  void aMowingThatNobodyLoggedIsToldAsReckoned(@TempDir Path folder) throws IOException {
+    Path log = written(folder, "2015-05-28,observed,90,12:00,dry leaves");
+    assertThat(called("2015-05-28", log))
+        .containsPattern("last mown [A-Z][a-z]+ \\d+ May\\s+\\(reckoned from the programme, not")
+        .contains("(reckoned, not logged): ");
+    assertThat(called("2015-05-28", exampleLog()))
+        .doesNotContain("(reckoned from the programme, not logged)");
+  }
+
+  @Test
+  void tallGrassAtRestIsOverAThirdThoughNobodyMowsIt(@TempDir Path folder) throws IOException {
+    Path log = written(folder, "2015-07-20,observed,140,10:00,dormant");
+    assertThat(called("2015-07-20", log))
+        .contains("Do not mow, and keep off", "More than a third would come off")
+        .doesNotContain("No day in sight");
+  }
+}
