@@ -81,7 +81,8 @@ final class ImportLook {
   }
 
   private WeatherImport.Ask weather() {
-    return new WeatherImport.Ask(file.target(), file.replacing(), units);
+    return new WeatherImport.Ask(
+        file.target(), file.replacing(), units, Today.begunAnywhere(clock));
   }
 
   private LogImport.Ask log(Today today) {

@@ -77,7 +77,12 @@ final class PropertyRoom implements Room {
       return desk.book()
           .read(
               reading ->
-                  Optional.ofNullable(WeatherUpload.of(reading, context, NewPropertyForm.FILE)))
+                  Optional.ofNullable(
+                      WeatherUpload.of(
+                          reading,
+                          context,
+                          NewPropertyForm.FILE,
+                          Today.begunAnywhere(desk.clock()))))
           .orElse(null);
     } catch (InputException unusable) {
       faults.addAll(unusable.faultsByField());

@@ -11,6 +11,7 @@ import leafturn.records.book.BookReading;
 import leafturn.records.book.BookWriting;
 import leafturn.records.book.StationDay;
 import leafturn.records.book.StationDays;
+import leafturn.records.book.Today;
 import leafturn.web.form.Form;
 
 /** Where the days of a weather station are typed in and corrected. */
@@ -59,6 +60,11 @@ final class StationDayRoom implements Room {
     Form form = Form.sent(WeatherForms.DAY, Stations.units(context), Body.form(context));
     try {
       StationDay day = StationDay.read(form.document("day"));
+      if (day.day().isAfter(Today.begunAnywhere(desk.clock()))) {
+        context.status(UNUSABLE);
+        stations.show(context, form.faulted("day", "it has not come yet; give it as a forecast."));
+        return;
+      }
       if (desk.book().write(by(context), writing -> add(context, writing, day))) {
         Answers.goTo(context, address(context));
         return;

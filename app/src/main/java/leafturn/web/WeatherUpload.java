@@ -6,6 +6,7 @@ import java.io.IOException;
 import java.io.InputStream;
 import java.io.UncheckedIOException;
 import java.nio.charset.StandardCharsets;
+import java.time.LocalDate;
 import java.util.List;
 import java.util.UUID;
 import leafturn.quantity.Units;
@@ -42,9 +43,11 @@ record WeatherUpload(String station, String fileName, Arrivals days) {
   /**
    * The record in a field of a form, or null when no file was chosen.
    *
+   * @param latest the last day that can have been measured
    * @throws InputException with its first faults, which belong to the field
    */
-  static @Nullable WeatherUpload of(BookReading reading, Context context, String field) {
+  static @Nullable WeatherUpload of(
+      BookReading reading, Context context, String field, LocalDate latest) {
     UploadedFile file = context.isMultipartFormData() ? context.uploadedFile(field) : null;
     if (file == null || file.filename().isBlank()) {
       return null;
@@ -52,7 +55,12 @@ record WeatherUpload(String station, String fileName, Arrivals days) {
     String station = UUID.randomUUID().toString();
     String name = Body.fileName(file, MOST_CHARACTERS);
     try {
-      Preview preview = look(reading, name, bytes(file), station);
+      Preview preview =
+          look(
+              reading,
+              name,
+              bytes(file),
+              new WeatherImport.Ask(station, false, Units.METRIC, latest));
       if (preview.ready()) {
         return new WeatherUpload(station, name, preview.arrivals());
       }
@@ -62,8 +70,8 @@ record WeatherUpload(String station, String fileName, Arrivals days) {
     }
   }
 
-  private static Preview look(BookReading reading, String name, byte[] bytes, String station) {
-    WeatherImport.Ask ask = new WeatherImport.Ask(station, false, Units.METRIC);
+  private static Preview look(
+      BookReading reading, String name, byte[] bytes, WeatherImport.Ask ask) {
     SourceText beginning = new SourceText(name, new String(bytes, StandardCharsets.ISO_8859_1));
     if (WeatherFile.isStationForm(beginning)) {
       SourceText text = SourceText.of(name, bytes, WeatherFile.LIMIT_BYTES);

@@ -48,6 +48,8 @@ class PhoneLogOverTlsTest {
     phone.setOffline(true);
     journey.openLawn(LAWN).choose("returned").save("returned");
     journey.openLog().awaitUnsent(1);
+    assertThat(journey.page().locator("a[href='/lawns/" + LAWN + "/log']"))
+        .containsText("An entry waits to be sent");
     phone.setOffline(false);
     journey.awaitUnsent(0);
     assertThat(book.newEntries()).hasSize(1);

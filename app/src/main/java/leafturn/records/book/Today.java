@@ -4,6 +4,7 @@ import java.time.Instant;
 import java.time.InstantSource;
 import java.time.LocalDate;
 import java.time.ZoneId;
+import java.time.ZoneOffset;
 import org.jspecify.annotations.Nullable;
 
 /**
@@ -14,9 +15,19 @@ import org.jspecify.annotations.Nullable;
  * @param now the moment
  */
 public record Today(@Nullable LocalDate fixedDay, Instant now) {
+  private static final ZoneOffset FURTHEST_AHEAD = ZoneOffset.ofHours(14);
+
   /** Today in a book of this title. */
   public static Today of(BookTitle title, InstantSource clock) {
     return new Today(title.fixedDay(), clock.instant());
+  }
+
+  /**
+   * The latest day that has begun anywhere on earth, whatever day a book has of its own: on no
+   * later one was any weather measured.
+   */
+  public static LocalDate begunAnywhere(InstantSource clock) {
+    return LocalDate.ofInstant(clock.instant(), FURTHEST_AHEAD);
   }
 
   /** The day it is in a time zone. */

@@ -11,6 +11,7 @@ import java.util.TreeSet;
 import leafturn.model.weather.WeatherSeries.Quantity;
 import leafturn.quantity.Units;
 import leafturn.records.ArchiveReading;
+import leafturn.records.Dates;
 import leafturn.records.Faults;
 import leafturn.records.SourceText;
 import leafturn.records.WeatherFile;
@@ -31,6 +32,7 @@ public final class WeatherImport {
   private final String station;
   private final boolean replacing;
   private final Units units;
+  private final LocalDate latest;
   private final Map<LocalDate, StationDay> kept = new HashMap<>();
   private final Map<LocalDate, Table.Row> rowOfDay = new HashMap<>();
   private final Set<String> places = new TreeSet<>();
@@ -41,6 +43,7 @@ public final class WeatherImport {
     this.station = ask.station;
     this.replacing = ask.replacing;
     this.units = ask.units;
+    this.latest = ask.latest;
     StationDays.of(book, station).forEach(day -> kept.put(day.day(), day));
   }
 
@@ -50,8 +53,9 @@ public final class WeatherImport {
    * @param station id of the station
    * @param replacing true when the values of the file take the place of those in the book
    * @param units of whoever asks
+   * @param latest the last day that can have been measured
    */
-  public record Ask(String station, boolean replacing, Units units) {}
+  public record Ask(String station, boolean replacing, Units units, LocalDate latest) {}
 
   /** Looks at a table. */
   public static Preview look(BookReading book, Table table, Reading reading, Ask ask) {
@@ -120,6 +124,10 @@ public final class WeatherImport {
   }
 
   private void day(Table.Row row, StationDay day) {
+    if (day.day().isAfter(latest)) {
+      refuseToCome(row, day.day());
+      return;
+    }
     StationDay before = kept.get(day.day());
     Map<Quantity, Double> merged = new EnumMap<>(Quantity.class);
     merged.putAll(day.values());
@@ -147,6 +155,17 @@ public final class WeatherImport {
                   .formatted(look.table.place(row)));
     } else {
       days.add(after);
+    }
+  }
+
+  private void refuseToCome(Table.Row row, LocalDate day) {
+    String sentence =
+        "%s has not come yet, so nothing was measured on it; leave it out, or give it as a forecast on the station's page."
+            .formatted(Dates.words(day));
+    if (look.table.rows().isEmpty()) {
+      look.faults.add(sentence);
+    } else {
+      look.faults.add(row, "date", sentence);
     }
   }
 

@@ -21,19 +21,22 @@ export async function fillKeptPage(page) {
   if (lawn) {
     fillLawn(page, lawn, lawns);
   } else {
-    fillLawns(page, lawns);
+    const waiting = new Set((await queue.entries()).map((entry) => entry.lawn.address));
+    fillLawns(page, lawns, waiting);
   }
   return lawns.person;
 }
 
-function fillLawns(page, lawns) {
+// What was advised before an entry that is not sent yet no longer holds.
+function fillLawns(page, lawns, waiting) {
   find(page, "headline").textContent = "Which lawn?";
   find(page, "choices").hidden = true;
   const list = find(page, "lawns");
   for (const lawn of lawns.lawns) {
     const link = document.createElement("a");
     link.href = `/lawns/${lawn.address}/log`;
-    for (const [className, text] of [["name", lawn.name], ["at", lawn.property], ["detail", lawn.advice]]) {
+    const advice = waiting.has(lawn.address) ? "An entry waits to be sent; the advice will take it in." : lawn.advice;
+    for (const [className, text] of [["name", lawn.name], ["at", lawn.property], ["detail", advice]]) {
       const part = document.createElement("span");
       part.className = className;
       part.textContent = text;

@@ -19,6 +19,10 @@ import org.jspecify.annotations.Nullable;
 /** A book with two properties, three lawns and a station, and the short way to look at tables. */
 final class ImportBook implements AutoCloseable {
   static final LocalDate TODAY = LocalDate.of(2015, 6, 15);
+
+  /** The last day whose weather can have been measured. */
+  static final LocalDate LAST_MEASURED = LocalDate.of(2026, 1, 1);
+
   static final String STATION = "00000000-0000-0000-0000-000000000001";
   static final String HOUSE = "00000000-0000-0000-0000-000000000002";
   static final String MILL = "00000000-0000-0000-0000-000000000003";
@@ -120,7 +124,7 @@ final class ImportBook implements AutoCloseable {
   }
 
   static WeatherImport.Ask weatherAsk(boolean replacing) {
-    return new WeatherImport.Ask(STATION, replacing, Units.METRIC);
+    return new WeatherImport.Ask(STATION, replacing, Units.METRIC, LAST_MEASURED);
   }
 
   void write(Preview preview) {

@@ -45,7 +45,8 @@ class WeatherImportTest extends ImportingTest {
         "2015-05-28,1,9,-9999,|line 2, column D / rain_mm|-9999 is out of range",
         "2015-05-28,1,9,trace,|line 2, column D / rain_mm|\"trace\" is not a number",
         "2015-05-28,1,9,1,50%|line 2, column E / humidity_min_percent|is not a number",
-        "May,1,9,1,|line 2, column A / date|\"May\" is not a date"
+        "May,1,9,1,|line 2, column A / date|\"May\" is not a date",
+        "2026-01-02,1,9,1,|line 2, column A / date|2 January 2026 has not come yet, so nothing was measured"
       })
   void everyFaultNamesItsCell(String row, String place, String sentence) {
     assertThat(book.weather(HEADER + row, false).faults().kept())
