@@ -149,7 +149,7 @@ final class CallCommand implements Callable<Integer> {
     boolean known = !on.isAfter(record.series().lastDay());
     if (forecast != null) {
       forecast
-          .faultFrom(known ? on.plusDays(1) : on)
+          .faultFrom(known ? on.plusDays(1) : on, on)
           .ifPresent(
               fault -> {
                 throw new InputException(forecastFile + ": " + fault + ".");

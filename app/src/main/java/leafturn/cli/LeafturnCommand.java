@@ -29,7 +29,7 @@ public final class LeafturnCommand {
   private static final String HELP_HINT = "'%s --help' tells what it takes.";
 
   private static final Pattern NUMBER = Pattern.compile("[+-]?\\d{1,12}(\\.\\d{1,12})?");
-  private static final Pattern WHOLE_NUMBER = Pattern.compile("[+-]?\\d{1,9}");
+  private static final Pattern WHOLE_NUMBER = Pattern.compile("[+-]?\\d+");
 
   private final PrintWriter out;
   private final PrintWriter err;
@@ -80,7 +80,13 @@ public final class LeafturnCommand {
     if (!WHOLE_NUMBER.matcher(text).matches()) {
       throw new TypeConversionException(Faults.quoted(text) + " is not a whole number");
     }
-    return Integer.parseInt(text);
+    try {
+      return Integer.parseInt(text);
+    } catch (NumberFormatException e) {
+      throw new TypeConversionException(
+          "%s is too far from 0; give a number from %d to %d"
+              .formatted(Faults.quoted(text), Integer.MIN_VALUE, Integer.MAX_VALUE));
+    }
   }
 
   private static long longNumber(String text) {

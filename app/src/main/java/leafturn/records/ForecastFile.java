@@ -144,6 +144,12 @@ public final class ForecastFile {
     if (faults.count() == before && Double.isNaN(rainMm) && Double.isNaN(chance)) {
       faults.add(row.line(), "neither rain_mm nor rain_chance_percent is given; give one of them.");
     }
+    if (rainMm > 0 && chance == 0) {
+      faults.add(
+          row.line(),
+          "%s mm of rain stand beside a chance of 0 %%; give a chance above 0, or 0 mm."
+              .formatted(Numbers.plain(rainMm)));
+    }
     if (faults.count() == before) {
       days.add(new WeatherForecast.Day(minimumC, maximumC, rainMm, chance, wind));
     }

@@ -3,6 +3,7 @@ package leafturn.records;
 import leafturn.advice.season.ProgrammeOutcome;
 import leafturn.model.lawn.CalendarDay;
 import leafturn.model.lawn.Programme;
+import org.jspecify.annotations.Nullable;
 
 /** How often a programme can mow at most. */
 public final class MowingsAYear {
@@ -41,6 +42,16 @@ public final class MowingsAYear {
         ? ""
         : "It mows %s a year at most: fewer than %d mowings keep a meadow and no lawn."
             .formatted(most == 1 ? "once" : most + " times", ProgrammeOutcome.FEWEST_MOWINGS);
+  }
+
+  /** Reports a mowing season that ends on the day it begins on. */
+  public static void checkSeason(
+      JsonObject section, @Nullable CalendarDay from, @Nullable CalendarDay to) {
+    if (from != null && to != null && season(from, to) == 1) {
+      section.fault(
+          "to",
+          "the mowing season ends on the day it begins on, which leaves one mowing a year; give a later day.");
+    }
   }
 
   static String fault(Programme.Mowing mowing) {

@@ -106,6 +106,7 @@ public final class ProgrammesFile {
     ProgrammeFields fields = ProgrammeFields.read(json);
     json.refuseOthers();
     Programme changed = ChangedProgramme.of(present, fields, fed);
+    MowingsAYear.checkSeason(json.object("mowing"), changed.mowing().from(), changed.mowing().to());
     if (MowingsAYear.most(changed.mowing()) < 1) {
       json.object("mowing")
           .object("trigger")
@@ -116,14 +117,17 @@ public final class ProgrammesFile {
 
   private AimWeights weights(JsonObject json) {
     Map<PlanAim, Double> weights = new EnumMap<>(PlanAim.class);
+    long before = faults.count();
     for (PlanAim aim : PlanAim.values()) {
       Double weight = json.number(aim.id(), 0, AimWeights.MOST, "");
       weights.put(aim, weight == null ? 0 : weight);
     }
     json.refuseOthers();
     if (weights.values().stream().noneMatch(weight -> weight > 0)) {
-      root.fault(
-          "aims", "no aim has a weight above 0; give one at least, for instance \"work\": 1.");
+      if (faults.count() == before) {
+        root.fault(
+            "aims", "no aim has a weight above 0; give one at least, for instance \"work\": 1.");
+      }
       return AimWeights.usual();
     }
     return new AimWeights(weights);

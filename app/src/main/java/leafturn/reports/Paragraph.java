@@ -20,11 +20,20 @@ public final class Paragraph {
    * @param lead what stands before it on the first line, for instance "- "
    */
   public static List<String> of(String lead, String text) {
+    return of(lead, text, WIDTH);
+  }
+
+  /**
+   * The same with lines of another width.
+   *
+   * @param widest most characters of a line
+   */
+  public static List<String> of(String lead, String text, int widest) {
     List<String> lines = new ArrayList<>();
     StringBuilder line = new StringBuilder(lead);
     boolean empty = true;
     for (String word : text.split(" ")) {
-      if (!empty && line.length() + 1 + word.length() > WIDTH) {
+      if (!empty && line.length() + 1 + word.length() > widest) {
         lines.add(line.toString());
         line = new StringBuilder(" ".repeat(lead.length()));
         empty = true;

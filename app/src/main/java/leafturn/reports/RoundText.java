@@ -34,8 +34,17 @@ public final class RoundText {
     }
     round.withoutCall().forEach(lawn -> lines.addAll(withoutCall(lawn)));
     lines.add("");
-    lines.add("Weather: " + round.weatherOrigin() + ". Ranges come from other years, no forecast.");
+    lines.add("Weather: " + round.weatherOrigin() + ". " + ranges(round));
     return lines.stream().map(Paragraph::plain).toList();
+  }
+
+  private static String ranges(RoundOfLawns round) {
+    boolean forecast =
+        round.lawns().stream()
+            .anyMatch(lawn -> lawn.call().possibleSeasons().forecastUntil() != null);
+    return forecast
+        ? "Ranges follow a forecast, less by the day, and then other years."
+        : "Ranges come from other years, no forecast.";
   }
 
   private static List<String> withoutCall(LawnWithoutCall lawn) {

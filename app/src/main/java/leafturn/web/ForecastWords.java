@@ -45,15 +45,19 @@ public final class ForecastWords {
     if (forecast.last().isBefore(today)) {
       return "It has expired: advice goes by possible seasons alone.";
     }
-    if (forecast.first().isAfter(today)) {
-      return "It begins after today, so nothing follows it yet.";
+    if (beginsLate()) {
+      return "It begins after tomorrow, so nothing follows it yet.";
     }
     return "Advice follows it until then and trusts it less by the day.";
   }
 
   /** True when advice follows it today. */
   public boolean holds() {
-    return !forecast.first().isAfter(today) && !forecast.last().isBefore(today);
+    return !beginsLate() && !forecast.last().isBefore(today);
+  }
+
+  private boolean beginsLate() {
+    return forecast.first().isAfter(today.plusDays(1));
   }
 
   /** Headings of its cells, each with its unit. */

@@ -1,5 +1,6 @@
 package leafturn.web;
 
+import java.time.LocalDate;
 import java.util.List;
 import leafturn.advice.call.Call;
 import leafturn.advice.call.DryHours;
@@ -158,9 +159,19 @@ public final class RoundPage {
   }
 
   /** The rain of the next seven days over the possible seasons. */
-  public String rainToCome() {
+  private String rainToCome() {
     Spread rain = outlook().rainNextSevenDaysMm();
     return units().water(rain).inLine();
+  }
+
+  /** What is known of the next seven days, with the rain they may bring, in a sentence or two. */
+  public String nextSevenDays() {
+    LocalDate until = call().possibleSeasons().forecastUntil();
+    return until == null
+        ? "Of the next seven days this round knows nothing yet. Possible seasons bring %s: no forecast, but what may come."
+            .formatted(rainToCome())
+        : "The next seven days follow a forecast until %s, less by the day. Possible seasons along it bring %s."
+            .formatted(DayWords.date(until), rainToCome());
   }
 
   /** How the rain to come is to be read. */

@@ -14,6 +14,7 @@ import leafturn.reports.figure.TradeFigure;
 import leafturn.reports.plan.AimWords;
 import leafturn.reports.plan.BasisWords;
 import leafturn.reports.plan.PlanFigure;
+import leafturn.reports.plan.ProgrammeWarnings;
 import leafturn.reports.plan.ProgrammeWords;
 import leafturn.reports.plan.TradeWords;
 import leafturn.web.sheet.NoteWords;
@@ -28,18 +29,21 @@ public final class SeasonPage {
   private final PlanWeights look;
   private final UnitWords units;
   private final boolean mayAdopt;
+  private final String sinceThen;
 
   SeasonPage(
       PlacedLawn placed,
       @Nullable PlanJob job,
       PlanWeights look,
       UnitWords units,
-      boolean mayAdopt) {
+      boolean mayAdopt,
+      String sinceThen) {
     this.placed = placed;
     this.job = job;
     this.look = look;
     this.units = units;
     this.mayAdopt = mayAdopt;
+    this.sinceThen = sinceThen;
   }
 
   public String lawnName() {
@@ -84,6 +88,11 @@ public final class SeasonPage {
     PlanJob asked = job;
     SeasonPlan plan = asked == null ? null : asked.plan();
     return asked == null || plan == null ? null : new Answer(plan, asked.subject().notes());
+  }
+
+  /** How the lawn has come to be kept otherwise since the plan was made; empty where it has not. */
+  public String sinceThen() {
+    return sinceThen;
   }
 
   /** A choice of a list. */
@@ -134,6 +143,15 @@ public final class SeasonPage {
       return trade.answer();
     }
 
+    public String now() {
+      return trade.now();
+    }
+
+    /** What is to be said against programmes of one's own. */
+    public List<String> warnings() {
+      return ProgrammeWarnings.of(plan, units);
+    }
+
     public List<String> againstNow() {
       return trade.againstNow();
     }
@@ -143,7 +161,8 @@ public final class SeasonPage {
     }
 
     public List<String> basis() {
-      List<String> sentences = new ArrayList<>(BasisWords.of(plan.basis()));
+      List<String> sentences = new ArrayList<>(List.of(trade.weighed()));
+      sentences.addAll(BasisWords.of(plan.basis()));
       sentences.addAll(plan.basis().notes());
       NoteWords words = new NoteWords(units.units());
       notes.forEach(note -> sentences.add(words.of(note)));

@@ -94,7 +94,13 @@ final class SeasonRoom implements Room {
         job,
         PlanWeights.of(context.queryParamMap()),
         new UnitWords(visitor.person().units()),
-        visitor.mayChange(placed.property().id()));
+        visitor.mayChange(placed.property().id()),
+        job == null ? "" : sinceThen(placed, job));
+  }
+
+  private String sinceThen(PlacedLawn placed, PlanJob job) {
+    LocalDate today = desk.rounds().dayOf(placed);
+    return desk.book().read(reading -> job.subject().since(reading, placed, today));
   }
 
   private void progress(Context context) {

@@ -144,6 +144,8 @@ class PlanCommandTest {
         "{\"programmes\": [{\"name\": \"A\", \"mowing\": {\"clippings\": {\"byRules\": true, \"returnedShare\": 1}}}]} | keep one of them",
         "{\"programmes\": [{\"name\": \"A\", \"mowing\": {\"from\": \"02-30\"}}]} | not a day of any year",
         "{\"programmes\": [{\"name\": \"Lean\", \"mowing\": {\"heightMm\": 200, \"trigger\": {\"oneThird\": true}, \"from\": \"01-02\", \"to\": \"01-05\"}, \"feeding\": [], \"irrigation\": {\"shareOfDemand\": 0}}], \"search\": false} | \"Lean\" is not mown in any possible season; lower its cut height",
+        "{\"programmes\": [{\"name\": \"A\", \"mowing\": {\"from\": \"04-01\", \"to\": \"04-01\"}}]} | mowing.to: the mowing season ends on the day it begins on",
+        "{\"rules\": {\"deck-factor\": 3}} | deck-factor-side (2) are out of order",
         "{\"aims\": {\"work\": 11}} | from 0 to 10",
         "{\"aims\": {\"work\": 0}} | no aim has a weight above 0",
         "{\"aims\": {\"wrok\": 1}} | did you mean work",
@@ -162,7 +164,25 @@ class PlanCommandTest {
   }
 
   @Test
+  void aWrongNameOfAnAimIsOneFault() throws IOException {
+    assertThat(plan("--programmes", programmes("{\"aims\": {\"beauty\": 1}}")).err())
+        .contains("aims.beauty: there is no such field")
+        .doesNotContain("no aim has a weight above 0");
+  }
+
+  @Test
+  void linesAreNoWiderThanATerminal() throws IOException {
+    Ran ran = plan("--programmes", withoutSearch());
+    assertThat(ran.out().lines()).allMatch(line -> line.length() <= 100);
+    assertThat(ran.out()).contains("Now is: ", "water");
+  }
+
+  @Test
   void wrongNumbersAreSentences() {
+    assertThat(plan("--members", "1000000000").err())
+        .contains("10 to 2000")
+        .doesNotContain("whole");
+    assertThat(plan("--members", "90000000000").err()).contains("is too far from 0");
     assertThat(plan("--members", "3").err()).contains("--members").contains("10 to 2000");
     assertThat(plan("--members", "3").exitCode()).isEqualTo(2);
   }

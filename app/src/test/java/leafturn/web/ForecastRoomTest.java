@@ -3,8 +3,10 @@ package leafturn.web;
 import static org.assertj.core.api.Assertions.assertThat;
 
 import java.net.http.HttpResponse;
+import java.nio.file.Files;
 import java.util.List;
 import java.util.Map;
+import leafturn.records.Examples;
 import leafturn.records.book.Sheet;
 import leafturn.records.sheet.ForecastSheet;
 import leafturn.records.sheet.Kind;
@@ -77,6 +79,35 @@ class ForecastRoomTest extends DemoSite {
         .contains("The county’s service");
     assertThat(visitor.read(station))
         .contains("Advice follows it until then", "Sat 30 May", "Correct or withdraw this one");
+  }
+
+  @Test
+  void aForecastFromTomorrowOnCountsAndTheRoundSaysSo() throws Exception {
+    assertThat(visitor.read("/")).contains("this round knows nothing yet");
+    use(Files.readString(Examples.file("forecast.csv")));
+    assertThat(visitor.read(station)).contains("Advice follows it until then");
+    assertThat(visitor.read(LAWN)).contains("Until 4 June the possible seasons follow");
+    assertThat(visitor.read("/"))
+        .contains("The next seven days follow a forecast until", "less by the day")
+        .doesNotContain("knows nothing yet", "no forecast");
+  }
+
+  @Test
+  void aForecastThatBeginsLaterIsNotFollowedAndThatIsSaid() throws Exception {
+    use(HEADER + "2015-05-30,29,19,0\n2015-05-31,30,20,0\n");
+    assertThat(visitor.read(LAWN))
+        .contains("The forecast is not followed: the forecast begins on 2015-05-30");
+    assertThat(visitor.read(station)).contains("It begins after tomorrow");
+  }
+
+  @Test
+  void rainWithoutAChanceIsAFault() throws Exception {
+    HttpResponse<String> looked =
+        look(
+            "The county’s service",
+            "date,temp_max,temp_min,rain_mm,rain_chance_percent\n2015-05-28,29,19,10,0\n");
+    assertThat(looked.statusCode()).isEqualTo(422);
+    assertThat(looked.body()).contains("10 mm of rain stand beside a chance of 0 %");
   }
 
   @Test

@@ -61,7 +61,7 @@ final class Answer {
     return Cautions.aboveAnyDeck(plan, prospect)
         ? say(
             " No usual deck cuts above %s: have that done first with a trimmer or a scythe-type mower, or by a contractor.",
-            reader.height(Cautions.HIGHEST_DECK_MM))
+            reader.height(DeckHeights.HIGHEST_MM))
         : "";
   }
 

@@ -19,6 +19,7 @@ public final class CallRules {
           List.of(CallRule.ONE_THIRD, CallRule.HALF),
           List.of(CallRule.CLUMPS, CallRule.CLUMPS_HEAVY),
           List.of(CallRule.CLUMP_LIMIT_WET, CallRule.CLUMP_LIMIT_DRY),
+          List.of(CallRule.DECK_FACTOR, CallRule.DECK_FACTOR_SIDE),
           List.of(CallRule.SHORT_PIECES, CallRule.LENGTH));
 
   private static final CallRules STANDARD = new CallRules(read(), Map.of());

@@ -10,9 +10,6 @@ import java.util.List;
  * machine's handbook, the product's label and local codes come first.
  */
 final class Cautions {
-  /** Walk-behind and ride-on decks end at 100-115 mm (common practice, from memory). */
-  static final double HIGHEST_DECK_MM = 115;
-
   private final Prospect prospect;
   private final Known known;
   private final CallRules rules;
@@ -91,13 +88,13 @@ final class Cautions {
       cautions.add(
           say(
               "Few decks go above %s: where yours does not, take grass this tall down with a scythe, a trimmer or a mower made for it, rake it off, and see its handbook about thrown stones.",
-              prospect.reader().height(HIGHEST_DECK_MM)));
+              prospect.reader().height(DeckHeights.HIGHEST_MM)));
     }
   }
 
   /** True when a plan has a cut higher than decks go. */
   static boolean aboveAnyDeck(Plan plan, Prospect prospect) {
-    double usualMm = Math.max(HIGHEST_DECK_MM, prospect.cutHeightMm());
+    double usualMm = Math.max(DeckHeights.HIGHEST_MM, prospect.cutHeightMm());
     return plan.cuts().stream().anyMatch(cut -> cut.toMm() > usualMm);
   }
 

@@ -32,9 +32,12 @@ public record LawnOnRound(
     }
   }
 
-  /** True when there is something to decide: to mow, to wait for a day, or to cut twice. */
+  /**
+   * True when there is something to decide today: to mow, to wait for a day, or to cut twice. On
+   * the day of a mowing that is done.
+   */
   public boolean needsDecision() {
-    return call.choice() != Choice.LEAVE_ALONE;
+    return call.choice() != Choice.LEAVE_ALONE && !call.on().equals(call.today().lastMown());
   }
 
   /**

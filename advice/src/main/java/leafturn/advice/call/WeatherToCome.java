@@ -82,7 +82,8 @@ record WeatherToCome(
     String madeFrom = madeFrom(record, stretches.size(), generated, climate) + followed(forecast);
     return new WeatherToCome(
         List.copyOf(seasons),
-        new PossibleSeasons(seasons.size(), DAYS, madeFrom),
+        new PossibleSeasons(
+            seasons.size(), DAYS, madeFrom, forecast == null ? null : forecast.last()),
         false,
         List.copyOf(notes));
   }
@@ -107,7 +108,7 @@ record WeatherToCome(
 
   private static void checkForecast(
       WeatherForecast forecast, Start start, boolean weatherCanBeGenerated) {
-    Optional<String> fault = forecast.faultFrom(start.first());
+    Optional<String> fault = forecast.faultFrom(start.first(), start.on());
     if (fault.isPresent()) {
       throw new NoCallException(fault.get());
     }

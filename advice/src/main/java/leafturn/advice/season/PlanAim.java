@@ -88,8 +88,13 @@ public enum PlanAim {
     return Math.abs(difference) < step ? 0 : (int) Math.signum(difference);
   }
 
+  /** The value in steps, not rounded. */
+  double inSteps(ProgrammeOutcome outcome, ProgrammeOutcome present) {
+    return of(outcome, present) / step;
+  }
+
   /** The value counted in steps, so that a programme is better only by a difference that counts. */
-  public long steps(ProgrammeOutcome outcome, ProgrammeOutcome present) {
-    return Math.round(of(outcome, present) / step);
+  static double whole(double inSteps) {
+    return Math.round(inSteps);
   }
 }

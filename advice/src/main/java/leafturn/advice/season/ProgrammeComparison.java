@@ -46,6 +46,7 @@ final class ProgrammeComparison {
     return new ProgrammeOutcome(
         Spread.of(mowings),
         spread(years, Yearly.LEAF_GROWTH_G),
+        spread(years, Yearly.IRRIGATION_MM),
         work.of(mowings, years[Yearly.COLLECTED_G.ordinal()]),
         new ProgrammeOutcome.Kept(
             spread(years, Yearly.KEPT_N),

@@ -8,6 +8,7 @@ import org.jspecify.annotations.Nullable;
  *
  * @param mowings a year
  * @param growthGPerM2 leaf grown, dry matter, g/m2
+ * @param irrigationMm water given, mm
  * @param work hours and what is carried away
  * @param kept nutrients in returned clippings, g/m2
  * @param feed fertiliser
@@ -18,6 +19,7 @@ import org.jspecify.annotations.Nullable;
 public record ProgrammeOutcome(
     Spread mowings,
     Spread growthGPerM2,
+    Spread irrigationMm,
     Work work,
     Kept kept,
     Feed feed,

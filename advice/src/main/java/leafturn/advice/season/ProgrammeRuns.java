@@ -76,6 +76,7 @@ final class ProgrammeRuns {
   private double value(Yearly quantity, LawnRun run) {
     return switch (quantity) {
       case MOWINGS -> run.total(Flows.MOWINGS);
+      case IRRIGATION_MM -> run.total(Flows.IRRIGATION_MM);
       case LEAF_GROWTH_G -> run.total(Flows.LEAF_GROWTH_G);
       case COLLECTED_G -> run.total(Flows.CLIPPINGS_G) - run.total(Flows.RETURNED_G);
       case KEPT_N -> run.total(Flows.RETURNED_N);

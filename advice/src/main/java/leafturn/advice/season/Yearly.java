@@ -3,6 +3,7 @@ package leafturn.advice.season;
 /** What a plan reports of each possible season, per m2. */
 enum Yearly {
   MOWINGS,
+  IRRIGATION_MM,
   LEAF_GROWTH_G,
   COLLECTED_G,
   KEPT_N,

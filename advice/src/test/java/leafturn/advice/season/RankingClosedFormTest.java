@@ -46,6 +46,17 @@ final class RankingClosedFormTest {
   }
 
   @Test
+  void belowAStepTheNumbersDecideAndBetweenEqualsTheUsualAims() {
+    SeasonPlan plan =
+        plan(
+            new double[] {20, 10},
+            new double[] {20, 9.95}, // less than a step of 0.2 mm better
+            new double[] {5, 9.95}); // the same thatch, and less to carry
+    assertThat(Ranking.alone(plan, PlanAim.THATCH).best()).isEqualTo(2);
+    assertThat(Ranking.of(plan, weights(0, 1)).unbeatenByDistance()).containsExactly(2, 1, 0);
+  }
+
+  @Test
   void weightsMustBeWeights() {
     assertThatThrownBy(() -> weights(0, 0)).hasMessageContaining("give one at least");
     assertThatThrownBy(() -> weights(11, 1)).hasMessageContaining("from 0 to 10");
@@ -75,6 +86,7 @@ final class RankingClosedFormTest {
     return new ProgrammeOutcome(
         Spread.exactly(20),
         Spread.exactly(500),
+        none,
         new ProgrammeOutcome.Work(null, Spread.exactly(litresPerM2), null, null),
         new ProgrammeOutcome.Kept(none, none, none),
         new ProgrammeOutcome.Feed(0, none),

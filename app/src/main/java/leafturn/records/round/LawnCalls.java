@@ -173,7 +173,7 @@ final class LawnCalls {
   /** The call over possible seasons that follow a forecast, where there is one of use. */
   private Call following(@Nullable ForecastSheet forecast, ToCall toCall, List<String> notes) {
     LocalDate on = toCall.asked().on();
-    if (forecast == null || forecast.first().isAfter(on)) {
+    if (forecast == null) {
       return made(toCall, toCall.asked());
     }
     if (forecast.last().isBefore(on)) {

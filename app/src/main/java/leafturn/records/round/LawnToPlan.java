@@ -2,7 +2,9 @@ package leafturn.records.round;
 
 import java.time.LocalDate;
 import java.util.ArrayList;
+import java.util.Comparator;
 import java.util.List;
+import java.util.Objects;
 import java.util.UUID;
 import leafturn.advice.call.CallRules;
 import leafturn.model.lawn.Lawn;
@@ -30,8 +32,14 @@ import org.jspecify.annotations.Nullable;
  * @param climate the record of its station
  * @param rules of the book
  * @param notes what was assumed or filled in
+ * @param sheet of the programme that holds on the day, or null
  */
-public record LawnToPlan(Lawn lawn, SiteClimate climate, CallRules rules, List<String> notes) {
+public record LawnToPlan(
+    Lawn lawn,
+    SiteClimate climate,
+    CallRules rules,
+    List<String> notes,
+    @Nullable ProgrammeSheet sheet) {
   /** So long a plan may wait until it holds, years; common practice, no source. */
   private static final int YEARS_AHEAD = 2;
 
@@ -54,6 +62,7 @@ public record LawnToPlan(Lawn lawn, SiteClimate climate, CallRules rules, List<S
     if (station == null) {
       throw new InputException(StationWeather.NONE);
     }
+    ProgrammeSheet programme = programme(reading, placed.lawn().id(), on);
     StationWeather weather = StationWeather.upTo(reading, station, MEASURED_ONLY);
     SoilStart soil = SoilStart.of(reading, placed.lawn(), weather.firstDay(), on);
     LawnReading described =
@@ -62,14 +71,43 @@ public record LawnToPlan(Lawn lawn, SiteClimate climate, CallRules rules, List<S
                 placed.property().content(),
                 station.content(),
                 placed.lawn().content(),
-                programme(reading, placed.lawn().id(), on),
+                programme,
                 soil.soil()));
     List<String> notes = new ArrayList<>(described.notes());
     notes.addAll(soil.notes());
     notes.addAll(weather.notes());
     Lawn lawn = described.lawn();
     CallRules rules = CallRules.standard().with(LawnCalls.thresholds(reading));
-    return new LawnToPlan(lawn, weather.at(lawn.site()), rules, notes);
+    return new LawnToPlan(lawn, weather.at(lawn.site()), rules, notes, programme);
+  }
+
+  /**
+   * How the lawn has come to be kept otherwise since this was read: by another programme now, or by
+   * one that is to hold later; empty where it has not.
+   *
+   * @param on today
+   */
+  public String since(BookReading reading, PlacedLawn placed, LocalDate on) {
+    List<ProgrammeSheet> all =
+        reading.ofLawn(Kind.PROGRAMME, placed.lawn().id()).stream().map(Sheet::content).toList();
+    ProgrammeSheet now = programme(reading, placed.lawn().id(), on);
+    if (!Objects.equals(now, sheet)) {
+      return "This plan was made for the lawn as it was kept before; since then it is kept by another programme%s. What is said against now is said against the one before: make the plan again."
+          .formatted(now == null ? "" : named(now));
+    }
+    return all.stream()
+        .filter(later -> later.from().isAfter(on))
+        .min(Comparator.comparing(ProgrammeSheet::from))
+        .map(
+            later ->
+                "From %s on the lawn will be kept by another programme; now, as this plan says it, is the one until then."
+                    .formatted(Dates.words(later.from())))
+        .orElse("");
+  }
+
+  private static String named(ProgrammeSheet sheet) {
+    String since = " (from %s on)".formatted(Dates.words(sheet.from()));
+    return sheet.name() == null ? since : ", “%s”%s".formatted(sheet.name(), since);
   }
 
   private static @Nullable ProgrammeSheet programme(

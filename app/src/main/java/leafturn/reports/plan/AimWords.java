@@ -31,7 +31,7 @@ public record AimWords(UnitWords units, String third) {
       case THATCH -> "less thatch after five years";
       case CLUMPS -> "fewer mowings with clumps likely";
       case THIRD_RULE -> "fewer mowings over " + third;
-      case GROWTH -> "growth like that of now";
+      case GROWTH -> "growth as now or more";
     };
   }
 

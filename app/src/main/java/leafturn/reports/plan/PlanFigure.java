@@ -44,7 +44,8 @@ public record PlanFigure(String name, Function<ProgrammeOutcome, SpreadWords> wo
         new PlanFigure("Mowings", outcome -> QuantityWords.whole(outcome.mowings(), "")),
         new PlanFigure("Hours", outcome -> known(outcome.work().hours(), "h")),
         new PlanFigure("Bags", outcome -> bags(outcome.work().bags())),
-        new PlanFigure("Carried away", outcome -> carried(outcome.work(), units)));
+        new PlanFigure("Carried away", outcome -> carried(outcome.work(), units)),
+        new PlanFigure("Water given", outcome -> water(outcome.irrigationMm(), units)));
   }
 
   /** Nutrients and feed. */
@@ -93,6 +94,10 @@ public record PlanFigure(String name, Function<ProgrammeOutcome, SpreadWords> wo
       return NONE;
     }
     return litres == null ? units.volumeOnArea(work.collectedLitresPerM2()) : units.volume(litres);
+  }
+
+  private static SpreadWords water(Spread mm, UnitWords units) {
+    return mm.high() == 0 ? NONE : units.water(mm);
   }
 
   private static SpreadWords feed(ProgrammeOutcome outcome, UnitWords units) {

@@ -58,6 +58,7 @@ public record PlanReport(
       double distance,
       Map<String, Object> programme,
       Spread mowings,
+      Spread irrigationMm,
       @Nullable Spread hours,
       Spread collectedLitresPerM2,
       @Nullable Spread collectedLitres,
@@ -83,8 +84,10 @@ public record PlanReport(
     UnitWords units = new UnitWords(Units.METRIC);
     TradeWords trade = new TradeWords(plan, ranking, weights, units);
     List<String> words = new ArrayList<>(List.of(trade.answer()));
+    words.add(trade.now());
     words.addAll(trade.againstNow());
     words.addAll(trade.trades());
+    words.add(trade.weighed());
     Map<String, Double> aims = new LinkedHashMap<>();
     for (PlanAim aim : PlanAim.values()) {
       aims.put(aim.id(), weights.of(aim));
@@ -94,7 +97,8 @@ public record PlanReport(
     for (Ranking.Place place : ranking.places()) {
       entries.add(entry(place, plan.programmes().get(place.number()), programmes));
     }
-    List<String> all = new ArrayList<>(notes);
+    List<String> all = new ArrayList<>(ProgrammeWarnings.of(plan, units));
+    all.addAll(notes);
     all.addAll(plan.basis().notes());
     return new PlanReport(
         plan.basis().draws().seasons(),
@@ -119,6 +123,7 @@ public record PlanReport(
         place.distance(),
         ProgrammeDocument.of(result.planned().programme()),
         outcome.mowings(),
+        outcome.irrigationMm(),
         outcome.work().hours(),
         outcome.work().collectedLitresPerM2(),
         outcome.work().collectedLitres(),

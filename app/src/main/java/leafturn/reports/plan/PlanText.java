@@ -20,6 +20,7 @@ import leafturn.reports.UnitWords;
 /** A plan as lines for a terminal. */
 public final class PlanText {
   private static final int UNBEATEN_SHOWN = 8;
+  private static final int WIDEST_TABLE = 100;
   private static final UnitWords UNITS = new UnitWords(Units.METRIC);
 
   private final SeasonPlan plan;
@@ -47,12 +48,17 @@ public final class PlanText {
   private List<String> lines(List<String> notes, int adopt) {
     TradeWords trade = new TradeWords(plan, ranking, weights, UNITS);
     paragraph(trade.answer());
+    paragraph(trade.now());
     trade.againstNow().forEach(this::paragraph);
+    lines.add("");
+    names();
     lines.add("");
     table();
     lines.add("");
     trade.trades().forEach(this::paragraph);
     lines.add("");
+    paragraph(trade.weighed());
+    ProgrammeWarnings.of(plan, UNITS).forEach(this::paragraph);
     BasisWords.of(plan.basis()).forEach(this::paragraph);
     List<String> all = new ArrayList<>(notes);
     all.addAll(plan.basis().notes());
@@ -83,43 +89,42 @@ public final class PlanText {
     return shown;
   }
 
-  private void table() {
+  private void names() {
     ProgrammeWords words = new ProgrammeWords(UNITS, plan.basis().third());
     for (int number : shown()) {
-      lines.add(
-          "%4d  %s%s"
-              .formatted(
-                  number,
-                  words.name(plan.programmes().get(number).planned()),
-                  number == ranking.best() ? "  <- nearest to the aims" : ""));
+      String beaten = ranking.places().get(number).unbeaten() ? "" : " (beaten)";
+      String nearest = number == ranking.best() ? "  <- nearest to the aims" : "";
+      String name = words.name(plan.programmes().get(number).planned());
+      lines.addAll(
+          Paragraph.of("%4d  ".formatted(number), name + beaten + nearest, WIDEST_TABLE));
     }
-    lines.add("");
+  }
+
+  private void table() {
     TextTable table =
         new TextTable(
             "No.",
             "mowings",
             "hours",
-            "litres/m2",
+            "litres",
+            "water",
             "N kept",
             "N needed",
             "nitrate",
-            "thatch 5 yr",
+            "thatch",
             "clumps",
             "over " + plan.basis().third(),
-            "growth",
-            "unbeaten");
+            "growth");
     for (int number : shown()) {
       ProgrammeOutcome outcome = plan.programmes().get(number).outcome();
-      boolean unbeaten = ranking.places().get(number).unbeaten();
-      table.row(cells(number, outcome, unbeaten));
+      table.row(cells(number, outcome));
     }
-    lines.addAll(table.lines());
-    lines.add(
-        "N kept, N needed for growth as now and nitrate lost in g N/m2 a year, thatch in mm,");
-    lines.add("growth in g dry leaf/m2 a year: medians. --json gives the ranges.");
+    lines.addAll(table.lines(WIDEST_TABLE));
+    paragraph(
+        "Medians of a year; --json gives the ranges. Litres carried away per m2, water given in mm, N kept, N needed for growth as now and nitrate lost in g N/m2, thatch after 5 years in mm, growth in g dry leaf/m2.");
   }
 
-  private static String[] cells(int number, ProgrammeOutcome outcome, boolean unbeaten) {
+  private static String[] cells(int number, ProgrammeOutcome outcome) {
     var hours = outcome.work().hours();
     var needed = outcome.feed().equalGrowthNGPerM2();
     return new String[] {
@@ -127,14 +132,14 @@ public final class PlanText {
       QuantityWords.whole(outcome.mowings().middle(), ""),
       hours == null ? "-" : QuantityWords.oneDecimal(hours.middle()),
       QuantityWords.oneDecimal(outcome.work().collectedLitresPerM2().middle()),
+      QuantityWords.whole(outcome.irrigationMm().middle(), ""),
       QuantityWords.oneDecimal(outcome.kept().nGPerM2().middle()),
       needed == null ? "> 40" : QuantityWords.oneDecimal(needed.middle()),
       QuantityWords.plain(outcome.leachedNGPerM2().middle()),
       QuantityWords.oneDecimal(outcome.thatch().after5YearsMm().middle()),
       QuantityWords.whole(outcome.risks().clumpMowings().middle(), ""),
       QuantityWords.percent(outcome.risks().thirdRuleBrokenFraction().middle()),
-      QuantityWords.whole(outcome.growthGPerM2().middle(), ""),
-      unbeaten ? "yes" : ""
+      QuantityWords.whole(outcome.growthGPerM2().middle(), "")
     };
   }
 }

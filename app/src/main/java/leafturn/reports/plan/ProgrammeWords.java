@@ -31,6 +31,11 @@ public record ProgrammeWords(UnitWords units, String third) {
     return planned.name().isEmpty() ? capital(parts(planned.programme())) : planned.name();
   }
 
+  /** How a lawn is kept now, told in full. */
+  public String now(Programme programme) {
+    return parts(programme) + (programme.irrigationShareOfDemand() > 0 ? "" : ", not watered");
+  }
+
   /** What a programme does. */
   public String parts(Programme programme) {
     List<String> parts = new ArrayList<>();

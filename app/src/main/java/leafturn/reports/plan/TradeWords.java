@@ -1,14 +1,15 @@
 package leafturn.reports.plan;
 
 import java.util.ArrayList;
-import java.util.Comparator;
 import java.util.List;
 import leafturn.advice.season.AimWeights;
 import leafturn.advice.season.PlanAim;
-import leafturn.advice.season.PlannedProgramme.Origin;
+import leafturn.advice.season.PlannedProgramme;
+import leafturn.advice.season.ProgrammeOutcome;
 import leafturn.advice.season.Ranking;
 import leafturn.advice.season.SeasonPlan;
 import leafturn.advice.season.SeasonPlan.Result;
+import leafturn.quantity.DisplayNumber;
 import leafturn.reports.UnitWords;
 
 /** What is gained and what is given up between the programmes of a plan, in sentences. */
@@ -41,6 +42,28 @@ public final class TradeWords {
         ? "By your aims: %s.".formatted(programmes.parts(best.planned().programme()))
         : "By your aims: %s, that is %s."
             .formatted(name, programmes.parts(best.planned().programme()));
+  }
+
+  /** What now is: how the lawn was kept when the plan was made. */
+  public String now() {
+    return "Now is: %s.".formatted(programmes.now(plan.present().planned().programme()));
+  }
+
+  /** How the aims are weighted. */
+  public String weighed() {
+    List<String> parts = new ArrayList<>();
+    List<String> none = new ArrayList<>();
+    for (PlanAim aim : PlanAim.values()) {
+      double weight = weights.of(aim);
+      if (weight > 0) {
+        parts.add("%s %s".formatted(aims.wish(aim), DisplayNumber.plain(weight)));
+      } else {
+        none.add(aims.wish(aim));
+      }
+    }
+    return "Aims as weighted: %s%s."
+        .formatted(
+            joined(parts), none.isEmpty() ? "" : "; not at all: %s".formatted(joined(none)));
   }
 
   /** What the programme nearest to the aims gains against now, and what it costs. */
@@ -92,31 +115,31 @@ public final class TradeWords {
     }
     List<String> reached = new ArrayList<>();
     for (PlanAim aim : weights.chosen()) {
-      int most =
-          unbeaten.stream()
-              .min(Comparator.comparingLong(number -> steps(aim, number)))
-              .orElseThrow();
-      if (steps(aim, most) == steps(aim, ranking.best())) {
+      int most = Ranking.alone(plan, aim).best();
+      if (figure(aim, most).equals(figure(aim, ranking.best()))) {
         reached.add(aims.wish(aim));
       } else {
-        sentences.add(sentence(aim, plan.programmes().get(most)));
+        sentences.add(sentence(aim, most));
       }
     }
     if (!reached.isEmpty()) {
       sentences.add(
           1, "None is better than the one nearest your aims for " + joined(reached) + ".");
     }
+    sentences.add(
+        "Each aim alone is decided by its numbers; between equals all aims decide, weighted as usual, and programmes mown fewer than %d times a year are left aside unless now is too."
+            .formatted(ProgrammeOutcome.FEWEST_MOWINGS));
     return sentences;
   }
 
-  private long steps(PlanAim aim, int number) {
-    return aim.steps(plan.programmes().get(number).outcome(), plan.present().outcome());
+  private String figure(PlanAim aim, int number) {
+    return aims.figure(aim, plan.programmes().get(number).outcome());
   }
 
-  private String sentence(PlanAim aim, Result most) {
+  private String sentence(PlanAim aim, int number) {
+    Result most = plan.programmes().get(number);
     return "If %s were all that counts: %s (%s)%s."
-        .formatted(
-            aims.wish(aim), inASentence(most), aims.figure(aim, most.outcome()), price(aim, most));
+        .formatted(aims.wish(aim), inASentence(number), figure(aim, number), price(aim, most));
   }
 
   /** The aim on which an extreme programme falls furthest behind the one nearest to all aims. */
@@ -153,12 +176,14 @@ public final class TradeWords {
     return aim.of(result.outcome(), plan.present().outcome());
   }
 
-  /** A name that somebody gave stays as it is. */
-  private String inASentence(Result result) {
-    String name = programmes.name(result.planned());
-    return result.planned().origin() == Origin.GIVEN
-        ? name
-        : Character.toLowerCase(name.charAt(0)) + name.substring(1);
+  /** A name that somebody gave stays as it is; a search gives numbers. */
+  private String inASentence(int number) {
+    PlannedProgramme planned = plan.programmes().get(number).planned();
+    return switch (planned.origin()) {
+      case PRESENT -> "as now";
+      case GIVEN -> programmes.name(planned);
+      case SEARCH -> "number %d, %s".formatted(number, programmes.parts(planned.programme()));
+    };
   }
 
   private static String joined(List<String> parts) {

@@ -54,6 +54,10 @@ public record WeatherForecast(LocalDate first, List<Day> days) {
       if (Double.isNaN(rainMm) && Double.isNaN(rainChanceFraction)) {
         throw new IllegalArgumentException("neither an amount nor a chance of rain is told");
       }
+      if (rainMm > 0 && rainChanceFraction == 0) {
+        throw new IllegalArgumentException(
+            "%s mm of rain are told, but no chance of any".formatted(rainMm));
+      }
       checkedIfTold(RAIN, rainMm);
       checkedIfTold(CHANCE, rainChanceFraction);
       checkedIfTold(WIND, windMPerS);
@@ -91,15 +95,18 @@ public record WeatherForecast(LocalDate first, List<Day> days) {
 
   /**
    * Why it cannot be followed from a day on, in a sentence without its stop; empty when it can.
-   * Days before that day are known by then and do no harm.
+   * Days before that day are known by then and do no harm; the day itself may be left to the season
+   * where the forecast begins on the next.
    *
    * @param firstUnknown the first day that no record holds
+   * @param on the day asked about, that day or the one before it
    */
-  public Optional<String> faultFrom(LocalDate firstUnknown) {
-    if (first.isAfter(firstUnknown)) {
+  public Optional<String> faultFrom(LocalDate firstUnknown, LocalDate on) {
+    LocalDate latest = on.plusDays(1);
+    if (first.isAfter(latest)) {
       return Optional.of(
-          "the forecast begins on %s, but the first day that the weather record does not hold is %s; nothing is guessed between them"
-              .formatted(first, firstUnknown));
+          "the forecast begins on %s, but must hold %s, the day after the one asked about; nothing is guessed between them"
+              .formatted(first, latest));
     }
     if (last().isBefore(firstUnknown)) {
       return Optional.of(

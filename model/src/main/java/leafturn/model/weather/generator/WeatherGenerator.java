@@ -112,8 +112,8 @@ public final class WeatherGenerator {
    * Days that follow an eve, and a forecast as far as that reaches: with errors that grow with its
    * lead time, and carrying on from it afterwards, back to what the season has.
    *
-   * @param forecast that holds the first day, or null for none; how far it is trusted is assumed
-   * @throws IllegalArgumentException when the forecast does not hold the first day
+   * @param forecast that holds the first day or the second, or null for none; how far it is trusted is assumed
+   * @throws IllegalArgumentException when the forecast holds neither
    * @source richardson1981
    */
   public WeatherSeries generate(
@@ -127,7 +127,7 @@ public final class WeatherGenerator {
     }
     if (forecast != null) {
       forecast
-          .faultFrom(first)
+          .faultFrom(first, first)
           .ifPresent(
               fault -> {
                 throw new IllegalArgumentException(fault);
@@ -162,8 +162,9 @@ public final class WeatherGenerator {
       this.random = random;
       this.forecast = forecast;
       double[] known = eve.residuals();
+      boolean told = forecast != null && forecast.on(first) != null;
       // the errors of a forecast have nothing to do with the day before it
-      this.yesterday = forecast != null || known == null ? drawnStart(random) : known.clone();
+      this.yesterday = told || known == null ? drawnStart(random) : known.clone();
       this.wet =
           known == null
               ? random.uniform() < rain.occurrence(YearDay.month(first)).wetFraction()
@@ -176,6 +177,9 @@ public final class WeatherGenerator {
       int yearDay = YearDay.of(date);
       int month = YearDay.month(date);
       WeatherForecast.Day told = forecast == null ? null : forecast.on(date);
+      if (forecast != null && leadDays > 1 && date.equals(forecast.first())) {
+        yesterday = drawnStart(random);
+      }
       double chance = rain.occurrence(month).chance(wet);
       wet =
           random.uniform() < (told == null ? chance : ForecastError.chance(told, chance, leadDays));

@@ -86,14 +86,30 @@ class ForecastFollowingTest {
   }
 
   @Test
-  void aForecastMustHoldTheFirstDayThatIsNotKnown() {
-    assertThat(HOT_AND_DRY.faultFrom(FIRST)).isEmpty();
-    assertThat(HOT_AND_DRY.faultFrom(FIRST.plusDays(6))).isEmpty();
-    assertThat(HOT_AND_DRY.faultFrom(FIRST.minusDays(1)))
+  void aDayBeforeTheForecastBeginsIsTheSeasonsOwn() {
+    WeatherForecast fromTheSecondDay =
+        new WeatherForecast(FIRST.plusDays(1), HOT_AND_DRY.days().subList(1, 7));
+    List<WeatherSeries> seasons = seasons(fromTheSecondDay);
+    List<WeatherSeries> free = seasons(null);
+    assertThat(mean(seasons, Quantity.MAXIMUM_C, 0))
+        .isCloseTo(mean(free, Quantity.MAXIMUM_C, 0), within(1e-9));
+    assertThat(wetFraction(seasons, 0)).isEqualTo(wetFraction(free, 0));
+    assertThat(mean(seasons, Quantity.MAXIMUM_C, 1))
+        .isCloseTo(mean(seasons(HOT_AND_DRY), Quantity.MAXIMUM_C, 1), within(0.3));
+  }
+
+  @Test
+  void aForecastMustHoldTheFirstDayThatIsNotKnownOrTheDayAfterTheOneAskedAbout() {
+    assertThat(HOT_AND_DRY.faultFrom(FIRST, FIRST.minusDays(1))).isEmpty();
+    assertThat(HOT_AND_DRY.faultFrom(FIRST.minusDays(1), FIRST.minusDays(1))).isEmpty();
+    assertThat(HOT_AND_DRY.faultFrom(FIRST.plusDays(6), FIRST.plusDays(6))).isEmpty();
+    assertThat(HOT_AND_DRY.faultFrom(FIRST.minusDays(1), FIRST.minusDays(2)))
         .hasValueSatisfying(fault -> assertThat(fault).contains("begins on 2016-05-20"));
-    assertThat(HOT_AND_DRY.faultFrom(FIRST.plusDays(7)))
+    assertThat(HOT_AND_DRY.faultFrom(FIRST.plusDays(7), FIRST.plusDays(7)))
         .hasValueSatisfying(fault -> assertThat(fault).contains("ends on 2016-05-26"));
     assertThatThrownBy(() -> new WeatherForecast.Day(12, 8, 0, 0, Double.NaN))
         .hasMessageContaining("below the minimum");
+    assertThatThrownBy(() -> new WeatherForecast.Day(8, 12, 10, 0, Double.NaN))
+        .hasMessageContaining("10.0 mm of rain are told, but no chance of any");
   }
 }
