@@ -103,9 +103,12 @@ public final class QuantityWords {
     return zero || number.startsWith("−") ? number : "+" + number;
   }
 
-  /** The step that leaves two significant digits, but never finer than a thousandth. */
+  /** The step that leaves two significant digits, but never finer than a thousandth; 1 for none. */
   private static double stepFor(double largest) {
     double size = Math.abs(largest);
+    if (size == 0) {
+      return 1;
+    }
     if (size < 0.01) {
       return 0.001;
     }

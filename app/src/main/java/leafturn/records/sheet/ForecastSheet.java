@@ -54,7 +54,9 @@ public record ForecastSheet(
       if (!json.has("rainMm") && !json.has("rainChanceFraction")) {
         json.missing("rainMm", "an amount in mm, 0 for a dry day, or rainChanceFraction");
       }
-      if (day.rainMm != null && day.rainMm > 0 && Double.valueOf(0).equals(day.rainChanceFraction)) {
+      if (day.rainMm != null
+          && day.rainMm > 0
+          && Double.valueOf(0).equals(day.rainChanceFraction)) {
         json.fault("rainChanceFraction", "it is 0 beside rain; give a chance above 0, or no rain.");
       }
       json.refuseOthers();

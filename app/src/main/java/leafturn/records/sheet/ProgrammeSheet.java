@@ -51,8 +51,7 @@ public record ProgrammeSheet(
     String name = json.text("name", Limits.NAME);
     LocalDate from = json.requiredDate("from");
     ProgrammeFields fields = ProgrammeFields.read(json);
-    MowingsAYear.checkSeason(
-        json.object("mowing"), fields.mowing().from(), fields.mowing().to());
+    MowingsAYear.checkSeason(json.object("mowing"), fields.mowing().from(), fields.mowing().to());
     String mownBy = json.text("mownBy", Limits.NAME);
     List<DayOfWeek> days = json.list("mowingDays").choices(DayOfWeek.class);
     List<Double> heights = deckHeights(json);

@@ -62,8 +62,7 @@ public final class TradeWords {
       }
     }
     return "Aims as weighted: %s%s."
-        .formatted(
-            joined(parts), none.isEmpty() ? "" : "; not at all: %s".formatted(joined(none)));
+        .formatted(joined(parts), none.isEmpty() ? "" : "; not at all: %s".formatted(joined(none)));
   }
 
   /** What the programme nearest to the aims gains against now, and what it costs. */
@@ -83,9 +82,12 @@ public final class TradeWords {
     List<String> costs = new ArrayList<>();
     for (PlanAim aim : weights.chosen()) {
       int sign = aim.compare(other.outcome(), now.outcome(), now.outcome());
-      String figures =
-          "%s instead of %s"
-              .formatted(aims.figure(aim, other.outcome()), aims.figure(aim, now.outcome()));
+      String its = aims.figure(aim, other.outcome());
+      String before = aims.figure(aim, now.outcome());
+      String figures = "%s instead of %s".formatted(its, before);
+      if (its.equals(before)) {
+        continue;
+      }
       if (sign < 0) {
         gains.add("%s (%s)".formatted(aims.wish(aim), figures));
       } else if (sign > 0) {

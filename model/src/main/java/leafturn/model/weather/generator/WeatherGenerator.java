@@ -112,7 +112,8 @@ public final class WeatherGenerator {
    * Days that follow an eve, and a forecast as far as that reaches: with errors that grow with its
    * lead time, and carrying on from it afterwards, back to what the season has.
    *
-   * @param forecast that holds the first day or the second, or null for none; how far it is trusted is assumed
+   * @param forecast that holds the first day or the second, or null for none; how far it is trusted
+   *     is assumed
    * @throws IllegalArgumentException when the forecast holds neither
    * @source richardson1981
    */
