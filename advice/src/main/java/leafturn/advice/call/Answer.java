@@ -67,20 +67,38 @@ final class Answer {
 
   /** What the day decides, where nobody knows yet whether its leaves will be wet. */
   private String ifDry(Plan plan) {
-    if (plan.collected() || MowingHours.has(plan.day()) || !prospect.leaves().open(plan.day())) {
+    boolean returned = plan.cuts().get(0).returnedShare() > 0;
+    if (returned && prospect.wet(plan.day())) {
+      return " The leaves are likely wet then: take what dry hours there are, and spread what clumps.";
+    }
+    if (!returned || MowingHours.has(plan.day()) || !prospect.leaves().open(plan.day())) {
       return "";
+    }
+    return say(
+        " Leaves are dry %s in %s of the possible seasons: %s if they are, else wait for dry hours%s.",
+        days.when(plan.day()),
+        Words.percent(1 - prospect.leaves().wetFraction(plan.day())),
+        reader.giveBack(),
+        atTheLatest(plan));
+  }
+
+  /** How long dry hours may be waited for, and what is done where none come. */
+  private String atTheLatest(Plan plan) {
+    Due due = new Due(prospect);
+    int safe = due.lastSafeDay();
+    if (safe > plan.day()) {
+      int next = prospect.nextVisit(plan.day() + 1);
+      return next > plan.day() + 1
+          ? say(" that day, or for %s", days.name(next))
+          : say(" until %s at the latest", days.name(safe));
     }
     boolean stays =
         known.hold(prospect.date(plan.day())).isPresent()
             || known.newlySeeded()
             || known.dryFeed().isPresent()
             || known.steep();
-    return say(
-        " Leaves are dry %s in %s of the possible seasons: %s if they are, else wait for dry hours%s.",
-        days.when(plan.day()),
-        Words.percent(1 - prospect.leaves().wetFraction(plan.day())),
-        reader.giveBack(),
-        stays ? "" : " that day, or " + reader.take());
+    boolean noEnd = safe < 0 && due.safe(plan.day());
+    return stays || noEnd ? "" : " that day, or " + reader.take();
   }
 
   private String chosen(Weighed best, Weighed returnThatDay) {
@@ -219,10 +237,11 @@ final class Answer {
   private String cut(Plan plan) {
     int count = plan.cuts().size();
     String times = count == 2 ? "twice" : Words.count(count) + " times";
-    String raise = "raise the deck and cut " + times;
+    boolean raised = !Cautions.aboveAnyDeck(plan, prospect);
+    String raise = (raised ? "raise the deck and " : "") + "cut " + times;
     String mow = mow(plan);
     return mow.equals("Mow today")
-        ? "Raise the deck and cut " + times
+        ? raise.substring(0, 1).toUpperCase(Locale.ROOT) + raise.substring(1)
         : mow.startsWith("Wait until " + days.name(plan.day()))
             ? "Wait, then " + raise
             : mow.substring(0, mow.indexOf("then mow")) + "then " + raise;

@@ -83,6 +83,39 @@ class DaysToComeTest {
   }
 
   @Test
+  void heldClippingsOfAWetDayAreSpread() {
+    Situation rain = Situation.of(Species.TALL_FESCUE, 76, 5, 20).mown(6, 104).dry(3, 8, 10, 21);
+    Treatment clopyralid =
+        new Treatment(
+            rain.on().minusDays(10),
+            "clopyralid",
+            Treatment.Kind.HERBICIDE,
+            Treatment.Group.PYRIDINE_ACID,
+            Treatment.Label.UNREAD);
+    Call call =
+        rain.rainToday(20)
+            .facts(NOTHING.withTreatments(List.of(clopyralid)).withVisits(Visits.on(rain.on())))
+            .call();
+    assertThat(call.mowOn()).isEqualTo(rain.on());
+    assertThat(call.sentence())
+        .contains("likely wet", "spread what clumps")
+        .doesNotContain("collect");
+  }
+
+  @Test
+  void aContractorsNextDayIsNamedWhereItIsInTime() {
+    Call call =
+        Situation.of(Species.TALL_FESCUE, 80, 10, 15)
+            .mown(6, 90)
+            .rule("due", 0.1)
+            .rule("safe-day-share", 0.5)
+            .facts(NOTHING.withVisits(Visits.every(DayOfWeek.SUNDAY, DayOfWeek.TUESDAY)))
+            .call();
+    assertThat(call.mowOn()).isEqualTo(LocalDate.of(2015, 10, 18));
+    assertThat(call.sentence()).endsWith("else wait for dry hours that day, or for Tuesday.");
+  }
+
+  @Test
   void whereNothingIsDueNoSafeDayIsMissed() {
     for (double nowMm : new double[] {59, 66, 69}) {
       assertThat(june(nowMm).call().particulars().noSafeDay()).isEmpty();
