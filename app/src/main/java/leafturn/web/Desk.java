@@ -119,6 +119,15 @@ final class Desk {
         FOR_A_LAWN);
   }
 
+  /** The same on another day: as of one that is past, or for one to come. */
+  RoundOfLawns roundOn(Context context, String address, LocalDate day) {
+    Visitor visitor = Guest.visitor(context);
+    return rounds.onDay(
+        register -> register.only(visitor::mayRead).onlyLawn(address),
+        visitor.person().units(),
+        day);
+  }
+
   /**
    * Answers with a page that has no day and no weather of its own. What stands on the cover of the
    * book is for those it knows.

@@ -1,6 +1,7 @@
 package leafturn.web;
 
 import io.javalin.http.Context;
+import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
 import leafturn.advice.call.LawnOnRound;
@@ -12,6 +13,8 @@ import leafturn.records.sheet.AdviceSheet.Way;
 
 /** The lawns: all of them, and the call of each. */
 final class LawnRoom implements Room {
+  private static final int UNUSABLE = 422;
+
   private final Desk desk;
 
   LawnRoom(Desk desk) {
@@ -34,6 +37,12 @@ final class LawnRoom implements Room {
   private void lawn(Context context) {
     String address = context.pathParam("address");
     RoundOfLawns round = desk.roundOf(context, address);
+    String day = context.queryParam("day");
+    LawnOnRound today = round.lawn(address).orElse(null);
+    if (day != null && today != null && !day.equals(today.call().on().toString())) {
+      onDay(context, ChosenDay.typed("/lawns/" + address, today.call().on(), day), round, today);
+      return;
+    }
     round
         .lawn(address)
         .ifPresentOrElse(
@@ -52,11 +61,34 @@ final class LawnRoom implements Room {
         Map.of(
             "page",
             new LawnPage(lawn),
+            "day",
+            ChosenDay.none("/lawns/" + lawn.slug(), lawn.call().on()),
             "log",
             log,
             "property",
             placed.property().content().address());
     desk.show(context, "lawn.jte", title, round, content);
+  }
+
+  private void onDay(Context context, ChosenDay chosen, RoundOfLawns round, LawnOnRound today) {
+    ChosenDay told = chosen;
+    LawnPage page = null;
+    if (!chosen.faulty()) {
+      RoundOfLawns then = desk.roundOn(context, today.slug(), chosen.day());
+      page = then.lawn(today.slug()).map(LawnPage::new).orElse(null);
+      told =
+          page == null && !then.withoutCall().isEmpty()
+              ? chosen.faulted(then.withoutCall().get(0).why())
+              : chosen;
+    }
+    if (page == null) {
+      context.status(UNUSABLE);
+    }
+    Map<String, Object> content = new HashMap<>();
+    content.put("page", page);
+    content.put("day", told);
+    content.put("name", today.lawnName() + ", " + today.propertyName());
+    desk.show(context, "lawnday.jte", told.heading(), round, content);
   }
 
   private void withoutCall(Context context, RoundOfLawns round, String address) {

@@ -44,7 +44,13 @@ class SeasonRoomTest extends DemoSite {
     assertThat(asking.postForm(PAGE, own()).statusCode()).isEqualTo(303);
     String page = ended();
     assertThat(page)
-        .contains("By your aims", "Twice a week, by the rules", "As now", "Nutrients")
+        .contains(
+            "By your aims",
+            "Water given",
+            "Aims as weighted: less work 1",
+            "Twice a week, by the rules",
+            "As now",
+            "Nutrients")
         .containsPattern("(?s)Twice a week, by the rules.*Twice a week, by the rules.*Twice a week")
         .contains("Of 2 programmes", "Over 100 possible seasons", "<svg class=\"season-wide\"")
         .doesNotContain("members");
@@ -72,6 +78,13 @@ class SeasonRoomTest extends DemoSite {
     assertThat(last.mowing().clippings().byRules()).isTrue();
     assertThat(last.mowing().trigger()).isEqualTo(new ProgrammeFields.Trigger(4, null));
     assertThat(last.feeding()).isEqualTo(programmes.get(0).content().feeding());
+    assertThat(asking.get(PAGE).body())
+        .contains("Now is: ", "From 1 June 2015 on the lawn will be kept by another programme");
+
+    asking.postForm(PAGE + "/adopt", Map.of("number", "1", "from", "2015-05-28"));
+    assertThat(asking.get(PAGE).body())
+        .contains("This plan was made for the lawn as it was kept before")
+        .contains("“From the season plan” (from 28 May 2015 on)");
   }
 
   private void assertRefused(String from, String sentence) throws Exception {

@@ -18,7 +18,6 @@ import leafturn.model.weather.hourly.GrassDay.Span;
  * them.
  */
 final class Prospect {
-  private static final int LOOK_AHEAD_DAYS = 21;
   private static final double SECONDS_PER_HOUR = 3600;
 
   private final Lawn lawn;
@@ -242,7 +241,7 @@ final class Prospect {
 
   /** First day from one on, on which whoever mows can come; -1 when none is in sight. */
   int nextVisit(int from) {
-    for (int day = from; day <= from + LOOK_AHEAD_DAYS; day++) {
+    for (int day = from; day <= from + Visits.LOOK_AHEAD_DAYS; day++) {
       if (visit(day)) {
         return day;
       }

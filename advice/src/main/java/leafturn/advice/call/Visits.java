@@ -15,6 +15,9 @@ public record Visits(Set<DayOfWeek> weekdays, Set<LocalDate> dates) {
   /** Whoever mows can come on any day. */
   public static final Visits ANY_DAY = new Visits(Set.of(), Set.of());
 
+  /** Days in which a visit is looked for. */
+  public static final int LOOK_AHEAD_DAYS = 21;
+
   public Visits {
     weekdays = Set.copyOf(weekdays);
     dates = Set.copyOf(dates);

@@ -85,12 +85,28 @@ class RoundOfLawnsTest {
     return new RoundOfLawns("Maud", TODAY, "made up", "", List.of(lawns), List.of());
   }
 
+  @Test
+  void aLawnMownTodayNeedsNoDecision() {
+    assertThat(lawn("a", Choice.MOW_AND_RETURN, null, 60, TODAY).needsDecision()).isFalse();
+    assertThat(lawn("a", Choice.MOW_AND_RETURN, null, 60, TODAY.minusDays(1)).needsDecision())
+        .isTrue();
+  }
+
   private static LawnOnRound lawn(String slug, Choice choice, @Nullable Spread mowBy) {
     return lawn(slug, choice, mowBy, 60);
   }
 
   private static LawnOnRound lawn(
       String slug, Choice choice, @Nullable Spread mowBy, double heightMm) {
+    return lawn(slug, choice, mowBy, heightMm, null);
+  }
+
+  private static LawnOnRound lawn(
+      String slug,
+      Choice choice,
+      @Nullable Spread mowBy,
+      double heightMm,
+      @Nullable LocalDate lastMown) {
     Call call =
         new Call(
             TODAY,
@@ -103,7 +119,7 @@ class RoundOfLawnsTest {
             List.of(),
             List.of(),
             List.of(),
-            new Call.Today(heightMm, 50, 10, 0.1, 0.5, 40, 100, false, null, false),
+            new Call.Today(heightMm, 50, 10, 0.1, 0.5, 40, 100, false, lastMown, false),
             new Outlook(List.of(), List.of(), Spread.exactly(0)),
             new PossibleSeasons(1, 14, "one year"),
             List.of(),

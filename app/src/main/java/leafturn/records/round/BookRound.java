@@ -120,10 +120,14 @@ public final class BookRound implements AutoCloseable {
     Urgency urgency = chosen.lawns().size() == 1 ? Urgency.ONE_LAWN : Urgency.ROUND;
     List<Made> wanted =
         chosen.lawns().stream().map(lawn -> made(lawn, units, look, urgency)).toList();
+    return round(
+        chosen, wanted.stream().map(one -> outcome(one, end - System.nanoTime())).toList());
+  }
+
+  private RoundOfLawns round(Register chosen, List<LawnOutcome> outcomes) {
     List<LawnOnRound> called = new ArrayList<>();
     List<LawnWithoutCall> notCalled = new ArrayList<>();
-    for (Made one : wanted) {
-      LawnOutcome outcome = outcome(one, end - System.nanoTime());
+    for (LawnOutcome outcome : outcomes) {
       if (outcome instanceof LawnOutcome.Called done) {
         called.add(done.lawn());
       } else if (outcome instanceof LawnOutcome.NotCalled not) {
@@ -157,6 +161,28 @@ public final class BookRound implements AutoCloseable {
   }
 
   /**
+   * The round of some lawns on another day; nothing is kept. A day that is past is called by what
+   * the log holds up to it; for a day to come it is the call of today where that day alone is left
+   * to mow on.
+   *
+   * @throws leafturn.records.book.BookUnavailableException when the book cannot be read
+   */
+  public RoundOfLawns onDay(UnaryOperator<Register> choice, Units units, LocalDate day) {
+    Look look = look();
+    Register chosen = choice.apply(look.register());
+    return round(
+        chosen, chosen.lawns().stream().map(lawn -> onDay(lawn, units, day, look)).toList());
+  }
+
+  private LawnOutcome onDay(PlacedLawn lawn, Units units, LocalDate day, Look look) {
+    LocalDate today = days.of(look.register(), lawn);
+    long revision = look.revision(lawn.station() == null ? null : lawn.station().id());
+    return day.isAfter(today)
+        ? calls.of(lawn, today, units, revision, LawnCalls.Otherwise.onlyOn(day))
+        : calls.of(lawn, day, units, revision);
+  }
+
+  /**
    * The lawns that would be called otherwise by other thresholds; nothing is kept.
    *
    * @param choice picks properties and lawns from the register
@@ -177,7 +203,7 @@ public final class BookRound implements AutoCloseable {
                       now.basis().on(),
                       units,
                       now.basis().station(),
-                      reading -> LawnCalls.rules(thresholds));
+                      LawnCalls.Otherwise.byRules(reading -> LawnCalls.rules(thresholds)));
               return ChangedCall.between(outcome(now, AS_LONG_AS_IT_TAKES.toNanos()), then);
             })
         .toList();

@@ -8,6 +8,7 @@ import java.util.List;
 import java.util.Locale;
 import java.util.Map;
 import java.util.function.Function;
+import java.util.function.UnaryOperator;
 import java.util.stream.Stream;
 import leafturn.advice.call.Asked;
 import leafturn.advice.call.Call;
@@ -18,6 +19,7 @@ import leafturn.advice.call.MowingCall;
 import leafturn.advice.call.NoCallException;
 import leafturn.advice.call.SeasonsAsked;
 import leafturn.advice.call.SharedSeasons;
+import leafturn.advice.call.Visits;
 import leafturn.model.lawn.Lawn;
 import leafturn.model.lawn.LogEntry;
 import leafturn.model.lawn.SiteClimate;
@@ -74,20 +76,32 @@ final class LawnCalls {
    * @param revision revision of its station when the lawn was looked up
    */
   LawnOutcome of(PlacedLawn placed, LocalDate on, Units units, long revision) {
-    return of(placed, on, units, revision, LawnCalls::rules);
+    return of(placed, on, units, revision, Otherwise.byRules(LawnCalls::rules));
+  }
+
+  /**
+   * What a call is made by besides the sheets of its lawn.
+   *
+   * @param rules gives the rules
+   * @param known changes what is known of the lawn
+   */
+  record Otherwise(Function<BookReading, CallRules> rules, UnaryOperator<Circumstances> known) {
+    static Otherwise byRules(Function<BookReading, CallRules> rules) {
+      return new Otherwise(rules, UnaryOperator.identity());
+    }
+
+    /** By the book's rules, where whoever mows can come on one day only. */
+    static Otherwise onlyOn(LocalDate day) {
+      return new Otherwise(LawnCalls::rules, known -> known.withVisits(Visits.on(day)));
+    }
   }
 
   /**
    * The call for a lawn, or why there is none.
    *
-   * @param rules gives the rules to make it by
+   * @param by what it is made by
    */
-  LawnOutcome of(
-      PlacedLawn placed,
-      LocalDate on,
-      Units units,
-      long revision,
-      Function<BookReading, CallRules> rules) {
+  LawnOutcome of(PlacedLawn placed, LocalDate on, Units units, long revision, Otherwise by) {
     Sheet<WeatherStation> station = placed.station();
     if (station == null) {
       return LawnOutcome.notCalled(placed, StationWeather.NONE);
@@ -104,8 +118,8 @@ final class LawnCalls {
                     programme,
                     log,
                     new VisitHeights(visits(reading, placed.lawn().id()), log),
-                    KnownOfLawn.of(reading, placed, programme, log, on),
-                    rules.apply(reading),
+                    by.known().apply(KnownOfLawn.of(reading, placed, programme, log, on)),
+                    by.rules().apply(reading),
                     weather,
                     SoilStart.of(reading, placed.lawn(), weather.firstDay(), on),
                     Forecasts.latest(reading, station.id(), on).map(Sheet::content).orElse(null));
