@@ -153,7 +153,8 @@ final class DayReasonWords {
 
   /** The part of today in which wet leaves or rain were seen. */
   private String seenWhen() {
-    LocalTime at = prospect.known().wetToday().map(Sighting::at).orElse(null);
+    Sighting seen = prospect.known().wetToday().orElse(null);
+    LocalTime at = seen == null ? null : seen.at();
     return at == null
         ? "today"
         : at.getHour() < NOON

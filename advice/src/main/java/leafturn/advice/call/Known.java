@@ -141,7 +141,7 @@ final class Known {
 
   /** True when the log tells a mowing on a day; else one of that day is reckoned. */
   boolean mowingLogged(@Nullable LocalDate day) {
-    return mowings().contains(day);
+    return day != null && mowings().contains(day);
   }
 
   private List<LocalDate> mowings() {
