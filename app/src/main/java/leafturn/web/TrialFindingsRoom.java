@@ -77,16 +77,6 @@ final class TrialFindingsRoom implements Room {
             });
   }
 
-  /** How often the layout was drawn, in a sentence. */
-  private String draws(Context context, TrialSheet trial) {
-    Visitor visitor = Guest.visitor(context);
-    String id = context.pathParam("id");
-    return desk.book()
-        .read(
-            reading ->
-                DrawWords.of(trial, BookPlan.draws(new TrialShelf(reading, visitor).history(id))));
-  }
-
   private Basis allowed(Context context) {
     return basis(context).orElseThrow(Refusal::notAllowed);
   }
@@ -110,7 +100,6 @@ final class TrialFindingsRoom implements Room {
       Basis basis = known.get();
       Findings findings = findings(basis);
       title = "Findings: " + basis.trial().name();
-      content.put("draws", draws(context, basis.trial()));
       content.put("view", new FindingsView(findings));
       content.put("faults", List.of());
     } catch (TrialFaultException nothing) {
@@ -126,9 +115,7 @@ final class TrialFindingsRoom implements Room {
     FindingsDocument document;
     try {
       String made = "Worked out by " + ProgramVersion.name() + ".";
-      Basis basis = allowed(context);
-      List<String> method = List.of(draws(context, basis.trial()), made);
-      document = new FindingsDocument(findings(basis), null, method);
+      document = new FindingsDocument(findings(allowed(context)), null, List.of(made));
     } catch (TrialFaultException | InputException nothing) {
       throw Refusal.notFound();
     }

@@ -18,6 +18,7 @@ import leafturn.records.people.Visitor;
 import leafturn.records.sheet.Kind;
 import leafturn.records.sheet.TrialSheet;
 import leafturn.records.trial.BookPlan;
+import leafturn.records.trial.DrawWords;
 import leafturn.records.trial.TrialPlanText;
 import leafturn.records.trial.TrialShelf;
 import leafturn.records.trial.TrialState;
@@ -31,6 +32,7 @@ import leafturn.reports.trial.SampleLabels;
 import leafturn.trials.design.NoRoomException;
 import leafturn.trials.design.TrialPlan;
 import leafturn.trials.design.layout.TrialLayout;
+import org.jspecify.annotations.Nullable;
 
 /** The layout of a trial, drawn from its plan and seed, and its files. */
 final class TrialLayoutRoom implements Room {
@@ -52,7 +54,8 @@ final class TrialLayoutRoom implements Room {
         }
       };
 
-  private record Found(Sheet<TrialSheet> trial, int draws, boolean mayDraw, boolean mayKnowArms) {}
+  private record Found(
+      Sheet<TrialSheet> trial, @Nullable Integer draws, boolean mayDraw, boolean mayKnowArms) {}
 
   TrialLayoutRoom(Desk desk) {
     this.desk = desk;
@@ -75,8 +78,7 @@ final class TrialLayoutRoom implements Room {
     TrialShelf shelf = new TrialShelf(reading, visitor);
     Sheet<TrialSheet> trial = shelf.find(id).orElseThrow(Refusal::notFound);
     boolean mayDraw = shelf.mayChange() && shelf.state(trial) == TrialState.PLANNED;
-    int draws = BookPlan.draws(shelf.history(id));
-    return new Found(trial, draws, mayDraw, shelf.mayKnowArms(trial.content()));
+    return new Found(trial, shelf.draws(trial), mayDraw, shelf.mayKnowArms(trial.content()));
   }
 
   private void show(Context context) {
@@ -95,7 +97,7 @@ final class TrialLayoutRoom implements Room {
           TrialLayoutPage.of(
               id,
               layout(found.trial().content()),
-              DrawWords.of(found.trial().content(), found.draws()),
+              DrawWords.of(found.draws(), found.trial().content().frozen() != null),
               found.mayDraw(),
               units);
     } catch (InputException | NoRoomException none) {

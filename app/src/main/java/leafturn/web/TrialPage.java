@@ -111,8 +111,8 @@ public record TrialPage(
             : "; it was changed since, see below.";
     if (BookPlan.isFrozenLate(trial, zone)) {
       as +=
-          " All its planned days lay before that: nobody can see that it was fixed before the first"
-              + " reading.";
+          " It was frozen only after all its planned days, so nobody can see that it was fixed before"
+              + " the first reading.";
     }
     if (trial.ended() == null) {
       return since + as;

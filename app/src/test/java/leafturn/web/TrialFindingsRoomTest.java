@@ -39,7 +39,12 @@ class TrialFindingsRoomTest extends DemoSite {
     LocalDate end = ended ? LocalDate.of(2026, 10, 31) : null;
     TrialSheet sheet = new TrialSheet(plan, List.of(), frozen, end, null, null, null);
     return book.<String>write(
-        "Ada", writing -> writing.add(Kind.TRIAL, UUID.randomUUID().toString(), sheet).id());
+        "Ada",
+        writing -> {
+          String id = UUID.randomUUID().toString();
+          writing.add(Kind.TRIAL, id, TrialSheet.planned(plan, List.of()));
+          return writing.revise(Kind.TRIAL, id, 1, sheet).id();
+        });
   }
 
   private static List<Reading> readings(TrialPlan plan, String outcome) {

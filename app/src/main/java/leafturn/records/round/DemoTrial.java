@@ -60,7 +60,8 @@ final class DemoTrial {
                     "2014-03-28T09:00:00Z", writing.by(), BookPlan.hash(planned), null))
             .endedOn(LocalDate.of(SEASON, 10, 31), null);
     DemoTrial demo = new DemoTrial(writing, BookPlan.of(planned));
-    writing.add(Kind.TRIAL, demo.trial, Kind.TRIAL.checked(frozen));
+    int version = writing.add(Kind.TRIAL, demo.trial, planned).version();
+    writing.revise(Kind.TRIAL, demo.trial, version, Kind.TRIAL.checked(frozen));
     for (JsonNode date : plan.path("dates")) {
       demo.read(LocalDate.parse(date.asText()));
     }

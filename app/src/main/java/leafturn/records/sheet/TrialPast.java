@@ -16,14 +16,19 @@ import org.jspecify.annotations.Nullable;
  * @param withdrawn readings that were taken back, the earliest first
  * @param events what was noted of an event before it was changed
  * @param entered when readings came into the book; none where that is not known
+ * @param draws how many layouts were drawn, each from another seed, up to when the plan was frozen;
+ *     null where that is not known
  */
 public record TrialPast(
     List<PlanVersion> plans,
     List<Withdrawn> withdrawn,
     List<EarlierEvent> events,
-    List<Entered> entered) {
+    List<Entered> entered,
+    @Nullable Integer draws) {
+  private static final int MOST_DRAWS = 1_000_000;
+
   /** Nothing was kept. */
-  public static final TrialPast UNKNOWN = new TrialPast(List.of(), List.of(), List.of(), List.of());
+  public static final TrialPast UNKNOWN = new TrialPast(List.of(), List.of(), List.of());
 
   public TrialPast {
     plans = List.copyOf(plans);
@@ -32,9 +37,9 @@ public record TrialPast(
     entered = List.copyOf(entered);
   }
 
-  /** A past of which is not known when readings were entered. */
+  /** A past of which is not known when readings were entered, nor how often a layout was drawn. */
   public TrialPast(List<PlanVersion> plans, List<Withdrawn> withdrawn, List<EarlierEvent> events) {
-    this(plans, withdrawn, events, List.of());
+    this(plans, withdrawn, events, List.of(), null);
   }
 
   /**
@@ -128,7 +133,8 @@ public record TrialPast(
             json.objects("plans").stream().map(PlanVersion::read).toList(),
             json.objects("withdrawn").stream().map(Withdrawn::read).toList(),
             json.objects("events").stream().map(EarlierEvent::read).toList(),
-            json.objects("entered").stream().map(Entered::read).toList());
+            json.objects("entered").stream().map(Entered::read).toList(),
+            json.wholeNumber("draws", 1, MOST_DRAWS, ""));
     json.refuseOthers();
     return past;
   }

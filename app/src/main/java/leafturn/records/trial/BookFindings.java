@@ -137,8 +137,8 @@ public final class BookFindings {
   }
 
   /**
-   * What the primary outcome says with the readings that were left out; null where none were, or
-   * where they cannot be analysed.
+   * What the primary outcome says with the readings that were left out, or taken back with results
+   * in sight; null where none were, or where they cannot be analysed.
    */
   private @Nullable Findings withAll(TrialLayout layout, LaidTrial laid, TrialFacts facts) {
     List<Outcome> primary = frozen.outcomes().stream().filter(Outcome::primary).toList();
@@ -148,11 +148,12 @@ public final class BookFindings {
             .anyMatch(
                 each ->
                     basis.events().stream().anyMatch(event -> TrialValues.leavesOut(event, each)));
-    if (!anyLeftOut) {
+    TakenBack takenBack = new TrialHindsight(basis.trial(), plan, basis.readings()).takenBack();
+    if (!anyLeftOut && primary.stream().noneMatch(own -> takenBack.any(own.name()))) {
       return null;
     }
     try {
-      TrialValues all = TrialValues.of(layout, List.of(), basis.readings());
+      TrialValues all = TrialValues.of(layout, List.of(), takenBack.putBack());
       return Findings.of(facts, laid.plots(), primary, values(all));
     } catch (InputException | TrialFaultException unusable) {
       return null;

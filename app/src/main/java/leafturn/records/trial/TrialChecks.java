@@ -232,7 +232,10 @@ public final class TrialChecks {
                 decided == null
                     ? null
                     : new Mishap.Decision(
-                        decided.leftOut(), decided.blind(), hindsight().doubt(event))));
+                        decided.leftOut(),
+                        decided.blind(),
+                        hindsight().doubt(event),
+                        decided.leftOut() && !hindsight().leavesOutAnything(event))));
       }
     }
     return mishaps;

@@ -3,7 +3,6 @@ package leafturn.records.trial;
 import java.time.LocalDate;
 import java.util.ArrayList;
 import java.util.Comparator;
-import java.util.HashSet;
 import java.util.List;
 import java.util.Locale;
 import java.util.Map;
@@ -21,7 +20,6 @@ import leafturn.records.sheet.TrialSheet;
 import leafturn.trials.design.Outcome;
 import leafturn.trials.design.TrialPlan;
 import leafturn.trials.observation.Reading;
-import leafturn.trials.observation.ReadingKeys;
 import leafturn.trials.observation.Remark;
 
 /**
@@ -81,6 +79,14 @@ final class TrialHindsight {
         : "";
   }
 
+  /** Readings that were taken back with results in sight. */
+  TakenBack takenBack() {
+    return new TakenBack(
+        past.withdrawn().stream().filter(each -> !seenBefore(each.on()).isEmpty()).toList(),
+        readings,
+        this::seenBefore);
+  }
+
   /** What stands beside a verdict, in sentences. */
   List<String> cautions(List<TrialEventSheet> events) {
     List<String> cautions = new ArrayList<>();
@@ -91,7 +97,7 @@ final class TrialHindsight {
         addLeftOut(event, decided, cautions);
       }
     }
-    past.withdrawn().forEach(each -> addWithdrawn(each, cautions));
+    cautions.addAll(takenBack().cautions());
     past.events().stream()
         .filter(each -> !seenBefore(each.on()).isEmpty())
         .forEach(
@@ -127,7 +133,8 @@ final class TrialHindsight {
                 trial.whyEnded() == null ? "" : " (" + trial.whyEnded() + ")"));
   }
 
-  private boolean leavesOutAnything(TrialEventSheet event) {
+  /** Whether a reading is left out because of an event. */
+  boolean leavesOutAnything(TrialEventSheet event) {
     return readings.stream().anyMatch(each -> TrialValues.leavesOut(event, each));
   }
 
@@ -217,32 +224,7 @@ final class TrialHindsight {
         .collect(Collectors.toSet());
   }
 
-  private void addWithdrawn(TrialPast.Withdrawn taken, List<String> cautions) {
-    String seen = seenBefore(taken.on());
-    if (seen.isEmpty()) {
-      return;
-    }
-    Set<List<Object>> now = new HashSet<>();
-    readings.forEach(each -> now.add(ReadingKeys.of(each)));
-    long again =
-        taken.readings().stream().filter(each -> now.contains(ReadingKeys.of(each))).count();
-    int count = taken.readings().size();
-    cautions.add(
-        "%d %s of %s on %s %s withdrawn on %s, %s%s."
-            .formatted(
-                count,
-                count == 1 ? "reading" : "readings",
-                named(taken.readings().stream().map(each -> each.outcome().replace('_', ' '))),
-                named(taken.readings().stream().map(each -> each.date().toString())),
-                count == 1 ? "was" : "were",
-                taken.on(),
-                seen,
-                again == 0
-                    ? "; nothing stands in their place"
-                    : "; %d stand anew".formatted(again)));
-  }
-
-  private static String named(Stream<String> names) {
+  static String named(Stream<String> names) {
     List<String> all = names.distinct().sorted().toList();
     return all.size() <= MOST_NAMED
         ? String.join(", ", all)

@@ -50,6 +50,10 @@ final class TrialRecord {
               changes.add(late);
               remarks.add(new Remark(Remark.Weight.WARNING, late));
             });
+    Integer draws = basis.past().draws();
+    if (draws != null && draws > 1 && trial.frozen() != null) {
+      changes.add(DrawWords.of(draws, true));
+    }
     changes.addAll(new TrialHindsight(trial, plan, basis.readings()).cautions(basis.events()));
     if (isChanged()) {
       changes.addAll(verdictChanges());
@@ -130,8 +134,10 @@ final class TrialRecord {
                     ? ", though all its planned days lay before that"
                     : ", before the first reading");
     String since = isChanged() ? ", and it was changed since" : "";
-    return "The plan was frozen on %s%s%s; its SHA-256 is %s."
-        .formatted(day, when, since, frozen.hash());
+    Integer draws = basis.past().draws();
+    return "The plan was frozen on %s%s%s; its SHA-256 is %s.%s"
+        .formatted(
+            day, when, since, frozen.hash(), draws == null ? "" : " " + DrawWords.of(draws, true));
   }
 
   /** What was kept of the plan, with all that was not as planned. */

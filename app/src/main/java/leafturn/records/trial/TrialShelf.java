@@ -20,6 +20,7 @@ import leafturn.records.sheet.TrialPast;
 import leafturn.records.sheet.TrialReadingsSheet;
 import leafturn.records.sheet.TrialSheet;
 import leafturn.trials.observation.Reading;
+import org.jspecify.annotations.Nullable;
 
 /**
  * The trials of a book as far as a visitor may see them: those who see the whole book see all of
@@ -133,7 +134,21 @@ public final class TrialShelf {
     events(trial.id()).forEach(event -> addEarlier(events, event.id(), zone));
     List<Sheet<TrialSheet>> history = history(trial.id());
     return new TrialPast(
-        FrozenPlan.since(history, zone), withdrawn, events, entered(history, zone));
+        FrozenPlan.since(history, zone), withdrawn, events, entered(history, zone), draws(trial));
+  }
+
+  /**
+   * How many layouts were drawn of a trial up to when it was frozen, each from another seed; null
+   * for a trial of another book that does not tell.
+   */
+  public @Nullable Integer draws(Sheet<TrialSheet> trial) {
+    List<Sheet<TrialSheet>> history = history(trial.id());
+    boolean cameFrozen = history.get(history.size() - 1).content().frozen() != null;
+    TrialPast brought = trial.content().past();
+    if (brought != null) {
+      return brought.draws();
+    }
+    return cameFrozen ? null : Integer.valueOf(BookPlan.draws(history));
   }
 
   /**

@@ -118,13 +118,12 @@ public final class AskedModelView {
     double se = own.se();
     EffectNumbers numbers = new EffectNumbers(isRatio());
     String found =
-        "%s %s, %s interval %s to %s, %s, %s"
+        "%s %s, %s interval %s, %s, %s"
             .formatted(
                 isRatio() ? "ratio" : "difference",
                 numbers.number(own.difference(), se),
                 level(),
-                numbers.number(own.lower(), se),
-                numbers.number(own.upper(), se),
+                numbers.interval(own.lower(), own.upper(), se),
                 EffectWords.p(own.pAdjusted()),
                 AskedTables.how(model));
     return own.pAdjusted() < ALPHA

@@ -32,7 +32,7 @@ final class ConclusionWords {
     OutcomeFindings keptIn = findings.keptIn();
     if (keptIn != null) {
       all.add(
-          "With the readings that were left out kept in: "
+          "With the readings kept in that were left out, or withdrawn with results in sight: "
               + new FindingsWords(findings).sentence(keptIn));
     }
     all.addAll(findings.standing().cautions());

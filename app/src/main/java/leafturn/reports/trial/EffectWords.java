@@ -53,7 +53,7 @@ public final class EffectWords {
 
   /** An interval without unit: "0.13 to 0.69". */
   public String interval(Interval interval, double se) {
-    return number(interval.lower(), se) + " to " + number(interval.upper(), se);
+    return new EffectNumbers(isRatio()).interval(interval.lower(), interval.upper(), se);
   }
 
   /** The season of a plot: its amount, on the log scale the geometric mean. */

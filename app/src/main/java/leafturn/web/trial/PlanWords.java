@@ -233,7 +233,8 @@ public final class PlanWords {
       more.add("compared as a ratio");
     }
     if (outcome.has("margin")) {
-      more.add("a difference of %s matters".formatted(outcome.path("margin").asText()));
+      String effect = outcome.path("scale").asText().equals("log") ? "ratio" : "difference";
+      more.add("a %s of %s matters".formatted(effect, outcome.path("margin").asText()));
     }
     return more.isEmpty() ? words.toString() : words + " (" + String.join(", ", more) + ")";
   }

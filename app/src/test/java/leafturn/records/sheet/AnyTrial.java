@@ -59,8 +59,8 @@ final class AnyTrial {
         any.list(
             3,
             () ->
-                new TrialPast.Entered(
-                    any.day(), any.text(), any.day(), any.list(1, 3, any::text))));
+                new TrialPast.Entered(any.day(), any.text(), any.day(), any.list(1, 3, any::text))),
+        any.maybe(() -> any.whole(1, 40)));
   }
 
   private TrialReadingsSheet readings() {

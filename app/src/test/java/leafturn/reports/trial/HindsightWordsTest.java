@@ -22,7 +22,7 @@ class HindsightWordsTest {
   private static final LocalDate LATE = LocalDate.of(2026, 10, 20);
   private static final LocalDate LAST = LocalDate.of(2026, 10, 12);
   private static final String BOTH =
-      "With the readings that were left out kept in: Quality differs";
+      "With the readings kept in that were left out, or withdrawn with results in sight: Quality differs";
 
   private static TrialSheet trial() throws IOException {
     return StandingWordsTest.trial(
@@ -57,7 +57,7 @@ class HindsightWordsTest {
 
   private static TrialPast entered(LocalDate on, LocalDate day) {
     TrialPast.Entered entered = new TrialPast.Entered(on, "quality", day, List.of("B4-2"));
-    return new TrialPast(List.of(), List.of(), List.of(), List.of(entered));
+    return new TrialPast(List.of(), List.of(), List.of(), List.of(entered), null);
   }
 
   @Test
@@ -101,6 +101,9 @@ class HindsightWordsTest {
     assertThat(new FindingsView(findings).headline())
         .contains(
             "16 readings of quality on 2026-10-12 were withdrawn on 2026-10-20, after the last planned day, 2026-10-12, when results could be seen; nothing stands in their place.");
+    assertThat(new FindingsView(findings).headline()).contains(BOTH);
+    Findings whole = findings(trial, all, List.of(), TrialPast.UNKNOWN);
+    assertThat(findings.keptIn().effects()).isEqualTo(whole.outcomes().get(0).effects());
     assertThat(new FindingsView(findings).flow())
         .startsWith("Yards: 8 started, 0 with a whole season, 8 read on fewer days than planned");
     assertThat(findings.standing().remarks())
@@ -124,6 +127,39 @@ class HindsightWordsTest {
     assertThat(StandingWordsTest.document(findings)).contains(told);
     assertThat(new FindingsView(findings).record())
         .anyMatch(each -> each.contains("it was noted before: hail (all plots)"));
+  }
+
+  @Test
+  void aLayoutThatWasDrawnAgainAndAgainIsToldBesideTheHeadline() throws IOException {
+    TrialSheet trial = trial();
+    List<Reading> readings = StandingWordsTest.readings(trial, false);
+    String told = "The layout was drawn 6 times before the plan was frozen";
+    Findings often = findings(trial, readings, List.of(), drawn(6));
+    assertThat(new FindingsView(often).headline()).contains(told);
+    assertThat(StandingWordsTest.document(often)).contains(told);
+    Findings once = findings(trial, readings, List.of(), drawn(1));
+    assertThat(new FindingsView(once).headline()).doesNotContain("drawn");
+    assertThat(StandingWordsTest.document(once)).contains("The layout was drawn once before");
+    Findings unknown = findings(trial, readings, List.of(), TrialPast.UNKNOWN);
+    assertThat(StandingWordsTest.document(unknown)).doesNotContain("layout was drawn");
+  }
+
+  private static TrialPast drawn(int draws) {
+    return new TrialPast(List.of(), List.of(), List.of(), List.of(), draws);
+  }
+
+  @Test
+  void aPlotLeftOutWhenNothingMoreWasReadChangesNothing() throws IOException {
+    TrialSheet trial = trial();
+    List<Reading> early =
+        StandingWordsTest.readings(trial, false).stream()
+            .filter(each -> each.date().isBefore(DOG))
+            .toList();
+    Findings findings = findings(trial, early, List.of(leftOut(DOG, "rule 2")), TrialPast.UNKNOWN);
+    assertThat(findings.standing().remarks())
+        .extracting(Remark::sentence)
+        .anyMatch(each -> each.contains("when nothing more was read there; it changes nothing"))
+        .noneMatch(each -> each.contains("with and without"));
   }
 
   @Test

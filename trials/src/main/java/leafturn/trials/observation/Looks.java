@@ -52,8 +52,10 @@ public record Looks(
     if (outcomes > 1) {
       remarks.add(
           Remark.note(
-              "%d outcomes beside the primary one are exploratory: their p values are adjusted for"
-                  + " each other, and none of them is a verdict.",
+              outcomes == 2
+                  ? "One outcome beside the primary one is exploratory: its p is no verdict."
+                  : "%d outcomes beside the primary one are exploratory: their p values are adjusted"
+                      + " for each other, and none of them is a verdict.",
               outcomes - 1));
     }
     return remarks;

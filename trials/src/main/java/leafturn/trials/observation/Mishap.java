@@ -34,11 +34,12 @@ public record Mishap(
    * @param blind whether it is said to have been made without knowing treatments and results
    * @param doubt why that is not taken on somebody's word, in words; empty where nothing speaks
    *     against it
+   * @param idle whether it leaves nothing out, since nothing was read there from the day on
    */
-  public record Decision(boolean leftOut, boolean blind, String doubt) {
+  public record Decision(boolean leftOut, boolean blind, String doubt, boolean idle) {
     /** A decision that nothing speaks against. */
     public Decision(boolean leftOut, boolean blind) {
-      this(leftOut, blind, "");
+      this(leftOut, blind, "", false);
     }
   }
 
@@ -65,6 +66,12 @@ public record Mishap(
             Remark.warning(
                 "%s: nobody has decided whether its plots stay in; decide before anybody looks at"
                     + " the results.",
+                told));
+      } else if (mishap.decision.idle) {
+        remarks.add(
+            Remark.note(
+                "%s: left out from that day on, when nothing more was read there; it changes"
+                    + " nothing.",
                 told));
       } else if (!mishap.decision.blind) {
         remarks.add(

@@ -1,21 +1,21 @@
-package leafturn.web;
+package leafturn.records.trial;
 
-import leafturn.records.sheet.TrialSheet;
+import org.jspecify.annotations.Nullable;
 
 /** How often a layout was drawn, in a sentence. */
-final class DrawWords {
+public final class DrawWords {
   private DrawWords() {}
 
   /**
    * The sentence.
    *
-   * @param draws how many seeds the plan has had up to when it was frozen, 1 or more
+   * @param draws how many seeds the plan has had up to when it was frozen, 1 or more; null where
+   *     nobody knows
    */
-  static String of(TrialSheet trial, int draws) {
-    if (trial.past() != null) {
-      return "This trial came from another book; how often its layout was drawn there is not known.";
+  public static String of(@Nullable Integer draws, boolean frozen) {
+    if (draws == null) {
+      return "How often the layout was drawn before the plan was frozen is not known here.";
     }
-    boolean frozen = trial.frozen() != null;
     if (draws < 2) {
       return frozen
           ? "The layout was drawn once before the plan was frozen."
