@@ -242,7 +242,7 @@ class MistakesTest {
             "dog urine",
             List.of("B1-1"),
             null,
-            new Mishap.Decision(true, true, "2 of its readings stood in the book"));
+            new Mishap.Decision(true, true, "2 of its readings stood in the book", false));
     assertThat(sentences(Mishap.remarks(List.of(doubted), yards(2)), Weight.WARNING).get(0))
         .contains("told to be decided blind, but 2 of its readings stood in the book");
     assertThat(seen.leavesOut("B1-1", MAY)).isTrue();
