@@ -1,7 +1,7 @@
 package leafturn.reports.figure;
 
 /**
- * The sizes of a lawn's outline: for a wide page, for a phone, for a sheet of paper, for half of
+ * The sizes of a lawn's outline: for a wide page, for a phone, for a sheet of paper, for half and a third of
  * its width, and beside its name in a list.
  */
 public enum OutlineFormat {
@@ -9,6 +9,7 @@ public enum OutlineFormat {
   NARROW("outline-figure outline-narrow", 350, 400, 13, 50),
   SHEET("outline-figure", 680, 720, 15, 46),
   HALF_SHEET("outline-figure", 320, 260, 12, 34),
+  THIRD_SHEET("outline-figure", 210, 150, 10, 24),
   SMALL("outline-figure outline-small", 96, 72, 0, 3);
 
   final String cssClass;

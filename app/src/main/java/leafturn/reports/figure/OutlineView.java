@@ -19,8 +19,12 @@ record OutlineView(double pxPerM, Box size, double left, double bottom) {
   private static final double NEAR_PX = 0.4;
 
   static OutlineView of(Bounds bounds, OutlineFormat format) {
+    return of(bounds, format, format.mostHeightPx);
+  }
+
+  static OutlineView of(Bounds bounds, OutlineFormat format, double mostHeightPx) {
     double roomX = format.widthPx - 2 * format.marginPx;
-    double roomY = format.mostHeightPx - 2 * format.marginPx - format.footPx();
+    double roomY = mostHeightPx - 2 * format.marginPx - format.footPx();
     double pxPerM = Math.min(roomX / bounds.widthM(), roomY / bounds.depthM());
     double inner = format.isLabelled() ? Math.max(40, pxPerM * bounds.depthM()) : roomY;
     double height = Math.ceil(inner + 2 * format.marginPx + format.footPx());

@@ -140,6 +140,15 @@ final class Svg {
     return words(label, " transform=\"" + turn + "\"");
   }
 
+  /** What follows stands lower by so many px, until {@link #closeMoved}. */
+  void openMoved(double downPx) {
+    text.append("<g transform=\"translate(0 ").append(number(downPx)).append(")\">");
+  }
+
+  void closeMoved() {
+    text.append("</g>");
+  }
+
   Svg words(Label label) {
     return words(label, "");
   }

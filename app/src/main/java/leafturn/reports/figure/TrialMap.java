@@ -15,7 +15,6 @@ import org.jspecify.annotations.Nullable;
 import org.locationtech.jts.geom.Coordinate;
 import org.locationtech.jts.geom.Envelope;
 import org.locationtech.jts.geom.Geometry;
-import org.locationtech.jts.geom.Polygon;
 import org.locationtech.jts.operation.union.UnaryUnionOp;
 
 /**
@@ -28,6 +27,13 @@ public final class TrialMap {
   private static final double PEG_PX = 3;
   private static final double AWAY_PX = 13;
 
+  /** Plots that could be drawn so much larger are drawn a second time, enlarged. */
+  private static final double WORTH_ENLARGING = 1.6;
+
+  private static final double WHOLE_FRACTION = 0.4;
+  private static final double AROUND_FRACTION = 0.06;
+  private static final double HEAD_PX = 30;
+
   private final LaidLawn lawn;
   private final Look look;
   private final OutlineFormat format;
@@ -35,6 +41,7 @@ public final class TrialMap {
   private final Svg svg;
   private final LabelPlaces labels;
   private final MapLabels names;
+  private final MapShapes shapes;
 
   /**
    * What a map shows besides.
@@ -50,34 +57,106 @@ public final class TrialMap {
     }
   }
 
-  private TrialMap(LaidLawn lawn, OutlineFormat format, Look look) {
+  private TrialMap(LaidLawn lawn, OutlineFormat format, OutlineView view, Svg svg, Look look) {
     this.lawn = lawn;
     this.look = look;
     this.format = format;
-    Envelope box = lawn.surface().turf().getEnvelopeInternal();
-    view =
-        OutlineView.of(
-            new Outline.Bounds(box.getMinX(), box.getMinY(), box.getMaxX(), box.getMaxY()), format);
-    svg = Svg.labelled(view.size(), format.cssClass + " trial-map", words());
+    this.view = view;
+    this.svg = svg;
     labels = new LabelPlaces(view.size());
+    shapes = new MapShapes(view);
     names = new MapLabels(view, svg, labels, plots(lawn), format.typePx);
   }
 
   /** The map of a lawn as SVG; its styles come from the page, or from {@link TrialMapFile}. */
   public static String draw(LaidLawn lawn, OutlineFormat format, Look look) {
-    return new TrialMap(lawn, format, look).draw();
+    return draw(lawn, format, format.mostHeightPx, look);
   }
 
-  private String words() {
-    return "Map of %s with %d plots and %d pegs"
-        .formatted(lawn.lawn().name(), lawn.plots().size(), lawn.pegs().size());
+  /** The same, not higher than some px; with the plots enlarged below where they are small. */
+  static String draw(LaidLawn lawn, OutlineFormat format, double mostHeightPx, Look look) {
+    Envelope turf = lawn.surface().turf().getEnvelopeInternal();
+    Envelope window = plots(lawn).getEnvelopeInternal();
+    window.expandBy(AROUND_FRACTION * Math.max(window.getWidth(), window.getHeight()));
+    OutlineView whole = OutlineView.of(bounds(turf), format, mostHeightPx);
+    double nearer = OutlineView.of(bounds(window), format, mostHeightPx).pxPerM();
+    if (nearer < WORTH_ENLARGING * whole.pxPerM()) {
+      Svg svg = opened(lawn, format, whole.size());
+      new TrialMap(lawn, format, whole, svg, look).all();
+      return svg.close();
+    }
+    whole = OutlineView.of(bounds(turf), format, WHOLE_FRACTION * mostHeightPx);
+    double top = whole.size().height() + HEAD_PX;
+    OutlineView near = OutlineView.of(bounds(window), format, mostHeightPx - top);
+    Svg svg = opened(lawn, format, new Box(0, 0, format.widthPx, top + near.size().height()));
+    new TrialMap(lawn, format, whole, svg, look).overview(window);
+    svg.words(
+        new Label(
+            new Point(1, top - 0.3 * HEAD_PX),
+            Label.Align.START,
+            format.typePx,
+            "words strong",
+            "The plots, enlarged"));
+    svg.openMoved(top);
+    new TrialMap(lawn, format, near, svg, look).part(window);
+    svg.closeMoved();
+    return svg.close();
   }
 
-  private String draw() {
-    svg.rings(rings(lawn.surface().turf()), "outline-turf");
-    lawn.dropped().forEach(dropped -> svg.rings(rings(dropped.place().plot()), "plot-dropped"));
+  private static Outline.Bounds bounds(Envelope box) {
+    return new Outline.Bounds(box.getMinX(), box.getMinY(), box.getMaxX(), box.getMaxY());
+  }
+
+  private static Svg opened(LaidLawn lawn, OutlineFormat format, Box size) {
+    String words =
+        "Map of %s with %d plots and %d pegs"
+            .formatted(lawn.lawn().name(), lawn.plots().size(), lawn.pegs().size());
+    return Svg.labelled(size, format.cssClass + " trial-map", words);
+  }
+
+  private void all() {
+    svg.rings(shapes.rings(lawn.surface().turf()), "outline-turf");
+    plots();
+    fixed("A", lawn.fixed().a());
+    fixed("B", lawn.fixed().b());
+    named();
+  }
+
+  /** The whole lawn without words on its plots, and the part that is enlarged below. */
+  private void overview(Envelope window) {
+    svg.rings(shapes.rings(lawn.surface().turf()), "outline-turf");
+    lawn.plots().forEach(plot -> svg.rings(shapes.rings(plot.place().plot()), armClass(plot)));
+    svg.rings(shapes.rings(lawn.surface().turf().getFactory().toGeometry(window)), "enlarged-part");
+    marks();
+    fixed("A", lawn.fixed().a());
+    fixed("B", lawn.fixed().b());
+  }
+
+  /** The part of the lawn that the plots take, with the edges that run through it. */
+  private void part(Envelope window) {
+    Geometry turf = lawn.surface().turf();
+    Geometry part = turf.getFactory().toGeometry(window);
+    svg.rings(shapes.rings(turf.intersection(part)), "turf-part");
+    Geometry edges = turf.getBoundary().intersection(part);
+    for (int i = 0; i < edges.getNumGeometries(); i++) {
+      svg.openLine(shapes.line(edges.getGeometryN(i).getCoordinates()), "turf-edge");
+    }
+    plots();
+    for (Coordinate corner : List.of(lawn.fixed().a(), lawn.fixed().b())) {
+      if (window.contains(corner)) {
+        fixed(corner.equals(lawn.fixed().a()) ? "A" : "B", corner);
+      }
+    }
+    named();
+  }
+
+  private void plots() {
+    lawn.dropped().forEach(dropped -> svg.rings(shapes.rings(dropped.place().plot()), "plot-dropped"));
     lawn.plots().forEach(this::plot);
     marks();
+  }
+
+  private void named() {
     lawn.pegs().forEach(this::peg);
     look.cores().forEach(this::core);
     double along = lawn.frame().bearingDeg();
@@ -89,7 +168,6 @@ public final class TrialMap {
         .forEach(each -> names.name(each.mark(), each.place().plot(), along, "words soft"));
     lawn.pegs().forEach(peg -> beside(Integer.toString(peg.number()), at(peg), "words"));
     look.cores().forEach(this::number);
-    return svg.close();
   }
 
   private static Geometry plots(LaidLawn lawn) {
@@ -102,10 +180,10 @@ public final class TrialMap {
   }
 
   private void plot(LaidPlot plot) {
-    svg.rings(rings(plot.place().plot()), armClass(plot));
-    svg.rings(rings(plot.place().measured()), "plot-measured");
+    svg.rings(shapes.rings(plot.place().plot()), armClass(plot));
+    svg.rings(shapes.rings(plot.place().measured()), "plot-measured");
     if (!plot.place().lost().isEmpty()) {
-      svg.rings(rings(plot.place().lost()), "plot-dropped");
+      svg.rings(shapes.rings(plot.place().lost()), "plot-dropped");
     }
   }
 
@@ -115,14 +193,14 @@ public final class TrialMap {
 
   /** A dot for the first bag, a ring for the others. */
   private void core(Core core) {
-    Point at = at(core.xM(), core.yM());
+    Point at = view.point(core.xM(), core.yM());
     svg.circle(at, CORE_PX, core.bag() == 1 ? "core" : "core other-bag");
     labels.keepFree(new Box(at.x() - CORE_PX, at.y() - CORE_PX, 2 * CORE_PX, 2 * CORE_PX));
   }
 
   /** A core's number where it fits. */
   private void number(Core core) {
-    Point at = at(core.xM(), core.yM());
+    Point at = view.point(core.xM(), core.yM());
     Point right = new Point(at.x() + 4, at.y() + 3);
     Point left = new Point(at.x() - 12, at.y() + 3);
     Label number =
@@ -136,12 +214,10 @@ public final class TrialMap {
     labels.keepFree(marks.northArrow());
     double foot = format.footPx();
     labels.keepFree(new Box(0, view.size().height() - foot, view.size().width(), foot));
-    fixed("A", lawn.fixed().a());
-    fixed("B", lawn.fixed().b());
   }
 
   private void fixed(String name, Coordinate place) {
-    Point at = at(place.x, place.y);
+    Point at = view.point(place.x, place.y);
     Box mark = new Box(at.x() - 4, at.y() - 4, 8, 8);
     svg.rectangle(mark, "fixed-corner");
     labels.keepFree(mark);
@@ -155,7 +231,7 @@ public final class TrialMap {
   }
 
   private Point at(Peg peg) {
-    return at(peg.at().xM(), peg.at().yM());
+    return view.point(peg.at().xM(), peg.at().yM());
   }
 
   /**
@@ -193,29 +269,5 @@ public final class TrialMap {
       Label label = new Label(below, Label.Align.MIDDLE, format.typePx, "words", arm);
       labels.place(label, List.of(below)).ifPresent(svg::words);
     }
-  }
-
-  private Point at(double xM, double yM) {
-    return view.point(xM, yM);
-  }
-
-  private List<List<Point>> rings(Geometry geometry) {
-    List<List<Point>> rings = new ArrayList<>();
-    for (int piece = 0; piece < geometry.getNumGeometries(); piece++) {
-      Polygon polygon = (Polygon) geometry.getGeometryN(piece);
-      rings.add(line(polygon.getExteriorRing().getCoordinates()));
-      for (int hole = 0; hole < polygon.getNumInteriorRing(); hole++) {
-        rings.add(line(polygon.getInteriorRingN(hole).getCoordinates()));
-      }
-    }
-    return rings.stream().filter(ring -> !ring.isEmpty()).toList();
-  }
-
-  private List<Point> line(Coordinate[] ring) {
-    List<Point> line = new ArrayList<>();
-    for (int i = 0; i + 1 < ring.length; i++) {
-      line.add(at(ring[i].x, ring[i].y));
-    }
-    return line;
   }
 }

@@ -17,17 +17,25 @@ public final class TrialMapFile {
   private static final double HEAD_PX = 34;
   private static final double MARGIN_PX = 12;
   private static final double TYPE_PX = 14;
+  private static final double LEAST_SHEET_PX = 300;
 
   private TrialMapFile() {}
 
-  /** The map of one lawn with its styles, for a document on paper. */
-  public static String alone(LaidLawn lawn, TrialMap.Look look) {
-    return standing(TrialMap.draw(lawn, OutlineFormat.SHEET, look));
+  /**
+   * The map of one lawn with its styles, for a document on paper.
+   *
+   * @param roomPx what the sheet has for it; a map is never smaller than can be read
+   */
+  public static String alone(LaidLawn lawn, TrialMap.Look look, double roomPx) {
+    double most =
+        Math.max(LEAST_SHEET_PX, Math.min(OutlineFormat.SHEET.mostHeightPx, roomPx));
+    return standing(TrialMap.draw(lawn, OutlineFormat.SHEET, most, look));
   }
 
-  /** The same, half as wide as a sheet of paper. */
-  public static String small(LaidLawn lawn, TrialMap.Look look) {
-    return standing(TrialMap.draw(lawn, OutlineFormat.HALF_SHEET, look));
+  /** The same without cores, as one of several beside each other on a sheet: two, or three. */
+  public static String small(LaidLawn lawn, TrialMap.Look look, int beside) {
+    OutlineFormat format = beside > 2 ? OutlineFormat.THIRD_SHEET : OutlineFormat.HALF_SHEET;
+    return standing(TrialMap.draw(lawn, format, look));
   }
 
   private static String standing(String svg) {

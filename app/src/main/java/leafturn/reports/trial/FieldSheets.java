@@ -28,6 +28,8 @@ import leafturn.trials.design.layout.TrialLayout;
  */
 public final class FieldSheets {
   private static final String LINE = "____________________";
+  private static final int MOST_BESIDE = 3;
+  private static final double READABLE_PX = 300;
 
   private final TrialLayout layout;
   private final Observing observing;
@@ -52,7 +54,8 @@ public final class FieldSheets {
     return Paper.of(
         layout.plan().name() + ": field sheets",
         "td.blank { border-left: 0.3pt solid #8f8a7b; } table.field td { padding: 2.2mm 2mm; }"
-            + " table.maps td { border: 0; padding: 0 2mm 2mm 0; width: 50%; }",
+            + " table.maps td { border: 0; padding: 0 2mm 1mm 0; }"
+            + " table.maps p { margin: 0; } .together { page-break-inside: avoid; }",
         sheets.body.toString());
   }
 
@@ -99,7 +102,7 @@ public final class FieldSheets {
 
   /** Begins a sheet; the first one stands below the front matter, where there is room for it. */
   private void sheet(String title) {
-    body.append(begun ? "<div class=\"new-sheet\"><h2>" : "<div><h2>")
+    body.append(begun ? "<div class=\"new-sheet\"><h2>" : "<div class=\"together\"><h2>")
         .append(title)
         .append("</h2>");
     begun = true;
@@ -128,25 +131,26 @@ public final class FieldSheets {
       }
     }
     body.append("</tbody></table>");
-    if (!coreDates().contains(date)) {
-      maps();
-    }
+    maps();
     body.append("</div>");
   }
 
-  /** Small maps without treatments, two beside each other. */
+  /** Small maps without treatments, beside each other. */
   private void maps() {
     TrialMap.Look look = new TrialMap.Look(List.of(), List.of(), units);
     List<LaidLawn> lawns = layout.lawns();
-    body.append("<h3>Where the plots lie</h3><table class=\"maps\"><tbody>");
+    int beside = lawns.size() > 2 ? MOST_BESIDE : 2;
+    body.append("<div class=\"together\"><h3>Where the plots lie</h3>")
+        .append("<table class=\"maps\"><tbody>");
     for (int i = 0; i < lawns.size(); i++) {
-      body.append(i % 2 == 0 ? "<tr><td>" : "<td>");
+      body.append(i % beside == 0 ? "<tr><td>" : "<td>");
       body.append("<p>").append(escaped(lawns.get(i).lawn().name())).append("</p>");
-      body.append(TrialMapFile.small(lawns.get(i), look)).append("</td>");
+      body.append(TrialMapFile.small(lawns.get(i), look, beside)).append("</td>");
       boolean last = i == lawns.size() - 1;
-      body.append(last && i % 2 == 0 ? "<td></td>" : "").append(last || i % 2 == 1 ? "</tr>" : "");
+      body.append(last ? "<td></td>".repeat(beside - 1 - i % beside) : "")
+          .append(last || i % beside == beside - 1 ? "</tr>" : "");
     }
-    body.append("</tbody></table>");
+    body.append("</tbody></table></div>");
   }
 
   private String who() {
@@ -204,9 +208,6 @@ public final class FieldSheets {
         layout.cores().stream()
             .filter(core -> core.date().equals(date) && codes.contains(core.plot()))
             .toList();
-    body.append("<h3>").append(escaped(lawn.lawn().name())).append("</h3><figure>");
-    TrialMap.Look look = new TrialMap.Look(List.of(), cores, units);
-    body.append(TrialMapFile.alone(lawn, look)).append("</figure>");
     List<List<String>> rows = new ArrayList<>();
     for (Bag bag : layout.bags()) {
       if (bag.holds() == Outcome.Kind.SOIL
@@ -215,7 +216,15 @@ public final class FieldSheets {
         rows.add(coreRow(bag, cores));
       }
     }
-    body.append(PaperTable.of(List.of("Plot", "Bag", "Code on the label", "Cores"), rows));
+    SheetRoom room = new SheetRoom().table(rows.size());
+    double halfPx = layout.lawns().size() > 1 ? room.leftOfHalfPx() : 0;
+    TrialMap.Look look = new TrialMap.Look(List.of(), cores, units);
+    body.append("<div class=\"together\"><h3>").append(escaped(lawn.lawn().name()));
+    body.append("</h3><figure>")
+        .append(TrialMapFile.alone(lawn, look, halfPx >= READABLE_PX ? halfPx : room.leftPx()))
+        .append("</figure>");
+    body.append(PaperTable.of(List.of("Plot", "Bag", "Code on the label", "Cores"), rows))
+        .append("</div>");
   }
 
   private static List<String> coreRow(Bag bag, List<Core> cores) {

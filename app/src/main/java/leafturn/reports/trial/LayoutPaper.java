@@ -24,6 +24,9 @@ import leafturn.trials.design.layout.TrialLayout;
  * those who rate.
  */
 public final class LayoutPaper {
+  /** Rows that the first sheet has room for; the sheet of each lawn lists its own plots. */
+  private static final int MOST_IN_FRONT = 20;
+
   private final TrialLayout layout;
   private final Units units;
   private final TapeWords tapes;
@@ -55,13 +58,14 @@ public final class LayoutPaper {
     body.append("<p class=\"soft\">Plan ").append(TrialPlanText.sha256(plan)).append("</p>");
     body.append("<h2>What is kept the same</h2><ul>");
     protocol(plan.protocol());
-    body.append("</ul><h2>Plots</h2>");
-    body.append(
-        PaperTable.of(
-            plotColumns(),
-            layout.lawns().stream()
-                .flatMap(lawn -> lawn.plots().stream().map(plot -> plotRow(lawn, plot)))
-                .toList()));
+    body.append("</ul>");
+    List<List<String>> rows =
+        layout.lawns().stream()
+            .flatMap(lawn -> lawn.plots().stream().map(plot -> plotRow(lawn, plot)))
+            .toList();
+    if (rows.size() <= MOST_IN_FRONT) {
+      body.append("<h2>Plots</h2>").append(PaperTable.of(plotColumns(), rows));
+    }
   }
 
   private List<String> plotColumns() {
@@ -110,8 +114,16 @@ public final class LayoutPaper {
         .append(escaped(lawn.lawn().name()))
         .append("</h2><figure>");
     TrialMap.Look look = new TrialMap.Look(layout.plan().treatments().names(), List.of(), units);
-    body.append(TrialMapFile.alone(lawn, look)).append("</figure>");
-    lawn.notes().forEach(note -> paragraph(tapes.sentence(note)));
+    List<String> notes = lawn.notes().stream().map(tapes::sentence).toList();
+    double roomPx =
+        new SheetRoom()
+            .paragraphs(notes)
+            .table(lawn.plots().size())
+            .table(lawn.dropped().size())
+            .table(lawn.pegs().size())
+            .leftPx();
+    body.append(TrialMapFile.alone(lawn, look, roomPx)).append("</figure>");
+    notes.forEach(this::paragraph);
     body.append("<h3>Plots</h3>");
     body.append(
         PaperTable.of(

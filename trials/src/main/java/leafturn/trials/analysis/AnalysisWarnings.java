@@ -5,12 +5,14 @@ import java.math.RoundingMode;
 import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.List;
+import leafturn.trials.analysis.data.Times;
 import leafturn.trials.analysis.diagnostics.DeletionResiduals;
 import leafturn.trials.analysis.fixed.Coefficient;
 import leafturn.trials.analysis.inference.MarginalTests;
 import leafturn.trials.analysis.inference.MeansAndContrasts.Contrast;
 import leafturn.trials.analysis.mixed.MixedFit;
 import leafturn.trials.analysis.model.DegreesOfFreedom;
+import leafturn.trials.analysis.model.OverTime;
 
 /** What a reader of an analysis should know, in sentences. */
 final class AnalysisWarnings {
@@ -32,6 +34,7 @@ final class AnalysisWarnings {
           "The model leaves nothing of %s unexplained, so there is no error to judge by: F, p and intervals mean nothing here; look whether values were copied or computed from each other."
               .formatted(fit.model().response()));
     }
+    addOrderOfWords(warnings, fit);
     fit.boundary().forEach(term -> warnings.add(boundary(term, fit.model().degreesOfFreedom())));
     coefficients.stream()
         .filter(coefficient -> !coefficient.isEstimable())
@@ -56,6 +59,23 @@ final class AnalysisWarnings {
     double mean = Arrays.stream(values).average().orElse(0);
     double spread = Arrays.stream(values).map(v -> (v - mean) * (v - mean)).average().orElse(0);
     return fit.residualVariance() < NOTHING * spread;
+  }
+
+  /** Positions among times that are words follow their letters unless the model orders them. */
+  private static void addOrderOfWords(List<String> warnings, MixedFit fit) {
+    OverTime overTime = fit.model().overTime();
+    if (overTime == null || fit.model().levels().containsKey(overTime.time())) {
+      return;
+    }
+    List<String> labels = fit.frame().times().labels();
+    boolean byPosition =
+        overTime.correlation() == OverTime.Correlation.AR1
+            || overTime.correlation() == OverTime.Correlation.HETEROGENEOUS_AR1;
+    if (byPosition && labels.stream().anyMatch(label -> Times.number(label) == null)) {
+      warnings.add(
+          "The times of %s are words without an order of their own and were taken in the order of their letters (%s); if that is not the order in time, levels.%s must tell it, from the first to the last."
+              .formatted(overTime.time(), String.join(", ", labels), overTime.time()));
+    }
   }
 
   private static void addTest(List<String> warnings, MarginalTests.Test test) {

@@ -4,10 +4,12 @@ import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.assertThatThrownBy;
 import static org.assertj.core.api.Assertions.within;
 
+import java.util.List;
 import leafturn.trials.analysis.data.TrialFaultException;
 import leafturn.trials.analysis.data.TrialTable;
 import leafturn.trials.analysis.model.Comparison.Multiplicity;
 import leafturn.trials.analysis.model.OverTime.Correlation;
+import leafturn.trials.analysis.model.RandomTerm;
 import org.junit.jupiter.api.Test;
 
 /** What cannot be analysed is said in a sentence; nothing silently becomes NaN or 0. */
@@ -76,6 +78,66 @@ class BadInputTest {
         "plot,day,y\n1,spring,1\n1,summer,2\n2,spring,4\n2,summer,3\n",
         Models.of("y").overTime(Correlation.CAR1, "day", "plot"),
         "neither a number nor a date");
+  }
+
+  /** As words they would stand in the order of their letters, and be taken for positions. */
+  @Test
+  void aDateTheCalendarDoesNotHave() {
+    refused(
+        "plot,day,y\n1,2025-06-01,1\n1,2025-05-01,2\n1,2025-13-40,2\n2,2025-06-01,4\n2,2025-05-01,3\n2,2025-13-40,5\n",
+        Models.of("y").overTime(Correlation.AR1, "day", "plot"),
+        "Line 4: day is '2025-13-40', which is no date of the calendar");
+    refused(
+        "plot,day,y\n1,2025-9-1,1\n1,2025-10-1,2\n2,2025-9-1,4\n2,2025-10-1,3\n",
+        Models.of("y").overTime(Correlation.HETEROGENEOUS_AR1, "day", "plot"),
+        "Line 2: day is '2025-9-1', which is no date");
+    refused(
+        "plot,day,y\n1,2025-05-01,1\n1,2025-06-01,2\n1,July,2\n2,2025-05-01,4\n2,2025-06-01,3\n2,July,5\n",
+        Models.of("y").overTime(Correlation.UNSTRUCTURED, "day", "plot"),
+        "Line 4: day is 'July', which is no date");
+  }
+
+  /** Alphabetical order is no order of time, so it is said where positions count. */
+  @Test
+  void wordsForTimesWithoutAnOrderAreSaid() {
+    String csv =
+        "plot,visit,y\n1,May,1\n1,June,2.5\n1,July,2\n2,May,4\n2,June,3\n2,July,5\n3,May,2\n3,June,1\n3,July,4\n";
+    Models words = Models.of("y").overTime(Correlation.AR1, "visit", "plot");
+    assertThat(TrialAnalysis.of(ReferenceCase.table(csv), words.model()).warnings())
+        .anySatisfy(
+            warning ->
+                assertThat(warning)
+                    .startsWith("The times of visit are words without an order of their own")
+                    .contains("July, June, May"));
+    words.levels("visit", "May", "June", "July");
+    assertThat(TrialAnalysis.of(ReferenceCase.table(csv), words.model()).warnings())
+        .noneSatisfy(warning -> assertThat(warning).contains("words without an order"));
+  }
+
+  /** Two groups of four treatments each: the sentence holds for them, too. */
+  @Test
+  void groupsOfSeveralTreatmentsEach() {
+    refused(
+        "yard,arm,y\n1,a,1\n1,b,2\n1,a,3\n2,c,3\n2,d,5\n2,c,4\n",
+        oneWay().random("yard"),
+        "the fixed terms already tell its 2 groups apart");
+  }
+
+  /** A variance for each treatment of a yard is the residual again where each is seen once. */
+  @Test
+  void slopesOfAFactorSeenOnceInEachGroup() {
+    String once = "yard,arm,y\n1,a,3.9\n1,b,5.4\n2,a,3.2\n2,b,3.7\n3,a,5.4\n3,b,5.5\n4,a,4\n4,b,5\n";
+    RandomTerm slopes = new RandomTerm(List.of("yard"), List.of("arm"), true, true);
+    refused(once, oneWay().random(slopes), "cannot be told from the residual");
+    String twice = once + once.substring(11).replace(",5.", ",6.").replace(",3.", ",2.");
+    assertThat(
+            TrialAnalysis.of(ReferenceCase.table(twice), oneWay().random(slopes).model()).tests())
+        .allMatch(test -> test.isEstimable());
+  }
+
+  @Test
+  void aCellIsQuotedAsItStands() {
+    refused("arm,y\na,<<3\nb,2\na,3\nb,7\n", oneWay(), "Line 2: y is '<<3'");
   }
 
   @Test

@@ -39,7 +39,7 @@ public record Response(String name, double[] values, boolean[] belowDetection) {
             "Line %d: %s is '<' without a detection limit; write it as <2, or leave the cell empty if the value is missing."
                 .formatted(lines.get(i), name));
       }
-      values[i] = number(text, name, lines.get(i), faults);
+      values[i] = number(text, cells[i], name, lines.get(i), faults);
     }
     if (!faults.isEmpty()) {
       throw new TrialFaultException(faults.subList(0, Math.min(MOST_FAULTS, faults.size())));
@@ -84,7 +84,8 @@ public record Response(String name, double[] values, boolean[] belowDetection) {
     return new Response(name, Arrays.stream(rows).mapToDouble(row -> values[row]).toArray(), below);
   }
 
-  private static double number(String text, String name, int line, List<String> faults) {
+  private static double number(
+      String text, String cell, String name, int line, List<String> faults) {
     if (text.isEmpty()) {
       return Double.NaN;
     }
@@ -92,13 +93,13 @@ public record Response(String name, double[] values, boolean[] belowDetection) {
     if (value == null) {
       faults.add(
           "Line %d: %s is '%s', which is no number; write it with a decimal point and no unit, or leave the cell empty if it is missing."
-              .formatted(line, name, text.length() > 40 ? text.substring(0, 40) + "..." : text));
+              .formatted(line, name, cell.length() > 40 ? cell.substring(0, 40) + "..." : cell));
       return Double.NaN;
     }
     if (!canBeComputed(value)) {
       faults.add(
           "Line %d: %s is %s, beyond what can be measured or computed; use a unit in which it lies between 1e-40 and 1e40."
-              .formatted(line, name, text));
+              .formatted(line, name, cell));
       return Double.NaN;
     }
     return value;

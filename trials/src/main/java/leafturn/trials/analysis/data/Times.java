@@ -5,6 +5,7 @@ import java.time.format.DateTimeParseException;
 import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.List;
+import java.util.regex.Pattern;
 import leafturn.trials.analysis.model.OverTime;
 import org.jspecify.annotations.Nullable;
 
@@ -16,6 +17,10 @@ import org.jspecify.annotations.Nullable;
  * @param positions of the observations among {@code labels}; -1 where missing
  */
 public record Times(List<String> labels, double[] values, int[] positions) {
+  private static final Pattern LIKE_A_DATE =
+      Pattern.compile("\\d{1,4}([-/.])\\d{1,2}\\1\\d{1,4}");
+  private static final int MOST_FAULTS = 5;
+
   /** For a model without dates. */
   static Times none(int rows) {
     return new Times(List.of(), new double[0], new int[rows]);
@@ -24,9 +29,11 @@ public record Times(List<String> labels, double[] values, int[] positions) {
   /**
    * Reads the column of times: in the order given, else as dates, numbers or ordered words.
    *
-   * @throws TrialFaultException where words stand for times and their distance is needed
+   * @throws TrialFaultException where a cell among dates is none, or where words stand for times
+   *     and their distance is needed
    */
   static Times of(OverTime overTime, TrialTable table, @Nullable List<String> order) {
+    checkDates(overTime.time(), table);
     Factor factor = Factor.of(overTime.time(), table.cells(overTime.time()), order);
     double[] values = new double[factor.levels().size()];
     List<String> words = new ArrayList<>();
@@ -56,10 +63,38 @@ public record Times(List<String> labels, double[] values, int[] positions) {
     if (plain != null) {
       return plain;
     }
+    LocalDate date = date(label);
+    return date == null ? null : (double) date.toEpochDay();
+  }
+
+  private static @Nullable LocalDate date(String label) {
     try {
-      return (double) LocalDate.parse(label).toEpochDay();
+      return LocalDate.parse(label);
     } catch (DateTimeParseException notADate) {
       return null;
+    }
+  }
+
+  /** A cell that is meant as a date but is none would take the place of a word, out of order. */
+  private static void checkDates(String time, TrialTable table) {
+    String[] cells = table.cells(time);
+    List<String> present = Arrays.stream(cells).filter(cell -> !cell.isEmpty()).distinct().toList();
+    long dates = present.stream().filter(cell -> date(cell) != null).count();
+    List<String> faults = new ArrayList<>();
+    for (String cell : present) {
+      boolean meant = 2 * dates > present.size() || LIKE_A_DATE.matcher(cell).matches();
+      if (meant && date(cell) == null && faults.size() < MOST_FAULTS) {
+        faults.add(
+            "Line %d: %s is '%s', which is no date of the calendar%s; write dates as 2026-05-31."
+                .formatted(
+                    table.lines().get(Arrays.asList(cells).indexOf(cell)),
+                    time,
+                    cell,
+                    dates == 0 ? "" : " as the others of the column are"));
+      }
+    }
+    if (!faults.isEmpty()) {
+      throw new TrialFaultException(faults);
     }
   }
 

@@ -5,8 +5,10 @@ import java.math.MathContext;
 import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.HashMap;
+import java.util.HashSet;
 import java.util.List;
 import java.util.Map;
+import java.util.Set;
 import leafturn.trials.analysis.data.Factor;
 import leafturn.trials.analysis.data.ModelFrame;
 import leafturn.trials.analysis.data.TrialFaultException;
@@ -104,11 +106,39 @@ public final class FitChecks {
           "The random term within %s has a single group; a variance needs at least two."
               .formatted(set.label()));
     }
-    if (set.groupCount() == frame.rows() && model.overTime() == null) {
+    if (model.overTime() != null) {
+      return;
+    }
+    if (set.groupCount() == frame.rows()) {
       faults.add(
           "The random term within %s has one observation in each group, so it cannot be told from the residual; leave it out."
               .formatted(set.label()));
+    } else if (holdsTheResidual(set)) {
+      faults.add(
+          "The random term within %s with slopes has one observation for each of its effects (%s), so it cannot be told from the residual; leave the slopes out, or observe each combination more than once."
+              .formatted(set.label(), String.join(", ", set.effects())));
     }
+  }
+
+  /**
+   * Whether a choice of the effects' variances does the same as a residual: the rows differ in as
+   * many ways as there are effects, and no group has two rows alike.
+   */
+  private static boolean holdsTheResidual(RandomEffects set) {
+    Set<List<Double>> kinds = new HashSet<>();
+    Set<List<Double>> ofGroups = new HashSet<>();
+    for (int row = 0; row < set.groups().length; row++) {
+      List<Double> kind = new ArrayList<>();
+      for (double[] column : set.columns()) {
+        kind.add(column[row] + 0.0);
+      }
+      kinds.add(List.copyOf(kind));
+      kind.add((double) set.groups()[row]);
+      if (!ofGroups.add(kind) || kinds.size() > set.size()) {
+        return false;
+      }
+    }
+    return kinds.stream().noneMatch(kind -> kind.stream().allMatch(effect -> effect == 0));
   }
 
   /** A random term whose groups each have coefficients of their own leaves nothing to vary. */
@@ -126,7 +156,7 @@ public final class FitChecks {
       }
     }
     faults.add(
-        "The random term within %s is confounded with the fixed part: each of its %d groups has only one treatment of its own, so units and treatments cannot be told apart; more units per treatment are needed."
+        "The random term within %s is confounded with the fixed part: the fixed terms already tell its %d groups apart, so nothing of the groups is left to vary at random; more units per treatment are needed."
             .formatted(set.label(), set.groupCount()));
   }
 
