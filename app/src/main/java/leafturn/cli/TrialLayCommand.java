@@ -102,7 +102,10 @@ final class TrialLayCommand implements Callable<Integer> {
     }
     Optional<TrialPlan> plan = inputs.read(this::plan);
     inputs.throwIfAny();
-    TrialLayout layout = layout(plan.orElseThrow());
+    Optional<TrialLayout> laid = inputs.read(() -> layout(plan.orElseThrow()));
+    inputs.read(() -> onEarth(plan.orElseThrow()));
+    inputs.throwIfAny();
+    TrialLayout layout = laid.orElseThrow();
     files(layout).forEach(OutputFile::write);
     print(LayoutReport.of(layout));
     return ExitCode.DONE;
@@ -138,6 +141,16 @@ final class TrialLayCommand implements Callable<Integer> {
     } catch (NoRoomException none) {
       throw new InputException(planFile + ": " + none.getMessage());
     }
+  }
+
+  private TrialPlan onEarth(TrialPlan plan) {
+    List<String> nowhere = LayoutGeoJson.nowhere(plan);
+    if (geoJson != null && !nowhere.isEmpty()) {
+      throw new InputException(
+          "%s, lawns: --geojson needs longitude and latitude, and these lawns have none: %s; give their outlines as GeoJSON, or with an anchor."
+              .formatted(planFile, String.join("; ", nowhere)));
+    }
+    return plan;
   }
 
   /** Everything is made before anything is written. */

@@ -284,7 +284,9 @@ class TrialLayCommandTest {
     lawn.remove("keepOut");
     lawn.put("outline", "7 x 5");
     ((ObjectNode) plan.get("cores")).put("perPlot", 60).put("fromOldHolesM", 1);
-    assertThat(lay(plan(plan)).err()).contains("no place is left for core", "fewer cores");
+    Ran ran = lay(plan(plan), "--geojson", folder.resolve("places.geojson").toString());
+    assertThat(ran.err()).contains("no place is left for core", "fewer cores");
+    assertThat(ran.err()).contains("json, lawns: --geojson needs longitude and latitude");
   }
 
   private static String text(Path pdf) throws IOException {

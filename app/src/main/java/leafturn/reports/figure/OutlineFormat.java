@@ -1,8 +1,8 @@
 package leafturn.reports.figure;
 
 /**
- * The sizes of a lawn's outline: for a wide page, for a phone, for a sheet of paper, for half and a third of
- * its width, and beside its name in a list.
+ * The sizes of a lawn's outline: for a wide page, for a phone, for a sheet of paper, for half and a
+ * third of its width, and beside its name in a list.
  */
 public enum OutlineFormat {
   WIDE("outline-figure outline-wide", 680, 460, 14, 58),
@@ -31,6 +31,11 @@ public enum OutlineFormat {
 
   boolean isLabelled() {
     return this != SMALL;
+  }
+
+  /** Whether it has to leave room on its sheet of paper for what stands with it. */
+  boolean isSheet() {
+    return this == SHEET;
   }
 
   /** Room below for the scale bar. */

@@ -28,11 +28,14 @@ public final class TrialMap {
   private static final double AWAY_PX = 13;
 
   /** Plots that could be drawn so much larger are drawn a second time, enlarged. */
-  private static final double WORTH_ENLARGING = 1.6;
+  private static final double WORTH_ENLARGING = 1.4;
 
-  private static final double WHOLE_FRACTION = 0.4;
+  /** Most height of the whole lawn above its enlarged plots, without margins and foot. */
+  private static final double WHOLE_PX = 130;
+
   private static final double AROUND_FRACTION = 0.06;
   private static final double HEAD_PX = 30;
+  private static final double MOST_OF_MAP = 0.67;
 
   private final LaidLawn lawn;
   private final Look look;
@@ -77,7 +80,7 @@ public final class TrialMap {
   static String draw(LaidLawn lawn, OutlineFormat format, double mostHeightPx, Look look) {
     Envelope turf = lawn.surface().turf().getEnvelopeInternal();
     Envelope window = plots(lawn).getEnvelopeInternal();
-    window.expandBy(AROUND_FRACTION * Math.max(window.getWidth(), window.getHeight()));
+    window.expandBy(AROUND_FRACTION * window.getWidth(), AROUND_FRACTION * window.getHeight());
     OutlineView whole = OutlineView.of(bounds(turf), format, mostHeightPx);
     double nearer = OutlineView.of(bounds(window), format, mostHeightPx).pxPerM();
     if (nearer < WORTH_ENLARGING * whole.pxPerM()) {
@@ -85,9 +88,23 @@ public final class TrialMap {
       new TrialMap(lawn, format, whole, svg, look).all();
       return svg.close();
     }
-    whole = OutlineView.of(bounds(turf), format, WHOLE_FRACTION * mostHeightPx);
+    return enlarged(lawn, format, window, look);
+  }
+
+  /** The whole lawn and below it the part of the plots; where a map is small, that part alone. */
+  private static String enlarged(LaidLawn lawn, OutlineFormat format, Envelope window, Look look) {
+    Envelope turf = lawn.surface().turf().getEnvelopeInternal();
+    double wholePx = WHOLE_PX + 2 * format.marginPx + format.footPx();
+    if (wholePx > MOST_OF_MAP * format.mostHeightPx) {
+      OutlineView near = OutlineView.of(bounds(window), format);
+      Svg svg = opened(lawn, format, near.size());
+      new TrialMap(lawn, format, near, svg, look).part(window);
+      return svg.close();
+    }
+    OutlineView whole = OutlineView.of(bounds(turf), format, wholePx);
     double top = whole.size().height() + HEAD_PX;
-    OutlineView near = OutlineView.of(bounds(window), format, mostHeightPx - top);
+    double nearPx = format.mostHeightPx - (format.isSheet() ? top : 0);
+    OutlineView near = OutlineView.of(bounds(window), format, nearPx);
     Svg svg = opened(lawn, format, new Box(0, 0, format.widthPx, top + near.size().height()));
     new TrialMap(lawn, format, whole, svg, look).overview(window);
     svg.words(
@@ -151,7 +168,8 @@ public final class TrialMap {
   }
 
   private void plots() {
-    lawn.dropped().forEach(dropped -> svg.rings(shapes.rings(dropped.place().plot()), "plot-dropped"));
+    lawn.dropped()
+        .forEach(dropped -> svg.rings(shapes.rings(dropped.place().plot()), "plot-dropped"));
     lawn.plots().forEach(this::plot);
     marks();
   }

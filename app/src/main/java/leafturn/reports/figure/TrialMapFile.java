@@ -24,11 +24,12 @@ public final class TrialMapFile {
   /**
    * The map of one lawn with its styles, for a document on paper.
    *
-   * @param roomPx what the sheet has for it; a map is never smaller than can be read
+   * @param roomPx what the sheet has for it; where that is too little, the map has its full size
+   *     and what stands with it goes on to the next sheet
    */
   public static String alone(LaidLawn lawn, TrialMap.Look look, double roomPx) {
-    double most =
-        Math.max(LEAST_SHEET_PX, Math.min(OutlineFormat.SHEET.mostHeightPx, roomPx));
+    double full = OutlineFormat.SHEET.mostHeightPx;
+    double most = roomPx < LEAST_SHEET_PX ? full : Math.min(full, roomPx);
     return standing(TrialMap.draw(lawn, OutlineFormat.SHEET, most, look));
   }
 

@@ -47,6 +47,10 @@ public final class FieldSheets {
   public static Paper of(TrialLayout layout, Units units) {
     FieldSheets sheets = new FieldSheets(layout, units);
     sheets.front();
+    if (sheets.isWalked() && !sheets.haveMapsOnEachDate()) {
+      sheets.maps();
+      sheets.begun = true;
+    }
     if (sheets.isWalked()) {
       layout.plan().observing().dates().forEach(sheets::date);
     }
@@ -131,15 +135,30 @@ public final class FieldSheets {
       }
     }
     body.append("</tbody></table>");
-    maps();
+    if (haveMapsOnEachDate()) {
+      maps();
+    }
     body.append("</div>");
+  }
+
+  /** Whether the table of a date leaves room for the maps; else they stand once, in front. */
+  private boolean haveMapsOnEachDate() {
+    int rowsOfMaps = (layout.lawns().size() + beside() - 1) / beside();
+    return SheetRoom.titled()
+        .paragraphs(observing.has(Outcome.Kind.TISSUE) ? List.of("", LeafBags.HOW) : List.of(""))
+        .rowsToFillIn(layout.plots().size())
+        .hasRoomFor(rowsOfMaps * (beside() > 2 ? 180 : 290));
+  }
+
+  private int beside() {
+    return layout.lawns().size() > 2 ? MOST_BESIDE : 2;
   }
 
   /** Small maps without treatments, beside each other. */
   private void maps() {
     TrialMap.Look look = new TrialMap.Look(List.of(), List.of(), units);
     List<LaidLawn> lawns = layout.lawns();
-    int beside = lawns.size() > 2 ? MOST_BESIDE : 2;
+    int beside = beside();
     body.append("<div class=\"together\"><h3>Where the plots lie</h3>")
         .append("<table class=\"maps\"><tbody>");
     for (int i = 0; i < lawns.size(); i++) {
@@ -216,7 +235,7 @@ public final class FieldSheets {
         rows.add(coreRow(bag, cores));
       }
     }
-    SheetRoom room = new SheetRoom().table(rows.size());
+    SheetRoom room = SheetRoom.part().table(rows.size());
     double halfPx = layout.lawns().size() > 1 ? room.leftOfHalfPx() : 0;
     TrialMap.Look look = new TrialMap.Look(List.of(), cores, units);
     body.append("<div class=\"together\"><h3>").append(escaped(lawn.lawn().name()));

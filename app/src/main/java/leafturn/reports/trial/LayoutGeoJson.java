@@ -11,6 +11,7 @@ import leafturn.records.shape.GeoJsonText;
 import leafturn.records.shape.GeoJsonText.Feature;
 import leafturn.records.shape.Patch;
 import leafturn.trials.design.TrialLawn;
+import leafturn.trials.design.TrialPlan;
 import leafturn.trials.design.layout.Core;
 import leafturn.trials.design.layout.DroppedPlot;
 import leafturn.trials.design.layout.LaidLawn;
@@ -29,22 +30,24 @@ public final class LayoutGeoJson {
     this.layout = layout;
   }
 
+  /** The lawns of a plan whose place on the earth nobody has said. */
+  public static List<String> nowhere(TrialPlan plan) {
+    return plan.lawns().stream()
+        .filter(lawn -> lawn.origin() == null)
+        .map(TrialLawn::name)
+        .toList();
+  }
+
   /**
    * The text of the file.
    *
    * @throws InputException naming the lawns whose place on the earth nobody has said
    */
   public static String of(TrialLayout layout) {
-    List<String> nowhere =
-        layout.lawns().stream()
-            .filter(lawn -> lawn.lawn().origin() == null)
-            .map(lawn -> lawn.lawn().name())
-            .toList();
+    List<String> nowhere = nowhere(layout.plan());
     if (!nowhere.isEmpty()) {
       throw new InputException(
-          "GeoJSON needs longitude and latitude, and these lawns have none: %s; give their outlines"
-                  .formatted(String.join("; ", nowhere))
-              + " as GeoJSON, or with an anchor.");
+          "These lawns have no place on the earth: %s.".formatted(String.join("; ", nowhere)));
     }
     LayoutGeoJson file = new LayoutGeoJson(layout);
     layout.lawns().forEach(file::lawn);

@@ -116,7 +116,7 @@ public final class LayoutPaper {
     TrialMap.Look look = new TrialMap.Look(layout.plan().treatments().names(), List.of(), units);
     List<String> notes = lawn.notes().stream().map(tapes::sentence).toList();
     double roomPx =
-        new SheetRoom()
+        SheetRoom.titled()
             .paragraphs(notes)
             .table(lawn.plots().size())
             .table(lawn.dropped().size())

@@ -16,10 +16,25 @@ final class SheetRoom {
   private static final double LINE_PX = 18.7;
   private static final double AFTER_PX = 9.5;
   private static final double ROW_PX = 25.5;
+  private static final double HIGH_ROW_PX = 35.5;
   private static final double AFTER_TABLE_PX = 16;
   private static final int LETTERS_IN_LINE = 105;
 
-  private double takenPx = TITLE_PX;
+  private double takenPx;
+
+  private SheetRoom(double takenPx) {
+    this.takenPx = takenPx;
+  }
+
+  /** A sheet with its title. */
+  static SheetRoom titled() {
+    return new SheetRoom(TITLE_PX);
+  }
+
+  /** A part of a sheet; its table's head is the only one. */
+  static SheetRoom part() {
+    return new SheetRoom(AFTER_TABLE_PX);
+  }
 
   /** Paragraphs, each of as many lines as its letters take. */
   SheetRoom paragraphs(List<String> words) {
@@ -33,6 +48,17 @@ final class SheetRoom {
   SheetRoom table(int rows) {
     takenPx += rows == 0 ? 0 : HEAD_PX + ROW_PX * (rows + 1) + AFTER_TABLE_PX;
     return this;
+  }
+
+  /** A table whose rows are high enough to write in. */
+  SheetRoom rowsToFillIn(int rows) {
+    takenPx += ROW_PX + HIGH_ROW_PX * rows + AFTER_TABLE_PX;
+    return this;
+  }
+
+  /** Whether the sheet has room for pictures of this height below a head of their own. */
+  boolean hasRoomFor(double heightPx) {
+    return HEAD_PX + heightPx <= leftPx();
   }
 
   /** What is left of one sheet for a map; may be too little or none. */

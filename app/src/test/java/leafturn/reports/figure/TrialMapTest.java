@@ -83,6 +83,24 @@ class TrialMapTest {
     assertThat(words(lawn, OutlineFormat.WIDE)).containsAll(names(lawn)).containsAll(pegs(lawn));
     assertThat(words(lawn, OutlineFormat.NARROW)).containsAll(names(lawn)).contains("A", "B");
     TrialMap.Look look = new TrialMap.Look(List.of(), List.of(), Units.METRIC);
-    assertThat(TrialMap.draw(lawn, OutlineFormat.NARROW, look)).contains("class=\"leader\"");
+    assertThat(TrialMap.draw(lawn(20, "70 x 34", 0), OutlineFormat.NARROW, look))
+        .contains("class=\"leader\"");
+  }
+
+  @Test
+  void plotsThatTakeACornerOfTheLawnAreDrawnEnlargedBelowIt() {
+    String short3 =
+        PLAN.formatted(3, "50 x 30", "0")
+            .replace("\"factor\"", "\"plots\": {\"lengthM\": 3}, \"factor\"");
+    LaidLawn lawn =
+        TrialLayout.of(TrialPlanFile.read(new SourceText("plan", short3))).lawns().get(0);
+    for (OutlineFormat format : List.of(OutlineFormat.WIDE, OutlineFormat.NARROW)) {
+      assertThat(words(lawn, format))
+          .contains("The plots, enlarged", "A", "B")
+          .containsAll(names(lawn))
+          .containsAll(pegs(lawn));
+    }
+    assertThat(words(lawn(6, "30 x 22", 0), OutlineFormat.WIDE))
+        .doesNotContain("The plots, enlarged");
   }
 }

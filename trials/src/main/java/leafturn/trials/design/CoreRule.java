@@ -52,4 +52,9 @@ public record CoreRule(
     FROM_OLD_HOLES_M.checked(fromOldHolesM);
     dates = List.copyOf(dates);
   }
+
+  /** The same with another number of cores. */
+  public CoreRule withPerPlot(int cores) {
+    return new CoreRule(cores, depthCm, composites, blindDuplicateFraction, fromOldHolesM, dates);
+  }
 }

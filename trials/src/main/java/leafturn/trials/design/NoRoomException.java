@@ -15,4 +15,9 @@ public final class NoRoomException extends RuntimeException {
   public NoRoomException on(String lawn) {
     return new NoRoomException(lawn + ": " + getMessage());
   }
+
+  /** The same with a further sentence after it. */
+  public NoRoomException more(String sentence) {
+    return new NoRoomException(getMessage() + " " + sentence);
+  }
 }

@@ -28,6 +28,12 @@ public record PlotRule(
   /** Distance kept from an edge or a bed. */
   public static final Range DISTANCE_M = new Range("edgeM and bedM", 0, 20, "m");
 
+  /**
+   * Least area that is measured of a plot, m²: less shows the eye of a rater chance spots more than
+   * the plot. Common practice, no source.
+   */
+  public static final double LEAST_MEASURED_M2 = 1;
+
   /** Three passes, the outer two as guard, 1 m from edges and beds: common practice, no source. */
   public static final PlotRule USUAL = new PlotRule(3, 1, null, 1, 1);
 

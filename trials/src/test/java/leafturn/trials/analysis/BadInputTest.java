@@ -126,7 +126,8 @@ class BadInputTest {
   /** A variance for each treatment of a yard is the residual again where each is seen once. */
   @Test
   void slopesOfAFactorSeenOnceInEachGroup() {
-    String once = "yard,arm,y\n1,a,3.9\n1,b,5.4\n2,a,3.2\n2,b,3.7\n3,a,5.4\n3,b,5.5\n4,a,4\n4,b,5\n";
+    String once =
+        "yard,arm,y\n1,a,3.9\n1,b,5.4\n2,a,3.2\n2,b,3.7\n3,a,5.4\n3,b,5.5\n4,a,4\n4,b,5\n";
     RandomTerm slopes = new RandomTerm(List.of("yard"), List.of("arm"), true, true);
     refused(once, oneWay().random(slopes), "cannot be told from the residual");
     String twice = once + once.substring(11).replace(",5.", ",6.").replace(",3.", ",2.");

@@ -17,8 +17,7 @@ import org.jspecify.annotations.Nullable;
  * @param positions of the observations among {@code labels}; -1 where missing
  */
 public record Times(List<String> labels, double[] values, int[] positions) {
-  private static final Pattern LIKE_A_DATE =
-      Pattern.compile("\\d{1,4}([-/.])\\d{1,2}\\1\\d{1,4}");
+  private static final Pattern LIKE_A_DATE = Pattern.compile("\\d{1,4}([-/.])\\d{1,2}\\1\\d{1,4}");
   private static final int MOST_FAULTS = 5;
 
   /** For a model without dates. */

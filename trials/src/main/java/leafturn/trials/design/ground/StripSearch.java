@@ -91,7 +91,15 @@ public final class StripSearch {
     if (best == null) {
       throw new NoRoomException(noRoom(most));
     }
-    return best.blocks();
+    StripBlocks blocks = best.blocks();
+    return along == null || best == along || isEnough(blocks) ? blocks : along.blocks();
+  }
+
+  /** Strips that end askew are not worth it where even so some have next to nothing to measure. */
+  private static boolean isEnough(StripBlocks blocks) {
+    return blocks.blocks().stream()
+        .flatMap(List::stream)
+        .allMatch(place -> place.measured().getArea() >= PlotRule.LEAST_MEASURED_M2);
   }
 
   /** The best in these directions that gives every block room in the fewest rows, or null. */

@@ -5,6 +5,7 @@ import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
+import leafturn.trials.design.CoreRule;
 import leafturn.trials.design.NoRoomException;
 import leafturn.trials.design.TrialPlan;
 
@@ -61,12 +62,37 @@ public record TrialLayout(
   }
 
   private static List<Core> cores(TrialPlan plan, List<LaidLawn> lawns) {
+    CoreRule rule = plan.observing().cores();
+    try {
+      return cores(plan.seed(), rule, lawns);
+    } catch (NoRoomException none) {
+      int fit = rule.perPlot() - 1;
+      while (fit > 0 && !haveRoom(plan.seed(), rule.withPerPlot(fit), lawns)) {
+        fit--;
+      }
+      throw fit == 0
+          ? none
+          : none.more(
+              "%d core%s a plot would fit on these dates.".formatted(fit, fit == 1 ? "" : "s"));
+    }
+  }
+
+  private static boolean haveRoom(long seed, CoreRule rule, List<LaidLawn> lawns) {
+    try {
+      cores(seed, rule, lawns);
+      return true;
+    } catch (NoRoomException none) {
+      return false;
+    }
+  }
+
+  private static List<Core> cores(long seed, CoreRule rule, List<LaidLawn> lawns) {
     List<Core> cores = new ArrayList<>();
     int number = 0;
     for (LaidLawn lawn : lawns) {
       for (LaidPlot plot : lawn.plots()) {
         try {
-          cores.addAll(CorePlaces.of(plan.seed(), plan.observing().cores(), lawn, plot, number++));
+          cores.addAll(CorePlaces.of(seed, rule, lawn, plot, number++));
         } catch (NoRoomException none) {
           throw none.on(lawn.lawn().name());
         }

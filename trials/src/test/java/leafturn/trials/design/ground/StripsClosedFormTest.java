@@ -3,6 +3,7 @@ package leafturn.trials.design.ground;
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.within;
 
+import java.util.Arrays;
 import leafturn.trials.design.Plans;
 import leafturn.trials.design.PlotRule;
 import leafturn.trials.design.TrialLawn;
@@ -53,6 +54,19 @@ class StripsClosedFormTest {
         Plans.polygon(
             0, 0, 14, 0, 14, 6, 20, 6, 20, 12, 26, 12, 26, 18, 12, 18, 12, 12, 6, 12, 6, 6, 0, 6);
     assertThat(find(stairs, PAIR, PlotRule.USUAL, null, 2).frame().bearingDeg()).isNotIn(0.0, 90.0);
+  }
+
+  /**
+   * On a small staircase both ways leave less than 1 m²; then strips that end askew gain nothing.
+   */
+  @Test
+  void sliversAreNoReasonToMowAskew() {
+    double[] stairs = {
+      0, 0, 14, 0, 14, 6, 20, 6, 20, 12, 26, 12, 26, 18, 12, 18, 12, 12, 6, 12, 6, 6, 0, 6
+    };
+    double[] small = Arrays.stream(stairs).map(m -> 0.45 * m).toArray();
+    assertThat(find(Plans.polygon(small), PAIR, PlotRule.USUAL, null, 3).frame().bearingDeg())
+        .isIn(0.0, 90.0);
   }
 
   @Test
