@@ -23,6 +23,10 @@ public record TrialDatesFigure(
     double margin,
     boolean log) {
   private static final double SEASON_PX = 84;
+
+  /** Between the last date and the word of the season, which is no date. */
+  private static final double SEASON_APART_PX = 16;
+
   private static final double DOT_PX = 4.5;
   private static final double CAP_PX = 5;
   private static final double INSET_PX = 36;
@@ -71,7 +75,7 @@ public record TrialDatesFigure(
       }
       interval(svg, frame, x, season, "-season");
       keepFree(places, frame, x, season);
-      footPx = frame.foot(svg, List.of(x), List.of(season.words), footPx) - TrialFrame.APART_PX;
+      footPx = frame.foot(svg, List.of(x), List.of(season.words), footPx) - SEASON_APART_PX;
     }
     marginLabel(svg, frame, places, right);
     frame.foot(svg, xs, words, footPx);

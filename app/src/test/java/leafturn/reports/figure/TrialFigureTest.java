@@ -29,6 +29,27 @@ class TrialFigureTest {
     }
   }
 
+  /** Read in one go, "10 November season" would be one label. */
+  @Test
+  void theSeasonStandsApartFromTheLastDate() {
+    Mark season = new Mark("season", 0, 0.2, -0.5, 0.9);
+    for (TrialFormat format : TrialFormat.values()) {
+      String svg =
+          new TrialDatesFigure("a − b", "figure", marks(4), season, 0.5, false).draw(format);
+      double gapPx =
+          middle(svg, "season")
+              - TextWidth.ofPx("season", format.typePx) / 2
+              - middle(svg, "13 November")
+              - TextWidth.ofPx("13 November", format.typePx) / 2;
+      assertThat(gapPx).as("%s", format).isGreaterThanOrEqualTo(15.9);
+    }
+  }
+
+  private static double middle(String svg, String words) {
+    int at = svg.lastIndexOf(" x=\"", svg.indexOf(">" + words + "<")) + " x=\"".length();
+    return Double.parseDouble(svg.substring(at, svg.indexOf('"', at)));
+  }
+
   @Test
   void bothCurvesOfPowerAreNamedOnWideAndNarrowPages() {
     List<Integer> units = List.of(2, 10, 40);
