@@ -102,7 +102,6 @@ public record SheetPage(
   private static boolean changesAdvice(Sheet<?> sheet) {
     return !sheet.withdrawn()
         && (sheet.content() instanceof LogSheet log && log.forModel().isPresent()
-            || sheet.content() instanceof VisitSheet visit && visit.meanHeightMm().isPresent()
             || sheet.kind() == Kind.PROGRAMME
             || sheet.kind() == Kind.LAWN);
   }

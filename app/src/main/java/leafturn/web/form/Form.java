@@ -52,7 +52,12 @@ public record Form(
     Map<String, List<String>> values = new LinkedHashMap<>();
     for (Field field : shape.fields()) {
       List<String> typed = sent.getOrDefault(field.path(), List.of());
-      List<String> kept = typed.stream().map(String::strip).filter(s -> !s.isEmpty()).toList();
+      List<String> kept =
+          typed.stream()
+              // Browsers end lines as the web's forms do.
+              .map(text -> text.strip().replace("\r\n", "\n"))
+              .filter(text -> !text.isEmpty())
+              .toList();
       if (!kept.isEmpty()) {
         values.put(field.path(), kept);
       }

@@ -37,8 +37,11 @@ export function readAloud(figure, rows, name, tell) {
 
 // Calls take(x) with the place of the pointer across a drawing, in the drawing's own units.
 export function followPointer(svg, take) {
-  svg.addEventListener("pointermove", (event) => {
+  const follow = (event) => {
     const box = svg.getBoundingClientRect();
     take(((event.clientX - box.left) / box.width) * svg.viewBox.baseVal.width);
-  });
+  };
+  svg.addEventListener("pointermove", follow);
+  // A finger that taps does not move.
+  svg.addEventListener("pointerdown", follow);
 }

@@ -6,6 +6,7 @@ import java.io.IOException;
 import java.time.LocalDate;
 import java.time.ZoneOffset;
 import java.util.List;
+import java.util.Objects;
 import leafturn.records.sheet.TrialEventSheet;
 import leafturn.records.sheet.TrialPast;
 import leafturn.records.sheet.TrialSheet;
@@ -103,7 +104,8 @@ class HindsightWordsTest {
             "16 readings of quality on 2026-10-12 were withdrawn on 2026-10-20, after the last planned day, 2026-10-12, when results could be seen; nothing stands in their place.");
     assertThat(new FindingsView(findings).headline()).contains(BOTH);
     Findings whole = findings(trial, all, List.of(), TrialPast.UNKNOWN);
-    assertThat(findings.keptIn().effects()).isEqualTo(whole.outcomes().get(0).effects());
+    assertThat(Objects.requireNonNull(findings.keptIn()).effects())
+        .isEqualTo(whole.outcomes().get(0).effects());
     assertThat(new FindingsView(findings).flow())
         .startsWith("Yards: 8 started, 0 with a whole season, 8 read on fewer days than planned");
     assertThat(findings.standing().remarks())

@@ -7,6 +7,7 @@ import java.util.Map;
 import leafturn.quantity.DisplayNumber;
 import org.hipparchus.analysis.UnivariateFunction;
 import org.hipparchus.analysis.solvers.BrentSolver;
+import org.hipparchus.exception.MathRuntimeException;
 
 /**
  * The power under which values scatter alike around the means of their groups: about 0 asks for
@@ -32,7 +33,8 @@ public record BoxCox(double lambda, double lower, double upper) {
    *
    * @param values positive
    * @param groups the group of each value
-   * @throws IllegalArgumentException when a value is not positive or nothing scatters
+   * @throws IllegalArgumentException when a value is not positive, nothing scatters, or the values
+   *     lie so far apart that powers of them overflow
    * @source box1964
    */
   public static BoxCox profile(double[] values, List<String> groups) {
@@ -49,10 +51,15 @@ public record BoxCox(double lambda, double lower, double upper) {
     if (!Double.isFinite(likelihood.value(1))) {
       throw new IllegalArgumentException("the values of every group are all equal");
     }
-    double best = highest(likelihood);
-    double level = likelihood.value(best) - DROP;
-    return new BoxCox(
-        best, limit(likelihood, level, best, -WIDEST), limit(likelihood, level, best, WIDEST));
+    try {
+      double best = highest(likelihood);
+      double level = likelihood.value(best) - DROP;
+      return new BoxCox(
+          best, limit(likelihood, level, best, -WIDEST), limit(likelihood, level, best, WIDEST));
+    } catch (MathRuntimeException unbounded) {
+      throw new IllegalArgumentException(
+          "the values lie too far apart for a power to be found", unbounded);
+    }
   }
 
   /** Where the slope of the profile passes zero; the end it rises to where it does not. */
@@ -91,11 +98,14 @@ public record BoxCox(double lambda, double lower, double upper) {
     return -values.length / 2.0 * Math.log(squares);
   }
 
-  /** Near 0 the power becomes the logarithm; expm1 keeps the figures there. */
+  /**
+   * The value less what is the same for all: with z = y / ȳ it is ȳ (z^λ - 1) / λ, in which no
+   * figure of a large or small value is lost beside the 1. Near 0 the power becomes the logarithm;
+   * expm1 keeps the figures there.
+   */
   private static double transformed(double value, double meanLog, double lambda) {
-    double log = Math.log(value);
-    double scale = Math.exp((lambda - 1) * meanLog);
-    return lambda == 0 ? log / scale : Math.expm1(lambda * log) / (lambda * scale);
+    double log = Math.log(value) - meanLog;
+    return Math.exp(meanLog) * (lambda == 0 ? log : Math.expm1(lambda * log) / lambda);
   }
 
   /** What it says of the scale of an outcome, in a sentence. */

@@ -69,6 +69,13 @@ class SeriesAndScalePublishedTest {
     assertThat(own.lambda()).isCloseTo(warp.number("results/boxcox/lambda_max"), within(1e-3));
     assertThat(own.lower()).isCloseTo(warp.number("results/boxcox/ci95/0"), within(1e-3));
     assertThat(own.upper()).isCloseTo(warp.number("results/boxcox/ci95/1"), within(1e-3));
+    for (double unit : new double[] {1e-12, 1000, 1e30}) {
+      double[] others = Arrays.stream(breaks).map(each -> each * unit).toArray();
+      BoxCox inAnotherUnit = BoxCox.profile(others, groups);
+      assertThat(inAnotherUnit.lambda()).isCloseTo(own.lambda(), within(1e-6));
+      assertThat(inAnotherUnit.lower()).isCloseTo(own.lower(), within(1e-6));
+      assertThat(inAnotherUnit.upper()).isCloseTo(own.upper(), within(1e-6));
+    }
     assertThat(own.remark("breaks", false).sentence()).contains("compare it on the log scale");
   }
 }
