@@ -34,9 +34,15 @@ public final class EffectWords {
     return outcome.scale() == Outcome.Scale.LOG;
   }
 
-  /** The unit of differences and seasons; empty where there is none. */
+  /**
+   * The unit of differences; empty where there is none. Of shares in per cent they are percentage
+   * points, for "6 % above" reads as a ratio.
+   */
   public String unit() {
-    String unit = outcome.kind() == Outcome.Kind.RATING ? "points" : outcome.unit();
+    String unit =
+        outcome.kind() == Outcome.Kind.RATING
+            ? "points"
+            : outcome.unit().equals("%") ? "percentage points" : outcome.unit();
     boolean perDay = outcome.summary() == Outcome.Summary.SLOPE && !isRatio();
     return perDay ? (unit.isEmpty() ? "a day" : unit + " a day") : unit;
   }

@@ -94,7 +94,17 @@ record ModelColumns(TrialFacts facts, SeasonTable table, double[] baseline) {
       case STRIP_PLOT ->
           List.of(
               RandomTerm.mean(unit), RandomTerm.mean(unit, factor), RandomTerm.mean(unit, SECOND));
-      case LISTED, LATIN_SQUARE -> List.of();
+      case LISTED -> hasUnits() ? List.of(RandomTerm.mean(unit)) : List.of();
+      case LATIN_SQUARE -> List.of();
+    };
+  }
+
+  /** Whether the units of the table can differ at random: a list may hold one alone. */
+  private boolean hasUnits() {
+    return switch (facts.design()) {
+      case UNITS, SPLIT_PLOT, STRIP_PLOT -> true;
+      case LISTED -> table.units().size() > 1;
+      case LATIN_SQUARE -> false;
     };
   }
 
@@ -149,7 +159,7 @@ record ModelColumns(TrialFacts facts, SeasonTable table, double[] baseline) {
       }
     }
     List<RandomTerm> random = new ArrayList<>(strata());
-    if (facts.design() != Design.LISTED && facts.design() != Design.LATIN_SQUARE) {
+    if (hasUnits()) {
       random.add(RandomTerm.mean(facts.unitWord(), DATE));
     }
     if (correlation != OverTime.Correlation.UNSTRUCTURED) {

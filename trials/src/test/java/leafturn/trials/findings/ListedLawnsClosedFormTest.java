@@ -1,0 +1,87 @@
+package leafturn.trials.findings;
+
+import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.api.Assertions.within;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Map;
+import leafturn.trials.design.Contrast;
+import leafturn.trials.findings.TrialFacts.Design;
+import leafturn.trials.findings.TrialFacts.PlanRecord;
+import leafturn.trials.findings.TrialFacts.Randomisation;
+import org.junit.jupiter.api.Test;
+
+/** Listed layouts of several plots on each lawn against the analysis of variance of blocks. */
+class ListedLawnsClosedFormTest {
+  private static final int PLOTS = 4;
+
+  /** Of two lawns far apart, on each of which two plots bear each arm. */
+  private static final double[][] VALUES = {{61, 66, 63, 70}, {81, 84, 78, 85}};
+
+  private static Findings findings(int lawns) {
+    List<Plot> plots = new ArrayList<>();
+    List<PlotReading> readings = new ArrayList<>();
+    for (int lawn = 0; lawn < lawns; lawn++) {
+      for (int plot = 0; plot < PLOTS; plot++) {
+        String code = "P" + lawn + plot;
+        plots.add(Plot.of(code, "lawn " + lawn, arm(plot)));
+        readings.add(new PlotReading(code, "day 1", 1, VALUES[lawn][plot], false));
+      }
+    }
+    TrialFacts facts =
+        new TrialFacts(
+            "Two lawns",
+            "",
+            Design.LISTED,
+            "practice",
+            "lawn",
+            List.of(new Contrast("returned", "collected")),
+            lawns,
+            lawns,
+            true,
+            Double.NaN,
+            Randomisation.free(1L),
+            PlanRecord.NONE);
+    return Findings.of(
+        facts, plots, List.of(Yards.outcome(1.0, true)), Map.of("quality", readings));
+  }
+
+  private static String arm(int plot) {
+    return plot % 2 == 0 ? "collected" : "returned";
+  }
+
+  /** Variance of the error of plots within lawns, arms taken out. */
+  private static double error() {
+    double[] lawns = new double[2];
+    double[] arms = new double[2];
+    for (int lawn = 0; lawn < 2; lawn++) {
+      for (int plot = 0; plot < PLOTS; plot++) {
+        lawns[lawn] += VALUES[lawn][plot] / PLOTS;
+        arms[plot % 2] += VALUES[lawn][plot] / PLOTS;
+      }
+    }
+    double mean = (lawns[0] + lawns[1]) / 2;
+    double squares = 0;
+    for (int lawn = 0; lawn < 2; lawn++) {
+      for (int plot = 0; plot < PLOTS; plot++) {
+        double rest = VALUES[lawn][plot] - lawns[lawn] - arms[plot % 2] + mean;
+        squares += rest * rest;
+      }
+    }
+    return squares / 5;
+  }
+
+  @Test
+  void lawnsAreKeptApart() {
+    Effect effect = findings(2).outcomes().get(0).effects().get(0);
+    assertThat(effect.estimated().df()).isCloseTo(5, within(1e-6));
+    assertThat(effect.estimated().se()).isCloseTo(Math.sqrt(2 * error() / PLOTS), within(1e-6));
+  }
+
+  @Test
+  void oneLawnHasItsPlotsAlone() {
+    Effect effect = findings(1).outcomes().get(0).effects().get(0);
+    assertThat(effect.estimated().df()).isCloseTo(2, within(1e-6));
+  }
+}
