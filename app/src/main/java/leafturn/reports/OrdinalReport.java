@@ -41,7 +41,7 @@ public record OrdinalReport(
    * @throws leafturn.trials.analysis.data.TrialFaultException with a sentence for each fault
    */
   public static OrdinalReport of(TrialTable table, TrialModel model) {
-    List<String> repeated = TrialReport.repeatedKeys(table, model);
+    List<String> repeated = TrialReport.ofRows(table, model);
     return of(OrdinalAnalysis.of(table, model), model, repeated);
   }
 

@@ -1,6 +1,7 @@
 package leafturn.reports;
 
 import com.fasterxml.jackson.annotation.JsonInclude;
+import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
 import java.util.Objects;
@@ -19,6 +20,7 @@ import leafturn.trials.analysis.model.Comparison;
 import leafturn.trials.analysis.model.OverTime;
 import leafturn.trials.analysis.model.TrialModel;
 import leafturn.trials.findings.AskedTrial;
+import leafturn.trials.observation.DateRole;
 import leafturn.trials.observation.Remark;
 import leafturn.trials.observation.RepeatedKeys;
 import leafturn.trials.observation.RepeatedUnits;
@@ -138,7 +140,7 @@ public record TrialReport(
    * @throws TrialFaultException with a sentence for each fault
    */
   public static TrialReport of(TrialTable table, TrialModel model) {
-    List<String> repeated = repeatedKeys(table, model);
+    List<String> repeated = ofRows(table, model);
     TrialReport report =
         CensoredAnalysis.isFor(table, model)
             ? of(CensoredAnalysis.of(table, model), repeated)
@@ -188,13 +190,16 @@ public record TrialReport(
   }
 
   /**
-   * What is to be said of rows that stand twice, and of units that were read several times.
+   * What is to be said of rows that stand twice, of units that were read several times, and of
+   * dates.
    *
    * @throws TrialFaultException where the model knows a plot and date once
    */
-  static List<String> repeatedKeys(TrialTable table, TrialModel model) {
+  static List<String> ofRows(TrialTable table, TrialModel model) {
     List<Remark> keys = RepeatedKeys.remarks(table, model);
-    List<Remark> remarks = keys.isEmpty() ? RepeatedUnits.remarks(table, model) : keys;
+    List<Remark> remarks =
+        new ArrayList<>(keys.isEmpty() ? RepeatedUnits.remarks(table, model) : keys);
+    remarks.addAll(DateRole.remarks(table, model));
     List<String> sentences = remarks.stream().map(Remark::sentence).toList();
     if (remarks.stream().anyMatch(each -> each.weight() == Remark.Weight.REFUSED)) {
       throw new TrialFaultException(sentences);

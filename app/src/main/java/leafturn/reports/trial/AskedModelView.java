@@ -188,7 +188,7 @@ public final class AskedModelView {
     if (ordinal != null) {
       notes.addAll(ordinal.warnings());
     }
-    return notes;
+    return notes.stream().distinct().toList();
   }
 
   /** Tests, variances, means and differences, or tests and coefficients of classes. */

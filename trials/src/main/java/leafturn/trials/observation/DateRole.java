@@ -1,12 +1,33 @@
 package leafturn.trials.observation;
 
 import java.util.ArrayList;
+import java.util.Arrays;
 import java.util.List;
+import leafturn.trials.analysis.data.Times;
+import leafturn.trials.analysis.data.TrialTable;
+import leafturn.trials.analysis.model.OverTime;
 import leafturn.trials.analysis.model.TrialModel;
 
 /** Whether a model takes dates for what they are: in order, never drawn at random. */
 public final class DateRole {
   private DateRole() {}
+
+  /**
+   * What is wrong with the dates of a table: those of {@code overTime}, else of its only column
+   * that holds nothing but dates.
+   */
+  public static List<Remark> remarks(TrialTable table, TrialModel model) {
+    OverTime overTime = model.overTime();
+    List<String> columns =
+        overTime == null
+            ? table.columns().stream().filter(name -> holdsDates(table.cells(name))).toList()
+            : List.of(overTime.time());
+    return columns.size() == 1 ? remarks(model, columns.get(0)) : List.of();
+  }
+
+  private static boolean holdsDates(String[] cells) {
+    return cells.length > 0 && Arrays.stream(cells).allMatch(cell -> Times.isDate(cell.strip()));
+  }
 
   /**
    * What is wrong with a model's dates.

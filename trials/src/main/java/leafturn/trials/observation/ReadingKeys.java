@@ -41,6 +41,30 @@ public final class ReadingKeys {
                 reading.outcome(), reading.plot(), reading.date(), first.value(), reading.value()));
       }
     }
+    remarks.addAll(withoutCode(readings));
+    return remarks;
+  }
+
+  /** Values without the code of a bag beside others of their plot and day that have one. */
+  private static List<Remark> withoutCode(List<Reading> readings) {
+    Map<List<Object>, List<Reading>> days = new LinkedHashMap<>();
+    readings.forEach(
+        each ->
+            days.computeIfAbsent(
+                    List.of(each.plot(), each.date(), each.outcome()), day -> new ArrayList<>())
+                .add(each));
+    List<Remark> remarks = new ArrayList<>();
+    for (List<Reading> day : days.values()) {
+      long bare = day.stream().filter(each -> each.sample() == null).count();
+      if (bare > 0 && bare < day.size()) {
+        Reading first = day.get(0);
+        remarks.add(
+            Remark.warning(
+                "%s of plot %s on %s has values both with the code of a bag (%d) and without one (%d); look whether"
+                    + " a sample was written twice, for each counts as a sample of its own.",
+                first.outcome(), first.plot(), first.date(), day.size() - bare, bare));
+      }
+    }
     return remarks;
   }
 }

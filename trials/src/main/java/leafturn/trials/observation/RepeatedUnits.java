@@ -1,7 +1,5 @@
 package leafturn.trials.observation;
 
-import java.time.LocalDate;
-import java.time.format.DateTimeParseException;
 import java.util.ArrayList;
 import java.util.HashMap;
 import java.util.HashSet;
@@ -12,6 +10,7 @@ import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
+import leafturn.trials.analysis.data.Times;
 import leafturn.trials.analysis.data.TrialTable;
 import leafturn.trials.analysis.model.OverTime;
 import leafturn.trials.analysis.model.Term;
@@ -141,15 +140,7 @@ public final class RepeatedUnits {
 
   private boolean holdsDates(String name) {
     int at = columns.indexOf(name);
-    return !rows.isEmpty() && rows.stream().allMatch(row -> isDate(row.get(at).strip()));
-  }
-
-  private static boolean isDate(String text) {
-    try {
-      return text.length() == 10 && LocalDate.parse(text) != null;
-    } catch (DateTimeParseException other) {
-      return false;
-    }
+    return !rows.isEmpty() && rows.stream().allMatch(row -> Times.isDate(row.get(at).strip()));
   }
 
   /** The column by which at least half of the units have several rows. */

@@ -16,8 +16,10 @@ import leafturn.trials.analysis.Models;
 import leafturn.trials.analysis.ReferenceCase;
 import leafturn.trials.analysis.TrialAnalysis;
 import leafturn.trials.analysis.paired.PairedDifference;
+import leafturn.trials.analysis.data.TrialTable;
 import leafturn.trials.design.Protocol;
 import leafturn.trials.observation.Remark.Weight;
+import org.jspecify.annotations.Nullable;
 import org.junit.jupiter.api.Test;
 
 /** The mistakes of field trials on lawns, a test for each, named after the mistake. */
@@ -108,6 +110,43 @@ class MistakesTest {
         Models.of("quality").factors("practice", "date").fixed("practice", "date", "practice*date");
     assertThat(sentences(DateRole.remarks(plain.model(), "date"), Weight.WARNING).get(0))
         .contains("never given out by chance", "overTime");
+    TrialTable table =
+        new TrialTable(
+            List.of("quality", "practice", "date"),
+            List.of(
+                List.of("6", "returned", "2026-05-04"), List.of("5", "collected", "2026-06-04")),
+            List.of(2, 3));
+    assertThat(DateRole.remarks(table, random.model()))
+        .isEqualTo(DateRole.remarks(random.model(), "date"));
+  }
+
+  private static Reading potassium(@Nullable String sample) {
+    return new Reading(
+        "B1-1",
+        MAY,
+        "soil_potassium",
+        "120",
+        "ppm",
+        null,
+        null,
+        null,
+        null,
+        null,
+        sample,
+        null,
+        null);
+  }
+
+  @Test
+  void aValueWithoutCodeBesideOneOfTheSamePlotIsTold() {
+    assertThat(ReadingKeys.remarks(List.of(potassium("ABCDEF2"), potassium("ABCDEG3")))).isEmpty();
+    assertThat(
+            sentences(
+                ReadingKeys.remarks(List.of(potassium("ABCDEF2"), potassium(null))),
+                Weight.WARNING))
+        .singleElement()
+        .asString()
+        .contains("both with the code of a bag (1) and without one (1)");
   }
 
   @Test

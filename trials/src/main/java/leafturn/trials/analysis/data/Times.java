@@ -66,6 +66,11 @@ public record Times(List<String> labels, double[] values, int[] positions) {
     return date == null ? null : (double) date.toEpochDay();
   }
 
+  /** Whether a text is a date of the calendar, as 2026-05-31. */
+  public static boolean isDate(String text) {
+    return date(text) != null;
+  }
+
   private static @Nullable LocalDate date(String label) {
     try {
       return LocalDate.parse(label);
