@@ -26,8 +26,8 @@ final class AnyProgramme {
             any.maybe(() -> any.number(3, 200)),
             heights(),
             any.maybe(this::trigger),
-            any.maybe(this::calendarDay),
-            any.maybe(this::calendarDay),
+            any.maybe(() -> calendarDay(1, 6)),
+            any.maybe(() -> calendarDay(7, 12)),
             clippings()),
         any.list(5, this::feeding),
         new ProgrammeFields.Irrigation(any.maybe(() -> any.number(0, 1.5))),
@@ -58,9 +58,14 @@ final class AnyProgramme {
   }
 
   private CalendarDay calendarDay() {
+    return calendarDay(1, 12);
+  }
+
+  /** A day of some months, by its number or its date; a season of one day is none. */
+  private CalendarDay calendarDay(int firstMonth, int lastMonth) {
     return any.yes()
-        ? CalendarDay.ofYear(any.whole(1, 366))
-        : CalendarDay.on(MonthDay.of(any.whole(1, 12), any.whole(1, 28)));
+        ? CalendarDay.ofYear(any.whole(30 * firstMonth - 29, 30 * lastMonth))
+        : CalendarDay.on(MonthDay.of(any.whole(firstMonth, lastMonth), any.whole(1, 28)));
   }
 
   private ProgrammeFields.Feeding feeding() {

@@ -284,7 +284,7 @@ public final class AnySheet {
         minimumC,
         minimumC + any.number(0, 40),
         told ? any.number(0, 2000) : null,
-        told ? any.maybe(() -> any.number(0, 1)) : Double.valueOf(any.number(0, 1)),
+        told ? any.maybe(() -> any.number(0.01, 1)) : Double.valueOf(any.number(0, 1)),
         any.maybe(() -> any.number(0, 115)));
   }
 
