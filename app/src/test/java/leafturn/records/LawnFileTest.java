@@ -68,7 +68,7 @@ class LawnFileTest {
 
   @Test
   void aProgrammeThatMowsTooSeldomIsToldOrRefused() {
-    String mowing = "{'from': '07-01', 'to': '07-01', 'trigger': {'everyDays': %d}}";
+    String mowing = "{'from': '07-01', 'to': '07-02', 'trigger': {'everyDays': %d}}";
     String lawn = LEAST.strip().replaceFirst("}$", ", \"mowing\": %s}");
     LawnReading meadow = read(lawn.formatted(mowing.formatted(300).replace('\'', '"')));
     assertThat(meadow.notes())

@@ -181,7 +181,7 @@ class SheetRoomTest extends DemoSite {
     fields.put("from", "2015-05-28");
     fields.put("mowing.trigger.everyDays", "300");
     fields.put("mowing.from", "07-01");
-    fields.put("mowing.to", "07-01");
+    fields.put("mowing.to", "07-02");
     fields.put("kind", "programme");
     fields.put("lawn", lawnId());
     String form = "/sheets/new?kind=programme&lawn=" + lawnId();
