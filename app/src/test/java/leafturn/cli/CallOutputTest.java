@@ -12,7 +12,7 @@ import org.junit.jupiter.params.provider.ValueSource;
 
 /** What the command call prints on a terminal. */
 class CallOutputTest {
-  private static String called(String on, Path log) {
+  private static CallCommandsTest.Ran called(String on, Path log) {
     CallCommandsTest.Ran ran =
         CallCommandsTest.run(
             "call",
@@ -24,7 +24,7 @@ class CallOutputTest {
             "--on",
             on);
     assertThat(ran.exitCode()).as(ran.err()).isZero();
-    return ran.out();
+    return ran;
   }
 
   private static Path exampleLog() {
@@ -39,23 +39,23 @@ class CallOutputTest {
   @ParameterizedTest
   @ValueSource(strings = {"2015-05-28", "2015-08-20"})
   void noLineIsWiderThanATerminal(String on) {
-    assertThat(called(on, exampleLog()).lines()).allMatch(line -> line.length() <= 80);
+    assertThat(called(on, exampleLog()).out().lines()).allMatch(line -> line.length() <= 80);
   }
 
   @Test
   void aMowingThatNobodyLoggedIsToldAsReckoned(@TempDir Path folder) throws IOException {
     Path log = written(folder, "2015-05-28,observed,90,12:00,dry leaves");
-    assertThat(called("2015-05-28", log))
-        .containsPattern("last mown [A-Z][a-z]+ \\d+ May\\s+\\(reckoned from the programme, not")
+    assertThat(called("2015-05-28", log).words())
+        .containsPattern("last mown [A-Z][a-z]+ \\d+ May \\(reckoned from the programme, not")
         .contains("(reckoned, not logged): ");
-    assertThat(called("2015-05-28", exampleLog()))
+    assertThat(called("2015-05-28", exampleLog()).words())
         .doesNotContain("(reckoned from the programme, not logged)");
   }
 
   @Test
   void tallGrassAtRestIsOverAThirdThoughNobodyMowsIt(@TempDir Path folder) throws IOException {
     Path log = written(folder, "2015-07-20,observed,140,10:00,dormant");
-    assertThat(called("2015-07-20", log))
+    assertThat(called("2015-07-20", log).words())
         .contains("Do not mow, and keep off", "More than a third would come off")
         .doesNotContain("No day in sight");
   }
