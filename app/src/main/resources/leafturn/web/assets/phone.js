@@ -73,12 +73,20 @@ function lineOf(entry) {
   return line;
 }
 
+/** A page that was on its way while the worker was made would stay outside its care until the next one. */
+function askForCare(registration) {
+  if (!navigator.serviceWorker.controller) {
+    registration.active?.postMessage("claim");
+  }
+}
+
 /** Only somebody who may log needs the worker and the lawns; strangers get neither. */
 async function prepareForTheLawn() {
   if (!document.body.dataset.logs) {
     return;
   }
   await navigator.serviceWorker?.register("/worker.js", { type: "module", scope: "/" }).catch(() => undefined);
+  navigator.serviceWorker?.ready.then(askForCare);
   if (!document.querySelector("[data-log]")) {
     await refreshOldLawns();
   }

@@ -21,6 +21,11 @@ const CACHE = `leafturn ${new URL(".", import.meta.url).pathname}`;
 export function serve(files) {
   self.addEventListener("install", (event) => event.waitUntil(install(files)));
   self.addEventListener("activate", (event) => event.waitUntil(activate()));
+  self.addEventListener("message", (event) => {
+    if (event.data === "claim") {
+      event.waitUntil(self.clients.claim());
+    }
+  });
   self.addEventListener("fetch", (event) => answer(event, files));
   self.addEventListener("sync", (event) => event.waitUntil(sendOrTryAgain()));
 }
