@@ -5,7 +5,6 @@ import static org.assertj.core.api.Assertions.assertThat;
 import java.time.DayOfWeek;
 import java.time.LocalDate;
 import java.time.LocalTime;
-import java.util.List;
 import leafturn.model.grass.Species;
 import org.junit.jupiter.api.Test;
 
@@ -69,14 +68,7 @@ class DaysToComeTest {
   void theFirstDayAfterTheLabelsWaitIsNamed() {
     for (int wait = 5; wait <= 7; wait++) {
       Situation treated = june(75);
-      Treatment herbicide =
-          new Treatment(
-              treated.on().minusDays(1),
-              "a broad-leaf herbicide",
-              Treatment.Kind.HERBICIDE,
-              Treatment.Group.OTHER,
-              new Treatment.Label(3, null, false, wait, true));
-      Call call = treated.facts(NOTHING.withTreatments(List.of(herbicide))).call();
+      Call call = treated.facts(Treated.withHerbicide(treated.on().minusDays(1), wait)).call();
       assertThat(call.mowOn()).isEqualTo(treated.on().plusDays(wait - 1));
       assertThat(call.sentence()).contains("wait for dry hours").doesNotContain("collect");
     }
@@ -85,16 +77,11 @@ class DaysToComeTest {
   @Test
   void heldClippingsOfAWetDayAreSpread() {
     Situation rain = Situation.of(Species.TALL_FESCUE, 76, 5, 20).mown(6, 104).dry(3, 8, 10, 21);
-    Treatment clopyralid =
-        new Treatment(
-            rain.on().minusDays(10),
-            "clopyralid",
-            Treatment.Kind.HERBICIDE,
-            Treatment.Group.PYRIDINE_ACID,
-            Treatment.Label.UNREAD);
     Call call =
         rain.rainToday(20)
-            .facts(NOTHING.withTreatments(List.of(clopyralid)).withVisits(Visits.on(rain.on())))
+            .facts(
+                Treated.withClopyralid(rain.on().minusDays(10), Treatment.Label.UNREAD)
+                    .withVisits(Visits.on(rain.on())))
             .call();
     assertThat(call.mowOn()).isEqualTo(rain.on());
     assertThat(call.sentence())
@@ -125,14 +112,7 @@ class DaysToComeTest {
   @Test
   void theRulesThatSpeakAgainstSafeDaysAreNamed() {
     Situation treated = june(84);
-    Treatment herbicide =
-        new Treatment(
-            treated.on().minusDays(1),
-            "a broad-leaf herbicide",
-            Treatment.Kind.HERBICIDE,
-            Treatment.Group.OTHER,
-            new Treatment.Label(3, null, false, 7, true));
-    Call call = treated.facts(NOTHING.withTreatments(List.of(herbicide))).call();
+    Call call = treated.facts(Treated.withHerbicide(treated.on().minusDays(1), 7)).call();
     assertThat(call.particulars().noSafeDay())
         .contains("the label asks to wait today", "more than a third would come off")
         .doesNotContain("other rules");

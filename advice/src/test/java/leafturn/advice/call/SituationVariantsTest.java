@@ -6,7 +6,6 @@ import static org.assertj.core.api.Assertions.assertThat;
 import java.time.DayOfWeek;
 import java.time.LocalDate;
 import java.time.LocalTime;
-import java.util.List;
 import leafturn.advice.call.Circumstances.DryFeed;
 import leafturn.advice.call.Circumstances.FallenLeaves;
 import leafturn.advice.call.Circumstances.HeapHeat;
@@ -172,14 +171,7 @@ class SituationVariantsTest {
   @Test
   void theLabelsWaitBeforeMowingIsKept() {
     Situation treated = Situation.of(Species.TALL_FESCUE, 76, 5, 20).mown(8, 108).dry(3, 8, 10, 21);
-    Treatment fresh =
-        new Treatment(
-            treated.on().minusDays(1),
-            "a broad-leaf herbicide",
-            Treatment.Kind.HERBICIDE,
-            Treatment.Group.OTHER,
-            new Treatment.Label(3, null, false, 3, true));
-    Call call = treated.facts(NOTHING.withTreatments(List.of(fresh))).call();
+    Call call = treated.facts(Treated.withHerbicide(treated.on().minusDays(1), 3)).call();
     assertThat(call.mowOn()).isEqualTo(treated.on().plusDays(2));
     assertThat(call.reasons().get(0).ruleId()).isEqualTo("label-wait");
     assertThat(call.sentence()).contains("return");
@@ -188,21 +180,10 @@ class SituationVariantsTest {
   @Test
   void anInsecticideHoldsClippingsForAWeekWhereItsLabelIsNotRead() {
     Situation treated = Situation.of(Species.TALL_FESCUE, 76, 5, 20).mown(6, 104).dry(3, 8, 10, 21);
-    Call fresh = treated.facts(insecticide(treated.on().minusDays(3))).call();
+    Call fresh = treated.facts(Treated.withInsecticide(treated.on().minusDays(3))).call();
     assertThat(fresh.particulars().placing().offTheLawn()).isFalse();
-    Call old = treated.facts(insecticide(treated.on().minusDays(8))).call();
+    Call old = treated.facts(Treated.withInsecticide(treated.on().minusDays(8))).call();
     assertThat(old.particulars().placing().offTheLawn()).isTrue();
-  }
-
-  private static Circumstances insecticide(LocalDate on) {
-    return NOTHING.withTreatments(
-        List.of(
-            new Treatment(
-                on,
-                "an insecticide",
-                Treatment.Kind.INSECTICIDE,
-                Treatment.Group.NOT_KNOWN,
-                Treatment.Label.UNREAD)));
   }
 
   @Test

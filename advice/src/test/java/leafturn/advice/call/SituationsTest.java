@@ -116,14 +116,7 @@ class SituationsTest {
   @Test
   void aHeldLawnIsMownAndReturned() {
     Situation held = Situation.of(Species.TALL_FESCUE, 76, 5, 20).mown(6, 104).dry(3, 8, 10, 21);
-    Treatment herbicide =
-        new Treatment(
-            held.on().minusDays(5),
-            "a broad-leaf herbicide",
-            Treatment.Kind.HERBICIDE,
-            Treatment.Group.OTHER,
-            new Treatment.Label(3, null, false, null, true));
-    Call call = held.facts(NOTHING.withTreatments(List.of(herbicide))).call();
+    Call call = held.facts(Treated.withHerbicide(held.on().minusDays(5), null)).call();
     assertThat(call.choice()).isEqualTo(Choice.MOW_AND_RETURN);
     assertThat(call.sentence()).contains("Mow today and return", "Nothing leaves the lawn");
     assertThat(call.reasons())
@@ -261,14 +254,8 @@ class SituationsTest {
   void aHoldBeatsTheThird() {
     Situation tall =
         Situation.of(Species.PERENNIAL_RYEGRASS, 64, 5, 20).mown(10, 110).dry(3, 8, 10, 21);
-    Treatment clopyralid =
-        new Treatment(
-            tall.on().minusDays(10),
-            "clopyralid",
-            Treatment.Kind.HERBICIDE,
-            Treatment.Group.PYRIDINE_ACID,
-            new Treatment.Label(null, null, true, 0, true));
-    Call call = tall.facts(NOTHING.withTreatments(List.of(clopyralid))).call();
+    Treatment.Label mayBeMown = new Treatment.Label(null, null, true, 0, true);
+    Call call = tall.facts(Treated.withClopyralid(tall.on().minusDays(10), mayBeMown)).call();
     assertThat(call.choice()).isEqualTo(Choice.RAISE_AND_CUT_TWICE);
     assertThat(call.particulars().cuts()).allMatch(Particulars.Cut::returned);
     assertThat(call.particulars().cuts().get(0).toMm()).isBetween(75.0, 90.0);
