@@ -85,7 +85,7 @@ public record TrialPage(
 
   /** Whether readings are taken. */
   public boolean open() {
-    return state == TrialState.FROZEN || state == TrialState.UNDER_WAY;
+    return state.takesReadings();
   }
 
   /** Whether it is still being planned. */
@@ -93,7 +93,7 @@ public record TrialPage(
     return state == TrialState.PLANNED;
   }
 
-  static String standing(TrialSheet trial, TrialState state, ZoneId zone) {
+  static String standing(TrialSheet trial, TrialState state, ZoneId zone, String progress) {
     TrialSheet.Frozen frozen = trial.frozen();
     if (state == TrialState.NEVER_FROZEN) {
       return "It came in with its readings, and its plan was never frozen: nobody can see that it"
@@ -115,10 +115,15 @@ public record TrialPage(
               + " the first reading.";
     }
     if (trial.ended() == null) {
-      return since + as;
+      boolean plain = progress.equals(state.words());
+      return since + as + (plain ? "" : " " + capital(progress) + ".");
     }
     String why = trial.whyEnded() == null ? "" : " (%s)".formatted(trial.whyEnded());
     return "It ended on %s%s. %s%s".formatted(DayWords.dayAndYear(trial.ended()), why, since, as);
+  }
+
+  private static String capital(String words) {
+    return Character.toUpperCase(words.charAt(0)) + words.substring(1);
   }
 
   /** What it means to freeze a plan now, where planned days have passed; else empty. */

@@ -21,6 +21,7 @@ import leafturn.records.sheet.TrialReadingsSheet;
 import leafturn.records.sheet.TrialSheet;
 import leafturn.records.trial.BookPlan;
 import leafturn.records.trial.TrialClock;
+import leafturn.records.trial.TrialProgress;
 import leafturn.records.trial.TrialShelf;
 import leafturn.records.trial.TrialState;
 import leafturn.reports.DayWords;
@@ -51,8 +52,9 @@ final class TrialRoom implements Room {
     desk.show(context, "trials.jte", "Trials", Map.of("page", page));
   }
 
-  private static TrialList list(BookReading reading, Visitor visitor) {
+  private TrialList list(BookReading reading, Visitor visitor) {
     TrialShelf shelf = new TrialShelf(reading, visitor);
+    TrialClock clock = new TrialClock(reading, desk.clock());
     List<TrialList.Entry> entries = new ArrayList<>();
     for (Sheet<TrialSheet> trial : shelf.all()) {
       TrialSheet content = trial.content();
@@ -62,9 +64,24 @@ final class TrialRoom implements Room {
               content.name(),
               content.plan().path("question").asText(),
               new PlanWords(content.plan(), visitor.person().units()).layout(),
-              shelf.state(trial).words()));
+              state(shelf, trial, clock)));
     }
     return new TrialList(entries, shelf.mayChange());
+  }
+
+  /** How far a trial has come; of one whose days are past, what is still to be done. */
+  private String state(TrialShelf shelf, Sheet<TrialSheet> trial, TrialClock clock) {
+    TrialState state = shelf.state(trial);
+    TrialSheet content = trial.content();
+    try {
+      if (!state.takesReadings()
+          || !TrialProgress.isPast(BookPlan.of(content), clock.today(content))) {
+        return state.words();
+      }
+      return TrialProgress.of(desk.grounds().of(content), shelf.readings(trial.id())).words();
+    } catch (InputException faulty) {
+      return state.words();
+    }
   }
 
   private void show(Context context) {
@@ -94,7 +111,7 @@ final class TrialRoom implements Room {
         content.name(),
         content.plan().path("question").asText(),
         state,
-        TrialPage.standing(content, state, zone),
+        TrialPage.standing(content, state, zone, state(shelf, trial, clock)),
         state == TrialState.PLANNED ? TrialPage.late(content, clock.today(content)) : "",
         state == TrialState.PLANNED ? PlannedChance.of(content, units) : null,
         plan,
@@ -104,7 +121,7 @@ final class TrialRoom implements Room {
             .toList(),
         readings(shelf.readingSheets(id)),
         shelf.events(id).stream()
-            .map(event -> new TrialPage.Event(event.id(), words(event.content())))
+            .map(event -> new TrialPage.Event(event.id(), words(event.content(), mayKnowArms)))
             .toList(),
         shelf.mayChange(),
         shelf.mayLog(content));
@@ -117,8 +134,10 @@ final class TrialRoom implements Room {
         : "%,d %s so far.".formatted(count, count == 1 ? "reading" : "readings");
   }
 
-  private static String words(TrialEventSheet event) {
-    return "%s: %s".formatted(DayWords.dayAndYear(event.day()), event.words());
+  private static String words(TrialEventSheet event, boolean mayKnowArms) {
+    return "%s: %s"
+        .formatted(
+            DayWords.dayAndYear(event.day()), mayKnowArms ? event.words() : event.blindWords());
   }
 
   private void freeze(Context context) {

@@ -94,6 +94,44 @@ class TrialEntryRoomTest extends TwoYardsSite {
     assertThat(yards.readings(trial).get(0).content().readings().get(0).value()).isEqualTo("6.5");
   }
 
+  @Test
+  void whatIsStillToBeDoneIsToldOnceThePlannedDaysArePast() {
+    Map<String, String> fields = yards.plan();
+    fields.put("dates", "2015-04-06\n2015-04-13");
+    String trial = yards.planned(fields);
+    yards.post(adviser, trial + "/freeze", Map.of());
+    assertThat(adviser.get("/trials").body()).contains("all planned days are past: 0 of 8");
+    Map<String, String> sent = new LinkedHashMap<>();
+    sent.put("date", "2015-04-06");
+    sent.put("outcome", "quality");
+    sent.put("rater", "Ada");
+    sent.put("plot-B1-1", "6");
+    assertThat(yards.post(adviser, trial + "/readings/enter", sent).statusCode()).isEqualTo(303);
+    String past =
+        "ll planned days are past: 1 of 8 readings are in; enter what is missing, then end";
+    assertThat(adviser.get("/trials").body()).contains("a" + past).doesNotContain("under way");
+    assertThat(adviser.get(trial).body()).contains("A" + past);
+  }
+
+  @Test
+  void whatBefellOnePracticeIsToldToBlindRatersWithoutItsPlots() {
+    String trial = yards.planned();
+    yards.post(adviser, trial + "/freeze", Map.of());
+    Map<String, String> drift = new LinkedHashMap<>();
+    drift.put("day", "2015-05-10");
+    drift.put("what", "clippings drift");
+    drift.put("plots", "B1-2");
+    drift.put("exclusion.why", "the collected half got some");
+    drift.put("exclusion.leftOut", "true");
+    keep(trial + "/events", drift);
+    keep(trial + "/events", Map.of("day", "2015-05-11", "what", "dog urine", "plots", "B2-1"));
+    assertThat(site.signedIn(Role.HELPER).get(trial).body())
+        .contains("clippings drifted over (plots are not shown to raters)", "dog urine (B2-1)")
+        .doesNotContain("B1-2", "collected half");
+    assertThat(adviser.get(trial).body())
+        .contains("clippings drifted over (B1-2); left out, the collected half got some");
+  }
+
   private void keep(String path, Map<String, String> event) {
     assertThat(yards.post(adviser, path, event).statusCode()).isEqualTo(303);
   }

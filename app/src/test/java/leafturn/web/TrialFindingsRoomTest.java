@@ -11,6 +11,7 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.SplittableRandom;
 import java.util.UUID;
+import java.util.regex.Pattern;
 import leafturn.records.Examples;
 import leafturn.records.sheet.Kind;
 import leafturn.records.sheet.TrialReadingsSheet;
@@ -83,6 +84,14 @@ class TrialFindingsRoomTest extends DemoSite {
         .contains("the paired result and the mixed model agree", "All values")
         .contains("There are no readings of soil_potassium")
         .doesNotContain("style=", "no difference", "no effect");
+    List<String> told =
+        Pattern.compile("<(?:li|p)>([^<]{40,})</")
+            .matcher(page)
+            .results()
+            .map(each -> each.group(1))
+            .toList();
+    assertThat(told).hasSizeGreaterThan(10).doesNotHaveDuplicates();
+    assertThat(page).containsOnlyOnce("95\u00a0% interval ");
   }
 
   @Test

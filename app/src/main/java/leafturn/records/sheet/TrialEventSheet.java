@@ -52,6 +52,11 @@ public record TrialEventSheet(
     public String words() {
       return words;
     }
+
+    /** Whether it happens to one practice more than to another, so that its plots tell the arm. */
+    boolean tellsArms() {
+      return this == CLIPPINGS_DRIFT || this == OTHER;
+    }
   }
 
   /**
@@ -131,6 +136,17 @@ public record TrialEventSheet(
             ? ""
             : "; %s, %s".formatted(exclusion.leftOut() ? "left out" : "kept in", exclusion.why());
     return "%s (%s)%s".formatted(what.words(), where, decided);
+  }
+
+  /**
+   * The same for raters who must not know the arms: neither the plots of what happens to one
+   * practice rather than to another, nor anything of a mowing or decision that could name it.
+   */
+  public String blindWords() {
+    boolean plotsTell = what.tellsArms() || (what == Happening.MOWN && !plots.isEmpty());
+    return plotsTell
+        ? "%s (plots are not shown to raters)".formatted(what.words())
+        : new TrialEventSheet(trial, day, what, plots, areaM2, null, null, null).words();
   }
 
   /** Whether another version says more than a first decision or a note: it takes something back. */

@@ -60,7 +60,20 @@ public final class TrialChecks {
 
   /** What is to be said of a trial's readings and of what befell it. */
   public List<Remark> remarks() {
-    List<Remark> remarks = design();
+    return remarks(design());
+  }
+
+  /** The same beside findings, which warn of few units themselves where they test. */
+  List<Remark> remarksBesideFindings() {
+    List<Remark> design = design();
+    ExperimentalUnits units = units();
+    if (over && units.isWarnedOfByTests()) {
+      design.removeAll(units.remarks(readings.size()));
+    }
+    return remarks(design);
+  }
+
+  private List<Remark> remarks(List<Remark> remarks) {
     ground.plan().observing().outcomes().forEach(outcome -> remarks.addAll(outcome(outcome)));
     remarks.addAll(BagCodes.remarks(ground, readings));
     remarks.addAll(looks());
@@ -84,14 +97,16 @@ public final class TrialChecks {
         .toList();
   }
 
-  private List<Remark> design() {
+  private ExperimentalUnits units() {
     boolean square = ground.plan().arrangement().design() == Design.LATIN_SQUARE;
     List<ObservedPlot> plots = over && !readings.isEmpty() ? read() : ground.plots();
-    ExperimentalUnits units =
-        square
-            ? ExperimentalUnits.ofSquare(plots, ground.plan().treatments().arms().size())
-            : ExperimentalUnits.of(plots);
-    List<Remark> remarks = new ArrayList<>(units.remarks(readings.size()));
+    return square
+        ? ExperimentalUnits.ofSquare(plots, ground.plan().treatments().arms().size())
+        : ExperimentalUnits.of(plots);
+  }
+
+  private List<Remark> design() {
+    List<Remark> remarks = new ArrayList<>(units().remarks(readings.size()));
     TrialSheet.Frozen frozen = trial.frozen();
     remarks.addAll(
         new RecordedLayout(

@@ -42,7 +42,7 @@ final class TrialRecord {
     TrialChecks checks =
         new TrialChecks(trial, ground, basis.readings(), basis.events(), basis.ended());
     List<String> refusals = new ArrayList<>(checks.refusals());
-    List<Remark> remarks = new ArrayList<>(checks.remarks());
+    List<Remark> remarks = new ArrayList<>(checks.remarksBesideFindings());
     List<String> changes = new ArrayList<>();
     frozenLate()
         .ifPresent(

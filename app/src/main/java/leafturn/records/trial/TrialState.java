@@ -15,6 +15,11 @@ public enum TrialState {
     this.words = words;
   }
 
+  /** Whether readings are taken. */
+  public boolean takesReadings() {
+    return this == FROZEN || this == UNDER_WAY;
+  }
+
   /** For people. */
   public String words() {
     return words;

@@ -1,7 +1,10 @@
 package leafturn.reports.trial;
 
 import java.util.ArrayList;
+import java.util.HashSet;
 import java.util.List;
+import java.util.Set;
+import java.util.stream.Stream;
 import leafturn.trials.findings.Findings;
 import leafturn.trials.findings.TrialFacts;
 import leafturn.trials.observation.Remark;
@@ -59,6 +62,15 @@ public final class FindingsView {
     return numbers < 0 ? headline : headline.substring(0, numbers) + ".";
   }
 
+  /** The answer's numbers: the result without what {@link #answer()} says; empty for none. */
+  public String numbers() {
+    String result = words.result();
+    String answer = answer();
+    return result.equals(answer)
+        ? ""
+        : FindingsWords.capital(result.substring(answer.length() + 1));
+  }
+
   /** How many units began and ended. */
   public String flow() {
     return words.flow();
@@ -69,20 +81,39 @@ public final class FindingsView {
     return words.conclusions();
   }
 
-  /** What a reader should know of the whole trial. */
+  /** What a reader should know of the whole trial, and of several of its outcomes alike. */
   public List<String> warnings() {
-    return findings.warnings();
+    return Stream.concat(findings.warnings().stream(), shared().stream()).distinct().toList();
   }
 
-  /** What the checks tell, the weightiest first. */
+  /** Warnings that several outcomes have in the same words. */
+  private List<String> shared() {
+    return findings.outcomes().stream()
+        .flatMap(found -> found.warnings().stream())
+        .filter(each -> outcomesWith(each) > 1)
+        .distinct()
+        .toList();
+  }
+
+  private long outcomesWith(String warning) {
+    return findings.outcomes().stream().filter(own -> own.warnings().contains(warning)).count();
+  }
+
+  /** What the checks tell beside the answer and what stands beside it, the weightiest first. */
   public List<Remark> remarks() {
-    return findings.standing().remarks();
+    Set<String> told = new HashSet<>(beside());
+    if (words.refused() && findings.reach() != Findings.Reach.NOTHING_YET) {
+      told.addAll(findings.standing().refusals());
+    }
+    return findings.standing().remarks().stream()
+        .filter(each -> !told.contains(each.sentence()))
+        .toList();
   }
 
   /** The outcomes, the primary one first. */
   public List<OutcomeView> outcomes() {
     return findings.outcomes().stream()
-        .map(found -> new OutcomeView(findings, found, words))
+        .map(found -> new OutcomeView(findings, found, words, shared()))
         .toList();
   }
 
@@ -100,7 +131,11 @@ public final class FindingsView {
     if (facts.record().deviations().isEmpty()) {
       all.add("No deviation from the plan was noted.");
     }
-    facts.record().deviations().forEach(each -> all.add("Deviation: " + ended(each)));
+    List<String> told = beside();
+    facts.record().deviations().stream()
+        .map(FindingsView::ended)
+        .filter(each -> !told.contains(each))
+        .forEach(each -> all.add("Deviation: " + each));
     return all;
   }
 

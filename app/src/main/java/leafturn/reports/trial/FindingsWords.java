@@ -165,10 +165,10 @@ public final class FindingsWords {
             : " A trial of this size and spread finds %s in four of five cases."
                 .formatted(least(effect, words));
     String margin =
-        effect.equivalence() == null
-            ? "no margin that matters was fixed, so that equivalence cannot be judged"
-            : "it is not shown to be equivalent within " + words.margin();
-    return "Undecided: %s, %s; a difference is not shown (%s), and %s.%s"
+        effect.equivalence() == null // a warning says that no margin was fixed
+            ? ""
+            : ", and it is not shown to be equivalent within " + words.margin();
+    return "Undecided: %s, %s; a difference is not shown (%s)%s.%s"
         .formatted(
             measured(found, effect, words), interval95(effect, words), p(effect), margin, least);
   }

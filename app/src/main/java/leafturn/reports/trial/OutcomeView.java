@@ -7,6 +7,7 @@ import leafturn.reports.figure.TrialFormat;
 import leafturn.trials.design.Contrast;
 import leafturn.trials.design.Outcome;
 import leafturn.trials.findings.DatesModel;
+import leafturn.trials.findings.Effect;
 import leafturn.trials.findings.Findings;
 import leafturn.trials.findings.OutcomeFindings;
 import leafturn.trials.findings.RandomisationTest;
@@ -20,14 +21,20 @@ public final class OutcomeView {
   private final EffectWords numbers;
   private final OutcomeTables tables;
   private final OutcomeFigures figures;
+  private final List<String> toldOfAll;
 
-  OutcomeView(Findings findings, OutcomeFindings found, FindingsWords words) {
+  /**
+   * @param toldOfAll warnings that are told of the whole trial and not here again
+   */
+  OutcomeView(
+      Findings findings, OutcomeFindings found, FindingsWords words, List<String> toldOfAll) {
     this.found = found;
     this.words = words;
     this.numbers = new EffectWords(found.outcome());
     this.tables = new OutcomeTables(findings.facts(), found);
     this.figures =
         new OutcomeFigures(findings.facts(), found, findings.standing().fixedBeforehand());
+    this.toldOfAll = toldOfAll;
   }
 
   /** Its name with its unit. */
@@ -47,9 +54,10 @@ public final class OutcomeView {
     return found.outcome().primary();
   }
 
-  /** What was found, in words. */
+  /** What was found, in words; empty where it is the answer of the whole trial already. */
   public String sentence() {
-    return words.sentence(found);
+    String sentence = words.sentence(found);
+    return sentence.equals(words.result()) ? "" : sentence;
   }
 
   /** How a season was summed up, and the margin. */
@@ -63,11 +71,10 @@ public final class OutcomeView {
     String scale =
         numbers.isRatio() ? "analysed as logarithms, told as ratios" : "analysed as measured";
     String margin = numbers.margin();
-    return "Each plot's %s; %s; %s."
-        .formatted(
-            summary,
-            scale,
-            margin.isEmpty() ? "no margin was fixed" : "margin that matters: " + margin);
+    boolean toldOfAll = margin.isEmpty() && primary(); // a warning of the trial says it
+    String matters =
+        margin.isEmpty() ? "; no margin was fixed" : "; margin that matters: " + margin;
+    return "Each plot's %s; %s%s.".formatted(summary, scale, toldOfAll ? "" : matters);
   }
 
   /** Whether there are differences by date to be drawn with their intervals. */
@@ -123,7 +130,7 @@ public final class OutcomeView {
   /** What a reader should know, what was left out first. */
   public List<String> warnings() {
     List<String> all = new ArrayList<>(found.leftOut());
-    all.addAll(found.warnings());
+    found.warnings().stream().filter(each -> !toldOfAll.contains(each)).forEach(all::add);
     return all;
   }
 
@@ -153,13 +160,21 @@ public final class OutcomeView {
             : "Exact test of %s by the %,d layouts that %s";
     Contrast tested = found.pairs().contrast();
     all.add(
-        (what + ": %s; it cannot go below p = %s.")
+        (what + ": %s%s.")
             .formatted(
                 "'%s' against '%s'".formatted(tested.first(), tested.second()),
                 drawn.layouts(),
                 which,
                 EffectWords.p(drawn.p()),
-                EffectWords.plainP(drawn.smallestP())));
+                floor(drawn)));
+  }
+
+  /** The smallest p there can be, unless answer or warnings have told it. */
+  private String floor(RandomisationTest drawn) {
+    boolean unjudged = primary() && found.effects().get(0).verdict() == null;
+    return drawn.smallestP() <= Effect.ALPHA || unjudged
+        ? "; it cannot go below p = " + EffectWords.plainP(drawn.smallestP())
+        : "";
   }
 
   private void addCheck(List<String> all) {

@@ -114,6 +114,20 @@ class FindingsEdgesTest {
   }
 
   @Test
+  void nothingIsToldTwice() {
+    for (Findings found :
+        List.of(
+            findings(4, TWO, List.of(MAIN), noisy(0)),
+            findings(4, TWO, List.of(MAIN), noisy(3)),
+            findings(8, TWO, List.of(MAIN), noisy(3)))) {
+      String words = words(found);
+      assertThat(words)
+          .containsOnlyOnce(new FindingsView(found).result().replace("<", "&lt;"))
+          .containsOnlyOnce("cannot go below");
+    }
+  }
+
+  @Test
   void severalArmsNameHowTheirComparisonsAreAdjusted() {
     List<Contrast> pairs =
         List.of(MAIN, new Contrast("mixed", "collected"), new Contrast("returned", "mixed"));

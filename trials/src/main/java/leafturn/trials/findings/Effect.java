@@ -83,6 +83,11 @@ public record Effect(
     return new Interval(middle - reach, middle + reach);
   }
 
+  /** Whether its verdict is that the arms differ. */
+  boolean differs() {
+    return verdict == Verdict.DIFFERS || verdict == Verdict.DIFFERS_BUT_EQUIVALENT;
+  }
+
   /** The same with another adjusted p. */
   Effect adjusted(double p) {
     return new Effect(

@@ -7,12 +7,13 @@ import leafturn.trials.analysis.paired.PairedDifference;
 import leafturn.trials.design.Outcome;
 import leafturn.trials.findings.OutcomeFindings.Support;
 import leafturn.trials.findings.TrialFacts.Design;
+import leafturn.trials.observation.ExperimentalUnits;
 import leafturn.trials.observation.Sphericity;
 import org.jspecify.annotations.Nullable;
 
 /** From the readings of one outcome to what was found. */
 final class OutcomeAnalysis {
-  private static final double FEW_DF = 5;
+  private static final double FEW_DF = ExperimentalUnits.FEW_DF;
 
   private final TrialFacts facts;
   private final Outcome outcome;
@@ -42,6 +43,7 @@ final class OutcomeAnalysis {
         effects = effects(columns, summaries.values(), pairs);
         support = support(columns, summaries.values(), pairs, effects);
         effects = judged(effects, support.ordinal());
+        addDrawn(effects, support.randomisation());
         warnings.addAll(readings.sensitivity(effects, this::effectsAt));
       }
     }
@@ -115,7 +117,7 @@ final class OutcomeAnalysis {
       check = SelfCheck.of(columns, summaries, test, dates, warnings);
       addApart(pairs, test);
     }
-    addFewUnits(effects.get(0), drawn);
+    addFewUnits(effects.get(0));
     OrdinalCheck ordinal =
         outcome.kind() == Outcome.Kind.RATING ? readings.ordinal(facts, outcome) : null;
     if (ordinal != null) {
@@ -134,7 +136,7 @@ final class OutcomeAnalysis {
     }
   }
 
-  private void addFewUnits(Effect effect, @Nullable RandomisationTest drawn) {
+  private void addFewUnits(Effect effect) {
     double df = effect.estimated().df();
     if (df < FEW_DF) {
       warnings.add(
@@ -143,9 +145,14 @@ final class OutcomeAnalysis {
                   df == Math.rint(df) ? Long.toString((long) df) : "%.1f".formatted(df),
                   facts.unitWord()));
     }
-    if (drawn == null) {
+  }
+
+  /** Where the exact test weakens the result, unless the verdict itself says that it does. */
+  private void addDrawn(List<Effect> effects, @Nullable RandomisationTest drawn) {
+    if (drawn == null || (effects.get(0).differs() && drawn.p() >= Effect.ALPHA)) {
       return;
     }
+    Effect effect = effects.get(0);
     if (drawn.smallestP() > Effect.ALPHA) {
       warnings.add(
           "With %,d possible layouts the exact test cannot go below p = %.3g, whatever is measured."

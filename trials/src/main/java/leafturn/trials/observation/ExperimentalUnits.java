@@ -20,6 +20,9 @@ public record ExperimentalUnits(int arms, int units, int plots, int treatmentErr
   /** Fewer units than this see only very large effects. */
   public static final int FEW_UNITS = 5;
 
+  /** Below so many degrees of freedom findings warn (judgement, no source). */
+  public static final int FEW_DF = 5;
+
   /** Degrees of freedom that are wanted (habit of trials with plant protection, from memory). */
   public static final int WANTED_DF = 12;
 
@@ -61,6 +64,11 @@ public record ExperimentalUnits(int arms, int units, int plots, int treatmentErr
                 .count();
     int error = Math.max(0, counted - units - (arms.size() - 1) - further);
     return new ExperimentalUnits(arms.size(), units, counted, error);
+  }
+
+  /** Whether findings that test warn of how few the units are. */
+  public boolean isWarnedOfByTests() {
+    return judgesTreatments() && treatmentErrorDf < FEW_DF;
   }
 
   /** Whether a treatment can be judged at all. */
@@ -106,7 +114,7 @@ public record ExperimentalUnits(int arms, int units, int plots, int treatmentErr
                   + " dates do not help.",
               units, FEW_UNITS));
     }
-    if (treatmentErrorDf < WANTED_DF) {
+    if (units >= FEW_UNITS && treatmentErrorDf < WANTED_DF) {
       remarks.add(
           Remark.note(
               "Treatments are judged on %d %s of freedom; %d or more are wanted.",

@@ -17,11 +17,13 @@ final class MeasuredWords {
   static List<String> of(List<LaidPlot> plots) {
     List<String> notes = new ArrayList<>();
     List<LaidPlot> small =
-        plots.stream().filter(plot -> measuredM2(plot) < PlotRule.LEAST_MEASURED_M2).toList();
+        plots.stream()
+            .filter(plot -> shown(measuredM2(plot)) < PlotRule.LEAST_MEASURED_M2)
+            .toList();
     List<LaidPlot> slivers =
         plots.stream()
             .filter(plot -> !small.contains(plot))
-            .filter(plot -> measuredM2(plot) < LEAST_FRACTION * areaM2(plot))
+            .filter(plot -> shown(measuredM2(plot)) < LEAST_FRACTION * shown(areaM2(plot)))
             .toList();
     if (!small.isEmpty()) {
       notes.add(
@@ -63,6 +65,11 @@ final class MeasuredWords {
 
   private static double measuredM2(LaidPlot plot) {
     return plot.place().measured().getArea();
+  }
+
+  /** An area as it is printed, to 0.1 m2: what reads 1.0 m2 is not told to be less than 1 m2. */
+  private static double shown(double areaM2) {
+    return Math.rint(10 * areaM2) / 10;
   }
 
   private static double areaM2(LaidPlot plot) {

@@ -9,6 +9,7 @@ import leafturn.trials.design.NoRoomException;
 import leafturn.trials.design.Plans;
 import leafturn.trials.design.TrialLawn;
 import leafturn.trials.design.TrialPlan;
+import leafturn.trials.design.ground.Place;
 import org.junit.jupiter.api.Test;
 
 /** Plots of which next to nothing is measured are told, and how many cores would fit. */
@@ -34,6 +35,29 @@ class SmallPlotsTest {
                     .startsWith("Of 160 plots less than 1 m² is measured (least of B")
                     .contains("common practice, no source"));
     assertThat(notes(laid(40, 22, 6))).noneSatisfy(note -> assertThat(note).contains("measured"));
+  }
+
+  /** A plot of 20 m2 of which so much is measured. */
+  private static LaidPlot plot(double measuredM2) {
+    Place place =
+        new Place(
+            Plans.rectangle(0, 0, 4, 5),
+            Plans.rectangle(0, 0, 1, measuredM2),
+            Plans.rectangle(0, 0, 4, 5).getFactory().createPolygon());
+    return new LaidPlot("B1-1", new Unit(0, 1, 1, 1, "returned", null), place, "row 1");
+  }
+
+  @Test
+  void noAreaIsToldToBeLessThanWhatItReads() {
+    assertThat(MeasuredWords.of(List.of(plot(0.94))))
+        .singleElement()
+        .asString()
+        .startsWith("Of plot B1-1 less than 1 m² is measured (that is: 0.9 m² of 20.0 m²)");
+    assertThat(MeasuredWords.of(List.of(plot(0.96))))
+        .singleElement()
+        .asString()
+        .startsWith("Of plot B1-1 less than a tenth is measured (that is: 1.0 m² of 20.0 m²)");
+    assertThat(MeasuredWords.of(List.of(plot(1.96)))).isEmpty();
   }
 
   @Test
