@@ -165,12 +165,11 @@ final class SourcesCommand implements Callable<Integer> {
     String value =
         Double.isNaN(rule.threshold())
             ? ""
-            : "%s %s (%s to %s); "
+            : "%s (%s to %s); "
                 .formatted(
                     rule.rule() == CallRule.ONE_THIRD
                         ? ShareWords.of(rule.threshold())
-                        : DisplayNumber.plain(rule.threshold()),
-                    rule.unit(),
+                        : DisplayNumber.plain(rule.threshold()) + " " + rule.unit(),
                     DisplayNumber.plain(rule.low()),
                     DisplayNumber.plain(rule.high()));
     String used = rule.rank() > 0 ? "rule " + rule.rank() + " of the advice" : "the advice";

@@ -25,6 +25,6 @@ public final class Amounts {
 
   /** An amount of an element, g/m2, or null when it is missing or wrong. */
   public static @Nullable Double gPerM2(JsonObject json, String name) {
-    return json.number(name, 0, MOST_G_PER_M2, "g/m2");
+    return json.number(name, 0, MOST_G_PER_M2, "g/m²");
   }
 }

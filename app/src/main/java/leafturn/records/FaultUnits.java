@@ -1,6 +1,7 @@
 package leafturn.records;
 
 import java.util.regex.MatchResult;
+import java.util.regex.Matcher;
 import java.util.regex.Pattern;
 import leafturn.quantity.Measure;
 import leafturn.quantity.Units;
@@ -24,7 +25,7 @@ public final class FaultUnits {
    * @param measure what the number measures; null where its unit is the same for everyone
    */
   public static String told(String sentence, @Nullable Measure measure, Units units) {
-    if (units == Units.METRIC || measure == null) {
+    if (measure == null || measure.unit(units) == measure.keptUnit()) {
       return sentence;
     }
     String wrong = WRONG.matcher(sentence).replaceAll(found -> typed(found, 1, measure, units));
@@ -38,13 +39,14 @@ public final class FaultUnits {
                             typed(found, 1, measure, units),
                             typed(found, 2, measure, units),
                             measure.unit(units).symbol()));
-    return Pattern.compile(NUMBER + " " + Pattern.quote(metric(measure)) + "\\b")
-        .matcher(limits)
-        .replaceAll(found -> measure.told(Double.parseDouble(found.group(1)), units));
-  }
-
-  private static String metric(Measure measure) {
-    return measure.unit(Units.METRIC).symbol();
+    String unit = Pattern.quote(measure.keptUnit().symbol()) + "(?![\\w²/])";
+    String numbers =
+        Pattern.compile(NUMBER + " " + unit)
+            .matcher(limits)
+            .replaceAll(found -> measure.told(Double.parseDouble(found.group(1)), units));
+    return Pattern.compile("(?<=[ ,])" + unit)
+        .matcher(numbers)
+        .replaceAll(Matcher.quoteReplacement(measure.unit(units).symbol()));
   }
 
   private static String typed(MatchResult found, int group, Measure measure, Units units) {

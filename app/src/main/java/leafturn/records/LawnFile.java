@@ -99,16 +99,16 @@ public final class LawnFile {
       return null;
     }
     JsonObject site = root.object("site");
-    Double latitude = site.number("latitudeDeg", -90, 90, "degrees north");
+    Double latitude = site.number("latitudeDeg", -90, 90, "° north");
     if (root.holdsObject("site") && !site.has("latitudeDeg")) {
-      site.missing("latitudeDeg", "degrees north from -90 to 90");
+      site.missing("latitudeDeg", "° north from -90 to 90");
     }
     Defaults defaults = new Defaults("site");
     double elevation =
         defaults.number(site.number("elevationM", -430, 5500, "m"), 0, "elevationM", "m");
     double windHeight =
         defaults.number(site.number("windHeightM", 0.5, 100, "m"), 2, "windHeightM", "m");
-    Double longitude = site.number("longitudeDeg", -180, 180, "degrees east");
+    Double longitude = site.number("longitudeDeg", -180, 180, "° east");
     ZoneId zone = timeZone(site);
     site.refuseOthers();
     notes.addAll(defaults.notes());

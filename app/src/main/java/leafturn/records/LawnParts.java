@@ -38,7 +38,7 @@ public final class LawnParts {
 
   /** The area in {@code areaM2}, m2, 1 to 1,000,000, or null. */
   public static @Nullable Double areaM2(JsonObject json) {
-    return json.number("areaM2", 1, 1e6, "m2");
+    return json.number("areaM2", 1, 1e6, "m²");
   }
 
   /** The share of the light taken by shade in {@code shadeFraction}, 0 to 0.9, or null. */

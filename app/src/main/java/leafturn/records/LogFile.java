@@ -232,12 +232,12 @@ public final class LogFile {
   }
 
   private LogEntry fed(CsvTable.Row row, LocalDate day) {
-    double fast = number(row, FAST_N, 0, Amounts.MOST_G_PER_M2, "g/m2");
-    double slow = number(row, SLOW_N, 0, Amounts.MOST_G_PER_M2, "g/m2");
-    double phosphorus = number(row, PHOSPHORUS, 0, Amounts.MOST_G_PER_M2, "g/m2");
-    double potassium = number(row, POTASSIUM, 0, Amounts.MOST_G_PER_M2, "g/m2");
+    double fast = number(row, FAST_N, 0, Amounts.MOST_G_PER_M2, "g/m²");
+    double slow = number(row, SLOW_N, 0, Amounts.MOST_G_PER_M2, "g/m²");
+    double phosphorus = number(row, PHOSPHORUS, 0, Amounts.MOST_G_PER_M2, "g/m²");
+    double potassium = number(row, POTASSIUM, 0, Amounts.MOST_G_PER_M2, "g/m²");
     if (DoubleStream.of(fast, slow, phosphorus, potassium).allMatch(Double::isNaN)) {
-      faults.add(row.line(), "the line is fed but has no amount; give at least one in g/m2.");
+      faults.add(row.line(), "the line is fed but has no amount; give at least one in g/m².");
     }
     return new LogEntry.Fed(day, orNone(fast), orNone(slow), orNone(phosphorus), orNone(potassium));
   }

@@ -29,7 +29,7 @@ public final class WeatherLimits {
     limits.put(Quantity.HUMIDITY_MAXIMUM_PERCENT, new Range("the humidity", 1, 100, "%"));
     limits.put(Quantity.HUMIDITY_MINIMUM_PERCENT, new Range("the humidity", 0, 100, "%"));
     limits.put(Quantity.DEW_POINT_C, new Range("the dew point", -90, 60, "°C"));
-    limits.put(Quantity.RADIATION_MJ_PER_M2, new Range("the radiation", 0, 60, "MJ/m2"));
+    limits.put(Quantity.RADIATION_MJ_PER_M2, new Range("the radiation", 0, 60, "MJ/m²"));
     return limits;
   }
 }

@@ -61,7 +61,7 @@ public final class CallText {
                 QuantityWords.whole(today.heightMm(), "mm"),
                 QuantityWords.whole(today.cutHeightMm(), "mm"),
                 wet,
-                MowBy.words(call)));
+                MowBy.explained(call)));
     wrapped(
         "",
         "Soil water %s of capacity, thatch %s; last mown %s."

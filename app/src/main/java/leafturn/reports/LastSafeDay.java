@@ -8,13 +8,13 @@ public final class LastSafeDay {
   private LastSafeDay() {}
 
   /**
-   * For instance "Last safe day to mow: Fri 8 May", or why no day is safe; empty where no end of
-   * the safe days is in sight.
+   * For instance "Whoever mows can come before that on Fri 8 May at the latest", said after {@link
+   * MowBy}, or why no day is safe; empty where no end of the safe days is in sight.
    */
   public static String words(Call call) {
     LocalDate day = call.particulars().lastSafeDay();
     return day == null || call.mowBy() == null
         ? call.particulars().noSafeDay()
-        : "Last safe day to mow: " + DayWords.shortDay(day);
+        : "Whoever mows can come before that on %s at the latest".formatted(DayWords.shortDay(day));
   }
 }

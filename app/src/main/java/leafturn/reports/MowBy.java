@@ -1,30 +1,56 @@
 package leafturn.reports;
 
 import leafturn.advice.call.Call;
-import leafturn.advice.call.Choice;
 import leafturn.advice.call.Spread;
 import leafturn.quantity.ShareWords;
 
-/** The days by which a lawn wants mowing, in words. */
+/**
+ * The day by which the largest share of the height that one cut should take would come off, in
+ * words that are the same wherever it is told.
+ */
 public final class MowBy {
   private MowBy() {}
 
-  /** For instance "Mow by Wed 3 June (1–5 June)"; a sentence without its stop. */
+  /**
+   * For instance "A third of the height would come off by Wed 3 June (1–5 June)"; a sentence
+   * without its stop.
+   */
   public static String words(Call call) {
     Spread mowBy = call.mowBy();
+    return inSight(call) && mowBy != null
+        ? comesOff(call) + " by " + DayWords.spreadOfDays(call.on(), mowBy).inLine()
+        : otherwise(call);
+  }
+
+  /** The same with what the day and the range mean: "in half of the possible seasons". */
+  public static String explained(Call call) {
+    Spread mowBy = call.mowBy();
+    if (!inSight(call) || mowBy == null) {
+      return otherwise(call);
+    }
+    SpreadWords days = DayWords.spreadOfDays(call.on(), mowBy);
+    String range = days.ends().isEmpty() ? "" : " (%s in eight of ten)".formatted(days.ends());
+    return "%s by %s in half of the possible seasons%s"
+        .formatted(comesOff(call), days.middle(), range);
+  }
+
+  private static boolean inSight(Call call) {
+    return call.mowBy() != null && call.mowBy().high() >= 0.5;
+  }
+
+  private static String otherwise(Call call) {
     double share = call.limits().heightTakenFraction();
-    if (mowBy == null && 1 - call.today().cutHeightMm() / call.today().heightMm() > share) {
-      return "More than " + ShareWords.of(share) + " would come off today already";
+    if (call.mowBy() != null) {
+      return comesOff(call) + " today already";
     }
-    if (mowBy == null) {
-      return "No day in sight on which " + ShareWords.of(share) + " would come off";
-    }
-    if (mowBy.high() < 0.5) {
-      return ShareWords.beginning(share) + " would come off today already";
-    }
-    String days = DayWords.spreadOfDays(call.on(), mowBy).inLine();
-    return call.choice() == Choice.LEAVE_ALONE
-        ? ShareWords.beginning(share) + " would come off by " + days
-        : "Mow by " + days;
+    return 1 - call.today().cutHeightMm() / call.today().heightMm() > share
+        ? "More than " + ShareWords.of(share) + " of the height would come off today already"
+        : "No day in sight on which " + ShareWords.of(share) + " of the height would come off";
+  }
+
+  /** "A third of the height would come off". */
+  private static String comesOff(Call call) {
+    return ShareWords.beginning(call.limits().heightTakenFraction())
+        + " of the height would come off";
   }
 }

@@ -16,20 +16,23 @@ import org.jspecify.annotations.Nullable;
  */
 public record TableUnit(String written) {
   private static final Map<String, Measure> MEASURES =
-      Map.of(
-          "mm", Measure.HEIGHT,
-          "cm", Measure.DEPTH,
-          "m", Measure.DISTANCE,
-          "°C", Measure.TEMPERATURE,
-          "degC", Measure.TEMPERATURE,
-          "degC difference", Measure.TEMPERATURE_DIFFERENCE,
-          "g/m2", Measure.MASS_PER_AREA,
-          "g/m2/d", Measure.GROWTH,
-          "g/m2/mm", Measure.LAYER_DENSITY,
-          "g/L", Measure.LOOSE_DENSITY);
+      Map.ofEntries(
+          Map.entry("mm", Measure.HEIGHT),
+          Map.entry("cm", Measure.DEPTH),
+          Map.entry("m", Measure.DISTANCE),
+          Map.entry("°C", Measure.TEMPERATURE),
+          Map.entry("degC", Measure.TEMPERATURE),
+          Map.entry("degC difference", Measure.TEMPERATURE_DIFFERENCE),
+          Map.entry("g/m2", Measure.MASS_PER_AREA),
+          Map.entry("g/m2/d", Measure.GROWTH),
+          Map.entry("g/m2/mm", Measure.LAYER_DENSITY),
+          Map.entry("g/L", Measure.LOOSE_DENSITY),
+          Map.entry("fraction", Measure.SHARE));
 
   /** A mass on an area may say of what, and in which time: "g DM/m2/d", "g/m2/yr". */
   private static final Pattern ON_AREA = Pattern.compile("g( DM| C)?(/m2(?:/d|/mm)?)(/yr)?");
+
+  private static final double TENTHS_OF_PERCENT = 1000;
 
   /** What it measures, or null for a pure number or a unit that is everyone's. */
   public @Nullable Measure measure() {
@@ -59,6 +62,9 @@ public record TableUnit(String written) {
       return "";
     }
     Measure measure = measure();
+    if (measure == Measure.SHARE) {
+      return DisplayNumber.plain(Math.round(TENTHS_OF_PERCENT * kept) / 10.0);
+    }
     return measure == null || units == Units.METRIC
         ? DisplayNumber.plain(kept)
         : QuantityWords.plain(measure.shown(kept, units));

@@ -57,7 +57,12 @@ final class ChoiceTables {
                     nextMowing(outcome)));
     return new ChoiceTable(
         List.of(
-            "Of the height", "Clippings", "Clumps", "Half broken down in", "Work", "Then mow by"),
+            "Of the height",
+            "Clippings",
+            "Clumps",
+            "Half broken down in",
+            "Work",
+            "Next mowing due"),
         rows);
   }
 

@@ -16,6 +16,7 @@ import leafturn.quantity.DisplayNumber;
 import leafturn.reports.ClippingsFate;
 import leafturn.reports.DayWords;
 import leafturn.reports.OutcomeWords;
+import leafturn.reports.ShortAnswer;
 import leafturn.reports.UnitWords;
 import leafturn.reports.figure.SeasonFigure;
 import leafturn.reports.figure.SeasonFormat;
@@ -25,7 +26,7 @@ import org.jspecify.annotations.Nullable;
 
 /** One lawn's call and season, in words and figures. */
 public final class LawnPage {
-  private static final int LONG_ANSWER = 90;
+  private static final int LONG_ANSWER = 60;
 
   private final LawnOnRound lawn;
   private final ChoiceTables choices;
@@ -54,9 +55,14 @@ public final class LawnPage {
     return lawn.call();
   }
 
-  /** True where the answer takes more than a line or two of large type. */
+  /** What to do in short, and the rest of the answer. */
+  public ShortAnswer answer() {
+    return ShortAnswer.of(call().sentence());
+  }
+
+  /** True where what to do takes more than a line or two of large type. */
   public boolean longAnswer() {
-    return call().sentence().length() > LONG_ANSWER;
+    return answer().headline().length() > LONG_ANSWER;
   }
 
   /** Quantities in the units of this page's reader. */

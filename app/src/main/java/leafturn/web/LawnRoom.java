@@ -7,18 +7,22 @@ import java.util.Map;
 import leafturn.advice.call.LawnOnRound;
 import leafturn.advice.call.LawnWithoutCall;
 import leafturn.advice.call.RoundOfLawns;
+import leafturn.records.people.Visitor;
 import leafturn.records.round.PlacedLawn;
 import leafturn.records.round.Register;
 import leafturn.records.sheet.AdviceSheet.Way;
+import leafturn.web.sheet.Setting;
 
 /** The lawns: all of them, and the call of each. */
 final class LawnRoom implements Room {
   private static final int UNUSABLE = 422;
 
   private final Desk desk;
+  private final SheetDesk sheets;
 
-  LawnRoom(Desk desk) {
+  LawnRoom(Desk desk, SheetDesk sheets) {
     this.desk = desk;
+    this.sheets = sheets;
   }
 
   @Override
@@ -107,14 +111,19 @@ final class LawnRoom implements Room {
       desk.show(context, "soon.jte", title, round, Map.of("lawn", lawn));
       return;
     }
-    String property =
-        desk.rounds()
-            .register()
-            .lawn(lawn.slug())
-            .orElseThrow(Refusal::notFound)
-            .property()
-            .content()
-            .address();
-    desk.show(context, "uncalled.jte", title, round, Map.of("lawn", lawn, "property", property));
+    PlacedLawn placed = desk.rounds().register().lawn(lawn.slug()).orElseThrow(Refusal::notFound);
+    Visitor visitor = Guest.visitor(context);
+    boolean wholeLog = context.queryParam("log") != null;
+    Map<String, Object> content =
+        desk.book()
+            .read(
+                reading -> {
+                  SheetPlace place = new SheetPlace(placed.property(), placed.lawn());
+                  Setting setting = sheets.setting(reading, visitor, place);
+                  return Map.of(
+                      "page", LawnFacts.of(reading, placed, lawn, setting),
+                      "log", LawnLog.of(reading, placed.lawn().id(), visitor, wholeLog));
+                });
+    desk.show(context, "uncalled.jte", title, round, content);
   }
 }

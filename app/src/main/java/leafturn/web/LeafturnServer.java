@@ -144,7 +144,7 @@ public final class LeafturnServer implements AutoCloseable {
   private List<Room> ofLawns() {
     return List.of(
         new RoundRoom(desk),
-        new LawnRoom(desk),
+        new LawnRoom(desk, new SheetDesk(desk)),
         new PastAdviceRoom(desk),
         new SeasonRoom(desk, plans),
         new PropertyRoom(desk),

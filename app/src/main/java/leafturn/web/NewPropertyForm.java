@@ -66,10 +66,10 @@ final class NewPropertyForm {
         "",
         List.of(
             Field.text("property.name", "Name").hint("What its people call it.").needed(),
-            Field.number("property.latitudeDeg", "Latitude", "degrees, south negative")
+            Field.number("property.latitudeDeg", "Latitude", "°, south negative")
                 .hint("For the length of the days and the sun. Half a degree is near enough.")
                 .needed(),
-            Field.number("property.longitudeDeg", "Longitude", "degrees, west negative")
+            Field.number("property.longitudeDeg", "Longitude", "°, west negative")
                 .hint("Left empty: hours are told by the sun, not by the clock."),
             Field.number("property.elevationM", "Height above sea level", Measure.DISTANCE)
                 .hint("Left empty: sea level. It changes evaporation by a few per cent."),

@@ -5,6 +5,7 @@ import java.util.Locale;
 import java.util.Map;
 import leafturn.advice.call.CallRule;
 import leafturn.advice.call.CallRules;
+import leafturn.advice.call.Reason;
 import leafturn.advice.call.RuleEntry;
 import leafturn.quantity.ShareWords;
 import leafturn.quantity.Units;
@@ -57,6 +58,15 @@ public record RulesPage(CallRules rules, Map<String, Sheet<RuleSheet>> set, Unit
   public String meaning(RuleEntry entry) {
     String meaning = units.told(entry.meaning());
     return Character.toUpperCase(meaning.charAt(0)) + meaning.substring(1);
+  }
+
+  /** A reason with its limit: "27 % of the height: roots keep growing (limit a third)". */
+  public String told(Reason reason) {
+    String words =
+        reason.meaning().isEmpty()
+            ? reason.headline()
+            : reason.headline() + ": " + reason.meaning().replaceFirst("\\.$", "");
+    return reason.threshold().isEmpty() ? words : words + " (" + reason.threshold() + ")";
   }
 
   /** The threshold with its unit; empty where there is none. */

@@ -4,13 +4,10 @@ import io.javalin.http.Context;
 import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
-import java.util.Optional;
 import java.util.function.Function;
 import java.util.stream.Collectors;
 import leafturn.advice.call.CallRules;
 import leafturn.advice.call.RuleEntry;
-import leafturn.quantity.DisplayNumber;
-import leafturn.quantity.Measure;
 import leafturn.quantity.Units;
 import leafturn.records.InputException;
 import leafturn.records.book.BookReading;
@@ -32,9 +29,6 @@ final class RulesRoom implements Room {
   private static final int UNUSABLE = 422;
   private static final int CONFLICT = 409;
   private static final String VERSION = "_version";
-
-  /** More digits than four behind the point are no one's threshold. */
-  private static final double FINEST = 10_000;
 
   private final Desk desk;
 
@@ -74,23 +68,18 @@ final class RulesRoom implements Room {
   }
 
   private static Form filled(BookReading reading, RuleEntry entry, Units units) {
-    Optional<Sheet<RuleSheet>> sheet = BookRules.sheet(reading, entry.rule().id());
-    RuleEntry counts = BookRules.of(reading).entry(entry.rule());
-    Form form =
-        Form.blank(shape(entry), units)
-            .with("rule", entry.rule().id())
-            .with("threshold", typed(counts, units));
-    return sheet
-        .filter(set -> !set.withdrawn())
-        .map(set -> form.with("reason", set.content().reason()))
-        .orElse(form);
+    return Form.of(shape(entry), units, counting(reading, entry));
   }
 
-  private static String typed(RuleEntry entry, Units units) {
-    Measure measure = RulesPage.unit(entry).measure();
-    return measure == null
-        ? DisplayNumber.plain(Math.round(FINEST * entry.threshold()) / FINEST)
-        : measure.typed(entry.threshold(), units);
+  /** The threshold that counts, with all its digits, as the document of a sheet. */
+  private static String counting(BookReading reading, RuleEntry entry) {
+    String reason =
+        BookRules.sheet(reading, entry.rule().id())
+            .filter(set -> !set.withdrawn())
+            .map(set -> set.content().reason())
+            .orElse("");
+    double threshold = BookRules.of(reading).entry(entry.rule()).threshold();
+    return Kind.RULE.write(new RuleSheet(entry.rule().id(), threshold, reason));
   }
 
   private static FormShape shape(RuleEntry entry) {
@@ -114,9 +103,10 @@ final class RulesRoom implements Room {
         boolean looking = !step.equals("save");
         // Whoever only looks need not say why yet.
         Form read = looking && form.value("reason").isEmpty() ? form.with("reason", "-") : form;
-        RuleSheet set = Kind.RULE.read(read.document("rule"));
+        String before = desk.book().read(reading -> counting(reading, entry));
+        RuleSheet set = Kind.RULE.read(read.document("rule", before));
         if (looking) {
-          show(context, entry, form, changes(visitor, set));
+          show(context, entry, form, tried(visitor, set));
           return;
         }
         save(visitor, set, basedOn(context));
@@ -146,11 +136,17 @@ final class RulesRoom implements Room {
     return CallRules.standard().entry(CallRules.named(set.rule()).orElseThrow());
   }
 
-  private List<ChangedCall> changes(Visitor visitor, RuleSheet set) {
+  private TriedRule tried(Visitor visitor, RuleSheet set) {
     Map<String, Double> thresholds = desk.book().read(reading -> BookRules.with(reading, set));
     BookRules.check(thresholds);
-    return desk.rounds()
-        .tried(register -> register.only(visitor::mayRead), visitor.person().units(), thresholds);
+    Units units = visitor.person().units();
+    List<ChangedCall> changes =
+        desk.rounds().tried(register -> register.only(visitor::mayRead), units, thresholds);
+    RuleEntry counts = desk.book().read(BookRules::of).entry(standard(set).rule());
+    return new TriedRule(
+        RulesPage.threshold(counts, counts.threshold(), units),
+        RulesPage.threshold(counts, set.threshold(), units),
+        changes);
   }
 
   private void save(Visitor visitor, RuleSheet set, int basedOn) {
@@ -188,8 +184,7 @@ final class RulesRoom implements Room {
         .orElseThrow(Refusal::notFound);
   }
 
-  private void show(
-      Context context, RuleEntry entry, Form form, @Nullable List<ChangedCall> changes) {
+  private void show(Context context, RuleEntry entry, Form form, @Nullable TriedRule tried) {
     int version =
         desk.book()
             .read(reading -> BookRules.sheet(reading, entry.rule().id()))
@@ -200,7 +195,7 @@ final class RulesRoom implements Room {
     content.put("page", page(context));
     content.put("entry", entry);
     content.put("form", form);
-    content.put("changes", changes);
+    content.put("tried", tried);
     desk.show(context, "rule.jte", "A rule", content);
   }
 }

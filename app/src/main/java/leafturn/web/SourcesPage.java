@@ -13,6 +13,7 @@ import leafturn.advice.evidence.Shortcoming;
 import leafturn.model.Parameter;
 import leafturn.model.ParameterTable;
 import leafturn.quantity.DisplayNumber;
+import leafturn.quantity.Measure;
 import leafturn.quantity.Units;
 import leafturn.reports.TableUnit;
 import leafturn.trials.power.Spread;
@@ -161,7 +162,10 @@ public final class SourcesPage {
   }
 
   private String readers(TableUnit unit, double value, double low, double high) {
-    if (units == Units.METRIC || unit.measure() == null || Double.isNaN(value)) {
+    Measure measure = unit.measure();
+    if (measure == null
+        || measure.unit(units) == measure.unit(Units.METRIC)
+        || Double.isNaN(value)) {
       return "";
     }
     String range = Double.isNaN(low) ? "" : " (" + unit.range(low, high, units) + ")";

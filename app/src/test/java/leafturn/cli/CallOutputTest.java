@@ -56,7 +56,7 @@ class CallOutputTest {
   void tallGrassAtRestIsOverAThirdThoughNobodyMowsIt(@TempDir Path folder) throws IOException {
     Path log = written(folder, "2015-07-20,observed,140,10:00,dormant");
     assertThat(called("2015-07-20", log).words())
-        .contains("Do not mow, and keep off", "More than a third would come off")
+        .contains("Do not mow, and keep off", "More than a third of the height would come off")
         .doesNotContain("No day in sight");
   }
 }

@@ -131,7 +131,7 @@ class LawnFileTest {
                 """))
         .containsExactlyInAnyOrder(
             "LAWN.json, line 2, site.latitudeDeg: 140 is out of range; give a number from -90 to"
-                + " 90, degrees north.",
+                + " 90, ° north.",
             "LAWN.json, line 2, site.windHeightM: \"two\" is not a number; give a number from 0.5"
                 + " to 100, m.",
             "LAWN.json, line 3, grass: \"tall fescu\" is not a grass known here; did you mean tall"
@@ -146,7 +146,7 @@ class LawnFileTest {
             "LAWN.json, line 6, feeding[0].on: \"02-30\" is not a day of any year; give \"MM-DD\""
                 + " or a day of the year from 1 to 366.",
             "LAWN.json, line 6, feeding[0].fastNGPerM2: -1 is out of range; give a number from 0"
-                + " to 100, g/m2.");
+                + " to 100, g/m².");
   }
 
   /** One wrong value for each field: what is put in, and words the sentence must have. */

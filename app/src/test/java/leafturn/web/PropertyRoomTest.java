@@ -12,6 +12,7 @@ import java.time.ZoneOffset;
 import java.util.HashMap;
 import java.util.Map;
 import java.util.stream.Collectors;
+import leafturn.records.SourceText;
 import leafturn.records.book.Book;
 import leafturn.records.book.BookPlace;
 import leafturn.records.sheet.Kind;
@@ -25,6 +26,12 @@ import org.junit.jupiter.api.io.TempDir;
 class PropertyRoomTest {
   private static final String NEW = "/properties/new";
   private static final Path WEATHER = Path.of("..", "docs", "examples", "new-york-2012-2015.csv");
+
+  private static final String WITHOUT_STATION =
+      """
+      {"name": "Sallow House", "address": "sallow-house", "latitudeDeg": 40.8,
+       "timeZone": "America/New_York"}
+      """;
 
   @TempDir Path folder;
   private Book book;
@@ -117,6 +124,23 @@ class PropertyRoomTest {
   void aPropertyCalledNewHasAPageOfItsOwn() throws Exception {
     begin(Map.of("station", "example", "property.name", "New"), null);
     assertThat(visitor.read("/properties/place")).contains("<h1>New</h1>");
+  }
+
+  @Test
+  void aLawnWithoutWeatherShowsItsFactsAndTheDoorsToItsLogAndItsWeather() throws Exception {
+    begin(
+        Map.of("station", "example", "lawn.mower.deckWidthMm", "530", "lawn.areaM2", "640"), null);
+    var place = book.read(reading -> reading.all(Kind.PROPERTY)).get(0);
+    var bare = Kind.PROPERTY.read(new SourceText("property", WITHOUT_STATION));
+    book.write(
+        "Owner", writing -> writing.revise(Kind.PROPERTY, place.id(), place.version(), bare));
+    String page = visitor.read("/lawns/sallow-house-lawn");
+    assertThat(page)
+        .contains("There is no weather for this property yet: whoever may change it chooses")
+        .contains("href=\"/properties/sallow-house/edit\">Choose the property’s weather station")
+        .contains("href=\"/weather/new\"", "href=\"/lawns/sallow-house-lawn/log\"")
+        .contains("<dt>Grass</dt><dd>tall fescue", "640\u202fm²", "530\u202fmm")
+        .contains("<dt>Cut height this month</dt><dd>76\u202fmm", "Nothing was logged yet");
   }
 
   private int count(Kind<?> kind) {

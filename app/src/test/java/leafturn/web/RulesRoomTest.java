@@ -12,6 +12,7 @@ class RulesRoomTest extends DemoSite {
   private static final String LAWN = "/lawns/linden-house-back";
   private static final String RULE = "clump-limit-dry";
   private static final String WET = "clump-limit-wet";
+  private static final String WHY = ">Too much for the turf";
   private static final String COLLECT = "Mow today and collect: too much for the turf";
 
   @Test
@@ -22,6 +23,8 @@ class RulesRoomTest extends DemoSite {
     assertThat(looked.body())
         .contains("2 lawns’ advice would change", "Back lawn, Linden House", COLLECT)
         .contains("Play lawn, Heron Bank", "on Tuesday 9 June, collect again")
+        .contains("because: Dry clippings where they lie thickest", "40\u202fg/m² → 10\u202fg/m²")
+        .contains("then counts: Clump index", "no longer counts: ")
         .contains("value=\"10\"", "value=\"Trial\"");
     assertThat(get(LAWN)).contains("<h1>Mow today and return");
   }
@@ -30,21 +33,21 @@ class RulesRoomTest extends DemoSite {
   void aThresholdThatIsSetChangesTheCallAndSaysWhy() throws Exception {
     send(WET, "save", "8", "Trial", 0);
     assertThat(send("save", "10", "Our own trial of 2014", 0).statusCode()).isEqualTo(303);
-    assertThat(get(LAWN)).contains(COLLECT, " at 10 g/m²");
+    assertThat(get(LAWN)).contains(">Mow today and collect.<", WHY, " at 10 g/m²");
     assertThat(get("/rules")).contains("Our own trial of 2014", "set by Owner; usual 40\u202fg/m²");
     assertThat(send("standard", "", "", 1).statusCode()).isEqualTo(303);
     assertThat(get(LAWN)).contains("<h1>Mow today and return");
     assertThat(send("save", "10", "Once more", 2).statusCode()).isEqualTo(303);
-    assertThat(get(LAWN)).contains(COLLECT);
+    assertThat(get(LAWN)).contains(">Mow today and collect.<", WHY);
   }
 
   @Test
   void wordsFollowAShareThatIsSetAndItsReasonIsTold() throws Exception {
     String rule = "one-third";
     assertThat(get("/rules/one-third"))
-        .contains("Usual a third: ", "value=\"0.3333\"")
-        .doesNotContain("0.33333");
-    assertThat(send(rule, "save", "0.25", "Shade thins it.", 0).statusCode()).isEqualTo(303);
+        .contains("Usual a third: ", "value=\"33.33\"", "from 20 to 50\u202f%")
+        .doesNotContain("0.3333");
+    assertThat(send(rule, "save", "25", "Shade thins it.", 0).statusCode()).isEqualTo(303);
     assertThat(get("/rules")).contains("a quarter", "set by Owner; usual a third");
     String lawn = get(LAWN);
     assertThat(lawn.replaceAll("((about|usual|half of|when) a third)", ""))
@@ -53,8 +56,20 @@ class RulesRoomTest extends DemoSite {
   }
 
   @Test
+  void aThresholdThatIsSavedAsItStoodKeepsAllItsDigits() throws Exception {
+    assertThat(send("one-third", "save", "33.33", "Looked at it.", 0).statusCode()).isEqualTo(303);
+    var kept = book.read(reading -> BookRules.sheet(reading, "one-third")).orElseThrow();
+    assertThat(kept.content().threshold()).isEqualTo(1.0 / 3);
+    assertThat(send("one-third", "save", "33.3", "A little less.", 1).statusCode()).isEqualTo(303);
+    var less = book.read(reading -> BookRules.sheet(reading, "one-third")).orElseThrow();
+    assertThat(less.content().threshold()).isEqualTo(0.333);
+    assertThat(send("one-third", "save", "0.3", "Not per cent.", 2).body())
+        .contains("0.3 is out of range; give a number from 20 to 50, %.");
+  }
+
+  @Test
   void formsAskByTheShareThatIsSet() throws Exception {
-    send("one-third", "save", "0.25", "Shade thins it.", 0);
+    send("one-third", "save", "25", "Shade thins it.", 0);
     for (String page : List.of(LAWN + "/programme", LAWN + "/season", "/properties/new")) {
       assertThat(get(page)).as(page).contains("a quarter").doesNotContain("a third");
     }
@@ -62,17 +77,17 @@ class RulesRoomTest extends DemoSite {
 
   @Test
   void aThresholdIsNotCorrectedPastTheOthersOnItsSheet() throws Exception {
-    send("one-third", "save", "0.3", "Shade thins it.", 0);
-    send("half", "save", "0.42", "And once more.", 0);
+    send("one-third", "save", "30", "Shade thins it.", 0);
+    send("half", "save", "42", "And once more.", 0);
     String id = book.read(reading -> BookRules.sheet(reading, "one-third")).orElseThrow().id();
     HttpResponse<String> refused =
         visitor.send(
             "/sheets/" + id + "/correct",
             "/sheets/" + id,
-            Map.of("version", "1", "threshold", "0.45", "reason", "Drier."));
+            Map.of("version", "1", "threshold", "45", "reason", "Drier."));
     assertThat(refused.statusCode()).isEqualTo(422);
     assertThat(refused.body()).contains("out of order");
-    assertThat(get("/sheets/" + id)).contains("0.3").doesNotContain("0.45");
+    assertThat(get("/sheets/" + id)).contains("30\u202f%").doesNotContain("45\u202f%");
   }
 
   @Test
@@ -80,7 +95,7 @@ class RulesRoomTest extends DemoSite {
     HttpResponse<String> refused = send("save", "700", "", 0);
     assertThat(refused.statusCode()).isEqualTo(422);
     assertThat(refused.body())
-        .contains("700 is out of range; give a number from 10 to 100, g/m2.", "value=\"700\"")
+        .contains("700 is out of range; give a number from 10 to 100, g/m².", "value=\"700\"")
         .contains("give why it was set");
     assertThat(get("/rules")).doesNotContain("set by");
   }

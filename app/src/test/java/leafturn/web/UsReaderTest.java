@@ -76,7 +76,7 @@ class UsReaderTest extends DemoSite {
         visitor.send(blank, "/sheets/new", bed(Map.of("mostNKgPerHa", "30")));
     assertThat(refused.statusCode()).isEqualTo(422);
     assertThat(refused.body())
-        .contains("30 is out of range; give a number from 0 to 20.48, lb/1000 ft²", "value=\"30\"")
+        .contains("30 is out of range; give a number from 0 to 20.48, lb/1000 ft².", "value=\"30\"")
         .doesNotContain("kg/ha");
   }
 

@@ -38,17 +38,25 @@ public enum Measure {
   /** Speeds of a mower, kept in km/h. */
   GROUND_SPEED(Unit.KILOMETRE_PER_HOUR, Unit.MILE_PER_HOUR),
   /** Wind, kept in m/s. */
-  WIND_SPEED(Unit.METRE_PER_SECOND, Unit.MILE_PER_HOUR);
+  WIND_SPEED(Unit.METRE_PER_SECOND, Unit.MILE_PER_HOUR),
+  /** Shares of a whole, kept as fractions and told in per cent. */
+  SHARE(Unit.FRACTION, Unit.PERCENT, Unit.PERCENT);
 
   private static final MathContext READABLE = new MathContext(4);
 
   /** Finer than anything a person measures, and free of the noise of binary fractions. */
   private static final MathContext EXACT_ENOUGH = new MathContext(12);
 
+  private final Unit kept;
   private final Unit metric;
   private final Unit us;
 
   Measure(Unit metric, Unit us) {
+    this(metric, metric, us);
+  }
+
+  Measure(Unit kept, Unit metric, Unit us) {
+    this.kept = kept;
     this.metric = metric;
     this.us = us;
   }
@@ -58,14 +66,19 @@ public enum Measure {
     return units == Units.US ? us : metric;
   }
 
+  /** The unit it is kept in. */
+  public Unit keptUnit() {
+    return kept;
+  }
+
   /** A kept value in a reader's unit. */
   public double shown(double kept, Units units) {
-    return metric.to(unit(units), kept);
+    return this.kept.to(unit(units), kept);
   }
 
   /** A value in a reader's unit as it is kept. */
   public double kept(double shown, Units units) {
-    return unit(units).to(metric, shown);
+    return unit(units).to(kept, shown);
   }
 
   /**
@@ -73,11 +86,11 @@ public enum Measure {
    * significant digits.
    */
   public BigDecimal kept(BigDecimal typed, Units units) {
-    if (unit(units) == metric) {
+    if (unit(units) == kept) {
       return typed;
     }
-    BigDecimal kept = BigDecimal.valueOf(kept(typed.doubleValue(), units));
-    return kept.round(EXACT_ENOUGH).stripTrailingZeros();
+    BigDecimal value = BigDecimal.valueOf(kept(typed.doubleValue(), units));
+    return value.round(EXACT_ENOUGH).stripTrailingZeros();
   }
 
   /** A kept value as a reader would type it, with its unit: "76 mm", "2.992 in". */
@@ -91,7 +104,7 @@ public enum Measure {
    */
   public String typed(double kept, Units units) {
     BigDecimal number = BigDecimal.valueOf(shown(kept, units));
-    BigDecimal readable = unit(units) == metric ? number : number.round(READABLE);
+    BigDecimal readable = unit(units) == this.kept ? number : number.round(READABLE);
     return readable.signum() == 0 ? "0" : readable.stripTrailingZeros().toPlainString();
   }
 }

@@ -115,9 +115,9 @@ public final class CallRules {
     return "; usual %s (%s)".formatted(shown(usual), usual.source());
   }
 
-  /** A threshold as people read it: a share of the height in words. */
+  /** A threshold as people read it: a share in words or per cent. */
   private static String shown(RuleEntry entry) {
-    return entry.rule() == CallRule.ONE_THIRD
+    return entry.unit().equals("fraction")
         ? ShareWords.of(entry.threshold())
         : DisplayNumber.plain(entry.threshold());
   }
@@ -165,7 +165,7 @@ public final class CallRules {
                 DisplayNumber.plain(threshold),
                 DisplayNumber.plain(entry.low()),
                 DisplayNumber.plain(entry.high()),
-                entry.unit().equals("-") ? "" : entry.unit())
+                entry.unit().equals("-") ? "" : entry.unit().replace("m2", "m²"))
             .strip());
   }
 

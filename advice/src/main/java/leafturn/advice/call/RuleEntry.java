@@ -7,7 +7,8 @@ package leafturn.advice.call;
  * @param rank 1 for the heaviest rule; 0 for a figure that rules reckon with
  * @param meaning what the rule forbids, or what the figure is
  * @param threshold its number, NaN when it has none
- * @param unit unit of threshold, low and high; "-" for a pure number
+ * @param unit unit of threshold, low and high; "fraction" for a share of a whole, 0 to 1; "-" for
+ *     another pure number
  * @param low lowest threshold a person may set, NaN when it may not be changed
  * @param high highest threshold a person may set, NaN when it may not be changed
  * @param source the published source, or "our judgement", or "common practice, no source"

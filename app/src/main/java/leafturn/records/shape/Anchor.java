@@ -51,10 +51,10 @@ public record Anchor(double longitudeDeg, double latitudeDeg) {
     JsonObject anchor = json.object(name);
     double longitude =
         anchor.requiredNumber(
-            "longitudeDeg", -FARTHEST_LONGITUDE_DEG, FARTHEST_LONGITUDE_DEG, "degrees east");
+            "longitudeDeg", -FARTHEST_LONGITUDE_DEG, FARTHEST_LONGITUDE_DEG, "° east");
     double latitude =
         anchor.requiredNumber(
-            "latitudeDeg", -FARTHEST_LATITUDE_DEG, FARTHEST_LATITUDE_DEG, "degrees north");
+            "latitudeDeg", -FARTHEST_LATITUDE_DEG, FARTHEST_LATITUDE_DEG, "° north");
     anchor.refuseOthers();
     return Double.isNaN(longitude) || Double.isNaN(latitude)
         ? null

@@ -31,7 +31,7 @@ public record BedSheet(
     String property = json.requiredId("property", "the property it lies on");
     String name = json.requiredText("name", Limits.NAME, "what its people call it");
     Outline outline = Outline.read(json, "outline");
-    Double area = json.number("areaM2", 0.1, 1e6, "m2");
+    Double area = json.number("areaM2", 0.1, 1e6, "m²");
     Double depth = json.number("mulchDepthMm", 0, 300, "mm");
     String growing = json.text("growing", Limits.SENTENCE);
     Double mostN = json.number("mostNKgPerHa", 0, 1000, "kg/ha");

@@ -152,7 +152,7 @@ final class DoneReader {
             json.number("waterInMm", 0, MOST_TO_WASH_IN_MM, "mm"));
     if (AMOUNTS.stream().noneMatch(json::has)) {
       json.missing(
-          "fastNGPerM2", "at least one of %s in g/m2".formatted(String.join(", ", AMOUNTS)));
+          "fastNGPerM2", "at least one of %s in g/m²".formatted(String.join(", ", AMOUNTS)));
     }
     return fed;
   }
@@ -215,13 +215,13 @@ final class DoneReader {
   private Done limed() {
     Double amount = rate(MOST_LIME_G_PER_M2);
     if (!json.has("gPerM2")) {
-      json.missing("gPerM2", "the product given, g/m2");
+      json.missing("gPerM2", "the product given, g/m²");
     }
     return new Done.Limed(amount == null ? Double.NaN : amount, json.text("product", Limits.NAME));
   }
 
   private @Nullable Double rate(double most) {
-    return json.number("gPerM2", 0.1, most, "g/m2");
+    return json.number("gPerM2", 0.1, most, "g/m²");
   }
 
   private boolean flag(String name) {

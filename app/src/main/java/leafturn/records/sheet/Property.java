@@ -32,8 +32,8 @@ public record Property(
   static Property read(JsonObject json) {
     String name = json.requiredText("name", Limits.NAME, "what its people call it");
     String address = Address.read(json);
-    double latitude = json.requiredNumber("latitudeDeg", -90, 90, "degrees north");
-    Double longitude = json.number("longitudeDeg", -180, 180, "degrees east");
+    double latitude = json.requiredNumber("latitudeDeg", -90, 90, "° north");
+    Double longitude = json.number("longitudeDeg", -180, 180, "° east");
     Double elevation = json.number("elevationM", -430, 5500, "m");
     String zone = json.requiredText("timeZone", Limits.NAME, "an IANA name such as Europe/Paris");
     if (!zone.isEmpty() && !isZone(zone)) {

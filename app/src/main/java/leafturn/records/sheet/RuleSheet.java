@@ -37,7 +37,7 @@ public record RuleSheet(String rule, double threshold, String reason) implements
   }
 
   private static double threshold(JsonObject json, RuleEntry rule) {
-    String unit = rule.unit().equals("-") ? "" : rule.unit();
+    String unit = rule.unit().equals("-") ? "" : rule.unit().replace("m2", "m²");
     return json.requiredNumber("threshold", rule.low(), rule.high(), unit);
   }
 

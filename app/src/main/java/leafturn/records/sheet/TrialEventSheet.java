@@ -164,7 +164,7 @@ public record TrialEventSheet(
     LocalDate day = json.requiredDate("day");
     Happening what = Choice.required(json, "what", Happening.class);
     List<String> plots = json.list("plots").texts(Limits.NAME, "the code of a plot");
-    Double area = json.number("areaM2", 0.01, 1e6, "m2");
+    Double area = json.number("areaM2", 0.01, 1e6, "m²");
     Mown mown = Part.read(json, "mown", Mown::read);
     Exclusion exclusion = Part.read(json, "exclusion", Exclusion::read);
     String note = json.text("note", Limits.NOTE);

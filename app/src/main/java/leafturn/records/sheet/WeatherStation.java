@@ -28,8 +28,8 @@ public record WeatherStation(
     String name = json.requiredText("name", Limits.NAME, "what its users call it");
     String origin = json.requiredText("origin", Limits.SENTENCE, "where the record comes from");
     double windHeight = json.requiredNumber("windHeightM", 0.5, 100, "m");
-    Double latitude = json.number("latitudeDeg", -90, 90, "degrees north");
-    Double longitude = json.number("longitudeDeg", -180, 180, "degrees east");
+    Double latitude = json.number("latitudeDeg", -90, 90, "° north");
+    Double longitude = json.number("longitudeDeg", -180, 180, "° east");
     Double elevation = json.number("elevationM", -430, 5500, "m");
     Boolean standIn = json.flag("standIn");
     json.end();

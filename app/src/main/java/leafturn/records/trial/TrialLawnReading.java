@@ -61,7 +61,7 @@ final class TrialLawnReading {
       }
     }
     TrialMower mower = mower(json.object("mower"));
-    Double bearing = json.number("bearingDeg", 0, TrialLawn.BEARING_DEG.high(), "degrees");
+    Double bearing = json.number("bearingDeg", 0, TrialLawn.BEARING_DEG.high(), "°");
     json.refuseOthers();
     if (outline == null || mower == null) {
       return null;

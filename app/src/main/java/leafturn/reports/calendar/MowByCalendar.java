@@ -5,11 +5,11 @@ import java.time.LocalDate;
 import java.util.ArrayList;
 import java.util.List;
 import leafturn.advice.call.Call;
-import leafturn.advice.call.Choice;
 import leafturn.advice.call.LawnOnRound;
 import leafturn.advice.call.Spread;
 import leafturn.quantity.ShareWords;
 import leafturn.reports.DayWords;
+import leafturn.reports.MowBy;
 
 /** The days by which lawns want mowing, as a calendar to subscribe to. */
 public final class MowByCalendar {
@@ -38,7 +38,7 @@ public final class MowByCalendar {
       LocalDate day = DayWords.after(call.on(), mowBy.middle());
       // A call changes with what was entered, and with each day that passes.
       long sequence = revision + Math.max(0, call.on().toEpochDay() - FIRST_DAY.toEpochDay());
-      events.add(new DayEvent(id, sequence, madeAt, day, summary(lawn), description(call, mowBy)));
+      events.add(new DayEvent(id, sequence, madeAt, day, summary(lawn), description(call)));
     }
     return this;
   }
@@ -49,20 +49,16 @@ public final class MowByCalendar {
   }
 
   private static String summary(LawnOnRound lawn) {
-    String share = ShareWords.of(lawn.call().limits().heightTakenFraction());
     String what =
-        lawn.call().choice() == Choice.LEAVE_ALONE ? share + " would come off" : "mow by this day";
+        ShareWords.of(lawn.call().limits().heightTakenFraction()) + " of the height would come off";
     return lawn.lawnName() + ", " + lawn.propertyName() + ": " + what;
   }
 
-  private static String description(Call call, Spread mowBy) {
-    String days = DayWords.spreadOfDays(call.on(), mowBy).inLine();
+  private static String description(Call call) {
     return call.sentence()
         + "\n"
-        + ShareWords.beginning(call.limits().heightTakenFraction())
-        + " of the height would come off by "
-        + days
-        + ", over "
+        + MowBy.explained(call)
+        + "; reckoned over "
         + call.possibleSeasons().count()
         + " possible seasons.\nAn estimate of a daily model, made for "
         + DayWords.dayAndYear(call.on())

@@ -23,10 +23,10 @@ final class PropertyForm extends SheetForm<Property> {
                 "",
                 List.of(
                     Field.text("name", "Name").hint("What its people call it.").needed(),
-                    Field.number("latitudeDeg", "Latitude", "degrees, south negative")
+                    Field.number("latitudeDeg", "Latitude", "°, south negative")
                         .hint("For the length of the days and the sun.")
                         .needed(),
-                    Field.number("longitudeDeg", "Longitude", "degrees, west negative")
+                    Field.number("longitudeDeg", "Longitude", "°, west negative")
                         .hint("Left empty: hours are told by the sun, not by the clock."),
                     Field.number("elevationM", "Height above sea level", Measure.DISTANCE)
                         .hint("Left empty: sea level. It changes evaporation by a few per cent."),

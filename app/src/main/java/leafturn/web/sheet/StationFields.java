@@ -26,8 +26,8 @@ public final class StationFields {
                 "Above ground. %s, for which the evaporation equation is made, at most stations on a lawn; five times that on airfields."
                     .formatted(usual))
             .needed(),
-        Field.number("latitudeDeg", "Latitude", "degrees, south negative"),
-        Field.number("longitudeDeg", "Longitude", "degrees, west negative"),
+        Field.number("latitudeDeg", "Latitude", "°, south negative"),
+        Field.number("longitudeDeg", "Longitude", "°, west negative"),
         Field.number("elevationM", "Height above sea level", Measure.DISTANCE),
         Field.flag("standIn", "It stands in for a place whose weather was not measured")
             .hint("Then each page that rests on it says so."));

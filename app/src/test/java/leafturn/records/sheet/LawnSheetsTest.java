@@ -63,7 +63,7 @@ class LawnSheetsTest {
           /name = " "            | name        | not usable
           /address =             | address     | a short name for addresses
           /address = "Up Here"   | address     | lower-case letters
-          /latitudeDeg =         | latitudeDeg | degrees north
+          /latitudeDeg =         | latitudeDeg | ° north
           /timeZone =            | timeZone    | an IANA name
           /timeZone = "Mars"     | timeZone    | is not a time zone
           /station = "none"      | station     | the id of a weather station

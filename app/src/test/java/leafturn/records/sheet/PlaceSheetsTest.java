@@ -71,7 +71,7 @@ class PlaceSheetsTest {
           /property =          | property     | the id of the property
           /name =              | name         | what its people call it
           /outline = {}        | outline.patches | the pieces of the outline
-          /areaM2 = 0          | areaM2       | from 0.1 to 1000000, m2
+          /areaM2 = 0          | areaM2       | from 0.1 to 1000000, m²
           /mulchDepthMm = 301  | mulchDepthMm | from 0 to 300, mm
           /mostNKgPerHa = 1001 | mostNKgPerHa | from 0 to 1000, kg/ha
           /growing = ""        | growing      | not usable

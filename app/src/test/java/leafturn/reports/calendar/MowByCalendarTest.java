@@ -19,9 +19,9 @@ class MowByCalendarTest {
     assertThat(text)
         .contains(
             "DTSTART;VALUE=DATE:20150603",
-            "SUMMARY:South lawn\\, Sallow House: mow by this day",
+            "SUMMARY:South lawn\\, Sallow House: a third of the height would come off",
             "Mow tomorrow once it is dry\\, and return the clippings.",
-            "by Wed 3 June (1–5\u00a0June)\\, over 29 possible seasons",
+            "by Wed 3 June in half of the possible seasons (1–5\u00a0June in eight of ten)",
             "made for Friday 29 May 2015");
   }
 

@@ -54,7 +54,7 @@ class FormTest {
         .extracting(Field::path)
         .containsExactly("address", "latitudeDeg", "elevationM", "timeZone");
     assertThat(answer.fault(PROPERTY.fields().get(2)))
-        .isEqualTo("\"north\" is not a number; give a number from -90 to 90, degrees north.");
+        .isEqualTo("\"north\" is not a number; give a number from -90 to 90, ° north.");
     assertThat(answer.otherFaults()).isEmpty();
     assertThat(answer.value("name")).isEqualTo("Linden House");
     assertThat(answer.value("latitudeDeg")).isEqualTo("north");
