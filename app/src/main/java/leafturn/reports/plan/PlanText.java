@@ -4,6 +4,7 @@ import java.util.ArrayList;
 import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Set;
+import leafturn.advice.call.Spread;
 import leafturn.advice.season.AimWeights;
 import leafturn.advice.season.PlannedProgramme.Origin;
 import leafturn.advice.season.ProgrammeOutcome;
@@ -123,22 +124,27 @@ public final class PlanText {
         "Medians of a year; --json gives the ranges. Litres carried away per m2, water given in mm, N kept, N needed for growth as now and nitrate lost in g N/m2, thatch after 5 years in mm, growth in g dry leaf/m2.");
   }
 
+  /** Each number with the digits that the page and the sentences above give it. */
   private static String[] cells(int number, ProgrammeOutcome outcome) {
     var hours = outcome.work().hours();
     var needed = outcome.feed().equalGrowthNGPerM2();
     return new String[] {
       Integer.toString(number),
       QuantityWords.whole(outcome.mowings().middle(), ""),
-      hours == null ? "-" : QuantityWords.oneDecimal(hours.middle()),
-      QuantityWords.oneDecimal(outcome.work().collectedLitresPerM2().middle()),
+      hours == null ? "-" : number(hours),
+      number(outcome.work().collectedLitresPerM2()),
       QuantityWords.whole(outcome.irrigationMm().middle(), ""),
-      QuantityWords.oneDecimal(outcome.kept().nGPerM2().middle()),
-      needed == null ? "> 40" : QuantityWords.oneDecimal(needed.middle()),
-      QuantityWords.plain(outcome.leachedNGPerM2().middle()),
-      QuantityWords.oneDecimal(outcome.thatch().after5YearsMm().middle()),
+      number(outcome.kept().nGPerM2()),
+      needed == null ? "> " + QuantityWords.plain(ProgrammeOutcome.MOST_FEED_G_PER_M2) : number(needed),
+      number(outcome.leachedNGPerM2()),
+      number(outcome.thatch().after5YearsMm()),
       QuantityWords.whole(outcome.risks().clumpMowings().middle(), ""),
       QuantityWords.percent(outcome.risks().thirdRuleBrokenFraction().middle()),
-      QuantityWords.whole(outcome.growthGPerM2().middle(), "")
+      number(outcome.growthGPerM2())
     };
+  }
+
+  private static String number(Spread spread) {
+    return QuantityWords.quantity(spread, "").middle();
   }
 }

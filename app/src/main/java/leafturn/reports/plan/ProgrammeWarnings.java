@@ -1,19 +1,23 @@
 package leafturn.reports.plan;
 
-import java.time.Month;
+import java.time.LocalDate;
 import java.util.ArrayList;
-import java.util.Arrays;
 import java.util.List;
+import java.util.stream.IntStream;
 import leafturn.advice.call.DeckHeights;
 import leafturn.advice.season.PlannedProgramme;
 import leafturn.advice.season.PlannedProgramme.Origin;
 import leafturn.advice.season.ProgrammeOutcome;
 import leafturn.advice.season.SeasonPlan;
-import leafturn.model.lawn.CutHeights;
+import leafturn.model.lawn.Programme;
+import leafturn.reports.QuantityWords;
 import leafturn.reports.UnitWords;
 
 /** What is to be said against programmes that a person gave, or keeps now. */
 public final class ProgrammeWarnings {
+  private static final int COMMON_YEAR = 2015;
+  private static final int DAYS = 365;
+
   private ProgrammeWarnings() {}
 
   /**
@@ -36,22 +40,34 @@ public final class ProgrammeWarnings {
             "%s hardly mows (%s): fewer than %d mowings a year keep a meadow and no lawn."
                 .formatted(name, times(mowings), ProgrammeOutcome.FEWEST_MOWINGS));
       }
-      double highestMm = highestMm(planned.programme().mowing().heights());
-      if (highestMm > DeckHeights.HIGHEST_MM) {
+      double highestMm = highestMm(planned.programme().mowing());
+      String highest = units.height(highestMm);
+      String decks = units.height(DeckHeights.HIGHEST_MM);
+      if (highestMm > DeckHeights.HIGHEST_MM && !highest.equals(decks)) {
         warnings.add(
             "%s cuts at %s: walk-behind and ride-on decks end at about %s (common practice, from memory); check that the mower can."
-                .formatted(name, units.height(highestMm), units.height(DeckHeights.HIGHEST_MM)));
+                .formatted(name, highest, decks));
       }
     }
     return warnings;
   }
 
+  /** Half mowings come from a middle between two possible seasons; rounded they would reach 4. */
   private static String times(double mowings) {
-    long count = Math.round(mowings);
-    return count == 1 ? "once a year" : count + " times a year";
+    if (mowings == 0) {
+      return "not once in a usual year";
+    }
+    return mowings == 1 ? "once a year" : QuantityWords.plain(mowings) + " times a year";
   }
 
-  private static double highestMm(CutHeights heights) {
-    return Arrays.stream(Month.values()).mapToDouble(heights::in).max().orElseThrow();
+  /** Highest cut height on a day of the mowing season; nobody mows to those of other months. */
+  private static double highestMm(Programme.Mowing mowing) {
+    int from = mowing.from().in(COMMON_YEAR);
+    int days = Math.floorMod(mowing.to().in(COMMON_YEAR) - from, DAYS) + 1;
+    return IntStream.range(from - 1, from - 1 + days)
+        .mapToObj(day -> LocalDate.ofYearDay(COMMON_YEAR, day % DAYS + 1))
+        .mapToDouble(mowing.heights()::on)
+        .max()
+        .orElseThrow();
   }
 }
