@@ -61,6 +61,7 @@ final class RuleGroups {
             "hardly-growing",
             "dry-soil",
             "cut-twice-days",
+            "most-cuts",
             "first-cut",
             "seedling-ground",
             "green-up-days",

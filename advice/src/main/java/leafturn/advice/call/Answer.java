@@ -30,12 +30,27 @@ final class Answer {
    */
   String sentence(Weighed best, Weighed returnThatDay) {
     return chosen(best, returnThatDay)
+        + breach(best.plan())
         + ifDry(best.plan())
         + dryFeed(best)
         + aboveAnyDeck(best.plan())
         + (prospect.standsIn()
             ? " Nobody has measured this week's weather: look outside first, and mow only where the leaves are dry and the ground is firm."
             : "");
+  }
+
+  /** What steps that take more than a third at once say of it. */
+  private String breach(Plan plan) {
+    double taken = plan.largestTakenFraction(prospect);
+    return plan.inSteps() && taken > prospect.thirdAndTolerance()
+        ? say(
+            " Up to %s of the height comes off at once, more than %s%s.",
+            Words.percent(taken),
+            prospect.rules().third(),
+            plan.breaksByDeck(prospect)
+                ? ", for no usual deck cuts higher"
+                : say(", so that it is done in %s cuts", Words.count(plan.cuts().size())))
+        : "";
   }
 
   /** What granules that cannot be washed in before ask for. */
@@ -230,8 +245,8 @@ final class Answer {
     return again == 0
         ? ", " + reader.giveBack()
         : say(
-            ", %s the first %sand %s the rest",
-            reader.take(), again == 1 ? "" : Words.count(again) + " ", reader.giveBack());
+            ", %s %s more, then %s",
+            reader.take(), again == 1 ? "once" : Words.count(again) + " times", reader.giveBack());
   }
 
   private String cut(Plan plan) {

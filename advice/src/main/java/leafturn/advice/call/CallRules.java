@@ -203,6 +203,11 @@ public final class CallRules {
     return ShareWords.of(threshold(CallRule.HALF));
   }
 
+  /** In how many cuts long grass is stepped down at most. */
+  int mostCuts() {
+    return (int) Math.round(threshold(CallRule.MOST_CUTS));
+  }
+
   /** All rules and figures in the order of the file. */
   public List<RuleEntry> entries() {
     return List.copyOf(entries.values());

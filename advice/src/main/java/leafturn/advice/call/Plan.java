@@ -93,6 +93,13 @@ record Plan(Choice choice, List<PlannedCut> cuts) {
     return takenFractions(prospect).stream().mapToDouble(Double::doubleValue).max().orElse(0);
   }
 
+  /** True when its first cut, at the highest that decks go to, takes the largest share. */
+  boolean breaksByDeck(Prospect prospect) {
+    List<Double> taken = takenFractions(prospect);
+    return cuts.get(0).toMm() == DeckHeights.HIGHEST_MM
+        && taken.get(0) == largestTakenFraction(prospect);
+  }
+
   /** Share of the height that one cut down to the last height would take on the first day, 0-1. */
   double wholeFraction(Prospect prospect) {
     return Prospect.takenFraction(prospect.heightMm(day()), last().toMm());

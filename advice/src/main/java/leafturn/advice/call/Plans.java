@@ -13,7 +13,6 @@ final class Plans {
   private static final double DECK_STEP_MM = 5;
   private static final double DECK_STEP_BELOW_MM = 40;
   private static final int USUAL_MOST_CUTS = 3;
-  private static final int MOST_CUTS = 5;
 
   private final Prospect prospect;
   private final CallRules rules;
@@ -77,12 +76,13 @@ final class Plans {
   }
 
   /**
-   * Two cuts or three, and more where three would take more than a third at once: returned, or the
-   * first ones collected.
+   * Two cuts or three, or more where the rules allow more and three would take more than a third at
+   * once: returned, or the first ones collected.
    */
   private void addSteps(List<Plan> plans, int day) {
     boolean gentle = false;
-    for (int cuts = 2; cuts <= USUAL_MOST_CUTS || (!gentle && cuts <= MOST_CUTS); cuts++) {
+    int most = rules.mostCuts();
+    for (int cuts = 2; cuts <= most && (cuts <= USUAL_MOST_CUTS || !gentle); cuts++) {
       List<Integer> days = daysOfCuts(day, cuts);
       List<Double> heights = heightsMm(days);
       if (worthEachStep(day, heights)) {
@@ -111,31 +111,54 @@ final class Plans {
   private List<Integer> daysOfCuts(int first, int cuts) {
     List<Integer> days = new ArrayList<>(List.of(first));
     int between = (int) Math.round(rules.threshold(CallRule.CUT_TWICE_DAYS));
+    Visits further = prospect.known().facts().visits().forFurtherCuts();
     while (days.size() < cuts) {
       int earliest = days.get(days.size() - 1) + between;
-      int visit = prospect.nextVisit(earliest);
+      int visit = prospect.nextOf(further, earliest);
       days.add(visit < 0 ? earliest + WEEK - between : visit);
     }
     return Collections.unmodifiableList(days);
   }
 
   /**
+   * Heights of cuts. Where the first of even shares would stand above any deck, and the highest
+   * deck takes no more than half, it is cut there (common practice, no source: one cut of long
+   * grass that breaks the one-third rule, collected, rather than a scythe).
+   */
+  private List<Double> heightsMm(List<Integer> days) {
+    double tallestMm = tallestMm(days.get(0));
+    List<Double> even = evenHeightsMm(tallestMm, days);
+    double deckMm = DeckHeights.HIGHEST_MM;
+    boolean byDeck =
+        even.get(0) > deckMm
+            && prospect.cutHeightMm() < deckMm
+            && Prospect.takenFraction(tallestMm, deckMm) <= rules.threshold(CallRule.HALF);
+    if (!byDeck) {
+      return even;
+    }
+    List<Double> heights = new ArrayList<>(List.of(deckMm));
+    double nextMm = deckMm + prospect.grownMm(days.get(0), days.get(1));
+    heights.addAll(evenHeightsMm(nextMm, days.subList(1, days.size())));
+    return heights;
+  }
+
+  /**
    * Heights of cuts that take the same share, in steps of a mower's deck: with g grown between them
    * the share s of each keeps ((H s + g) s + g) s ... at the cut height.
    */
-  private List<Double> heightsMm(List<Integer> days) {
+  private List<Double> evenHeightsMm(double tallestMm, List<Integer> days) {
     double low = 0;
     double high = 1;
     for (int halving = 0; halving < 50; halving++) {
       double middle = (low + high) / 2;
-      if (endMm(middle, days) > prospect.cutHeightMm()) {
+      if (endMm(tallestMm, middle, days) > prospect.cutHeightMm()) {
         high = middle;
       } else {
         low = middle;
       }
     }
     List<Double> heights = new ArrayList<>();
-    double heightMm = tallestMm(days.get(0));
+    double heightMm = tallestMm;
     for (int cut = 0; cut < days.size() - 1; cut++) {
       double toMm = stepped(heightMm * high);
       heights.add(toMm);
@@ -145,8 +168,8 @@ final class Plans {
     return heights;
   }
 
-  private double endMm(double left, List<Integer> days) {
-    double heightMm = left * tallestMm(days.get(0));
+  private double endMm(double tallestMm, double left, List<Integer> days) {
+    double heightMm = left * tallestMm;
     for (int cut = 1; cut < days.size(); cut++) {
       heightMm = left * (heightMm + prospect.grownMm(days.get(cut - 1), days.get(cut)));
     }

@@ -6,6 +6,7 @@ import java.util.List;
 import java.util.Optional;
 import java.util.function.IntPredicate;
 import java.util.function.ToDoubleFunction;
+import java.util.stream.IntStream;
 import leafturn.advice.call.DaysAhead.Season;
 import leafturn.model.grass.Species;
 import leafturn.model.lawn.Lawn;
@@ -241,12 +242,15 @@ final class Prospect {
 
   /** First day from one on, on which whoever mows can come; -1 when none is in sight. */
   int nextVisit(int from) {
-    for (int day = from; day <= from + Visits.LOOK_AHEAD_DAYS; day++) {
-      if (visit(day)) {
-        return day;
-      }
-    }
-    return -1;
+    return nextOf(known().facts().visits(), from);
+  }
+
+  /** The same of any visits. */
+  int nextOf(Visits visits, int from) {
+    return IntStream.rangeClosed(from, from + Visits.LOOK_AHEAD_DAYS)
+        .filter(day -> visits.possible(date(day)))
+        .findFirst()
+        .orElse(-1);
   }
 
   /** True when the soil is full of water, by weather that was measured. */

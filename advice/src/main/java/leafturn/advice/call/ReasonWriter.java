@@ -215,13 +215,24 @@ final class ReasonWriter {
             "come off in %s cuts: %s.%s",
             Words.count(shares.size()),
             String.join(", ", heights),
-            tooMuch
-                ? say(
-                    " That is more than %s at once, and the gentlest way down that was found.",
-                    prospect.rules().third())
-                : ""),
+            tooMuch ? breach(plan) : ""),
         words.third(),
         tooMuch);
+  }
+
+  /** By how much the steps break the one-third rule, and why they are not more. */
+  private String breach(Plan plan) {
+    return say(
+        " The largest takes %s, where %s is the limit. %s (common practice, no source); it looks pale until new leaf has grown.",
+        percent(plan.largestTakenFraction(prospect)),
+        rules.third(),
+        plan.breaksByDeck(prospect)
+            ? say(
+                "No usual deck cuts above %s, so grass this long is first cut at that",
+                reader.height(DeckHeights.HIGHEST_MM))
+            : say(
+                "To keep within it would take more cuts, and grass this long is usually brought down in %s at most",
+                Words.count(rules.mostCuts())));
   }
 
   private Reason shortPieces(double lengthMm) {

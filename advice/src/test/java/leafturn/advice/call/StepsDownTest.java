@@ -6,6 +6,7 @@ import static org.assertj.core.api.Assertions.assertThat;
 
 import java.time.DayOfWeek;
 import java.time.LocalDate;
+import java.util.Comparator;
 import java.util.List;
 import leafturn.model.grass.Species;
 import leafturn.model.lawn.LogEntry;
@@ -35,18 +36,106 @@ class StepsDownTest {
       assertThat(1 - cuts.get(0).toMm() / 138).isLessThanOrEqualTo(THIRD);
       assertThat(best(call).title()).endsWith("collect the first");
       assertThat(best(call).remark()).doesNotContain("over");
-      assertThat(all(call)).doesNotContain("gentlest way down");
+      assertThat(all(call)).doesNotContain("at most");
     }
+  }
+
+  private static Situation grownLong(double heightMm) {
+    return Situation.of(Species.TALL_FESCUE, 51, 5, 28).mown(20, heightMm).dry(3, 14, 12, 24);
+  }
+
+  private static Reason steps(Call call) {
+    return call.reasons().stream()
+        .filter(reason -> reason.ruleId().equals("one-third") && reason.meaning().contains("cuts:"))
+        
+        .findFirst()
+        .orElseThrow();
+  }
+
+  /** Common practice, no source: at most three cuts, and none of more than half. */
+  @Test
+  void grassGrownLongComesDownInThreeCutsAndByHowMuchThatBreaksTheThirdIsTold() {
+    for (int heightMm : new int[] {235, 260, 300, 400}) {
+      Call call = grownLong(heightMm).call();
+      List<Particulars.Cut> cuts = call.particulars().cuts();
+      Reason steps = steps(call);
+
+      assertThat(call.choice()).isEqualTo(Choice.RAISE_AND_COLLECT);
+      assertThat(cuts).hasSize(3);
+      assertThat(cuts.get(0).returned()).isFalse();
+      assertThat(call.sentence())
+          .containsPattern("Up to (4\\d|50) % of the height comes off at once, more than a third")
+          .contains("so that it is done in three cuts");
+      assertThat(steps.against()).isTrue();
+      assertThat(steps.meaning())
+          .containsPattern("The largest takes (4\\d|50) %, where a third is the limit")
+          .contains("brought down in three at most (common practice, no source)");
+    }
+  }
+
+  /** Common practice, no source: one cut that breaks the third, collected, at the highest deck. */
+  @Test
+  void theFirstCutIsOneThatDecksCanBeSetToWhereThatTakesNoMoreThanHalf() {
+    for (int heightMm : new int[] {185, 210, 228}) {
+      Call call = grownLong(heightMm).call();
+      List<Particulars.Cut> cuts = call.particulars().cuts();
+
+      assertThat(cuts).hasSize(3);
+      assertThat(cuts.get(0).toMm()).isEqualTo(DeckHeights.HIGHEST_MM);
+      assertThat(cuts.get(0).returned()).isFalse();
+      assertThat(call.sentence())
+          .startsWith("Raise the deck, mow today to 115 mm and collect")
+          .contains("more than a third, for no usual deck cuts higher")
+          .doesNotContain("trimmer");
+      assertThat(steps(call).meaning())
+          .contains("No usual deck cuts above 115 mm", "(common practice, no source)");
+      assertThat(cuts)
+          .extracting(Particulars.Cut::toMm)
+          .isSortedAccordingTo(Comparator.reverseOrder());
+    }
+  }
+
+  /** Common practice, no source: what is over half is not left lying, whatever the height. */
+  @Test
+  void tallGrassIsNeverReturnedInOneCut() {
+    for (int heightMm = 110; heightMm <= 400; heightMm += 29) {
+      Call call = grownLong(heightMm).call();
+      assertThat(call.particulars().cuts()).hasSizeBetween(2, 3);
+      assertThat(call.particulars().cuts().get(0).returned()).isFalse();
+    }
+  }
+
+  /** A day somebody chose is that of the first cut; further ones come as ever. */
+  @Test
+  void afterAChosenDayFurtherCutsComeOnTheUsualDays() {
+    Situation tall =
+        Situation.of(Species.KENTUCKY_BLUEGRASS, 64, 5, 28).mown(12, 100).dry(3, 8, 12, 24);
+    LocalDate tuesday = LocalDate.of(2015, 6, 2);
+
+    assertThat(daysOfCuts(tall, Visits.ANY_DAY.firstOn(tuesday)))
+        .containsExactly(tuesday, tuesday.plusDays(3));
+    assertThat(
+            daysOfCuts(tall, Visits.every(DayOfWeek.THURSDAY, DayOfWeek.MONDAY).firstOn(tuesday)))
+        .containsExactly(tuesday, LocalDate.of(2015, 6, 8));
+  }
+
+  private static List<LocalDate> daysOfCuts(Situation lawn, Visits visits) {
+    Call call = lawn.facts(Circumstances.NONE.withVisits(visits)).call();
+    return call.particulars().cuts().stream().map(Particulars.Cut::day).toList();
   }
 
   @Test
   void ofManyCutsTheFirstAndTheLastAreToldAndAReasonHasAll() {
     Call call =
-        Situation.of(Species.TALL_FESCUE, 51, 5, 28).mown(20, 210).dry(3, 14, 12, 24).call();
+        Situation.of(Species.FINE_FESCUE, 20, 6, 20)
+            .mown(20, 110)
+            .dry(3, 8, 12, 24)
+            .rule("most-cuts", 5)
+            .call();
     List<Particulars.Cut> cuts = call.particulars().cuts();
     assertThat(cuts).hasSizeGreaterThan(OptionWords.MOST_TOLD);
-    assertThat(call.sentence()).contains("more cuts, the last to 51 mm on ");
-    assertThat(best(call).title()).contains("more cuts to 51 mm by ");
+    assertThat(call.sentence()).contains("more cuts, the last to 20 mm on ");
+    assertThat(best(call).title()).contains("more cuts to 20 mm by ");
     assertThat(call.reasons())
         .filteredOn(reason -> reason.ruleId().equals("one-third"))
         .singleElement()
@@ -60,7 +149,7 @@ class StepsDownTest {
     Call meadow =
         Situation.of(Species.FINE_FESCUE, 20, 6, 20).mown(70, 400).dry(3, 8, 12, 24).call();
     assertThat(meadow.reasons())
-        .filteredOn(reason -> reason.meaning().contains("gentlest way down"))
+        .filteredOn(reason -> reason.meaning().contains("(common practice, no source)"))
         .singleElement()
         .satisfies(reason -> assertThat(reason.against()).isTrue());
   }

@@ -163,7 +163,7 @@ public final class BookRound implements AutoCloseable {
   /**
    * The round of some lawns on another day; nothing is kept. A day that is past is called by what
    * the log holds up to it; for a day to come it is the call of today where that day alone is left
-   * to mow on.
+   * for a first cut.
    *
    * @throws leafturn.records.book.BookUnavailableException when the book cannot be read
    */
@@ -178,7 +178,7 @@ public final class BookRound implements AutoCloseable {
     LocalDate today = days.of(look.register(), lawn);
     long revision = look.revision(lawn.station() == null ? null : lawn.station().id());
     return day.isAfter(today)
-        ? calls.of(lawn, today, units, revision, LawnCalls.Otherwise.onlyOn(day))
+        ? calls.of(lawn, today, units, revision, LawnCalls.Otherwise.firstOn(day))
         : calls.of(lawn, day, units, revision);
   }
 

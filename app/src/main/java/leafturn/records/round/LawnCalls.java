@@ -90,9 +90,10 @@ final class LawnCalls {
       return new Otherwise(rules, UnaryOperator.identity());
     }
 
-    /** By the book's rules, where whoever mows can come on one day only. */
-    static Otherwise onlyOn(LocalDate day) {
-      return new Otherwise(LawnCalls::rules, known -> known.withVisits(Visits.on(day)));
+    /** By the book's rules, with a first cut on one day only; further ones on the usual days. */
+    static Otherwise firstOn(LocalDate day) {
+      return new Otherwise(
+          LawnCalls::rules, known -> known.withVisits(known.visits().firstOn(day)));
     }
   }
 
