@@ -22,7 +22,7 @@ class RulesRoomTest extends DemoSite {
     assertThat(looked.statusCode()).isEqualTo(200);
     assertThat(looked.body())
         .contains("2 lawns’ advice would change", "Back lawn, Linden House", COLLECT)
-        .contains("Play lawn, Heron Bank", "on Tuesday 9 June, collect again")
+        .contains("Play lawn, Heron Bank", "on Wednesday, collect again")
         .contains("because: Dry clippings where they lie thickest", "40\u202fg/m² → 10\u202fg/m²")
         .contains("then counts: Clump index", "no longer counts: ")
         .contains("value=\"10\"", "value=\"Trial\"");

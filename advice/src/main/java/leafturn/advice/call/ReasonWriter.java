@@ -213,9 +213,7 @@ final class ReasonWriter {
         Words.list(shares) + " of the height",
         say(
             "come off in %s cuts: %s.%s",
-            Words.count(shares.size()),
-            String.join(", ", heights),
-            tooMuch ? breach(plan) : ""),
+            Words.count(shares.size()), String.join(", ", heights), tooMuch ? breach(plan) : ""),
         words.third(),
         tooMuch);
   }

@@ -13,8 +13,7 @@ import org.jspecify.annotations.Nullable;
  * @param dates single days
  * @param further the days for further cuts, once a first one is made; null where they are the same
  */
-public record Visits(
-    Set<DayOfWeek> weekdays, Set<LocalDate> dates, @Nullable Visits further) {
+public record Visits(Set<DayOfWeek> weekdays, Set<LocalDate> dates, @Nullable Visits further) {
   /** Whoever mows can come on any day. */
   public static final Visits ANY_DAY = new Visits(Set.of(), Set.of());
 

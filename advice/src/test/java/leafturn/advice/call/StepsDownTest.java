@@ -47,7 +47,6 @@ class StepsDownTest {
   private static Reason steps(Call call) {
     return call.reasons().stream()
         .filter(reason -> reason.ruleId().equals("one-third") && reason.meaning().contains("cuts:"))
-        
         .findFirst()
         .orElseThrow();
   }

@@ -19,7 +19,6 @@ import leafturn.advice.call.MowingCall;
 import leafturn.advice.call.NoCallException;
 import leafturn.advice.call.SeasonsAsked;
 import leafturn.advice.call.SharedSeasons;
-import leafturn.advice.call.Visits;
 import leafturn.model.lawn.Lawn;
 import leafturn.model.lawn.LogEntry;
 import leafturn.model.lawn.SiteClimate;

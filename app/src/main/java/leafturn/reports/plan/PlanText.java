@@ -135,7 +135,9 @@ public final class PlanText {
       number(outcome.work().collectedLitresPerM2()),
       QuantityWords.whole(outcome.irrigationMm().middle(), ""),
       number(outcome.kept().nGPerM2()),
-      needed == null ? "> " + QuantityWords.plain(ProgrammeOutcome.MOST_FEED_G_PER_M2) : number(needed),
+      needed == null
+          ? "> " + QuantityWords.plain(ProgrammeOutcome.MOST_FEED_G_PER_M2)
+          : number(needed),
       number(outcome.leachedNGPerM2()),
       number(outcome.thatch().after5YearsMm()),
       QuantityWords.whole(outcome.risks().clumpMowings().middle(), ""),

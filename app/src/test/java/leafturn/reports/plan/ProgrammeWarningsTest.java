@@ -25,8 +25,7 @@ class ProgrammeWarningsTest {
 
   private static List<String> own(UnitWords units, CutHeights heights, double mowings) {
     return ProgrammeWarnings.of(
-        plan(
-            result(Origin.PRESENT, "", USUAL, 30), result(Origin.GIVEN, "Mine", heights, mowings)),
+        plan(result(Origin.PRESENT, "", USUAL, 30), result(Origin.GIVEN, "Mine", heights, mowings)),
         units);
   }
 
@@ -91,8 +90,7 @@ class ProgrammeWarningsTest {
         .allSatisfy(warning -> assertThat(warning).startsWith("As now "));
     assertThat(
             ProgrammeWarnings.of(
-                plan(
-                    result(Origin.PRESENT, "", USUAL, 30), result(Origin.SEARCH, "", high, 2)),
+                plan(result(Origin.PRESENT, "", USUAL, 30), result(Origin.SEARCH, "", high, 2)),
                 METRIC))
         .isEmpty();
   }

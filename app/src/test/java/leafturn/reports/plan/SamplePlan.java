@@ -45,8 +45,7 @@ final class SamplePlan {
         new ProgrammeOutcome.Risks(none, none));
   }
 
-  static SeasonPlan.Result result(
-      Origin origin, String name, CutHeights heights, double mowings) {
+  static SeasonPlan.Result result(Origin origin, String name, CutHeights heights, double mowings) {
     return new SeasonPlan.Result(
         new PlannedProgramme(name, origin, programme(heights)), outcome(mowings));
   }
@@ -60,7 +59,6 @@ final class SamplePlan {
 
   /** A result with an outcome of its own. */
   static SeasonPlan.Result result(Origin origin, String name, ProgrammeOutcome outcome) {
-    return new SeasonPlan.Result(
-        new PlannedProgramme(name, origin, programme(USUAL)), outcome);
+    return new SeasonPlan.Result(new PlannedProgramme(name, origin, programme(USUAL)), outcome);
   }
 }
