@@ -1,7 +1,9 @@
 package leafturn.records.exchange;
 
 import java.util.ArrayList;
+import java.util.HashMap;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
 import leafturn.records.InputException;
 import leafturn.records.table.Table;
@@ -11,9 +13,13 @@ public final class Findings {
   /** A table of ten thousand bad cells is told by its first ones and their number. */
   private static final int KEPT = 200;
 
+  /** Rows that are named of a finding that many rows have. */
+  private static final int MOST_ROWS = 3;
+
   private final Table table;
   private final Reading reading;
   private final List<Finding> kept = new ArrayList<>();
+  private final Map<List<String>, Together> together = new HashMap<>();
   private int count;
 
   /**
@@ -21,6 +27,9 @@ public final class Findings {
    * @param sentence what is there, and what would be right
    */
   public record Finding(String place, String sentence) {}
+
+  /** A finding of several rows: where it is kept, and the rows. */
+  private record Together(int index, List<String> rows) {}
 
   Findings(Table table, Reading reading) {
     this.table = table;
@@ -77,6 +86,30 @@ public final class Findings {
     keep(
         place.isPresent() ? table.place(row, place.get()) : table.place(row) + ", " + column.name(),
         sentence);
+  }
+
+  /**
+   * Adds one of a column in a row, which is told once, with its first rows, if others have it too.
+   */
+  void addTogether(Table.Row row, Column column, String sentence) {
+    List<String> key = List.of(column.name(), sentence);
+    Together same = together.get(key);
+    if (same == null) {
+      together.put(key, new Together(kept.size(), new ArrayList<>(List.of(table.place(row)))));
+      add(row, column, sentence);
+      return;
+    }
+    same.rows.add(table.place(row));
+    if (same.index < kept.size()) {
+      int more = same.rows.size() - MOST_ROWS;
+      List<String> first = same.rows.subList(0, Math.min(MOST_ROWS, same.rows.size()));
+      String rows = String.join(", ", first) + (more > 0 ? " and %,d more".formatted(more) : "");
+      kept.set(
+          same.index,
+          new Finding(
+              kept.get(same.index).place(),
+              "%s So it is in %,d rows: %s.".formatted(capital(sentence), same.rows.size(), rows)));
+    }
   }
 
   private void keep(String place, String sentence) {

@@ -19,9 +19,7 @@ import leafturn.records.table.Table;
 import leafturn.trials.design.Outcome;
 import leafturn.trials.observation.LaboratoryDuplicates;
 import leafturn.trials.observation.ObservedPlot;
-import leafturn.trials.observation.OutcomeReadings;
 import leafturn.trials.observation.ReadingKeys;
-import leafturn.trials.observation.UsualRange;
 import org.jspecify.annotations.Nullable;
 
 /**
@@ -38,6 +36,7 @@ public final class ReadingImport {
   private final Map<List<Object>, Table.Row> rows = new HashMap<>();
   private final List<leafturn.trials.observation.Reading> arrived = new ArrayList<>();
   private final DecimalComma decimalComma;
+  private final ReadableValues values;
   private final List<String> notes = new ArrayList<>();
 
   /**
@@ -50,6 +49,7 @@ public final class ReadingImport {
     this.ground = ground;
     this.look = look;
     this.decimalComma = new DecimalComma(look.table.decimalCommas());
+    this.values = new ReadableValues(look);
   }
 
   /**
@@ -64,16 +64,18 @@ public final class ReadingImport {
     TableLook look = new TableLook(table, mapped == null ? reading : mapped.reading());
     ReadingImport readings = new ReadingImport(ask, ask.ground, look);
     for (Sheet<TrialReadingsSheet> sheet : book.ofTrial(Kind.TRIAL_READINGS, ask.trial)) {
-      sheet.content().readings().forEach(each -> readings.known.put(ReadingKeys.of(each), each));
+      sheet.content().readings().forEach(readings::know);
       if (ask.fileHash.equals(sheet.content().fileHash())) {
         readings.noteAgain(sheet);
       }
     }
     if (mapped != null) {
       mapped.check(look.faults, ask.ground);
-      table.rows().forEach(row -> mapped.readings(row, look.faults, ask.ground, readings::take));
+      table.rows().stream()
+          .filter(readings.values::isText)
+          .forEach(row -> mapped.readings(row, look.faults, ask.ground, readings::take));
     } else if (look.hasColumns(ReadingColumns.OUTCOME, ReadingColumns.VALUE)) {
-      table.rows().forEach(readings::row);
+      table.rows().stream().filter(readings.values::isText).forEach(readings::row);
     }
     return look.preview(readings.arrivals(table.file(), ask.fileHash), readings.notes);
   }
@@ -87,7 +89,7 @@ public final class ReadingImport {
     TableLook look = new TableLook(table, Reading.byHeadings(table, ReadingColumns.ALL));
     ReadingImport readings = new ReadingImport(null, ground, look);
     if (look.hasColumns(ReadingColumns.OUTCOME, ReadingColumns.VALUE)) {
-      table.rows().forEach(readings::row);
+      table.rows().stream().filter(readings.values::isText).forEach(readings::row);
     }
     look.faults.throwIfAny();
     return List.copyOf(readings.arrived);
@@ -108,6 +110,11 @@ public final class ReadingImport {
       @Nullable Sheet<LaboratorySheet> laboratory,
       String fileHash,
       LocalDate today) {}
+
+  private void know(leafturn.trials.observation.Reading reading) {
+    known.put(ReadingKeys.of(reading), reading);
+    values.know(reading);
+  }
 
   private void noteAgain(Sheet<TrialReadingsSheet> sheet) {
     String sentence =
@@ -154,7 +161,8 @@ public final class ReadingImport {
     } else {
       String value = value(row, of, given.value());
       var reading = named(given, plot.code(), outcome.name(), value);
-      if (!value.isEmpty() && isReadable(row, of, outcome, reading)) {
+      if (!value.isEmpty() && values.isReadable(row, of, outcome, reading)) {
+        tellUnplanned(row, of, reading.date());
         add(row, of, reading);
       }
     }
@@ -174,25 +182,9 @@ public final class ReadingImport {
     return faults.isEmpty() ? value : "";
   }
 
-  private boolean isReadable(
-      Table.Row row, Column of, Outcome outcome, leafturn.trials.observation.Reading reading) {
-    try {
-      var clean = OutcomeReadings.clean(outcome, reading, null);
-      if (!clean.belowDetection()) {
-        List<String> doubts = UsualRange.faults(outcome, clean.value());
-        if (outcome.kind() == Outcome.Kind.RATING && !doubts.isEmpty()) {
-          look.faults.add(row, of, doubts.get(0) + ".");
-          return false;
-        }
-        doubts.forEach(doubt -> look.remarks.add(row, of, doubt + "."));
-      }
-      if (!ground.plan().observing().dates().contains(reading.date())) {
-        look.remarks.add(row, of, "%s is no planned day.".formatted(reading.date()));
-      }
-      return true;
-    } catch (IllegalArgumentException e) {
-      look.faults.add(row, ReadingColumns.atFault(look.reading, of, e), e.getMessage() + ".");
-      return false;
+  private void tellUnplanned(Table.Row row, Column of, LocalDate day) {
+    if (!ground.plan().observing().dates().contains(day)) {
+      look.remarks.add(row, of, "%s is no planned day.".formatted(day));
     }
   }
 

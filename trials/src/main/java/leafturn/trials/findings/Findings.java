@@ -7,6 +7,7 @@ import java.util.Map;
 import leafturn.trials.analysis.data.TrialFaultException;
 import leafturn.trials.analysis.multiplicity.AdjustedP;
 import leafturn.trials.design.Outcome;
+import leafturn.trials.design.layout.FixedArms;
 import leafturn.trials.findings.TrialFacts.Design;
 import org.jspecify.annotations.Nullable;
 
@@ -78,6 +79,10 @@ public record Findings(
       throw new TrialFaultException(warnings);
     }
     addMargin(outcomes, warnings);
+    List<String> fixed = FixedArms.of(facts.randomisation().allowed());
+    if (!fixed.isEmpty()) {
+      warnings.add(FixedArms.sentence(fixed, "listed", "plots"));
+    }
     return new Findings(
         facts, screened(found), reach(facts, found), warnings, Standing.UNKNOWN, null);
   }

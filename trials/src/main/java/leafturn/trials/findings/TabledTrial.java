@@ -9,6 +9,7 @@ import java.util.Map;
 import java.util.Objects;
 import java.util.Set;
 import leafturn.trials.analysis.data.Response;
+import leafturn.trials.analysis.data.Spelling;
 import leafturn.trials.analysis.data.Times;
 import leafturn.trials.analysis.data.TrialFaultException;
 import leafturn.trials.analysis.data.TrialTable;
@@ -68,6 +69,12 @@ public final class TabledTrial {
                     .formatted(what, column, String.join(", ", table.columns())));
           }
         });
+    throwIfAny();
+    named.entrySet().stream()
+        .filter(each -> !each.getKey().equals("the outcome"))
+        .map(Map.Entry::getValue)
+        .distinct()
+        .forEach(column -> faults.addAll(Spelling.alike(table, column)));
     throwIfAny();
   }
 

@@ -6,9 +6,7 @@ import static org.assertj.core.api.Assertions.within;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
-import leafturn.trials.design.Contrast;
 import leafturn.trials.findings.TrialFacts.Design;
-import leafturn.trials.findings.TrialFacts.PlanRecord;
 import leafturn.trials.findings.TrialFacts.Randomisation;
 import org.junit.jupiter.api.Test;
 
@@ -20,6 +18,10 @@ class ListedLawnsClosedFormTest {
   private static final double[][] VALUES = {{61, 66, 63, 70}, {81, 84, 78, 85}};
 
   private static Findings findings(int lawns) {
+    return findings(lawns, Randomisation.free(1L));
+  }
+
+  private static Findings findings(int lawns, Randomisation randomisation) {
     List<Plot> plots = new ArrayList<>();
     List<PlotReading> readings = new ArrayList<>();
     for (int lawn = 0; lawn < lawns; lawn++) {
@@ -29,20 +31,7 @@ class ListedLawnsClosedFormTest {
         readings.add(new PlotReading(code, "day 1", 1, VALUES[lawn][plot], false));
       }
     }
-    TrialFacts facts =
-        new TrialFacts(
-            "Two lawns",
-            "",
-            Design.LISTED,
-            "practice",
-            "lawn",
-            List.of(new Contrast("returned", "collected")),
-            lawns,
-            lawns,
-            true,
-            Double.NaN,
-            Randomisation.free(1L),
-            PlanRecord.NONE);
+    TrialFacts facts = Yards.facts(Design.LISTED, Yards.MAIN, lawns, true, randomisation);
     return Findings.of(
         facts, plots, List.of(Yards.outcome(1.0, true)), Map.of("quality", readings));
   }
@@ -77,6 +66,25 @@ class ListedLawnsClosedFormTest {
     Effect effect = findings(2).outcomes().get(0).effects().get(0);
     assertThat(effect.estimated().df()).isCloseTo(5, within(1e-6));
     assertThat(effect.estimated().se()).isCloseTo(Math.sqrt(2 * error() / PLOTS), within(1e-6));
+  }
+
+  @Test
+  void aListThatLeavesAnArmNoChoiceIsTold() {
+    List<String> codes = List.of("P00", "P01", "P02", "P03");
+    List<String> own = List.of("collected", "returned", "collected", "returned");
+    List<String> mirrored = List.of("returned", "collected", "returned", "collected");
+    assertThat(warnings(codes, List.of(own)))
+        .anyMatch(
+            each ->
+                each.startsWith(
+                    "In every listed layout 'collected' and 'returned' lie on the same plots:"));
+    assertThat(warnings(codes, List.of(own, mirrored)))
+        .noneMatch(each -> each.contains("listed layout"));
+  }
+
+  private static List<String> warnings(List<String> codes, List<List<String>> allowed) {
+    return findings(1, new Randomisation(1L, TrialFacts.Sides.LISTED, codes, allowed, List.of()))
+        .warnings();
   }
 
   @Test

@@ -9,7 +9,6 @@ import java.util.Map;
 import java.util.Random;
 import leafturn.trials.design.Contrast;
 import leafturn.trials.findings.TrialFacts.Design;
-import leafturn.trials.findings.TrialFacts.PlanRecord;
 import leafturn.trials.findings.TrialFacts.Randomisation;
 import org.junit.jupiter.api.Test;
 
@@ -41,19 +40,8 @@ class SquareClosedFormTest {
       }
     }
     TrialFacts facts =
-        new TrialFacts(
-            "Park",
-            "",
-            Design.LATIN_SQUARE,
-            "practice",
-            "yard",
-            List.of(new Contrast("arm 1", "arm 0")),
-            1,
-            1,
-            true,
-            Double.NaN,
-            Randomisation.free(1L),
-            PlanRecord.NONE);
+        Yards.facts(
+            Design.LATIN_SQUARE, new Contrast("arm 1", "arm 0"), 1, true, Randomisation.free(1L));
     return Findings.of(
         facts, plots, List.of(Yards.outcome(1.0, true)), Map.of("quality", readings));
   }

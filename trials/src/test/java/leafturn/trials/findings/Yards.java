@@ -52,13 +52,19 @@ final class Yards {
   }
 
   TrialFacts facts(boolean ended, Randomisation randomisation) {
+    return facts(Design.UNITS, MAIN, yards, ended, randomisation);
+  }
+
+  /** A trial of another design, each yard one unit. */
+  static TrialFacts facts(
+      Design design, Contrast main, int yards, boolean ended, Randomisation randomisation) {
     return new TrialFacts(
         "Linden Street",
         "",
-        Design.UNITS,
+        design,
         "practice",
-        "yard",
-        List.of(MAIN),
+        design == Design.LISTED ? "lawn" : "yard",
+        List.of(main),
         yards,
         yards,
         ended,

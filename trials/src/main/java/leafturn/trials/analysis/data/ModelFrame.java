@@ -56,6 +56,9 @@ public record ModelFrame(
     Map<String, Factor> factors = new LinkedHashMap<>();
     Map<String, double[]> covariates = new LinkedHashMap<>();
     for (String name : factorsOf(model)) {
+      if (!model.levels().containsKey(name)) {
+        faults.addAll(Spelling.alike(table, name));
+      }
       collect(
           faults,
           () -> factors.put(name, Factor.of(name, table.cells(name), model.levels().get(name))));

@@ -4,6 +4,7 @@ import java.util.ArrayList;
 import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.OptionalInt;
 
 /**
  * The data of a trial as text, one row for each observation; an empty cell is missing.
@@ -35,6 +36,7 @@ public record TrialTable(List<String> columns, List<List<String>> rows, List<Int
                 .formatted(lines.get(i), rows.get(i).size(), columns.size()));
       }
     }
+    controls(columns, rows, lines, faults);
     if (rows.isEmpty()) {
       faults.add("There are no observations: give a header and a row for each.");
     }
@@ -43,6 +45,20 @@ public record TrialTable(List<String> columns, List<List<String>> rows, List<Int
     }
     if (!faults.isEmpty()) {
       throw new TrialFaultException(faults);
+    }
+  }
+
+  private static void controls(
+      List<String> columns, List<List<String>> rows, List<Integer> lines, List<String> faults) {
+    for (int i = 0; i < rows.size() && faults.size() < 20; i++) {
+      for (int column = 0; column < rows.get(i).size() && column < columns.size(); column++) {
+        OptionalInt control = Spelling.control(rows.get(i).get(column));
+        if (control.isPresent()) {
+          faults.add(
+              "Line %d, %s: the cell holds the control character U+%04X; remove it."
+                  .formatted(lines.get(i), columns.get(column), control.getAsInt()));
+        }
+      }
     }
   }
 

@@ -196,6 +196,7 @@ final class LawnLayout {
   private LaidLawn laid(Frame frame, List<LaidPlot> plots, List<Dropped> dropped) {
     Pegs pegs = Pegs.of(surface.turf(), plots);
     FixedCorners fixed = FixedCorners.of(surface.turf(), pegs.places());
+    notes.addAll(FixedArms.notes(plan, units));
     notes.addAll(MeasuredWords.of(plots));
     notes.addAll(MowingWords.of(plan, lawn, frame, plots));
     return new LaidLawn(

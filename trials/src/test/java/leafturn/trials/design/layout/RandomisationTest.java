@@ -171,6 +171,27 @@ class RandomisationTest {
   }
 
   @Test
+  void armsForWhichAListDecidesNothingAreTold() {
+    assertThat(FixedArms.of(List.of(List.of("a", "b", "c"), List.of("a", "c", "b"))))
+        .containsExactly("a");
+    assertThat(FixedArms.of(List.of(List.of("a", "b"), List.of("b", "a")))).isEmpty();
+    assertThat(FixedArms.of(List.of())).isEmpty();
+    List<List<String>> allowed =
+        List.of(List.of("t1", "t2", "t1", "t2"), List.of("t1", "t2", "t2", "t1"));
+    TrialPlan plan = plan(Design.SPLIT_YARD, 2, 2, 2, 1);
+    TrialPlan listed =
+        Plans.with(
+            plan,
+            new Arrangement(Design.LISTED, 2, Arrangement.Sides.COIN, allowed, PlotRule.USUAL));
+    List<Unit> units = Randomisation.of(listed);
+    assertThat(FixedArms.notes(listed, units.subList(0, 2)))
+        .containsExactly(
+            "In every allowed layout 't1' and 't2' lie on the same plots of this lawn: the drawing decides nothing for them, and what lies under them cannot be told from what they do.");
+    assertThat(FixedArms.notes(listed, units.subList(2, 4))).isEmpty();
+    assertThat(FixedArms.notes(plan, Randomisation.of(plan))).isEmpty();
+  }
+
+  @Test
   void theSameSeedGivesTheSameAndAnotherAnother() {
     TrialPlan plan = plan(Design.RANDOMISED_BLOCK, 6, 6, 1, 7);
     assertThat(Randomisation.of(plan)).isEqualTo(Randomisation.of(plan));

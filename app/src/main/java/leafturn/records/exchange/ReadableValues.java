@@ -1,0 +1,116 @@
+package leafturn.records.exchange;
+
+import java.util.HashMap;
+import java.util.LinkedHashMap;
+import java.util.LinkedHashSet;
+import java.util.List;
+import java.util.Map;
+import java.util.OptionalInt;
+import java.util.Set;
+import leafturn.records.Faults;
+import leafturn.records.table.Table;
+import leafturn.trials.analysis.data.Spelling;
+import leafturn.trials.design.Outcome;
+import leafturn.trials.observation.OutcomeReadings;
+import leafturn.trials.observation.Reading;
+import leafturn.trials.observation.UsualRange;
+import org.jspecify.annotations.Nullable;
+
+/** Whether the readings of a table can be read; a wrong unit of many rows is told once. */
+final class ReadableValues {
+  private final TableLook look;
+  private final Map<List<String>, Set<String>> spellings = new HashMap<>();
+
+  ReadableValues(TableLook look) {
+    this.look = look;
+  }
+
+  /** Takes note of how a reading of the book writes its names. */
+  void know(Reading reading) {
+    names(reading).forEach((what, name) -> spelled(what, name).add(name));
+  }
+
+  private Set<String> spelled(String what, String name) {
+    return spellings.computeIfAbsent(
+        List.of(what, Spelling.plain(name)), key -> new LinkedHashSet<>());
+  }
+
+  /** Whether a value can be read in the unit of its outcome; else that is a fault. */
+  boolean isReadable(Table.Row row, Column of, Outcome outcome, Reading reading) {
+    try {
+      var clean = OutcomeReadings.clean(outcome, reading, null);
+      if (!clean.belowDetection()) {
+        List<String> doubts = UsualRange.faults(outcome, clean.value());
+        if (outcome.kind() == Outcome.Kind.RATING && !doubts.isEmpty()) {
+          look.faults.add(row, of, doubts.get(0) + ".");
+          return false;
+        }
+        doubts.forEach(doubt -> look.remarks.add(row, of, doubt + "."));
+      }
+      return hasKnownNames(row, reading);
+    } catch (OutcomeReadings.UnitFault unit) {
+      look.faults.addTogether(
+          row, ReadingColumns.atFault(look.reading, of, unit), unit.getMessage() + ".");
+      return false;
+    } catch (IllegalArgumentException e) {
+      look.faults.add(row, ReadingColumns.atFault(look.reading, of, e), e.getMessage() + ".");
+      return false;
+    }
+  }
+
+  private static Map<String, String> names(Reading reading) {
+    Map<String, String> names = new LinkedHashMap<>();
+    put(names, "rater", reading.rater());
+    put(names, "laboratory", reading.laboratory());
+    put(names, "method", reading.method());
+    put(names, "batch", reading.batch());
+    return names;
+  }
+
+  private static void put(Map<String, String> names, String what, @Nullable String name) {
+    if (name != null) {
+      names.put(what, name);
+    }
+  }
+
+  /** Whether no name is written otherwise than before. */
+  private boolean hasKnownNames(Table.Row row, Reading reading) {
+    int before = look.faults.count();
+    names(reading)
+        .forEach(
+            (what, name) -> {
+              Set<String> known = spelled(what, name);
+              if (!known.isEmpty() && !known.contains(name)) {
+                String first = known.iterator().next();
+                look.faults.add(
+                    row,
+                    "the %s %s is %s before, which differ %s; write them alike."
+                        .formatted(
+                            what,
+                            Faults.quoted(name),
+                            Faults.quoted(first),
+                            Spelling.difference(first, name)));
+              } else {
+                known.add(name);
+              }
+            });
+    return look.faults.count() == before;
+  }
+
+  /** Whether the cells of a row are free of control characters; else those are faults. */
+  boolean isText(Table.Row row) {
+    int before = look.faults.count();
+    row.cells()
+        .forEach(
+            cell -> {
+              OptionalInt control = Spelling.control(cell);
+              if (control.isPresent()) {
+                look.faults.add(
+                    row,
+                    "the cell %s holds the control character U+%04X; remove it."
+                        .formatted(Faults.quoted(cell), control.getAsInt()));
+              }
+            });
+    return look.faults.count() == before;
+  }
+}
