@@ -196,7 +196,7 @@ public final class CallText {
         line("Thatch in a year, mm", CallText::thatchInAYear),
         line("N leached in " + run + ", g/m²", o -> number(o.leachedNGPerM2())),
         line("Work, minutes", o -> whole(o.minutes())),
-        line("Next mowing due", this::next));
+        line("Next mow-by day", this::next));
   }
 
   private static Line line(String title, Function<Outcome, String> words) {

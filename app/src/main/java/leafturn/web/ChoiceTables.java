@@ -62,7 +62,7 @@ final class ChoiceTables {
             "Clumps",
             "Half broken down in",
             "Work",
-            "Next mowing due"),
+            "Next mow-by day"),
         rows);
   }
 

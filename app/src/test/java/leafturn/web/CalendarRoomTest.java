@@ -27,7 +27,7 @@ class CalendarRoomTest extends DemoSite {
     assertThat(calendar.headers().firstValue("Cache-Control")).contains("private, no-store");
     assertThat(calendar.body().replace("\r\n ", ""))
         .startsWith("BEGIN:VCALENDAR")
-        .contains("SUMMARY:Back lawn\\, Linden House: a third of the height would come off");
+        .contains("SUMMARY:Back lawn\\, Linden House: mow by this day");
   }
 
   @Test

@@ -5,6 +5,7 @@ import java.time.LocalDate;
 import java.util.ArrayList;
 import java.util.List;
 import leafturn.advice.call.Call;
+import leafturn.advice.call.Choice;
 import leafturn.advice.call.LawnOnRound;
 import leafturn.advice.call.Spread;
 import leafturn.quantity.ShareWords;
@@ -49,8 +50,11 @@ public final class MowByCalendar {
   }
 
   private static String summary(LawnOnRound lawn) {
+    String share = ShareWords.of(lawn.call().limits().heightTakenFraction());
     String what =
-        ShareWords.of(lawn.call().limits().heightTakenFraction()) + " of the height would come off";
+        lawn.call().choice() == Choice.LEAVE_ALONE
+            ? share + " of the height would come off"
+            : "mow by this day";
     return lawn.lawnName() + ", " + lawn.propertyName() + ": " + what;
   }
 

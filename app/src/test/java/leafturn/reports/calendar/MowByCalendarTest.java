@@ -19,7 +19,7 @@ class MowByCalendarTest {
     assertThat(text)
         .contains(
             "DTSTART;VALUE=DATE:20150603",
-            "SUMMARY:South lawn\\, Sallow House: a third of the height would come off",
+            "SUMMARY:South lawn\\, Sallow House: mow by this day",
             "Mow tomorrow once it is dry\\, and return the clippings.",
             "by Wed 3 June in half of the possible seasons (1–5\u00a0June in eight of ten)",
             "made for Friday 29 May 2015");
