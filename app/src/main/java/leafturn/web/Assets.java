@@ -27,6 +27,7 @@ final class Assets {
           "atkinson-hyperlegible-next.woff2",
           "faults.js",
           "findings.js",
+          "hours.js",
           "kept.js",
           "leaf-192.png",
           "leaf-512.png",

@@ -23,11 +23,12 @@ public final class HoursTable {
   /**
    * A day.
    *
+   * @param shortName "Today" or "Tomorrow"
    * @param name "Today, Monday 4 May"
    * @param words its hours in words
    * @param hours its hours of daylight and those beside them
    */
-  public record DayLine(String name, String words, List<HourLine> hours) {}
+  public record DayLine(String shortName, String name, String words, List<HourLine> hours) {}
 
   /** An hour in figures, each a share of the possible weathers in %. */
   public record HourLine(
@@ -46,6 +47,7 @@ public final class HoursTable {
       String name = days.isEmpty() ? "Today" : "Tomorrow";
       days.add(
           new DayLine(
+              name,
               name + ", " + DayWords.day(day.date()),
               day.words(),
               day.hours().stream().map(this::line).toList()));

@@ -7,6 +7,7 @@ import java.util.Optional;
 import leafturn.quantity.Units;
 import leafturn.records.InputException;
 import leafturn.records.sheet.Kind;
+import leafturn.reports.UnitWords;
 import leafturn.web.LogIntake.Outcome;
 import leafturn.web.LogIntake.Sent;
 import leafturn.web.form.Form;
@@ -49,6 +50,7 @@ final class LogRoom implements Room {
     content.put("person", who.person());
     content.put("lawns", lawns.mostUrgentFirst(who));
     content.put("saved", saved(context, who));
+    content.put("heightUnit", new UnitWords(who.units()).heightUnit());
     desk.show(context, "log.jte", "Log", content);
   }
 

@@ -9,6 +9,7 @@ import com.microsoft.playwright.Locator;
 import com.microsoft.playwright.Page;
 import com.microsoft.playwright.Route;
 import com.microsoft.playwright.options.FilePayload;
+import com.microsoft.playwright.options.Media;
 import java.awt.Color;
 import java.awt.Graphics2D;
 import java.awt.image.BufferedImage;
@@ -116,6 +117,23 @@ class LogPagesTest {
       journey.page().navigate(book.url("/lawns"));
       assertThat(journey.page().locator("h1")).containsText("No connection");
       Accessibility.check(visit.page());
+    }
+  }
+
+  @Test
+  void onPaperTheLogIsASheetToFillInByHand() throws Exception {
+    try (Visit visit =
+        new Visit(chromium.window(Window.DESK), book.url("/lawns/" + LAWN + "/log"))) {
+      Page page = visit.page();
+      Locator sheet = page.locator(".log-sheet");
+      assertThat(sheet).isHidden();
+      page.emulateMedia(new Page.EmulateMediaOptions().setMedia(Media.PRINT));
+      assertThat(sheet).isVisible();
+      assertThat(sheet).containsText("Height before, mm");
+      assertThat(sheet.locator("tbody tr").last()).isVisible();
+      assertThat(page.locator(".log-choices")).isHidden();
+      page.navigate(book.url("/log"));
+      assertThat(sheet.locator("th").nth(1)).hasText("Lawn");
     }
   }
 

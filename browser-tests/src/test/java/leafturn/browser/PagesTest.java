@@ -154,8 +154,8 @@ class PagesTest extends DemoPages {
   @Test
   void theArrowKeysReadTheSeasonDayByDay() {
     try (Visit visit = visit(lawns.get(0), Window.DESK)) {
-      Locator slider = visit.page().locator(".day-readout input");
-      Locator output = visit.page().locator(".day-readout output");
+      Locator slider = visit.page().locator(".season .day-readout input");
+      Locator output = visit.page().locator(".season .day-readout output");
       String today = output.innerText();
       slider.press("ArrowLeft");
       assertThat(output).not().hasText(today);
@@ -163,6 +163,24 @@ class PagesTest extends DemoPages {
       assertThat(slider).hasAttribute("aria-valuetext", output.innerText());
       slider.press("ArrowRight");
       assertThat(output).hasText(today);
+    }
+  }
+
+  @Test
+  void anHourIsReadByTheArrowKeysAndByATap() {
+    for (Window window : List.of(Window.DESK, Window.PHONE)) {
+      try (Visit visit = visit(lawns.get(0), window)) {
+        Locator slider = visit.page().locator(".hours .day-readout input");
+        Locator output = visit.page().locator(".hours .day-readout output");
+        assertThat(output).containsText("Today from 12: fit in ");
+        slider.press("ArrowRight");
+        assertThat(output).containsText("Today from 13: fit in ");
+        assertThat(slider).hasAttribute("aria-valuetext", output.innerText());
+        Locator figure = visit.page().locator(".hours figure svg:visible");
+        BoundingBox box = figure.boundingBox();
+        figure.click(new Locator.ClickOptions().setPosition(box.width - 15, box.height - 60));
+        assertThat(output).containsText("Tomorrow from 23: fit in ");
+      }
     }
   }
 

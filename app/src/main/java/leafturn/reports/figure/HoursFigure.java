@@ -12,6 +12,8 @@ import leafturn.reports.DayWords;
 public final class HoursFigure {
   private static final double PANEL_PX = 96;
   private static final double GAP_PX = 36;
+  private static final double RIGHT_PX = 8;
+  private static final int HOURS = 24;
 
   private HoursFigure() {}
 
@@ -25,13 +27,17 @@ public final class HoursFigure {
     double width = (format.widthPx - (columns - 1) * GAP_PX) / columns;
     double tall = Math.ceil(rows * rowHeight);
     Svg svg = Svg.labelled(new Box(0, 0, format.widthPx, tall), format.cssClass, label(hours));
+    svg.data("hour-width", (width - format.leftPx - RIGHT_PX) / HOURS);
+    svg.data("panel-height", PANEL_PX);
     for (int day = 0; day < hours.days().size(); day++) {
       double left = day % columns * (width + GAP_PX);
       double top = Math.floor((double) day / columns) * rowHeight;
-      Box plot = new Box(left + format.leftPx, top + above, width - format.leftPx - 8, PANEL_PX);
+      Box plot =
+          new Box(left + format.leftPx, top + above, width - format.leftPx - RIGHT_PX, PANEL_PX);
       String title = day == 0 ? "Today" : "Tomorrow";
       new HoursPanel(plot, format.typePx, units, hours.leastFraction())
           .draw(svg, title, hours.days().get(day));
+      svg.data("left" + day, plot.x()).data("top" + day, plot.y());
     }
     return svg.close();
   }

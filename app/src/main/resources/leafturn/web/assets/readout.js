@@ -35,11 +35,15 @@ export function readAloud(figure, rows, name, tell) {
   };
 }
 
-// Calls take(x) with the place of the pointer across a drawing, in the drawing's own units.
+// Calls take(x, y) with the place of the pointer in a drawing, in the drawing's own units.
 export function followPointer(svg, take) {
   const follow = (event) => {
     const box = svg.getBoundingClientRect();
-    take(((event.clientX - box.left) / box.width) * svg.viewBox.baseVal.width);
+    const { width, height } = svg.viewBox.baseVal;
+    take(
+      ((event.clientX - box.left) / box.width) * width,
+      ((event.clientY - box.top) / box.height) * height,
+    );
   };
   svg.addEventListener("pointermove", follow);
   // A finger that taps does not move.
