@@ -97,6 +97,15 @@ final class Faulty {
 
   private void unavailable(BookUnavailableException fault, Context context) {
     LOG.warn("{} {} failed: {}", context.method(), context.path(), fault.getMessage());
+    if (fault.reason() == BookUnavailableException.Reason.DISK) {
+      desk.tell(
+          context,
+          UNAVAILABLE,
+          "The server's disk is full.",
+          "The disk that the book lies on is full, or does not take what is written. Nothing of"
+              + " this was saved. Once there is room on it, everything works again by itself.");
+      return;
+    }
     desk.tell(
         context,
         UNAVAILABLE,

@@ -1,13 +1,15 @@
 package leafturn.records.book;
 
-import com.zaxxer.hikari.HikariConfig;
 import com.zaxxer.hikari.HikariDataSource;
 import java.sql.Connection;
 import java.sql.DriverManager;
 import java.sql.ResultSet;
 import java.sql.SQLException;
 import java.time.InstantSource;
+import java.util.concurrent.atomic.AtomicBoolean;
+import java.util.function.BooleanSupplier;
 import java.util.function.Function;
+import java.util.function.Supplier;
 import org.flywaydb.core.Flyway;
 import org.jdbi.v3.core.Handle;
 import org.jdbi.v3.core.Jdbi;
@@ -20,19 +22,17 @@ import org.jdbi.v3.core.transaction.TransactionIsolationLevel;
  */
 public final class Book implements AutoCloseable {
   private static final String MIGRATIONS = "classpath:leafturn/records/book/migrations";
-  private static final int MOST_CONNECTIONS = 8;
   private static final int MOST_TRIES = 4;
-  private static final long CONNECT_MS = 4000;
 
   private final BookPlace place;
-  private final HikariDataSource source;
+  private final BookPool pool;
   private final Jdbi jdbi;
   private final InstantSource clock;
 
-  private Book(BookPlace place, HikariDataSource source, InstantSource clock) {
+  private Book(BookPlace place, BookPool pool, InstantSource clock) {
     this.place = place;
-    this.source = source;
-    this.jdbi = Jdbi.create(source);
+    this.pool = pool;
+    this.jdbi = Jdbi.create(pool);
     this.clock = clock;
   }
 
@@ -44,25 +44,16 @@ public final class Book implements AutoCloseable {
    * @throws BookUnavailableException when it is held by another process or cannot be reached
    */
   public static Book open(BookPlace place, InstantSource clock) {
-    HikariConfig pool = new HikariConfig();
-    pool.setJdbcUrl(place.url());
-    if (place.folder() != null) {
-      pool.setUsername("leafturn");
-      pool.setPassword("");
-    }
-    pool.setMaximumPoolSize(MOST_CONNECTIONS);
-    pool.setMinimumIdle(1);
-    pool.setConnectionTimeout(CONNECT_MS);
-    pool.setPoolName("book");
-    HikariDataSource source = null;
+    String url = place.url();
+    BookPool pool = null;
     try {
-      source = new HikariDataSource(pool);
-      Flyway.configure().dataSource(source).locations(MIGRATIONS).load().migrate();
-      return new Book(place, source, clock);
+      pool = new BookPool(place, url);
+      Flyway.configure().dataSource(pool.source()).locations(MIGRATIONS).load().migrate();
+      return new Book(place, pool, clock);
     } catch (RuntimeException | OutOfMemoryError | StackOverflowError e) {
       // A damaged file makes the database throw whatever its bytes lead to.
-      if (source != null) {
-        source.close();
+      if (pool != null) {
+        pool.close();
       }
       throw BookFaults.notOpened(place, e);
     }
@@ -98,19 +89,44 @@ public final class Book implements AutoCloseable {
    * @throws BookUnavailableException when the database cannot be reached
    */
   public <T> T read(Function<BookReading, T> reading) {
+    return read(
+        () -> jdbi.inTransaction(handle -> reading.apply(new BookReading(handle))), () -> true);
+  }
+
+  private <T> T read(Supplier<T> transaction, BooleanSupplier repeatable) {
     for (int tries = 1; ; tries++) {
+      HikariDataSource used = pool.source();
       try {
-        return jdbi.inTransaction(handle -> reading.apply(new BookReading(handle)));
+        return transaction.get();
       } catch (JdbiException e) {
-        if (tries > MOST_CONNECTIONS || !BookFaults.connectionLost(e)) {
+        boolean again = BookFaults.connectionLost(e) || openedAnew(used, e);
+        if (!again || !repeatable.getAsBoolean() || tries > BookPool.MOST_CONNECTIONS) {
           throw BookFaults.notRead(place, e);
         }
       }
     }
   }
 
+  /** True when a folder's book, which its database had closed, is open again. */
+  private boolean openedAnew(HikariDataSource used, JdbiException fault) {
+    boolean ofNoUse =
+        used.isClosed()
+            || used != pool.source()
+            || BookFaults.storeClosed(fault)
+            || BookFaults.ofTheDisk(fault);
+    if (place.folder() == null || !ofNoUse) {
+      return false;
+    }
+    try {
+      return pool.openAnew(used);
+    } catch (RuntimeException e) {
+      throw BookFaults.notOpenedAnew(place, e);
+    }
+  }
+
   /**
-   * Reads much from the book as it stands at one moment, whatever is written meanwhile.
+   * Reads much from the book as it stands at one moment, whatever is written meanwhile. The function
+   * runs once.
    *
    * @throws BookUnavailableException when the database cannot be reached or is damaged
    */
@@ -120,11 +136,16 @@ public final class Book implements AutoCloseable {
         place.folder() == null
             ? TransactionIsolationLevel.REPEATABLE_READ
             : TransactionIsolationLevel.SERIALIZABLE;
-    try {
-      return jdbi.inTransaction(level, handle -> reading.apply(new BookReading(handle)));
-    } catch (JdbiException e) {
-      throw BookFaults.notRead(place, e);
-    }
+    AtomicBoolean begun = new AtomicBoolean();
+    return read(
+        () ->
+            jdbi.inTransaction(
+                level,
+                handle -> {
+                  begun.set(true);
+                  return reading.apply(new BookReading(handle));
+                }),
+        () -> !begun.get());
   }
 
   /**
@@ -137,11 +158,25 @@ public final class Book implements AutoCloseable {
    * @throws BookUnavailableException when the database cannot be reached or written
    */
   public <T> T write(String by, Function<BookWriting, T> writing) {
+    if (!place.hasRoom()) {
+      throw BookFaults.noRoom(place);
+    }
     for (int tries = 1; ; tries++) {
+      HikariDataSource used = pool.source();
+      AtomicBoolean complete = new AtomicBoolean();
       try {
-        return jdbi.inTransaction(handle -> written(handle, by, writing));
+        return jdbi.inTransaction(
+            handle -> {
+              T result = written(handle, by, writing);
+              complete.set(true);
+              return result;
+            });
       } catch (JdbiException e) {
-        if (tries >= MOST_TRIES || !BookFaults.passing(e)) {
+        boolean ofTheDisk = BookFaults.ofTheDisk(e);
+        // Of what was complete nobody knows whether it was kept, so that is not done again.
+        boolean anew = openedAnew(used, e);
+        boolean again = BookFaults.passing(e) || (anew && !complete.get() && !ofTheDisk);
+        if (!again || tries >= MOST_TRIES) {
           throw BookFaults.notWritten(place, e);
         }
       }
@@ -155,6 +190,6 @@ public final class Book implements AutoCloseable {
   /** Closes it; whoever still reads or writes is told that it is gone. */
   @Override
   public void close() {
-    source.close();
+    pool.close();
   }
 }

@@ -15,9 +15,13 @@ import org.jspecify.annotations.Nullable;
 final class BookFaults {
   private static final int H2_GENERAL = 50000;
   private static final int H2_OPEN_ELSEWHERE = 90020;
+  private static final int H2_CLOSED = 90098;
 
   /** General error, file damaged, file of another version. */
   private static final Set<Integer> H2_DAMAGED = Set.of(50000, 90030, 90048);
+
+  /** PostgreSQL's code. */
+  private static final String DISK_FULL = "53100";
 
   private static final Set<Integer> H2_DISK = Set.of(90028, 90031);
 
@@ -82,22 +86,27 @@ final class BookFaults {
   }
 
   static BookUnavailableException notRead(BookPlace place, Exception cause) {
-    if (reason(place, cause) == Reason.DAMAGED && !ofAFile(sqlOf(cause))) {
+    if (reason(place, cause) == Reason.DAMAGED) {
       return fault(Reason.DAMAGED, place, "its file is damaged; " + remedy(place), cause);
     }
     return new BookUnavailableException(
         reason(place, cause),
-        "The book %s cannot be read now: %s. Nothing was changed; try again in a while."
-            .formatted(place.shown(), why(cause)),
+        "The book %s cannot be read now: %s. Nothing was changed; %s."
+            .formatted(place.shown(), why(cause), then(cause)),
         cause);
   }
 
   static BookUnavailableException notWritten(BookPlace place, Exception cause) {
     return new BookUnavailableException(
         reason(place, cause),
-        "The book %s cannot be written now: %s. Nothing of this was saved; try again in a while."
-            .formatted(place.shown(), why(cause)),
+        "The book %s cannot be written now: %s. Nothing of this was saved; %s."
+            .formatted(place.shown(), why(cause), then(cause)),
         cause);
+  }
+
+  static BookUnavailableException noRoom(BookPlace place) {
+    IOException full = new IOException("less room than a write may need");
+    return notWritten(place, new SQLException("the disk is full", DISK_FULL, full));
   }
 
   /** True when doing the same again may well succeed. */
@@ -124,11 +133,32 @@ final class BookFaults {
     return false;
   }
 
+  /** True when the database in a folder has closed its file, so that only opening it anew helps. */
+  static boolean storeClosed(Exception cause) {
+    SQLException sql = sqlOf(cause);
+    return sql != null && sql.getErrorCode() == H2_CLOSED;
+  }
+
+  /** The disk may still be full when a file that was closed for that is opened anew. */
+  static BookUnavailableException notOpenedAnew(BookPlace place, RuntimeException cause) {
+    if (ofTheDisk(cause)) {
+      return fault(Reason.DISK, place, why(cause) + "; " + then(cause), cause);
+    }
+    return notOpened(place, cause);
+  }
+
   private static Reason reason(BookPlace place, Exception cause) {
     SQLException sql = sqlOf(cause);
+    if (ofTheDisk(sql)) {
+      return Reason.DISK;
+    }
     boolean damaged =
         place.folder() != null && sql != null && H2_DAMAGED.contains(sql.getErrorCode());
     return damaged ? Reason.DAMAGED : Reason.AWAY;
+  }
+
+  private static String then(Exception cause) {
+    return ofTheDisk(cause) ? "make room on it and try again" : "try again in a while";
   }
 
   private static String why(Exception cause) {
@@ -137,17 +167,28 @@ final class BookFaults {
       return "the database does not answer";
     }
     String state = sql.getSQLState() == null ? "" : sql.getSQLState();
-    boolean disk = H2_DISK.contains(sql.getErrorCode()) || ofAFile(sql);
-    if (state.equals("53100") || disk) {
+    if (ofTheDisk(sql)) {
       return "the disk is full or does not take what is written";
     }
     if (H2_DAMAGED.contains(sql.getErrorCode())) {
       return "its file is damaged";
     }
-    if (state.startsWith("08") || state.startsWith("57") || sql.getErrorCode() == 90098) {
+    if (state.startsWith("08") || state.startsWith("57") || sql.getErrorCode() == H2_CLOSED) {
       return "the database does not answer";
     }
     return firstLine(sql);
+  }
+
+  /** True when the disk did not take what was to be written, after which H2 is not to be trusted. */
+  static boolean ofTheDisk(Exception cause) {
+    return ofTheDisk(sqlOf(cause));
+  }
+
+  private static boolean ofTheDisk(@Nullable SQLException sql) {
+    return sql != null
+        && (DISK_FULL.equals(sql.getSQLState())
+            || H2_DISK.contains(sql.getErrorCode())
+            || ofAFile(sql));
   }
 
   /** True when the database tells of a general error that came of a file. */

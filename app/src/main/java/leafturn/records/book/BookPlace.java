@@ -1,6 +1,7 @@
 package leafturn.records.book;
 
 import java.io.IOException;
+import java.nio.file.FileStore;
 import java.nio.file.Files;
 import java.nio.file.InvalidPathException;
 import java.nio.file.Path;
@@ -20,6 +21,7 @@ public record BookPlace(String given, @Nullable Path folder, @Nullable Path arch
   private static final String JDBC = "jdbc:";
   private static final String POSTGRESQL = "jdbc:postgresql:";
   private static final String FILE = "book";
+  private static final long LEAST_ROOM_BYTES = 16_000_000;
   private static final String ARCHIVES = "archives";
 
   /**
@@ -71,6 +73,23 @@ public record BookPlace(String given, @Nullable Path folder, @Nullable Path arch
   /** True when a folder's book has been begun there. */
   boolean begun() {
     return folder != null && Files.exists(folder.resolve(FILE + ".mv.db"));
+  }
+
+  /**
+   * False when the disk of a folder's book has less room than a write of a large photograph may
+   * take. The database closes its file when a write fails, so none is begun then.
+   */
+  boolean hasRoom() {
+    if (folder == null) {
+      return true;
+    }
+    try {
+      FileStore disk = Files.getFileStore(folder);
+      // A file system that tells nothing of its size is taken to have room.
+      return disk.getTotalSpace() <= 0 || disk.getUsableSpace() >= LEAST_ROOM_BYTES;
+    } catch (IOException e) {
+      return true;
+    }
   }
 
   /**

@@ -14,6 +14,9 @@ public final class BookUnavailableException extends RuntimeException {
     /** Its file or its tables are not what they should be. */
     DAMAGED,
 
+    /** The disk it lies on is full, or takes nothing for another cause. */
+    DISK,
+
     /** The database does not answer, or not now. */
     AWAY
   }

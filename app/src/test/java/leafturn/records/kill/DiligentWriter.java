@@ -8,6 +8,7 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Random;
 import java.util.UUID;
+import java.util.concurrent.locks.LockSupport;
 import leafturn.records.book.Book;
 import leafturn.records.book.BookPlace;
 import leafturn.records.book.BookUnavailableException;
@@ -19,11 +20,14 @@ import leafturn.records.sheet.LogSheet;
 /**
  * A process that writes log entries as fast as it can until it is killed: {@code DiligentWriter
  * PLACE LAWN SEED}. It tells of each that the book has acknowledged, in one line: the id, the
- * version and the water given. Where the book refuses, it tells why and ends.
+ * version and the water given. Where the book refuses, it tells why and ends; started with a fourth
+ * argument, it tells why once and tries again with other entries until {@link #GOES_ON} many were
+ * acknowledged.
  */
 public final class DiligentWriter {
   static final String READY = "ready";
   static final String REFUSED = "refused: ";
+  static final int GOES_ON = 20;
 
   private static final LocalDate FIRST = LocalDate.of(2024, 1, 1);
   private static final String NOTE = "a remark of some length ".repeat(20);
@@ -43,7 +47,11 @@ public final class DiligentWriter {
   /** Writes until it is killed. */
   public static void main(String[] arguments) {
     try (Book book = Book.open(BookPlace.of(arguments[0]), Clock.systemUTC())) {
-      new DiligentWriter(book, arguments[1], Long.parseLong(arguments[2])).write();
+      DiligentWriter writer = new DiligentWriter(book, arguments[1], Long.parseLong(arguments[2]));
+      writer.write();
+      if (arguments.length > 3) {
+        writer.goOn();
+      }
     }
   }
 
@@ -51,12 +59,28 @@ public final class DiligentWriter {
     out.println(READY);
     try {
       while (true) {
-        Sheet<LogSheet> sheet = random.nextInt(4) == 0 && !written.isEmpty() ? revised() : added();
-        Done.Watered watered = (Done.Watered) sheet.content().done();
-        out.println(sheet.id() + " " + sheet.version() + " " + watered.waterMm());
+        one();
       }
     } catch (BookUnavailableException refused) {
       out.println(REFUSED + refused.getMessage());
+    }
+  }
+
+  private void one() {
+    Sheet<LogSheet> sheet = random.nextInt(4) == 0 && !written.isEmpty() ? revised() : added();
+    Done.Watered watered = (Done.Watered) sheet.content().done();
+    out.println(sheet.id() + " " + sheet.version() + " " + watered.waterMm());
+  }
+
+  private void goOn() {
+    for (int acknowledged = 0; acknowledged < GOES_ON; ) {
+      try {
+        book.read(reading -> reading.all(Kind.LAWN));
+        one();
+        acknowledged++;
+      } catch (BookUnavailableException refused) {
+        LockSupport.parkNanos(20_000_000);
+      }
     }
   }
 

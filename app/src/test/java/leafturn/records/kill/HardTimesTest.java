@@ -57,6 +57,35 @@ class HardTimesTest {
   }
 
   @Test
+  void aBookWhoseDiskWasFullOpensByItselfOnceThereIsRoomAgain() throws Exception {
+    BookPlace place = Engine.H2.newPlace(folder);
+    String lawn;
+    try (Book book = Book.open(place, Clock.systemUTC())) {
+      DemoBook.write(book);
+      lawn = book.read(reading -> reading.all(Kind.LAWN).get(0).id());
+    }
+    long blocks = Files.size(folder.resolve("book").resolve("book.mv.db")) / 512 + 600;
+
+    WriterProcess writer =
+        WriterProcess.start(place.given(), lawn, 2, "ulimit -S -f " + blocks, "on");
+    writer.awaitRefusal();
+    long before = writer.acknowledgements();
+    Process room =
+        new ProcessBuilder("prlimit", "--fsize=unlimited", "--pid", Long.toString(writer.id()))
+            .inheritIO()
+            .start();
+    assertThat(room.waitFor()).isZero();
+    writer.await();
+
+    assertThat(writer.refusal()).contains("the disk is full", "make room on it and try again");
+    assertThat(writer.acknowledgements()).isGreaterThanOrEqualTo(before + DiligentWriter.GOES_ON);
+    try (Book book = Book.open(place, Clock.systemUTC())) {
+      assertThat(writer.missingIn(book)).isEmpty();
+      assertThat(BookCheck.run(book).damages()).isEmpty();
+    }
+  }
+
+  @Test
   void aFolderThatCannotBeWrittenToIsToldBeforeAnythingIsBegun() throws Exception {
     Path file = Files.writeString(folder.resolve("taken"), "not a folder");
     for (Path place : List.of(file, file.resolve("inside"), Path.of("/proc/no-book-here"))) {

@@ -36,8 +36,9 @@ final class WriterProcess {
    * Starts one and waits until it begins to write.
    *
    * @param limit shell command that limits it, for instance {@code ulimit -f 100}, or "true"
+   * @param more what else its main method is given
    */
-  static WriterProcess start(String place, String lawn, long seed, String limit)
+  static WriterProcess start(String place, String lawn, long seed, String limit, String... more)
       throws IOException, InterruptedException {
     List<String> java =
         List.of(
@@ -54,6 +55,7 @@ final class WriterProcess {
             Long.toString(seed));
     List<String> command = new ArrayList<>(List.of("sh", "-c", limit + "; exec \"$@\"", "sh"));
     command.addAll(java);
+    command.addAll(List.of(more));
     WriterProcess writer =
         new WriterProcess(
             new ProcessBuilder(command).redirectError(ProcessBuilder.Redirect.INHERIT).start());
@@ -88,6 +90,18 @@ final class WriterProcess {
     if (!process.waitFor(30, TimeUnit.SECONDS)) {
       throw new IllegalStateException("the writer does not end");
     }
+  }
+
+  /** Waits until the book refuses an entry. */
+  void awaitRefusal() throws IOException {
+    while (refusal().isEmpty()) {
+      told.add(output.readLine());
+    }
+  }
+
+  /** Its number among the processes of this machine. */
+  long id() {
+    return process.pid();
   }
 
   /** Why the book refused an entry; empty where it did not. */
