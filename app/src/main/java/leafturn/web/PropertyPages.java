@@ -75,7 +75,7 @@ final class PropertyPages {
     Double area = content.surfaceM2();
     String facts =
         Stream.of(
-                content.grass(),
+                content.grasses(),
                 area == null ? "not measured" : setting.words().area(area),
                 content.soil().texture() == null ? "soil not told" : content.soil().texture())
             .collect(Collectors.joining(", "));

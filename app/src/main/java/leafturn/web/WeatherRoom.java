@@ -48,7 +48,7 @@ final class WeatherRoom implements Room {
   private static Form begun(Context context) {
     Units units = Stations.units(context);
     Form form = Form.blank(StationFields.shape(units), units);
-    return form.with("windHeightM", Measure.DISTANCE.typed(USUAL_WIND_HEIGHT_M, form.units()));
+    return form.with("windHeightM", Measure.DISTANCE.begun(USUAL_WIND_HEIGHT_M, form.units()));
   }
 
   private void begin(Context context, Form form) {

@@ -8,11 +8,14 @@ import java.util.List;
 import java.util.Map;
 import java.util.UUID;
 import leafturn.records.book.Sheet;
+import leafturn.records.sheet.Analyte;
 import leafturn.records.sheet.Content;
+import leafturn.records.sheet.Determination;
 import leafturn.records.sheet.Kind;
 import leafturn.records.sheet.LawnSheet;
 import leafturn.records.sheet.ProgrammeSheet;
 import leafturn.records.sheet.SoilTestSheet;
+import leafturn.records.sheet.SoilUnit;
 import org.junit.jupiter.api.Test;
 
 class PlaceRoomTest extends DemoSite {
@@ -45,12 +48,14 @@ class PlaceRoomTest extends DemoSite {
                 "determinations[1].value", "4.1",
                 "determinations[2].analyte", "phosphorus",
                 "determinations[2].unit", "mg/kg",
-                "determinations[2].detectionLimit", "5"));
+                "determinations[2].value", "<5"));
     assertThat(visitor.read(address))
         .contains("Soil test of Wednesday 1 April 2015, County laboratory")
-        .contains("Organic matter 4.1 %", "Phosphorus below 5 mg/kg", "Extractant not told");
+        .contains("Organic matter 4.1 %", "Phosphorus &lt;5 mg/kg", "Extractant not told");
     SoilTestSheet test = latest(Kind.SOIL_TEST, "lawn").content();
     assertThat(test.determinations()).hasSize(2);
+    assertThat(test.of(Analyte.PHOSPHORUS))
+        .hasValue(new Determination(Analyte.PHOSPHORUS, null, 5.0, SoilUnit.MG_PER_KG, false));
     assertThat(visitor.read("/properties/heron-bank")).contains("County laboratory");
   }
 
@@ -119,12 +124,18 @@ class PlaceRoomTest extends DemoSite {
         owned(
             "lawn",
             "property",
-            Map.of("name", "Croquet lawn", "grass", "fine fescue", "outline", "20 x 30"));
+            Map.of(
+                "name", "Croquet lawn",
+                "grass", "fine fescue",
+                "mixture[1].grass", "perennial ryegrass",
+                "mixture[1].percent", "20",
+                "outline", "20 x 30"));
     HttpResponse<String> added = visitor.send("/properties/heron-bank/lawns/new", ADD, fields);
     assertThat(added.statusCode()).isEqualTo(303);
     String address = added.headers().firstValue("Location").orElseThrow();
     assertThat(address).isEqualTo("/lawns/heron-bank-croquet-lawn");
-    assertThat(visitor.read(address)).contains("Croquet lawn", "600\u202fm²");
+    assertThat(visitor.read(address))
+        .contains("Croquet lawn", "fine fescue 80 %, perennial ryegrass 20 %, 600\u202fm²");
     assertThat(visitor.send("/properties/heron-bank/lawns/new", ADD, fields).statusCode())
         .as("the same form sent twice")
         .isEqualTo(303);

@@ -83,7 +83,10 @@ class UsReaderTest extends DemoSite {
   @Test
   void aSoilTestBeginsWithTheUsualDepthInInchesAndAVisitAsksForPsi() throws Exception {
     String lawn = lawnId();
-    assertThat(visitor.read(newSheet(Kind.SOIL_TEST, "lawn", lawn))).contains("value=\"3.937\"");
+    assertThat(visitor.read(newSheet(Kind.SOIL_TEST, "lawn", lawn)))
+        .contains("value=\"4\"")
+        .doesNotContain("3.937");
+    assertThat(visitor.read("/weather/new")).contains("value=\"6.5\"").doesNotContain("6.562");
     assertThat(visitor.read(newSheet(Kind.VISIT, "lawn", lawn)))
         .contains("in psi</span>")
         .doesNotContain("kPa");

@@ -99,6 +99,20 @@ public enum Measure {
   }
 
   /**
+   * A usual value that a form begins with: as it is where the unit is the kept one, else to the
+   * nearest half of the reader's unit, for nobody sets a tape to more.
+   *
+   * @param kept at least half of the reader's unit
+   */
+  public String begun(double kept, Units units) {
+    if (unit(units) == metric) {
+      return typed(kept, units);
+    }
+    BigDecimal halves = BigDecimal.valueOf(Math.round(2 * shown(kept, units)));
+    return halves.divide(BigDecimal.valueOf(2)).stripTrailingZeros().toPlainString();
+  }
+
+  /**
    * A kept value as a reader would type it: as it is where the unit is the kept one, else to four
    * significant digits; a point as decimal mark, no grouping.
    */

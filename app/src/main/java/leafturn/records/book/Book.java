@@ -125,8 +125,8 @@ public final class Book implements AutoCloseable {
   }
 
   /**
-   * Reads much from the book as it stands at one moment, whatever is written meanwhile. The function
-   * runs once.
+   * Reads much from the book as it stands at one moment, whatever is written meanwhile. The
+   * function runs once.
    *
    * @throws BookUnavailableException when the database cannot be reached or is damaged
    */

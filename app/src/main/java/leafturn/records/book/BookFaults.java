@@ -179,7 +179,9 @@ final class BookFaults {
     return firstLine(sql);
   }
 
-  /** True when the disk did not take what was to be written, after which H2 is not to be trusted. */
+  /**
+   * True when the disk did not take what was to be written, after which H2 is not to be trusted.
+   */
   static boolean ofTheDisk(Exception cause) {
     return ofTheDisk(sqlOf(cause));
   }

@@ -231,7 +231,7 @@ public final class PropertyImport {
             Kind.LAWN,
             id,
             sheet,
-            "Lawn %s of %s, %s".formatted(sheet.name(), place.property().name(), sheet.grass())));
+            "Lawn %s of %s, %s".formatted(sheet.name(), place.property().name(), sheet.grasses())));
     if (yearly != null) {
       sheets.add(
           new NewSheet<>(

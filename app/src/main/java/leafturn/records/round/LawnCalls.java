@@ -176,7 +176,7 @@ final class LawnCalls {
         placed.address(),
         placed.property().content().name(),
         sheet.name(),
-        LawnWords.description(lawn, sheet.habit(), read.soil().words(), units),
+        LawnWords.description(lawn, sheet, read.soil().words(), units),
         LawnWords.lastEntry(log, on, units),
         call.noting(notes));
   }

@@ -4,6 +4,7 @@ import java.time.LocalDate;
 import java.time.format.DateTimeFormatter;
 import java.util.List;
 import java.util.Locale;
+import java.util.Objects;
 import leafturn.advice.call.LawnOnRound;
 import leafturn.model.lawn.Lawn;
 import leafturn.model.lawn.LogEntry;
@@ -11,7 +12,7 @@ import leafturn.model.soil.Soil;
 import leafturn.quantity.DisplayNumber;
 import leafturn.quantity.Units;
 import leafturn.records.Dates;
-import org.jspecify.annotations.Nullable;
+import leafturn.records.sheet.LawnSheet;
 
 /** A lawn of the round in words. */
 final class LawnWords {
@@ -22,12 +23,12 @@ final class LawnWords {
   private LawnWords() {}
 
   static LawnOnRound.Description description(
-      Lawn lawn, @Nullable String habit, String soilStart, Units units) {
+      Lawn lawn, LawnSheet sheet, String soilStart, Units units) {
     return new LawnOnRound.Description(
-        lawn.ground().grass().commonName(),
+        sheet.grasses(),
         lawn.ground().areaM2(),
         soil(lawn.ground().soil(), units),
-        habit == null ? "" : habit,
+        Objects.requireNonNullElse(sheet.habit(), ""),
         soilStart);
   }
 

@@ -1,12 +1,16 @@
 package leafturn.records.sheet;
 
 import java.util.ArrayList;
+import java.util.List;
 import java.util.Map;
+import java.util.stream.Collectors;
+import java.util.stream.Stream;
 import leafturn.model.grass.Species;
 import leafturn.records.Choice;
 import leafturn.records.JsonObject;
 import leafturn.records.LawnFile;
 import leafturn.records.LawnParts;
+import leafturn.records.Numbers;
 import leafturn.records.SoilFields;
 import leafturn.records.shape.Outline;
 import org.jspecify.annotations.Nullable;
@@ -22,7 +26,8 @@ import org.jspecify.annotations.Nullable;
  * @param outline its shape, or null
  * @param areaM2 area as somebody measured it, m2, 1 to 1,000,000, or null for that of the outline
  * @param slopePercent fall of the ground in per cent, 0 to 100, or null
- * @param grass common name of the grass
+ * @param grass common name of the grass, of a mixture the one there is most of
+ * @param mixture the other grasses of a mixture, at most four; empty for a single grass
  * @param annualBluegrass whether annual bluegrass grows there, or null when nobody looked
  * @param soil the soil
  * @param shadeFraction share of the light taken by shade, 0 to 0.9, or null
@@ -40,6 +45,7 @@ public record LawnSheet(
     @Nullable Double areaM2,
     @Nullable Double slopePercent,
     String grass,
+    List<AlsoSown> mixture,
     @Nullable AnnualBluegrass annualBluegrass,
     SoilFields soil,
     @Nullable Double shadeFraction,
@@ -49,6 +55,7 @@ public record LawnSheet(
     @Nullable String note)
     implements Content {
   public LawnSheet {
+    mixture = List.copyOf(mixture);
     parameters = Map.copyOf(parameters);
   }
 
@@ -61,6 +68,7 @@ public record LawnSheet(
     Double area = LawnParts.areaM2(json);
     Double slope = json.number("slopePercent", 0, 100, "%");
     Species grass = LawnParts.grass(json);
+    List<AlsoSown> mixture = AlsoSown.list(json, grass);
     AnnualBluegrass annual = Choice.read(json, "annualBluegrass", AnnualBluegrass.class);
     SoilFields soil = SoilFields.read(json.object("soil"));
     Double shade = LawnParts.shadeFraction(json);
@@ -80,6 +88,7 @@ public record LawnSheet(
             area,
             slope,
             grassName,
+            mixture,
             annual,
             soil,
             shade,
@@ -97,6 +106,16 @@ public record LawnSheet(
   private void checkTogether() {
     var somewhere = new Property("", "", 50, null, null, "UTC", null, null);
     LawnFile.read(LawnDocument.compose(somewhere, null, this, null));
+  }
+
+  /** What grows there in words: "tall fescue", or "tall fescue 80 %, fine fescue 20 %". */
+  public String grasses() {
+    double others = mixture.stream().mapToDouble(AlsoSown::percent).sum();
+    return mixture.isEmpty()
+        ? grass
+        : Stream.concat(Stream.of(new AlsoSown(grass, 100 - others)), mixture.stream())
+            .map(one -> one.grass() + " " + Numbers.plain(one.percent()) + " %")
+            .collect(Collectors.joining(", "));
   }
 
   /** The area, m2: as measured, else that of the outline, else null. */

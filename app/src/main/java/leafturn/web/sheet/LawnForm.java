@@ -3,6 +3,7 @@ package leafturn.web.sheet;
 import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.List;
+import java.util.Map;
 import leafturn.model.grass.Species;
 import leafturn.quantity.Measure;
 import leafturn.quantity.Units;
@@ -19,13 +20,41 @@ import leafturn.web.form.FormShape.Group;
 
 /** A lawn as it is entered. */
 public class LawnForm extends SheetForm<LawnSheet> {
+  private static final int FURTHER = 3;
+
   LawnForm() {
     super(Kind.LAWN, "lawn");
   }
 
   @Override
   public FormShape shape(Setting setting, String document) {
-    return new FormShape(List.of(lawn(), ground(), soil(), mower(setting.units())));
+    List<Group> groups = new ArrayList<>(List.of(lawn()));
+    List<Group> mixture = new ArrayList<>();
+    mixture.add(
+        new Group(
+            "Also sown",
+            "The other grasses of a mixture with their shares; the grass above has the rest of"
+                + " 100 %. The model reckons a mixture as its largest share; the others are kept for"
+                + " people.",
+            List.of()));
+    mixture.addAll(Rows.of(document, "mixture", FURTHER, 0, LawnForm::alsoSown));
+    boolean single = Rows.parsed(document).path("mixture").isEmpty();
+    mixture.forEach(part -> groups.add(single ? part.folded("Grasses of a mixture") : part));
+    groups.addAll(List.of(ground(), soil(), mower(setting.units())));
+    return new FormShape(groups);
+  }
+
+  private static Group alsoSown(int number) {
+    String at = "mixture[" + number + "].";
+    return Group.row(
+        "Also sown " + (number + 1),
+        Field.oneOf(at + "grass", "Grass", grasses()),
+        Field.number(at + "percent", "Share", "%"));
+  }
+
+  @Override
+  String row(Map<String, String> fields, Map<String, String> labels) {
+    return fields.getOrDefault("grass", "?") + " " + fields.getOrDefault("percent", "?");
   }
 
   @Override

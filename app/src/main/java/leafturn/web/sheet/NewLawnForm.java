@@ -93,7 +93,7 @@ public final class NewLawnForm extends LawnForm {
                         : field.hint(
                             ("Filled in: as for " + from.name() + ". " + field.hint()).strip()))
             .toList();
-    return new Group(group.legend(), group.more(), fields, group.row());
+    return new Group(group.legend(), group.more(), fields, group.row(), group.folded());
   }
 
   /** What the first lawn has and a second one of the property is likely to have too. */

@@ -42,8 +42,8 @@ final class SoilTestForm extends SheetForm<SoilTestSheet> {
     groups.add(
         new Group(
             "Its figures",
-            "As the laboratory reports them. A figure below the detection limit: leave it empty"
-                + " and give the limit. Rows without either are left out.",
+            "As the laboratory reports them. A figure below the detection limit: type it as <50, or"
+                + " leave it empty and give the limit. Rows without either are left out.",
             List.of()));
     groups.addAll(Rows.of(document, LIST, USUAL.size() + SPARE, SPARE, SoilTestForm::figure));
     groups.add(new Group("", "", List.of(note())));
@@ -55,7 +55,7 @@ final class SoilTestForm extends SheetForm<SoilTestSheet> {
     Form form =
         super.begun(setting)
             .with("day", setting.today().toString())
-            .with("depthCm", Measure.DEPTH.typed(USUAL_DEPTH_CM, setting.units()));
+            .with("depthCm", Measure.DEPTH.begun(USUAL_DEPTH_CM, setting.units()));
     for (int i = 0; i < USUAL.size(); i++) {
       Analyte analyte = USUAL.get(i);
       form =
@@ -75,7 +75,26 @@ final class SoilTestForm extends SheetForm<SoilTestSheet> {
             .filter(row -> sent.value(row + "value").isEmpty())
             .filter(row -> sent.value(row + "detectionLimit").isEmpty())
             .toList();
-    return sent.without(path -> empty.stream().anyMatch(path::startsWith)).closedUp();
+    Form filled = sent.without(path -> empty.stream().anyMatch(path::startsWith));
+    for (Field field : filled.shape().fields()) {
+      filled = belowLimit(filled, field.path());
+    }
+    return filled.closedUp();
+  }
+
+  /** A figure typed as {@code <50} is none, and 50 its detection limit. */
+  private static Form belowLimit(Form form, String path) {
+    String typed = form.value(path);
+    if (!path.endsWith("].value") || !typed.startsWith("<")) {
+      return form;
+    }
+    String limit = typed.substring(1).strip();
+    String limitPath = path.substring(0, path.length() - "value".length()) + "detectionLimit";
+    String given = form.value(limitPath);
+    boolean same = given.isEmpty() || given.equals(limit);
+    return same && !limit.isEmpty()
+        ? form.without(path::equals).with(limitPath, limit)
+        : form; // the reader of the document says what is wrong
   }
 
   private static String at(int number) {
@@ -124,7 +143,7 @@ final class SoilTestForm extends SheetForm<SoilTestSheet> {
     String value = fields.get("value");
     String limit = fields.get("detectionLimit");
     String words = fields.getOrDefault("analyte", "?");
-    words += value == null ? " below " + limit + " " + unit : " " + value + " " + unit;
+    words += value == null ? " <" + limit + " " + unit : " " + value + " " + unit;
     words = words.strip();
     if ("yes".equals(fields.get("asOxide"))) {
       words += " as oxide";

@@ -19,7 +19,7 @@ final class StationForm extends SheetForm<WeatherStation> {
 
   @Override
   public Form begun(Setting setting) {
-    return super.begun(setting).with("windHeightM", Measure.DISTANCE.typed(2, setting.units()));
+    return super.begun(setting).with("windHeightM", Measure.DISTANCE.begun(2, setting.units()));
   }
 
   @Override

@@ -1,7 +1,8 @@
 package leafturn.records.sheet;
 
 import java.time.DayOfWeek;
-import java.util.Arrays;
+import java.util.ArrayList;
+import java.util.Collections;
 import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
@@ -121,6 +122,8 @@ public final class AnySheet {
 
   /** A lawn of a property. */
   public LawnSheet lawn(String property) {
+    List<Species> grasses = new ArrayList<>(List.of(Species.values()));
+    Collections.rotate(grasses, any.whole(0, grasses.size() - 1));
     return new LawnSheet(
         property,
         any.text(),
@@ -129,7 +132,8 @@ public final class AnySheet {
         any.maybe(this::outline),
         any.maybe(() -> any.number(1, 1e6)),
         any.maybe(() -> any.number(0, 100)),
-        any.one(Arrays.asList(Species.values())).commonName(),
+        grasses.get(0).commonName(),
+        any.yes() ? List.of() : mixture(grasses),
         any.maybe(() -> any.one(AnnualBluegrass.class)),
         soil(),
         any.maybe(() -> any.number(0, 0.9)),
@@ -137,6 +141,13 @@ public final class AnySheet {
         any.maybe(() -> any.whole(0, 200)),
         parameters(),
         any.maybe(any::note));
+  }
+
+  /** Up to four grasses beside the first, each with less than it. */
+  private List<AlsoSown> mixture(List<Species> grasses) {
+    return grasses.subList(1, 1 + any.whole(1, 4)).stream()
+        .map(grass -> new AlsoSown(grass.commonName(), any.whole(1, 20)))
+        .toList();
   }
 
   /** A rectangle, perhaps with a hole, perhaps with a place on the earth. */

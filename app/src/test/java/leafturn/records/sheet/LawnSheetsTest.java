@@ -150,4 +150,34 @@ class LawnSheetsTest {
     assertThat(programme.deckHeightsMm()).containsExactly(38.0, 51.0, 64.0);
     assertThat(programme.day()).isEqualTo("2015-01-01");
   }
+
+  @Test
+  void tellsTheSharesOfAMixture() {
+    String mixture =
+        """
+        /mixture = [{"grass": "perennial ryegrass", "percent": 12.5}, {"grass": "fine fescue", "percent": 7.5}]\
+        """;
+    LawnSheet lawn = Kind.LAWN.read(Changed.document(LAWN, mixture));
+    assertThat(lawn.grasses())
+        .isEqualTo("tall fescue 80 %, perennial ryegrass 12.5 %, fine fescue 7.5 %");
+    assertThat(Kind.LAWN.read(new SourceText("again", Kind.LAWN.write(lawn)))).isEqualTo(lawn);
+    assertThat(Kind.LAWN.read(Changed.document(LAWN, "")).grasses()).isEqualTo("tall fescue");
+  }
+
+  @ParameterizedTest
+  @CsvSource(
+      delimiter = '|',
+      textBlock =
+          """
+          [{"grass": "fine fescue"}]                        | percent | missing
+          [{"grass": "fine fescue", "percent": 60}]         | percent | from 1 to 50
+          [{"grass": "moss", "percent": 10}]                | grass   | not a grass known here
+          [{"grass": "tall fescue", "percent": 10}]         | grass   | is named already
+          [{"grass": "fine fescue", "percent": 40}, {"grass": "zoysiagrass", "percent": 30}] | percent | the main grass would have 30 %
+          """)
+  void refusesAFaultyMixture(String mixture, String field, String words) {
+    int last = mixture.contains("}, {") ? 1 : 0;
+    Changed.assertRefused(
+        Kind.LAWN, LAWN, "/mixture = " + mixture, "mixture[" + last + "]." + field, words);
+  }
 }
