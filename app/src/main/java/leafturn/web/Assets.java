@@ -43,6 +43,7 @@ final class Assets {
           "outline.js",
           "phone.js",
           "picture.js",
+          "plan.js",
           "queue.js",
           "readout.js",
           "season.js",

@@ -2,6 +2,7 @@ package leafturn.web;
 
 import java.util.ArrayList;
 import java.util.List;
+import leafturn.quantity.DisplayNumber;
 import leafturn.quantity.Units;
 import leafturn.records.trial.TrialPlanText;
 import leafturn.reports.DayWords;
@@ -174,17 +175,18 @@ public record TrialLayoutPage(
     List<String> sentences = new ArrayList<>();
     if (!layout.cores().isEmpty()) {
       sentences.add(
-          "%d cores on %d dates go into %s"
+          "%s on %s go into %s"
               .formatted(
-                  layout.cores().size(),
-                  layout.plan().observing().cores().dates().size(),
+                  DisplayNumber.counted(layout.cores().size(), "core"),
+                  DisplayNumber.counted(layout.plan().observing().cores().dates().size(), "date"),
                   bags(layout, Outcome.Kind.SOIL)));
     }
     if (layout.plan().observing().has(Outcome.Kind.TISSUE)) {
       sentences.add(
-          "leaves on %d dates go into %s"
+          "leaves on %s go into %s"
               .formatted(
-                  layout.plan().observing().dates().size(), bags(layout, Outcome.Kind.TISSUE)));
+                  DisplayNumber.counted(layout.plan().observing().dates().size(), "date"),
+                  bags(layout, Outcome.Kind.TISSUE)));
     }
     return sentences.isEmpty()
         ? ""
@@ -194,11 +196,12 @@ public record TrialLayoutPage(
   private static String bags(TrialLayout layout, Outcome.Kind holds) {
     List<Bag> bags = layout.bags().stream().filter(bag -> bag.holds() == holds).toList();
     long divided = bags.stream().filter(bag -> bag.duplicateOf() != null).count();
-    return "%d bags%s"
+    return "%s%s"
         .formatted(
-            bags.size() - divided,
+            DisplayNumber.counted(bags.size() - divided, "bag"),
             divided == 0
                 ? ""
-                : ", of which %d are divided in two as blind duplicates".formatted(divided));
+                : ", of which %d %s divided in two as blind duplicates"
+                    .formatted(divided, divided == 1 ? "is" : "are"));
   }
 }

@@ -258,7 +258,7 @@ class TrialLayCommandTest {
     JsonNode features = JSON.readTree(file.toFile()).get("features");
     assertThat(features.findValuesAsText("kind"))
         .contains("plot", "measured", "core", "corner", "fixed corner");
-    assertThat(features.get(0).at("/properties/block").isInt()).isTrue();
+    assertThat(features.get(1).at("/properties/block").isInt()).isTrue();
     JsonNode position = features.get(0).at("/geometry/coordinates/0/0");
     assertThat(position.get(0).asDouble()).isCloseTo(10.0002, within(0.0003));
     assertThat(position.get(1).asDouble()).isCloseTo(50.0001, within(0.0002));

@@ -82,6 +82,27 @@ class TrialPagesTest extends DemoPages {
   }
 
   @Test
+  void thePlanShowsTheFieldsOfTheChosenLayoutAndSendsNoOthers() {
+    try (Visit visit = visit("/trials/new", Window.DESK)) {
+      Page page = visit.page();
+      assertThat(page.locator("[name='sides']")).isVisible();
+      assertThat(page.locator("[name='blocks']")).isHidden();
+      assertThat(page.locator("[name='pairs']")).isHidden();
+      assertThat(page.locator("[name='allowedLayouts']")).isHidden();
+      page.locator("[name='design']").selectOption("split-plot");
+      assertThat(page.locator("[name='sides']")).isHidden();
+      assertThat(page.locator("[name='sides']")).isDisabled();
+      assertThat(page.locator("[name='blocks']")).isVisible();
+      assertThat(page.getByText("A second factor, for split plots and strip plots")).isVisible();
+      page.locator("[name='blocks']").fill("4");
+      page.locator("[name='design']").selectOption("listed");
+      assertThat(page.locator("[name='blocks']")).hasValue("4");
+      assertThat(page.locator("[name='allowedLayouts']")).isEnabled();
+      assertThat(page.getByText("A second factor, for split plots and strip plots")).isHidden();
+    }
+  }
+
+  @Test
   void aLawnDrawnByPointerWithABedIsLaidOut() {
     String trial;
     try (Visit visit = visit("/lawns/linden-house-back/edit", Window.DESK)) {

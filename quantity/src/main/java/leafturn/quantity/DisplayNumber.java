@@ -66,6 +66,11 @@ public final class DisplayNumber {
     return unit.isEmpty() || Double.isNaN(value) ? number : number + '\u00a0' + unit;
   }
 
+  /** A count with its word, in the plural unless it is one: "1 core", "1,200 cores". */
+  public static String counted(long count, String one) {
+    return "%,d %s%s".formatted(count, one, count == 1 ? "" : "s");
+  }
+
   /** All digits without grouping or exponent, for messages and files: -90, 0.00665. */
   public static String plain(double value) {
     return Double.isFinite(value)

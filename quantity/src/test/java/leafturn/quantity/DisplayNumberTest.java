@@ -34,6 +34,13 @@ class DisplayNumberTest {
   }
 
   @Test
+  void aCountHasItsWord() {
+    assertThat(DisplayNumber.counted(1, "core")).isEqualTo("1 core");
+    assertThat(DisplayNumber.counted(0, "core")).isEqualTo("0 cores");
+    assertThat(DisplayNumber.counted(1200, "core")).isEqualTo("1,200 cores");
+  }
+
+  @Test
   void writesADashWhereThereIsNoNumber() {
     assertThat(DisplayNumber.significant(Double.NaN, 3)).isEqualTo("–");
     assertThat(DisplayNumber.withUnit(Double.NaN, 3, "mm")).isEqualTo("–");

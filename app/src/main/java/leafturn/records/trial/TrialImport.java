@@ -6,6 +6,7 @@ import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import leafturn.quantity.DisplayNumber;
 import leafturn.records.Dates;
 import leafturn.records.InputException;
 import leafturn.records.Sha256;
@@ -154,7 +155,7 @@ public final class TrialImport {
       List<Reading> part =
           readings.subList(from, Math.min(readings.size(), from + TrialReadingsSheet.MOST));
       TrialReadingsSheet sheet = new TrialReadingsSheet(id, null, file, fileHash, part, null);
-      String words = "%,d readings".formatted(part.size());
+      String words = DisplayNumber.counted(part.size(), "reading");
       String partId = Arrivals.idOf("readings %d of %s".formatted(from, id));
       sheets.add(new NewSheet<>(Kind.TRIAL_READINGS, partId, sheet, words));
     }

@@ -105,7 +105,10 @@ public final class AskedModelView {
     all.stream().limit(MOST_SENTENCES).forEach(each -> sentences.add(sentence(each)));
     if (all.size() > MOST_SENTENCES) {
       sentences.add(
-          "The other %d comparisons stand in the table.".formatted(all.size() - MOST_SENTENCES));
+          all.size() == MOST_SENTENCES + 1
+              ? "The other comparison stands in the table."
+              : "The other %d comparisons stand in the table."
+                  .formatted(all.size() - MOST_SENTENCES));
     }
     return sentences;
   }

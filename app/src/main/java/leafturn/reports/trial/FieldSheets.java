@@ -6,6 +6,7 @@ import java.time.LocalDate;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.stream.Collectors;
+import leafturn.quantity.DisplayNumber;
 import leafturn.quantity.Measure;
 import leafturn.quantity.Units;
 import leafturn.reports.figure.TrialMap;
@@ -195,10 +196,10 @@ public final class FieldSheets {
     body.append("<p>Taken by: ").append(LINE).append("</p>");
     body.append(
         paragraph(
-            ("%d cores of %s %s from each plot, each as near to its dot as the ground allows. Check"
+            ("%s of %s %s from each plot, each as near to its dot as the ground allows. Check"
                     + " before you push: no pipe, cable or irrigation line lies there.%s")
                 .formatted(
-                    rule.perPlot(),
+                    DisplayNumber.counted(rule.perPlot(), "core"),
                     Measure.DEPTH.typed(rule.depthCm(), units),
                     Measure.DEPTH.unit(units).symbol(),
                     rule.composites() == 1

@@ -20,8 +20,12 @@ import leafturn.trials.design.layout.Peg;
 import leafturn.trials.design.layout.TrialLayout;
 import org.jspecify.annotations.Nullable;
 import org.locationtech.jts.geom.Coordinate;
+import org.locationtech.jts.geom.Geometry;
 
-/** A layout as GeoJSON (RFC 7946): plots, their measured parts, corners and cores. */
+/**
+ * A layout as GeoJSON (RFC 7946): each lawn with its holes, what is kept out of its plots, plots,
+ * their measured parts, corners and cores.
+ */
 public final class LayoutGeoJson {
   private final TrialLayout layout;
   private final List<Feature> features = new ArrayList<>();
@@ -60,6 +64,10 @@ public final class LayoutGeoJson {
       return;
     }
     Anchor anchor = new Anchor(origin.longitudeDeg(), origin.latitudeDeg());
+    add(said("lawn", lawn), anchor, Patch.allOf(lawn.lawn().turf()), null);
+    for (Geometry bed : lawn.lawn().keepOut()) {
+      add(said("kept out", lawn), anchor, Patch.allOf(bed), null);
+    }
     for (LaidPlot plot : lawn.plots()) {
       Map<String, Object> said = said("plot", lawn);
       said.put("plot", plot.code());

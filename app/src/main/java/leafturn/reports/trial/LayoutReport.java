@@ -4,6 +4,7 @@ import java.time.LocalDate;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
+import leafturn.quantity.DisplayNumber;
 import leafturn.quantity.Units;
 import leafturn.records.shape.Corner;
 import leafturn.records.shape.Patch;
@@ -241,10 +242,10 @@ public record LayoutReport(
     }
     lines.add("");
     lines.add(
-        "%d cores and %d bags with codes, %d of them blind duplicates; --json tells them."
+        "%s and %s with codes, %d of them blind duplicates; --json tells them."
             .formatted(
-                cores.size(),
-                bags.size(),
+                DisplayNumber.counted(cores.size(), "core"),
+                DisplayNumber.counted(bags.size(), "bag"),
                 bags.stream().filter(bag -> bag.duplicateOf() != null).count()));
     return lines;
   }

@@ -138,8 +138,10 @@ public final class OutcomeView {
   public List<String> diagnostics() {
     List<String> all = new ArrayList<>();
     all.add(
-        "%,d readings, %,d of them below their detection limit."
-            .formatted(found.table().readings(), found.table().belowDetection()));
+        "%s, %,d of them below their detection limit."
+            .formatted(
+                DisplayNumber.counted(found.table().readings(), "reading"),
+                found.table().belowDetection()));
     addRandomisation(all);
     addCheck(all);
     addModel(all);

@@ -178,7 +178,9 @@ public final class TrialPlanForm {
                 .hint("Paths, downspouts and dogs are along the edge (engineering judgement)."),
             Field.number("plots.bedM", "Kept from beds and trees", Measure.DISTANCE),
             Field.number("cores.perPlot", "Cores a plot and date", "")
-                .hint("12 to 15 or more make a fair mean; they are no replicates."),
+                .hint(
+                    "Fifteen, one in each cell of a grid: fact sheets of Massachusetts, Rutgers and"
+                        + " Penn State ask for 12 to 15. They are no replicates; 0: no soil is sampled."),
             Field.number("cores.composites", "Bags a plot and date", "")
                 .hint("Two, once a season, tell the plots apart from the cores."),
             Field.number("cores.blindDuplicates", "Share of bags divided in two", "")

@@ -113,38 +113,6 @@ class ReadingImportTest {
   }
 
   @Test
-  void aWrongUnitOfAColumnIsToldOnceWithItsFirstRows() {
-    StringBuilder csv = new StringBuilder("plot,date,outcome,value,unit\n");
-    for (int yard = 1; yard <= 5; yard++) {
-      csv.append("B").append(yard).append("-1,2014-06-02,soil_potassium,120,lb/acre\n");
-    }
-    assertThatList(sentences(look(csv + "B1-2,2014-06-02,potash,120,mg/kg\n", null).faults()))
-        .satisfiesExactly(
-            each ->
-                assertThat(each)
-                    .startsWith("line 2, column E / unit: ")
-                    .endsWith("So it is in 5 rows: line 2, line 3, line 4 and 2 more."),
-            each -> assertThat(each).contains("line 7", "no outcome of the plan"));
-  }
-
-  @Test
-  void namesWrittenInTwoWaysAndControlCharactersAreFaults() {
-    String head = "plot,date,outcome,value,rater\nB1-1,2014-06-02,quality,6,Ada\n";
-    assertThatList(
-            sentences(
-                look(
-                        head
-                            + "B1-2,2014-06-02,quality,6,ada\n"
-                            + "B2-1,2014-06-02,quality,6,A\u0000da\n"
-                            + "B2-2,2014-06-02,quality,6,Ada\n",
-                        null)
-                    .faults()))
-        .satisfiesExactly(
-            each -> assertThat(each).contains("line 3", "rater \"ada\" is \"Ada\"", "in capitals"),
-            each -> assertThat(each).contains("line 4", "control character U+0000"));
-  }
-
-  @Test
   void aStrayCellIsAFaultBesideThoseOfOtherRows() {
     assertThatList(
             sentences(

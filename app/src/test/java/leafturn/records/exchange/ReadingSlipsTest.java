@@ -1,0 +1,61 @@
+package leafturn.records.exchange;
+
+import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.api.Assertions.assertThatThrownBy;
+import static org.assertj.core.api.InstanceOfAssertFactories.type;
+
+import com.fasterxml.jackson.databind.ObjectMapper;
+import java.io.IOException;
+import java.nio.charset.StandardCharsets;
+import java.nio.file.Files;
+import java.util.List;
+import leafturn.records.Examples;
+import leafturn.records.InputException;
+import leafturn.records.sheet.TrialSheet;
+import leafturn.records.table.Table;
+import leafturn.records.table.TableFile;
+import leafturn.records.trial.TrialGrounds;
+import org.assertj.core.api.InstanceOfAssertFactories;
+import org.assertj.core.api.ListAssert;
+import org.junit.jupiter.api.Test;
+
+/** Slips of a whole column, and of one name. */
+class ReadingSlipsTest {
+  private static ListAssert<String> faults(String csv) throws IOException {
+    var plan =
+        new ObjectMapper().readTree(Files.readString(Examples.file("split-yards.trial.json")));
+    TrialGround ground = new TrialGrounds().of(TrialSheet.planned(plan, List.of()));
+    Table table = TableFile.read("r.csv", csv.getBytes(StandardCharsets.UTF_8), null);
+    return assertThatThrownBy(() -> ReadingImport.read(table, ground))
+        .asInstanceOf(type(InputException.class))
+        .extracting(InputException::faults, InstanceOfAssertFactories.list(String.class));
+  }
+
+  @Test
+  void aWrongUnitOfAColumnIsToldOnceWithItsFirstRows() throws IOException {
+    StringBuilder csv = new StringBuilder("plot,date,outcome,value,unit\n");
+    for (int yard = 1; yard <= 5; yard++) {
+      csv.append("B").append(yard).append("-1,2026-06-02,soil_potassium,120,lb/acre\n");
+    }
+    faults(csv + "B1-2,2026-06-02,potash,120,mg/kg\n")
+        .satisfiesExactly(
+            each ->
+                assertThat(each)
+                    .startsWith("r.csv, line 2, column E / unit: ")
+                    .endsWith("So it is in 5 rows: line 2, line 3, line 4 and 2 more."),
+            each -> assertThat(each).contains("line 7", "no outcome of the plan"));
+  }
+
+  @Test
+  void namesWrittenInTwoWaysAndControlCharactersAreFaults() throws IOException {
+    faults(
+            "plot,date,outcome,value,rater\n"
+                + "B1-1,2026-06-02,quality,6,Ada\n"
+                + "B1-2,2026-06-02,quality,6,ada\n"
+                + "B2-1,2026-06-02,quality,6,A\u0000da\n"
+                + "B2-2,2026-06-02,quality,6,Ada\n")
+        .containsExactly(
+            "r.csv, line 3: The rater \"ada\" is \"Ada\" before, which differ only in capitals; write them alike.",
+            "r.csv, line 4: The cell \"A·da\" holds the control character U+0000; remove it.");
+  }
+}
