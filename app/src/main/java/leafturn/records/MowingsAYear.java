@@ -12,6 +12,10 @@ public final class MowingsAYear {
 
   private MowingsAYear() {}
 
+  /** What is said of a mowing season of a single day that somebody gives. */
+  public static final String SINGLE_DAY =
+      "the mowing season ends on the day it begins on, which leaves one mowing a year; give a later day.";
+
   /** Mowings for which its days between them and its season leave room; 0 for none each year. */
   public static int most(Programme.Mowing mowing) {
     int apart = mowing.byOneThirdRule() ? 1 : mowing.everyDays();
@@ -47,11 +51,14 @@ public final class MowingsAYear {
   /** Reports a mowing season that ends on the day it begins on. */
   public static void checkSeason(
       JsonObject section, @Nullable CalendarDay from, @Nullable CalendarDay to) {
-    if (from != null && to != null && season(from, to) == 1) {
-      section.fault(
-          "to",
-          "the mowing season ends on the day it begins on, which leaves one mowing a year; give a later day.");
+    if (isSingleDay(from, to)) {
+      section.fault("to", SINGLE_DAY);
     }
+  }
+
+  /** True of a mowing season that ends on the day it begins on. */
+  public static boolean isSingleDay(@Nullable CalendarDay from, @Nullable CalendarDay to) {
+    return from != null && to != null && season(from, to) == 1;
   }
 
   static String fault(Programme.Mowing mowing) {

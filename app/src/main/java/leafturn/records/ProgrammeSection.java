@@ -61,7 +61,6 @@ final class ProgrammeSection {
 
   /** What is wrong with how often a programme mows, or worth saying of it. */
   private void checkOften(Programme.Mowing mowing) {
-    MowingsAYear.checkSeason(root.object("mowing"), mowing.from(), mowing.to());
     int most = MowingsAYear.most(mowing);
     if (most < 1) {
       root.object("mowing").object("trigger").fault("everyDays", MowingsAYear.fault(mowing));

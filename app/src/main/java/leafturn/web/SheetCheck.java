@@ -4,6 +4,7 @@ import java.util.List;
 import leafturn.records.Faults.Fault;
 import leafturn.records.InputException;
 import leafturn.records.LawnFile;
+import leafturn.records.MowingsAYear;
 import leafturn.records.SourceText;
 import leafturn.records.book.BookReading;
 import leafturn.records.book.Sheet;
@@ -33,6 +34,7 @@ final class SheetCheck {
       together(reading, lawn, null);
       programmes.forEach(programme -> together(reading, lawn, programme.content()));
     } else if (content instanceof ProgrammeSheet programme) {
+      checkSeason(programme);
       reading
           .find(Kind.LAWN, programme.lawn())
           .ifPresent(lawn -> together(reading, lawn.content(), programme));
@@ -44,6 +46,14 @@ final class SheetCheck {
         && station(reading, property) == null) {
       String sentence = "there is no such station in this book; choose one of those listed.";
       throw InputException.of(List.of(new Fault("station", sentence, "station: " + sentence)));
+    }
+  }
+
+  /** One that the book holds already counts, and its advice says how seldom it mows. */
+  private static void checkSeason(ProgrammeSheet programme) {
+    if (MowingsAYear.isSingleDay(programme.mowing().from(), programme.mowing().to())) {
+      String sentence = MowingsAYear.SINGLE_DAY;
+      throw InputException.of(List.of(new Fault("mowing.to", sentence, "mowing.to: " + sentence)));
     }
   }
 

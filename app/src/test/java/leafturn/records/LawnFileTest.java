@@ -80,6 +80,14 @@ class LawnFileTest {
   }
 
   @Test
+  void aMowingSeasonOfASingleDayIsKeptAndSaidToBeSeldom() {
+    String mowing = "{\"from\": \"07-01\", \"to\": \"07-01\"}";
+    LawnReading once = read(LEAST.strip().replaceFirst("}$", ", \"mowing\": " + mowing + "}"));
+    assertThat(once.notes())
+        .contains("It mows once a year at most: fewer than 4 mowings keep a meadow and no lawn.");
+  }
+
+  @Test
   void southOfTheEquatorTheAssumedSeasonLiesHalfAYearLater() {
     LawnReading reading =
         read("{\"site\": {\"latitudeDeg\": -37}, \"grass\": \"perennial ryegrass\"}");

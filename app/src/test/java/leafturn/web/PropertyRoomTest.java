@@ -143,6 +143,24 @@ class PropertyRoomTest {
         .contains("<dt>Cut height this month</dt><dd>76\u202fmm", "Nothing was logged yet");
   }
 
+  @Test
+  void aStoredSeasonOfASingleDayStillHasItsAdviceAndItsSheets() throws Exception {
+    begin(Map.of("station", "example"), null);
+    var stored = book.read(reading -> reading.all(Kind.PROGRAMME)).get(0);
+    String once =
+        """
+        {"lawn": "%s", "from": "2015-06-10",
+         "mowing": {"heightMm": 76, "from": "06-10", "to": "06-10"}}
+        """
+            .formatted(stored.content().lawn());
+    var single = Kind.PROGRAMME.read(new SourceText("programme", once));
+    book.write(
+        "Owner", writing -> writing.revise(Kind.PROGRAMME, stored.id(), stored.version(), single));
+    assertThat(visitor.read("/lawns/sallow-house-lawn"))
+        .contains("It mows once a year at most", "What each choice would do");
+    assertThat(visitor.read("/properties/sallow-house")).contains("Programme from");
+  }
+
   private int count(Kind<?> kind) {
     return book.read(reading -> reading.all(kind).size());
   }

@@ -190,6 +190,11 @@ class SheetRoomTest extends DemoSite {
     assertThat(visitor.read(saved.headers().firstValue("Location").orElseThrow()))
         .contains("1\u00a0July", "It mows once a year at most")
         .doesNotContain(">07-01<");
+    fields.put("mowing.to", "07-01");
+    HttpResponse<String> single = visitor.send(form, "/sheets/new", fields);
+    assertThat(single.statusCode()).isEqualTo(422);
+    assertThat(single.body()).contains("ends on the day it begins on");
+    fields.put("mowing.to", "07-02");
     fields.put("mowing.trigger.everyDays", "366");
     HttpResponse<String> never = visitor.send(form, "/sheets/new", fields);
     assertThat(never.statusCode()).isEqualTo(422);

@@ -4,7 +4,6 @@ import java.time.DayOfWeek;
 import java.time.LocalDate;
 import java.util.List;
 import leafturn.records.JsonObject;
-import leafturn.records.MowingsAYear;
 import leafturn.records.ProgrammeFields;
 import org.jspecify.annotations.Nullable;
 
@@ -51,7 +50,6 @@ public record ProgrammeSheet(
     String name = json.text("name", Limits.NAME);
     LocalDate from = json.requiredDate("from");
     ProgrammeFields fields = ProgrammeFields.read(json);
-    MowingsAYear.checkSeason(json.object("mowing"), fields.mowing().from(), fields.mowing().to());
     String mownBy = json.text("mownBy", Limits.NAME);
     List<DayOfWeek> days = json.list("mowingDays").choices(DayOfWeek.class);
     List<Double> heights = deckHeights(json);
