@@ -47,8 +47,8 @@ final class DayReasonWords {
         CallRule.FROST,
         "Down to " + reader.temperature(prospect.medianOf(season -> season.minimumC()[day]), 1),
         say(
-            "Grass can be colder than the air and frozen %s; frozen leaves break underfoot.",
-            days.when(day)),
+            "Grass can be colder than the air and frozen %s; frozen leaves break underfoot.%s",
+            days.when(day), prospect.weather().ofSeasons(CallRule.FROST, day)),
         say(
             "frost possible at %s or less",
             reader.temperatureLimit(rules.threshold(CallRule.FROST))),
@@ -60,8 +60,10 @@ final class DayReasonWords {
         CallRule.SATURATED,
         "Soil full of water",
         say(
-            "The root zone holds %s of the water it can %s; wheels press and smear such soil.",
-            percent(prospect.medianOf(season -> season.soilWaterFraction()[day])), days.when(day)),
+            "The root zone holds %s of the water it can %s; wheels press and smear such soil.%s",
+            percent(prospect.medianOf(season -> season.soilWaterFraction()[day])),
+            days.when(day),
+            prospect.weather().ofSeasons(CallRule.SATURATED, day)),
         "limit " + percent(rules.threshold(CallRule.SATURATED)),
         against);
   }
@@ -73,8 +75,8 @@ final class DayReasonWords {
             "%s of water in the three days before",
             reader.water(prospect.medianOf(season -> season.waterOfThreeDaysBeforeMm(day)))),
         say(
-            "The ground is likely too soft for wheels %s; water of the day itself is not in that.",
-            days.when(day)),
+            "The ground is likely too soft for wheels %s; water of the day itself is not in that.%s",
+            days.when(day), prospect.weather().ofSeasons(CallRule.SOFT_GROUND, day)),
         "limit " + reader.waterLimit(rules.threshold(prospect.softRule())),
         against);
   }
@@ -84,8 +86,8 @@ final class DayReasonWords {
         CallRule.HEAT,
         "Up to " + reader.temperature(prospect.medianOf(season -> season.maximumC()[day]), 0),
         say(
-            "Too hot for a cool-season grass to grow %s; a cut would cost it shade and water.",
-            days.when(day)),
+            "Too hot for a cool-season grass to grow %s; a cut would cost it shade and water.%s",
+            days.when(day), prospect.weather().ofSeasons(CallRule.HEAT, day)),
         "limit " + reader.temperatureLimit(rules.threshold(CallRule.HEAT)),
         against);
   }

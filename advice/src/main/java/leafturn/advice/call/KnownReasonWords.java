@@ -35,7 +35,8 @@ final class KnownReasonWords {
           written(
               rule,
               say("Slope of %s %%, wet", figure(known.facts().place().slopePercent())),
-              "A mower slides on wet grass; the machine's handbook gives its own limit.",
+              "A mower slides on wet grass; the machine's handbook gives its own limit."
+                  + wetSeasons(day),
               say("limit %s %% when wet", figure(rules.threshold(rule))),
               against);
       case FEED_COLLECTED, FEED_DRY -> feed(rule, against);
@@ -66,6 +67,15 @@ final class KnownReasonWords {
       case DISEASE -> disease();
       default -> throw new IllegalArgumentException(rule.id() + " is never a reason by itself");
     };
+  }
+
+  /** In how many possible seasons leaves are wet on a day; empty where hours decide. */
+  private String wetSeasons(int day) {
+    return MowingHours.has(day)
+        ? ""
+        : say(
+            " Leaves are wet %s in %s of the possible seasons.",
+            days.when(day), percent(prospect.leaves().wetFraction(day)));
   }
 
   private Reason visit(int day, boolean against) {

@@ -34,10 +34,10 @@ final class LeaveWords {
               "Wait with the one low cut: frost may still harm what turns green; %s.",
               afterFrost());
       case LABEL_WAIT -> "Do not mow yet: " + labelWait() + ".";
-      case FROST -> "Do not mow: frost does not leave in the days ahead; " + inAWeek() + ".";
-      case WET_SLOPE -> "Do not mow: the slope stays wet; " + inAWeek() + ".";
-      case SATURATED, SOFT_GROUND -> "Do not mow: the ground stays too wet; " + inAWeek() + ".";
-      case HEAT -> "Do not mow in this heat; " + inAWeek() + ".";
+      case FROST -> doNotMow(rule, "frost does not leave");
+      case WET_SLOPE -> say("Do not mow: the slope is likely to stay wet; %s.", inAWeek());
+      case SATURATED, SOFT_GROUND -> doNotMow(rule, "the ground is too wet");
+      case HEAT -> doNotMow(rule, "it is too hot");
       default -> "Leave it: " + notYet() + "; " + nextLook() + ".";
     };
   }
@@ -58,6 +58,17 @@ final class LeaveWords {
                     "the label of %s asks to wait until %s",
                     treatment.product(), DayNames.date(Known.mayBeMown(treatment))))
         .orElse("the label of what was applied asks to wait");
+  }
+
+  /** What is so on each day on which it could be mown: known of today, else by most seasons. */
+  private String doNotMow(CallRule rule, String cause) {
+    boolean known = prospect.nextVisit(1) < 0 && !prospect.weather().unsure(rule, 0);
+    return say(
+        "Do not mow: %s; %s.",
+        known
+            ? cause + " today"
+            : "in more than half of the possible seasons " + cause + " in the days ahead",
+        inAWeek());
   }
 
   private String inAWeek() {

@@ -173,11 +173,17 @@ public final class MowingCall {
             Choice.LEAVE_ALONE,
             null,
             new LeaveWords(prospect).sentence(rule),
-            withTheWish(new ReasonWriter(prospect).leave(reasonToLeave(rule)), options),
+            withTheWish(new ReasonWriter(prospect).leave(reasonToLeave(rule), dayOf(rule)), options),
             new Conditions(prospect).whenLeft(rule),
             new Cautions(prospect).whenLeft(rule),
             List.of());
     return call(decision, options, Plan.unmown());
+  }
+
+  /** The day a rule speaks against: for one that leaves no day, that of the least bad plan. */
+  private int dayOf(CallRule rule) {
+    Weighed best = weighing.best();
+    return best.broken().get(0) == rule && rule != CallRule.SEASON ? best.plan().day() : 0;
   }
 
   private CallRule reasonToLeave(CallRule rule) {

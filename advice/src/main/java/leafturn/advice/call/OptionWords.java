@@ -104,9 +104,9 @@ final class OptionWords {
       case LEAST_GROWTH -> "hardly anything to cut";
       case FROST -> "frost possible";
       case WET_SLOPE -> "wet slope";
-      case SATURATED -> "soil full of water";
+      case SATURATED -> likely(rule, plan, "soil full of water", "soil likely full of water");
       case SOFT_GROUND -> "ground likely soft";
-      case HEAT -> "too hot";
+      case HEAT -> likely(rule, plan, "too hot", "likely too hot");
       case FEED_COLLECTED -> "takes the feed away";
       case HELD -> "clippings have nowhere to go";
       case SEEDLINGS -> "pulls seedlings";
@@ -128,5 +128,10 @@ final class OptionWords {
       case WET_RETURN, WET -> "leaves likely wet";
       default -> "";
     };
+  }
+
+  /** What is known of a day, or what more than half of the possible seasons say of it. */
+  private String likely(CallRule rule, Plan plan, String known, String likely) {
+    return prospect.weather().unsure(rule, plan.day()) ? likely : known;
   }
 }

@@ -29,6 +29,7 @@ final class Prospect {
   private final List<Optional<Span>> dryHours;
   private final MowingSeason mowingSeason;
   private final WetLeaves leaves;
+  private final DayWeather weather = new DayWeather(this);
   private final double[] heightsMm = new double[WeatherToCome.DAYS + 1];
 
   Prospect(Lawn lawn, LawnToday today, List<Season> seasons, Basis basis, MowingHours hours) {
@@ -201,6 +202,11 @@ final class Prospect {
         rules().threshold(wet ? CallRule.CLUMP_LIMIT_WET : CallRule.CLUMP_LIMIT_DRY));
   }
 
+  /** What the weather rules out. */
+  DayWeather weather() {
+    return weather;
+  }
+
   /** Whether leaves count as wet. */
   WetLeaves leaves() {
     return leaves;
@@ -220,9 +226,7 @@ final class Prospect {
 
   /** True when grass may be frozen on a day, or was seen to be. */
   boolean frostPossible(int day) {
-    return (day == 0 && known().frostAt().isPresent())
-        || inMost(
-            season -> seasons.get(season).minimumC()[day] <= rules().threshold(CallRule.FROST));
+    return (day == 0 && known().frostAt().isPresent()) || weather.inMost(CallRule.FROST, day);
   }
 
   /** True when the grass can be mown today, but not before some hour. */
@@ -255,19 +259,12 @@ final class Prospect {
 
   /** True when the soil is full of water, by weather that was measured. */
   boolean saturated(int day) {
-    return basis.measured()
-        && inMost(
-            season ->
-                seasons.get(season).soilWaterFraction()[day]
-                    >= rules().threshold(CallRule.SATURATED));
+    return basis.measured() && weather.inMost(CallRule.SATURATED, day);
   }
 
   /** True when rain has softened the ground, by weather that was measured. */
   boolean soft(int day) {
-    return basis.measured()
-        && inMost(
-            season ->
-                seasons.get(season).waterOfThreeDaysBeforeMm(day) > rules().threshold(softRule()));
+    return basis.measured() && weather.inMost(CallRule.SOFT_GROUND, day);
   }
 
   /** Soil under seedlings counts as soft sooner. */
@@ -276,9 +273,7 @@ final class Prospect {
   }
 
   boolean hot(int day) {
-    return !warmSeasonGrass()
-        && inMost(
-            season -> seasons.get(season).maximumC()[day] >= rules().threshold(CallRule.HEAT));
+    return !warmSeasonGrass() && weather.inMost(CallRule.HEAT, day);
   }
 
   /** Largest share of the height that still counts as a third. */

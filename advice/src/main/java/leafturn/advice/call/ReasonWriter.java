@@ -84,7 +84,8 @@ final class ReasonWriter {
     List<CallRule> thatDay = decidedThatDay(best, returned.thatDay());
     for (CallRule rule : returnToday.broken()) {
       int day = thatDay.contains(rule) ? plan.day() : 0;
-      if (rule == CallRule.WET_RETURN && returnToday.breaks(CallRule.WET)) {
+      if (toldByHeavier(rule, thatDay)
+          || (rule == CallRule.WET_RETURN && returnToday.breaks(CallRule.WET))) {
         told.add(rule);
       } else {
         told(List.of(rule), day, true, told, against);
@@ -93,6 +94,13 @@ final class ReasonWriter {
     told(thatDay, plan.day(), true, told, against);
     told(best.broken(), plan.day(), false, told, against);
     return against;
+  }
+
+  /** True where a heavier rule of its kind is told, of the plan's day. */
+  private boolean toldByHeavier(CallRule rule, List<CallRule> thatDay) {
+    return thatDay.stream()
+        .filter(other -> rules.entry(other).rank() < rules.entry(rule).rank())
+        .anyMatch(other -> TOLD_WITH.getOrDefault(other, Set.of()).contains(rule));
   }
 
   /** What the plan does not break, and returning all in one cut on its day would. */
@@ -193,10 +201,14 @@ final class ReasonWriter {
     }
   }
 
-  /** The reasons for leaving the lawn alone. */
-  List<Reason> leave(CallRule rule) {
+  /**
+   * The reasons for leaving the lawn alone.
+   *
+   * @param day the day that the rule speaks against
+   */
+  List<Reason> leave(CallRule rule, int day) {
     Set<CallRule> told = EnumSet.of(rule);
-    List<Reason> reasons = new ArrayList<>(List.of(words.reason(rule, 0, true)));
+    List<Reason> reasons = new ArrayList<>(List.of(words.reason(rule, day, true)));
     aside(told, reasons);
     return reasons;
   }

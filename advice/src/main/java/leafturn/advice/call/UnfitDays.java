@@ -24,6 +24,9 @@ record UnfitDays(Prospect prospect, Weighing weighing) {
           CallRule.DELAY,
           CallRule.WET_RETURN);
 
+  /** What speaks against days, and whether that is only what most possible seasons say. */
+  private record Trouble(String words, boolean unsure) {}
+
   /**
    * Why no day from the day of the call to the one chosen is safe; empty where one is, where none
    * is in sight, or where nothing is due before.
@@ -44,7 +47,7 @@ record UnfitDays(Prospect prospect, Weighing weighing) {
     if (safe < 0) {
       return "No safe day is left: " + comesOff;
     }
-    Map<String, List<String>> against = against(safe, days);
+    Map<Trouble, List<String>> against = against(safe, days);
     return against.isEmpty()
         ? ""
         : say(
@@ -53,8 +56,8 @@ record UnfitDays(Prospect prospect, Weighing weighing) {
   }
 
   /** Days by the heaviest rule that speaks against them; empty where on some of them none does. */
-  private Map<String, List<String>> against(int safe, DayNames days) {
-    Map<String, List<String>> against = new LinkedHashMap<>();
+  private Map<Trouble, List<String>> against(int safe, DayNames days) {
+    Map<Trouble, List<String>> against = new LinkedHashMap<>();
     OptionWords words = new OptionWords(prospect);
     boolean due = false;
     for (int day = 0; day <= Math.min(safe, Plans.LONGEST_WAIT_DAYS); day++) {
@@ -64,15 +67,25 @@ record UnfitDays(Prospect prospect, Weighing weighing) {
       due |= broken.stream().noneMatch(NOT_DUE::contains);
       String trouble = broken.isEmpty() ? "" : words.trouble(broken.get(0), weighed.plan());
       if (!trouble.isEmpty()) {
-        against.computeIfAbsent(trouble, rule -> new ArrayList<>()).add(days.name(day));
+        boolean unsure = prospect.weather().unsure(broken.get(0), day);
+        against
+            .computeIfAbsent(new Trouble(trouble, unsure), rule -> new ArrayList<>())
+            .add(days.name(day));
       }
     }
     return due ? against : Map.of();
   }
 
-  private static String told(Map<String, List<String>> against) {
+  private static String told(Map<Trouble, List<String>> against) {
     List<String> parts = new ArrayList<>();
-    against.forEach((trouble, days) -> parts.add(say("%s %s", trouble, Words.list(days))));
+    against.forEach(
+        (trouble, days) ->
+            parts.add(
+                say(
+                    "%s %s%s",
+                    trouble.words(),
+                    Words.list(days),
+                    trouble.unsure() ? " (in more than half of the possible seasons)" : "")));
     return String.join(", ", parts);
   }
 

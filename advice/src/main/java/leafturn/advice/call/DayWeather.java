@@ -1,0 +1,71 @@
+package leafturn.advice.call;
+
+import static leafturn.advice.call.Words.percent;
+import static leafturn.advice.call.Words.say;
+
+import java.util.function.ToDoubleFunction;
+import leafturn.advice.call.DaysAhead.Season;
+
+/**
+ * What the weather of a day rules out, over the possible seasons: frost, soil full of water, soft
+ * ground and heat. More than half of the seasons rule a day out.
+ */
+record DayWeather(Prospect prospect) {
+
+  /** True when a rule of the weather holds on a day in more than half of the possible seasons. */
+  boolean inMost(CallRule rule, int day) {
+    return prospect.inMost(season -> holds(rule, prospect.seasons().get(season), day));
+  }
+
+  private double fraction(CallRule rule, int day) {
+    long count = prospect.seasons().stream().filter(season -> holds(rule, season, day)).count();
+    return (double) count / prospect.seasons().size();
+  }
+
+  private boolean holds(CallRule rule, Season season, int day) {
+    double value = quantity(rule, day).applyAsDouble(season);
+    return switch (rule) {
+      case FROST -> value <= prospect.rules().threshold(rule);
+      case SOFT_GROUND -> value > prospect.rules().threshold(prospect.softRule());
+      default -> value >= prospect.rules().threshold(rule);
+    };
+  }
+
+  /** What a rule of the weather is judged by on a day. */
+  ToDoubleFunction<Season> quantity(CallRule rule, int day) {
+    return switch (rule) {
+      case FROST -> season -> season.minimumC()[day];
+      case SATURATED -> season -> season.soilWaterFraction()[day];
+      case SOFT_GROUND -> season -> season.waterOfThreeDaysBeforeMm(day);
+      case HEAT -> season -> season.maximumC()[day];
+      default -> throw new IllegalArgumentException(rule.id() + " is no rule of the weather");
+    };
+  }
+
+  /** True when it is the same in all possible seasons: measured, or told by a forecast. */
+  private boolean known(CallRule rule, int day) {
+    Spread spread = prospect.spreadOf(quantity(rule, day));
+    return spread.low() == spread.high();
+  }
+
+  /** True where a rule is one of these, and nobody knows yet whether it will hold on a day. */
+  boolean unsure(CallRule rule, int day) {
+    return switch (rule) {
+      case FROST, SATURATED, SOFT_GROUND, HEAT -> !known(rule, day);
+      default -> false;
+    };
+  }
+
+  /** In how many possible seasons a rule holds on a day; empty where it is known. */
+  String ofSeasons(CallRule rule, int day) {
+    if (!unsure(rule, day)) {
+      return "";
+    }
+    double fraction = fraction(rule, day);
+    return fraction == 1
+        ? " That is so in all possible seasons."
+        : say(
+            " That is so in %s of the possible seasons; it counts where more than half say so.",
+            percent(fraction));
+  }
+}
