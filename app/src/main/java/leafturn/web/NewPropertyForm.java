@@ -135,7 +135,7 @@ final class NewPropertyForm {
         List.of(
             Field.number("programme.mowing.heightMm", "Cut height", Measure.HEIGHT)
                 .hint(usualHeights(units)),
-            Field.number("programme.mowing.trigger.everyDays", "Mown every so many days", "days")
+            Field.number("programme.mowing.trigger.everyDays", "Mown every so many days", "")
                 .hint(ProgrammeForm.usualTrigger(third)),
             Field.oneOf(
                     "programme.mowing.clippings.returnedShare",

@@ -6,6 +6,7 @@ import leafturn.quantity.Measure;
 import leafturn.quantity.Units;
 import leafturn.records.ProgrammesFile;
 import leafturn.records.ProgrammesFile.Programmes;
+import leafturn.reports.plan.ProgrammeWords;
 import leafturn.web.form.Field;
 import leafturn.web.form.Field.Choice;
 import leafturn.web.form.Form;
@@ -39,18 +40,30 @@ final class SeasonForm {
                 List.of(
                     Field.text(OWN + "name", "Name"),
                     Field.number(OWN + "mowing.heightMm", "Cut height", Measure.HEIGHT),
+                    month("june"),
+                    month("july"),
+                    month("august"),
                     Field.number(
-                        OWN + "mowing.heightMmByMonth.july", "Cut height in July", Measure.HEIGHT),
-                    Field.number(
-                        OWN + "mowing.trigger.everyDays", "Mown every so many days", "days"),
+                        OWN + "mowing.trigger.everyDays", "Mown every so many days", ""),
                     Field.flag(
-                        OWN + "mowing.trigger.oneThird", "Mown when %s is due".formatted(third)),
+                            OWN + "mowing.trigger.oneThird",
+                            "Mown when %s would come off".formatted(third))
+                        .hint("One of the two, not both."),
                     Field.number(OWN + "mowing.clippings.returnedShare", kept, "")
                         .hint("From 0, none, to 1, all of them."),
-                    Field.flag(OWN + "mowing.clippings.byRules", "Clippings by the rules"),
+                    Field.flag(OWN + "mowing.clippings.byRules", "Clippings by the rules")
+                        .hint("Decided at each mowing; leave the share empty then."),
                     Field.number(
                             OWN + "irrigation.shareOfDemand", "Share of its water need given", "")
-                        .hint("From 0 to 1.5.")))));
+                        .hint("From 0 to 1.5; 1: all that it would use.")))));
+  }
+
+  /** A month in which grass is often left higher. */
+  private static Field month(String name) {
+    return Field.number(
+        OWN + "mowing.heightMmByMonth." + name,
+        "Cut height in " + ProgrammeWords.capital(name),
+        Measure.HEIGHT);
   }
 
   /** The form before anything is entered. */

@@ -201,7 +201,7 @@ public final class SeasonPage {
     }
 
     public String figureWords() {
-      return "Across: %s. Up: %s. Each dot is a programme: full dots are unbeaten, hollow ones beaten, the square is now, and numbers are those of the tables."
+      return "Across: %s. Up: %s. Each dot is a programme: small full ones are unbeaten, small hollow ones beaten; large ones bear their number in the tables, the full one is nearest to your aims, and the square is now."
           .formatted(aims.measure(look.across()), aims.measure(look.up()));
     }
 
@@ -239,9 +239,9 @@ public final class SeasonPage {
 
     public List<Table> tables() {
       return List.of(
-          new Table("Work", true, PlanFigure.work(units)),
-          new Table("Nutrients, on an area and in a year", false, PlanFigure.nutrients(units)),
-          new Table("Turf", false, PlanFigure.turf(units, plan.basis().third())));
+          new Table("Work in a year", true, PlanFigure.work(units)),
+          new Table("Nutrients on an area in a year", false, PlanFigure.nutrients(units)),
+          new Table("Turf; mowings and leaf in a year", false, PlanFigure.turf(units, plan.basis().third())));
     }
 
     /** Quantities of the long list. */

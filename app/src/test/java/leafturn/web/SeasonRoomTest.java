@@ -40,7 +40,9 @@ class SeasonRoomTest extends DemoSite {
   @Test
   void theLawnsPageLeadsToAPlanThatCanBeMadeWeighedAndAdopted() throws Exception {
     assertThat(asking.get(LAWN).body()).contains(PAGE, "Which programme for a year?");
-    assertThat(asking.get(PAGE).body()).contains("Make the plan").doesNotContain("Adopt");
+    assertThat(asking.get(PAGE).body())
+        .contains("Make the plan", "Cut height in June", "Cut height in August")
+        .doesNotContain("Adopt", "in days");
     assertThat(asking.postForm(PAGE, own()).statusCode()).isEqualTo(303);
     String page = ended();
     assertThat(page)
@@ -50,7 +52,11 @@ class SeasonRoomTest extends DemoSite {
             "Aims as weighted: less work 1",
             "Twice a week, by the rules",
             "As now",
-            "Nutrients")
+            "Work in a year",
+            "Nutrients on an area in a year",
+            "large ones bear their number in the tables",
+            "<a href=\"/sources\">Sources</a>")
+        .containsPattern("\\d\u202fg/m²\u00a0N a year")
         .containsPattern("(?s)Twice a week, by the rules.*Twice a week, by the rules.*Twice a week")
         .contains("Of 2 programmes", "Over 100 possible seasons", "<svg class=\"season-wide\"")
         .doesNotContain("members");

@@ -183,7 +183,8 @@ public final class MowingCall {
   /** The day a rule speaks against: for one that leaves no day, that of the least bad plan. */
   private int dayOf(CallRule rule) {
     Weighed best = weighing.best();
-    return best.broken().get(0) == rule && rule != CallRule.SEASON ? best.plan().day() : 0;
+    boolean heaviest = !best.broken().isEmpty() && best.broken().get(0) == rule;
+    return heaviest && rule != CallRule.SEASON ? best.plan().day() : 0;
   }
 
   private CallRule reasonToLeave(CallRule rule) {

@@ -50,7 +50,7 @@ public final class TradeFigure {
         Svg.labelled(
             size,
             wide ? "season-wide" : "season-narrow",
-            "%d programmes, %s across and %s up; the tables hold the values"
+            "%d programmes, %s across and %s up; the tables hold the values of those numbered and of the unbeaten"
                 .formatted(plan.programmes().size(), words.measure(across), words.measure(up)));
     Scale x = scale(across, LEFT_PX, size.width() - RIGHT_PX);
     Scale y = scale(up, size.height() - FOOT_PX, TOP_PX);
@@ -173,7 +173,7 @@ public final class TradeFigure {
         svg.circle(at, MARK_PX, number == ranking.best() ? "dot-best" : "dot-shown");
       }
       String said = number == 0 ? "now" : Integer.toString(number);
-      Label label = new Label(at, Label.Align.START, TYPE_PX, "strong", said);
+      Label label = new Label(at, Label.Align.START, TYPE_PX, "strong ringed", said);
       labels.place(label, around(at, label.box().width())).ifPresent(svg::words);
     }
   }

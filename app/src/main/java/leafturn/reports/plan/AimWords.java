@@ -16,13 +16,15 @@ import leafturn.reports.UnitWords;
  *     words
  */
 public record AimWords(UnitWords units, String third) {
+  /** Keeps an element on the line of its unit, and apart from it. */
+  static final char NO_BREAK = '\u00a0';
 
   /** What somebody wants: "less work". */
   public String wish(PlanAim aim) {
     return switch (aim) {
       case WORK -> "less work";
       case CARRYING -> "less to carry away";
-      case FEED -> "less feed for the growth of now";
+      case FEED -> "less feed for growth as now";
       case KEEPING ->
           units.units() == Units.US
               ? "more nitrogen in clippings that are left"
@@ -40,7 +42,7 @@ public record AimWords(UnitWords units, String third) {
     return switch (aim) {
       case WORK -> "more work";
       case CARRYING -> "more to carry away";
-      case FEED -> "more feed for the growth of now";
+      case FEED -> "more feed for growth as now";
       case KEEPING ->
           units.units() == Units.US
               ? "less nitrogen in clippings that are left"
@@ -99,14 +101,19 @@ public record AimWords(UnitWords units, String third) {
     return switch (aim) {
       case WORK -> work(outcome);
       case CARRYING -> carried(outcome);
-      case FEED -> feed(outcome) + " N";
-      case KEEPING -> units.onArea(outcome.kept().nGPerM2()).middle() + " N";
-      case NITRATE -> units.onArea(outcome.leachedNGPerM2()).middle() + " N";
+      case FEED -> ofNitrogen(feed(outcome));
+      case KEEPING -> ofNitrogen(units.onArea(outcome.kept().nGPerM2()).middle());
+      case NITRATE -> ofNitrogen(units.onArea(outcome.leachedNGPerM2()).middle());
       case THATCH -> units.depth(outcome.thatch().after5YearsMm()).middle();
       case CLUMPS -> QuantityWords.whole(outcome.risks().clumpMowings().middle(), "a year");
       case THIRD_RULE -> QuantityWords.percent(outcome.risks().thirdRuleBrokenFraction().middle());
       case GROWTH -> units.onArea(outcome.growthGPerM2()).middle();
     };
+  }
+
+  /** The element stays on the line of its unit. */
+  private static String ofNitrogen(String onArea) {
+    return onArea + NO_BREAK + "N";
   }
 
   private static String work(ProgrammeOutcome outcome) {

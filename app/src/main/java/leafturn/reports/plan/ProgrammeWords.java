@@ -50,9 +50,11 @@ public record ProgrammeWords(UnitWords units, String third) {
   }
 
   private String trigger(Programme programme) {
-    return programme.mowing().byOneThirdRule()
-        ? "when " + third + " is due"
-        : "every " + programme.mowing().everyDays() + " days";
+    int days = programme.mowing().everyDays();
+    if (programme.mowing().byOneThirdRule()) {
+      return "when " + third + " is due";
+    }
+    return days == 1 ? "every day" : "every " + days + " days";
   }
 
   private String heights(CutHeights heights) {
@@ -65,7 +67,7 @@ public record ProgrammeWords(UnitWords units, String third) {
     }
     StringBuilder words = new StringBuilder(units.height(heights.usualMm()));
     others.forEach(
-        (mm, months) -> words.append(" (%s in %s)".formatted(units.height(mm), listed(months))));
+        (mm, months) -> words.append(" (%s in %s)".formatted(units.height(mm), joined(months))));
     return words.toString();
   }
 
@@ -73,11 +75,12 @@ public record ProgrammeWords(UnitWords units, String third) {
     return capital(Choice.word(month));
   }
 
-  private static String listed(List<String> names) {
-    int last = names.size() - 1;
+  /** Names or parts in a row: "June, July and August". */
+  static String joined(List<String> parts) {
+    int last = parts.size() - 1;
     return last == 0
-        ? names.get(0)
-        : String.join(", ", names.subList(0, last)) + " and " + names.get(last);
+        ? parts.get(0)
+        : String.join(", ", parts.subList(0, last)) + " and " + parts.get(last);
   }
 
   private String clippings(Programme programme) {
@@ -102,7 +105,11 @@ public record ProgrammeWords(UnitWords units, String third) {
             .sum();
     return nGPerM2 == 0
         ? "no feed"
-        : units.onAreaNumber(nGPerM2) + QuantityWords.THIN + units.onAreaUnit() + " N a year";
+        : units.onAreaNumber(nGPerM2)
+            + QuantityWords.THIN
+            + units.onAreaUnit()
+            + AimWords.NO_BREAK
+            + "N a year";
   }
 
   private boolean us() {

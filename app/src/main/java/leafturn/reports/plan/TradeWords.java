@@ -62,7 +62,7 @@ public final class TradeWords {
       }
     }
     return "Aims as weighted: %s%s."
-        .formatted(joined(parts), none.isEmpty() ? "" : "; not at all: %s".formatted(joined(none)));
+        .formatted(ProgrammeWords.joined(parts), none.isEmpty() ? "" : "; not at all: %s".formatted(ProgrammeWords.joined(none)));
   }
 
   /** What the programme nearest to the aims gains against now, and what it costs. */
@@ -96,11 +96,11 @@ public final class TradeWords {
     }
     List<String> sentences = new ArrayList<>();
     if (!gains.isEmpty()) {
-      sentences.add("Against now it gives " + joined(gains) + ".");
+      sentences.add("Against now it gives " + ProgrammeWords.joined(gains) + ".");
     }
     if (!costs.isEmpty()) {
       sentences.add(
-          (gains.isEmpty() ? "Against now it costs " : "It costs ") + joined(costs) + ".");
+          (gains.isEmpty() ? "Against now it costs " : "It costs ") + ProgrammeWords.joined(costs) + ".");
     }
     return sentences;
   }
@@ -126,7 +126,7 @@ public final class TradeWords {
     }
     if (!reached.isEmpty()) {
       sentences.add(
-          1, "None is better than the one nearest your aims for " + joined(reached) + ".");
+          1, "None is better than the one nearest your aims for " + ProgrammeWords.joined(reached) + ".");
     }
     sentences.add(
         "Each aim alone is decided by its numbers; between equals all aims decide, weighted as usual, and programmes mown fewer than %d times a year are left aside unless now is too."
@@ -186,12 +186,5 @@ public final class TradeWords {
       case GIVEN -> programmes.name(planned);
       case SEARCH -> "number %d, %s".formatted(number, programmes.parts(planned.programme()));
     };
-  }
-
-  private static String joined(List<String> parts) {
-    int last = parts.size() - 1;
-    return last == 0
-        ? parts.get(0)
-        : String.join(", ", parts.subList(0, last)) + " and " + parts.get(last);
   }
 }

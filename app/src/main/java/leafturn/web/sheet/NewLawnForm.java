@@ -63,7 +63,7 @@ public final class NewLawnForm extends LawnForm {
         Field.number(MOWING + "heightMm", "Cut height", Measure.HEIGHT)
             .hint("Left empty: the usual one of the grass."));
     fields.add(
-        Field.number(MOWING + "trigger.everyDays", "Mown every so many days", "days")
+        Field.number(MOWING + "trigger.everyDays", "Mown every so many days", "")
             .hint(ProgrammeForm.usualTrigger(setting.third())));
     fields.add(
         Field.number(

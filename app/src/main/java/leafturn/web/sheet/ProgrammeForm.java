@@ -71,7 +71,7 @@ public final class ProgrammeForm extends SheetForm<ProgrammeSheet> {
         List.of(
             Field.number("mowing.heightMm", "Cut height", Measure.HEIGHT)
                 .hint("Left empty: the usual height of the grass, which the lawn's page names."),
-            Field.number("mowing.trigger.everyDays", "Mown every so many days", "days")
+            Field.number("mowing.trigger.everyDays", "Mown every so many days", "")
                 .hint(usualTrigger(setting.third())),
             Field.flag(
                     "mowing.trigger.oneThird",
