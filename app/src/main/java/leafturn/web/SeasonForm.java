@@ -43,8 +43,7 @@ final class SeasonForm {
                     month("june"),
                     month("july"),
                     month("august"),
-                    Field.number(
-                        OWN + "mowing.trigger.everyDays", "Mown every so many days", ""),
+                    Field.number(OWN + "mowing.trigger.everyDays", "Mown every so many days", ""),
                     Field.flag(
                             OWN + "mowing.trigger.oneThird",
                             "Mown when %s would come off".formatted(third))

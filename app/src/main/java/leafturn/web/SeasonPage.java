@@ -241,7 +241,10 @@ public final class SeasonPage {
       return List.of(
           new Table("Work in a year", true, PlanFigure.work(units)),
           new Table("Nutrients on an area in a year", false, PlanFigure.nutrients(units)),
-          new Table("Turf; mowings and leaf in a year", false, PlanFigure.turf(units, plan.basis().third())));
+          new Table(
+              "Turf; mowings and leaf in a year",
+              false,
+              PlanFigure.turf(units, plan.basis().third())));
     }
 
     /** Quantities of the long list. */

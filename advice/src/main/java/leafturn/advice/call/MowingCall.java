@@ -173,7 +173,8 @@ public final class MowingCall {
             Choice.LEAVE_ALONE,
             null,
             new LeaveWords(prospect).sentence(rule),
-            withTheWish(new ReasonWriter(prospect).leave(reasonToLeave(rule), dayOf(rule)), options),
+            withTheWish(
+                new ReasonWriter(prospect).leave(reasonToLeave(rule), dayOf(rule)), options),
             new Conditions(prospect).whenLeft(rule),
             new Cautions(prospect).whenLeft(rule),
             List.of());

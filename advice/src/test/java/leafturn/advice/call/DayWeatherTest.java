@@ -23,8 +23,7 @@ class DayWeatherTest {
   @Test
   void heatToComeIsToldWithItsShareOfTheSeasons() {
     Situation july = july().rule("heat", 28);
-    Call call =
-        july.facts(Circumstances.NONE.withVisits(Visits.on(july.on().plusDays(4)))).call();
+    Call call = july.facts(Circumstances.NONE.withVisits(Visits.on(july.on().plusDays(4)))).call();
 
     assertThat(call.sentence())
         .startsWith(

@@ -62,7 +62,9 @@ public final class TradeWords {
       }
     }
     return "Aims as weighted: %s%s."
-        .formatted(ProgrammeWords.joined(parts), none.isEmpty() ? "" : "; not at all: %s".formatted(ProgrammeWords.joined(none)));
+        .formatted(
+            ProgrammeWords.joined(parts),
+            none.isEmpty() ? "" : "; not at all: %s".formatted(ProgrammeWords.joined(none)));
   }
 
   /** What the programme nearest to the aims gains against now, and what it costs. */
@@ -100,7 +102,9 @@ public final class TradeWords {
     }
     if (!costs.isEmpty()) {
       sentences.add(
-          (gains.isEmpty() ? "Against now it costs " : "It costs ") + ProgrammeWords.joined(costs) + ".");
+          (gains.isEmpty() ? "Against now it costs " : "It costs ")
+              + ProgrammeWords.joined(costs)
+              + ".");
     }
     return sentences;
   }
@@ -126,7 +130,10 @@ public final class TradeWords {
     }
     if (!reached.isEmpty()) {
       sentences.add(
-          1, "None is better than the one nearest your aims for " + ProgrammeWords.joined(reached) + ".");
+          1,
+          "None is better than the one nearest your aims for "
+              + ProgrammeWords.joined(reached)
+              + ".");
     }
     sentences.add(
         "Each aim alone is decided by its numbers; between equals all aims decide, weighted as usual, and programmes mown fewer than %d times a year are left aside unless now is too."

@@ -41,7 +41,7 @@ class ProgrammeWordsTest {
 
   @Test
   void theElementStaysOnTheLineOfItsUnit() {
-    assertThat(WORDS.parts(programme(CutHeights.always(76), 7, 7.35)))
+    assertThat(WORDS.parts(programme(CutHeights.always(76), 7, 7.4)))
         .endsWith("7.4\u202fg/m²\u00a0N a year");
   }
 
@@ -50,7 +50,8 @@ class ProgrammeWordsTest {
     CutHeights heights =
         new CutHeights(76, Map.of(Month.JUNE, 90.0, Month.JULY, 90.0, Month.AUGUST, 95.0));
     assertThat(WORDS.parts(programme(heights, 7, 0)))
-        .startsWith("every 7 days to 76\u202fmm (90\u202fmm in June and July) (95\u202fmm in August)")
+        .startsWith(
+            "every 7 days to 76\u202fmm (90\u202fmm in June and July) (95\u202fmm in August)")
         .endsWith("no feed");
   }
 }
