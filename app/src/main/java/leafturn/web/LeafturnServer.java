@@ -173,6 +173,7 @@ public final class LeafturnServer implements AutoCloseable {
     NewSheetRoom newSheetRoom = new NewSheetRoom(desk, sheets);
     return List.of(
         new PhotographRoom(desk),
+        new VisitPhotographRoom(desk, sheets),
         newSheetRoom,
         sheetRoom,
         new PlaceRoom(desk, sheets, sheetRoom, newSheetRoom));

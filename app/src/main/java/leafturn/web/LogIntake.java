@@ -101,7 +101,7 @@ final class LogIntake {
   private static Sheet<LogSheet> written(BookWriting writing, Sent sent, LogSheet content) {
     SentPhotograph photograph = sent.photograph();
     if (photograph != null) {
-      photograph.write(writing, content.lawn(), content.day());
+      photograph.write(writing, content.lawn(), content.day(), null);
     }
     return writing.add(Kind.LOG, sent.id(), content);
   }

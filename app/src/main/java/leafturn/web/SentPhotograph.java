@@ -51,8 +51,8 @@ record SentPhotograph(String id, Picture picture) {
   }
 
   /** Keeps it with the lawn. */
-  void write(BookWriting writing, String lawn, LocalDate day) {
-    Photographs.add(writing, id, new Photographs.Owner(null, lawn, day, null), picture);
+  void write(BookWriting writing, String lawn, LocalDate day, @Nullable String caption) {
+    Photographs.add(writing, id, new Photographs.Owner(null, lawn, day, caption), picture);
   }
 
   /** The same each time an entry is sent, and another one for another picture. */

@@ -190,9 +190,12 @@ final class SheetDesk {
     for (var heap : reading.ofProperty(Kind.HEAP, property)) {
       names.put(heap.id(), heap.content().name());
     }
+    Map<LocalDate, Integer> ofDay = new HashMap<>();
     for (Sheet<PhotographSheet> photograph : all) {
       String caption = photograph.content().caption();
-      String name = photograph.content().day() + (caption == null ? "" : ", " + caption);
+      LocalDate day = photograph.content().day();
+      int number = ofDay.merge(day, 1, Integer::sum);
+      String name = day + ", no. " + number + (caption == null ? "" : ", " + caption);
       names.put(photograph.id(), "photograph of " + name);
       photographs.add(new Choice(photograph.id(), name));
     }

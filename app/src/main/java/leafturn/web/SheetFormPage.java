@@ -36,6 +36,15 @@ public record SheetFormPage(
     theirs = List.copyOf(theirs);
   }
 
+  /** The photographs that one of its fields offers, each with the words it is offered under. */
+  public List<Field.Choice> pictures() {
+    return form.shape().fields().stream()
+        .filter(field -> field.path().endsWith("].photograph"))
+        .findFirst()
+        .map(Field::choices)
+        .orElse(List.of());
+  }
+
   /** Whether a file may come with it. */
   public boolean takesFile() {
     return form.shape().fields().stream().anyMatch(field -> field.type() == Field.Type.OUTLINE);

@@ -35,7 +35,8 @@ import org.jspecify.annotations.Nullable;
  * @param versions all versions, the latest first
  * @param mayChange whether this reader may change it
  * @param changesAdvice whether today's advice rests on it
- * @param photographs ids of the photographs that belong to it, or its own where it is one
+ * @param photographs the photographs that belong to it, or its own where it is one
+ * @param takesPhotographs whether this reader may add one from a fixed point
  */
 public record SheetPage(
     String id,
@@ -51,7 +52,16 @@ public record SheetPage(
     List<Version> versions,
     boolean mayChange,
     boolean changesAdvice,
-    List<String> photographs) {
+    List<Picture> photographs,
+    boolean takesPhotographs) {
+  /**
+   * A photograph.
+   *
+   * @param id its id
+   * @param words its number and what it shows
+   */
+  public record Picture(String id, String words) {}
+
   /**
    * What became of a sheet once.
    *
@@ -77,19 +87,27 @@ public record SheetPage(
         versions(found, found.place().zone(otherZone)),
         found.mayChange(),
         changesAdvice(sheet),
-        photographs(sheet));
+        photographs(sheet),
+        found.mayChange() && !sheet.withdrawn() && sheet.content() instanceof VisitSheet);
   }
 
-  private static List<String> photographs(Sheet<?> sheet) {
-    if (sheet.content() instanceof PhotographSheet) {
-      return List.of(sheet.id());
+  private static List<Picture> photographs(Sheet<?> sheet) {
+    List<Picture> pictures = new ArrayList<>();
+    if (sheet.content() instanceof PhotographSheet photograph) {
+      String caption = photograph.caption();
+      pictures.add(new Picture(sheet.id(), caption == null ? "Photograph" : caption));
+    } else if (sheet.content() instanceof LogSheet entry) {
+      entry.photographs().forEach(id -> pictures.add(numbered(id, pictures, "")));
+    } else if (sheet.content() instanceof VisitSheet visit) {
+      visit
+          .photographs()
+          .forEach(one -> pictures.add(numbered(one.photograph(), pictures, ": " + one.point())));
     }
-    if (sheet.content() instanceof LogSheet entry) {
-      return entry.photographs();
-    }
-    return sheet.content() instanceof VisitSheet visit
-        ? visit.photographs().stream().map(VisitSheet.FixedPoint::photograph).toList()
-        : List.of();
+    return pictures;
+  }
+
+  private static Picture numbered(String id, List<Picture> before, String more) {
+    return new Picture(id, "Photograph " + (before.size() + 1) + more);
   }
 
   private static @Nullable Outline outline(Content content) {

@@ -28,7 +28,7 @@ final class VisitForm extends SheetForm<VisitSheet> {
     groups.add(
         new Group(
             "Photographs from fixed points",
-            "The same point each time, so that years compare. Photographs go into the lawn's log first, with what was seen there; here each is named after its point."
+            "The same point each time, so that years compare. Once the visit is saved its page takes them; here those of the lawn's log are named after their points."
                 + (setting.photographs().isEmpty() ? " The log has none yet." : ""),
             List.of()));
     if (!setting.photographs().isEmpty()) {
