@@ -7,7 +7,6 @@ import java.util.Optional;
 import leafturn.quantity.Units;
 import leafturn.records.InputException;
 import leafturn.records.sheet.Kind;
-import leafturn.reports.UnitWords;
 import leafturn.web.LogIntake.Outcome;
 import leafturn.web.LogIntake.Sent;
 import leafturn.web.form.Form;
@@ -50,7 +49,7 @@ final class LogRoom implements Room {
     content.put("person", who.person());
     content.put("lawns", lawns.mostUrgentFirst(who));
     content.put("saved", saved(context, who));
-    content.put("heightUnit", new UnitWords(who.units()).heightUnit());
+    content.put("units", who.units());
     desk.show(context, "log.jte", "Log", content);
   }
 
