@@ -3,13 +3,11 @@ package leafturn.reports.plan;
 import static org.assertj.core.api.Assertions.assertThat;
 
 import java.time.Month;
-import java.time.MonthDay;
 import java.util.List;
 import java.util.Map;
 import leafturn.model.lawn.CalendarDay;
 import leafturn.model.lawn.CutHeights;
 import leafturn.model.lawn.Programme;
-import leafturn.model.lawn.ReturnPractice;
 import leafturn.quantity.Units;
 import leafturn.reports.UnitWords;
 import org.junit.jupiter.api.Test;
@@ -20,15 +18,10 @@ class ProgrammeWordsTest {
       new ProgrammeWords(new UnitWords(Units.METRIC), "a third");
 
   private static Programme programme(CutHeights heights, int everyDays, double nGPerM2) {
-    return new Programme(
-        new Programme.Mowing(
-            heights,
-            everyDays,
-            CalendarDay.on(MonthDay.of(4, 1)),
-            CalendarDay.on(MonthDay.of(11, 15)),
-            ReturnPractice.always(1)),
-        List.of(new Programme.Feeding(CalendarDay.ofYear(110), nGPerM2, 0, 0, 0)),
-        0);
+    return SamplePlan.programme(
+        heights,
+        everyDays,
+        List.of(new Programme.Feeding(CalendarDay.ofYear(110), nGPerM2, 0, 0, 0)));
   }
 
   @Test

@@ -20,14 +20,20 @@ final class SamplePlan {
   private SamplePlan() {}
 
   private static Programme programme(CutHeights heights) {
+    return programme(heights, 7, List.of());
+  }
+
+  /** Mown from April to mid November, all returned, not watered. */
+  static Programme programme(
+      CutHeights heights, int everyDays, List<Programme.Feeding> feedings) {
     return new Programme(
         new Programme.Mowing(
             heights,
-            7,
+            everyDays,
             CalendarDay.on(MonthDay.of(4, 1)),
             CalendarDay.on(MonthDay.of(11, 15)),
             ReturnPractice.always(1)),
-        List.of(),
+        feedings,
         0);
   }
 
