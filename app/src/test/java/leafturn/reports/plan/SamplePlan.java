@@ -24,8 +24,7 @@ final class SamplePlan {
   }
 
   /** Mown from April to mid November, all returned, not watered. */
-  static Programme programme(
-      CutHeights heights, int everyDays, List<Programme.Feeding> feedings) {
+  static Programme programme(CutHeights heights, int everyDays, List<Programme.Feeding> feedings) {
     return new Programme(
         new Programme.Mowing(
             heights,
