@@ -71,15 +71,18 @@ final class CallNotes {
   void corrections(List<Correction> corrections) {
     int first = Math.max(0, corrections.size() - CORRECTIONS_SHOWN);
     if (first > 0) {
-      notes.add(say("The model was set to %d earlier heights of the log as well.", first));
+      notes.add(say("The model was set to %d earlier measured heights as well.", first));
     }
     for (Correction correction : corrections.subList(first, corrections.size())) {
+      boolean atVisit = correction.measured().atVisit();
+      String height = reader.height(correction.measuredMm());
       notes.add(
           say(
-              "On %s the log says %s where the model had %s; the model was set to the log, which %s %s.",
+              "On %s %s where the model had %s; the model was set to %s, which %s %s.",
               DayNames.date(correction.day()),
-              reader.height(correction.measuredMm()),
+              atVisit ? height + " was measured at the visit" : "the log says " + height,
               reader.height(correction.modelMm()),
+              atVisit ? "that" : "the log",
               correction.nitrogenGPerM2() < 0 ? "took" : "added",
               reader.onArea(Math.abs(correction.nitrogenGPerM2()), "nitrogen")));
     }
@@ -91,7 +94,9 @@ final class CallNotes {
       notes.add(
           say(
               "By %s this lawn is reckoned to grow %.2f times as fast as its description says (eight in ten: %.2f to %.2f).",
-              growth.measured() == 1 ? "one logged height" : growth.measured() + " logged heights",
+              growth.measured() == 1
+                  ? "one measured height"
+                  : growth.measured() + " measured heights",
               growth.factor().middle(),
               growth.factor().low(),
               growth.factor().high()));

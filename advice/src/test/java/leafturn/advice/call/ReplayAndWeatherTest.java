@@ -227,5 +227,10 @@ class ReplayAndWeatherTest {
     assertThat(call.today().heightMm()).isCloseTo(93, within(1e-9));
     assertThat(call.today().lastMown()).isEqualTo(on.minusDays(4));
     assertThat(call.notes()).anyMatch(note -> note.contains("the log says 93 mm"));
+    List<LogEntry> visited = List.of(log.get(0), new LogEntry.Measured(on, 93, true));
+    assertThat(MowingCall.of(CallExamples.fescue(), CallExamples.newYork(), visited, on).notes())
+        .anyMatch(
+            note -> note.contains("On 20 May 93 mm was measured at the visit where the model"))
+        .noneMatch(note -> note.contains("the log says 93 mm"));
   }
 }

@@ -60,7 +60,7 @@ final class VisitHeights {
     for (VisitSheet visit : visits) {
       boolean counts = !mown.contains(visit.day()) && !measured.contains(visit.day());
       if (counts && from.isPresent() && !visit.day().isBefore(from.get())) {
-        entries.add(new LogEntry.Measured(visit.day(), visit.meanHeightMm().orElseThrow()));
+        entries.add(new LogEntry.Measured(visit.day(), visit.meanHeightMm().orElseThrow(), true));
       }
     }
     return entries;

@@ -29,7 +29,7 @@ class VisitHeightsTest {
   void theMeanOfAVisitIsAMeasuredHeight() {
     List<VisitSheet> visits = List.of(visit(DAY, 74.0, 80.0), visit(DAY.plusDays(3)));
     assertThat(new VisitHeights(visits, List.of(mown(DAY.minusDays(9)))).entries())
-        .containsExactly(new LogEntry.Measured(DAY, 77));
+        .containsExactly(new LogEntry.Measured(DAY, 77, true));
   }
 
   @Test
@@ -53,9 +53,9 @@ class VisitHeightsTest {
   void noVisitBeginsALogThatBeginsLater() {
     List<VisitSheet> visits = List.of(visit(DAY.minusDays(90), 60.0), visit(DAY, 74.0));
     assertThat(new VisitHeights(visits, List.of(mown(DAY.minusDays(9)))).entries())
-        .containsExactly(new LogEntry.Measured(DAY, 74));
+        .containsExactly(new LogEntry.Measured(DAY, 74, true));
     assertThat(new VisitHeights(visits, List.of()).entries())
         .as("without a log the last one tells where the grass stands")
-        .containsExactly(new LogEntry.Measured(DAY, 74));
+        .containsExactly(new LogEntry.Measured(DAY, 74, true));
   }
 }

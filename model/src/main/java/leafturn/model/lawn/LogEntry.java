@@ -40,8 +40,14 @@ public sealed interface LogEntry {
    * Grass height measured without mowing.
    *
    * @param heightMm measured grass height, mm, positive
+   * @param atVisit true when an adviser's visit measured it, and not who keeps the log
    */
-  record Measured(LocalDate day, double heightMm) implements LogEntry {
+  record Measured(LocalDate day, double heightMm, boolean atVisit) implements LogEntry {
+    /** A height of the log. */
+    public Measured(LocalDate day, double heightMm) {
+      this(day, heightMm, false);
+    }
+
     public Measured {
       if (!(heightMm > 0)) {
         throw new IllegalArgumentException(

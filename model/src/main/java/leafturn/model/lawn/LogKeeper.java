@@ -22,11 +22,21 @@ public final class LogKeeper implements Keeper {
    * A measured height that the model had to be set to.
    *
    * @param modelMm height the model had
-   * @param measuredMm height in the log
+   * @param measured height in the log or at a visit
    * @param nitrogenGPerM2 N that this added, or took where negative
    */
   public record Correction(
-      LocalDate day, double modelMm, double measuredMm, double nitrogenGPerM2) {}
+      LocalDate day, double modelMm, Measured measured, double nitrogenGPerM2) {
+    /** A correction to a height of the log, mm. */
+    public Correction(LocalDate day, double modelMm, double measuredMm, double nitrogenGPerM2) {
+      this(day, modelMm, new Measured(day, measuredMm), nitrogenGPerM2);
+    }
+
+    /** The measured height, mm. */
+    public double measuredMm() {
+      return measured.heightMm();
+    }
+  }
 
   private final ProgrammeKeeper programme;
   private final CutHeights cutHeights;
@@ -75,7 +85,7 @@ public final class LogKeeper implements Keeper {
       if (entry instanceof Mown mown) {
         mow(run, mown);
       } else if (entry instanceof Measured measured) {
-        measure(run, measured.day(), measured.heightMm());
+        measure(run, measured);
       }
     }
   }
@@ -96,7 +106,7 @@ public final class LogKeeper implements Keeper {
         mow(run, cut);
         mown = true;
       } else if (entry instanceof Measured measured) {
-        measure(run, measured.day(), measured.heightMm());
+        measure(run, measured);
       }
     }
     return mown;
@@ -108,18 +118,19 @@ public final class LogKeeper implements Keeper {
 
   private void mow(LawnRun run, Mown mown) {
     if (!Double.isNaN(mown.heightBeforeMm())) {
-      measure(run, mown.day(), mown.heightBeforeMm());
+      measure(run, new Measured(mown.day(), mown.heightBeforeMm()));
     }
     run.cut(
         Double.isNaN(mown.heightAfterMm()) ? cutHeights.on(mown.day()) : mown.heightAfterMm(),
         mown.returnedShare());
   }
 
-  private void measure(LawnRun run, LocalDate day, double heightMm) {
+  private void measure(LawnRun run, Measured measured) {
     double modelMm = run.heightMm();
     double before = run.flow(Flows.CORRECTION_N);
-    run.correctHeight(heightMm);
-    corrections.add(new Correction(day, modelMm, heightMm, run.flow(Flows.CORRECTION_N) - before));
+    run.correctHeight(measured.heightMm());
+    double addedN = run.flow(Flows.CORRECTION_N) - before;
+    corrections.add(new Correction(measured.day(), modelMm, measured, addedN));
   }
 
   private boolean beforeLog(LocalDate today) {
