@@ -19,12 +19,17 @@ public final class OutputFile {
   /**
    * Says what would prevent a file from being written, before any long work is done for it.
    *
-   * @throws InputException when the path is a folder or its folder cannot be written to
+   * @throws InputException when the path is a folder or a device, which a file would replace, or
+   *     its folder cannot be written to
    */
   public static void check(Path file) {
     Path folder = folderOf(file);
     if (Files.isDirectory(file)) {
       throw new InputException(file + ": this is a folder; give the name of a file to write.");
+    }
+    if (Files.exists(file) && !Files.isRegularFile(file)) {
+      throw new InputException(
+          file + ": this is a device and no file; give the name of a file to write.");
     }
     if (!Files.isDirectory(folder)) {
       throw new InputException(file + ": there is no folder %s; make it first.".formatted(folder));

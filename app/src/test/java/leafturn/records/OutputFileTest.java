@@ -33,6 +33,18 @@ class OutputFileTest {
   }
 
   @Test
+  void refusesWhatIsNoFileAndLeavesItAsItIs() throws Exception {
+    Path pipe = folder.resolve("pipe");
+    assertThat(new ProcessBuilder("mkfifo", pipe.toString()).start().waitFor()).isZero();
+    assertThat(faultsOf(() -> OutputFile.write(pipe, "x")))
+        .singleElement()
+        .asString()
+        .contains("no file; give the name of a file to write");
+    assertThat(pipe).exists();
+    assertThat(Files.isRegularFile(pipe)).isFalse();
+  }
+
+  @Test
   void refusesAMissingFolderAndMakesNone() {
     Path missing = folder.resolve("missing");
     assertThat(faultsOf(() -> OutputFile.write(missing.resolve("days.csv"), "x")))
