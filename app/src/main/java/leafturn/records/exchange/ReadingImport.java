@@ -77,7 +77,9 @@ public final class ReadingImport {
     } else if (look.hasColumns(ReadingColumns.OUTCOME, ReadingColumns.VALUE)) {
       table.rows().stream().filter(readings.values::isText).forEach(readings::row);
     }
-    return look.preview(readings.arrivals(table.file(), ask.fileHash), readings.notes);
+    return look.preview(
+        readings.arrivals(book, table.file(), ask.fileHash),
+        readings.notes.stream().distinct().toList());
   }
 
   /**
@@ -117,12 +119,9 @@ public final class ReadingImport {
   }
 
   private void noteAgain(Sheet<TrialReadingsSheet> sheet) {
-    String sentence =
+    notes.add(
         "This file was imported before, by %s; what is in the book already stays as it is."
-            .formatted(sheet.writtenBy());
-    if (!notes.contains(sentence)) {
-      notes.add(sentence);
-    }
+            .formatted(sheet.writtenBy()));
   }
 
   private void row(Table.Row row) {
@@ -260,7 +259,7 @@ public final class ReadingImport {
         given.note());
   }
 
-  private Arrivals arrivals(String file, String fileHash) {
+  private Arrivals arrivals(BookReading book, String file, String fileHash) {
     List<NewSheet<?>> sheets = new ArrayList<>();
     for (int from = 0; from < arrived.size(); from += TrialReadingsSheet.MOST) {
       List<leafturn.trials.observation.Reading> part =
@@ -268,10 +267,20 @@ public final class ReadingImport {
       TrialReadingsSheet sheet =
           new TrialReadingsSheet(
               trial, laboratory == null ? null : laboratory.id(), file, fileHash, part, null);
-      String id = Arrivals.idOf("readings " + Kind.TRIAL_READINGS.write(sheet));
+      String id = newId(book, "readings " + Kind.TRIAL_READINGS.write(sheet));
       sheets.add(new NewSheet<>(Kind.TRIAL_READINGS, id, sheet, words(part)));
     }
     return Arrivals.of(sheets);
+  }
+
+  /** An id the book has not: what was withdrawn and arrives again is entered anew beside it. */
+  private String newId(BookReading book, String meaning) {
+    String id = Arrivals.idOf(meaning);
+    for (int again = 1; book.find(id).isPresent(); again++) {
+      id = Arrivals.idOf(meaning + " again " + again);
+      notes.add("Readings of this file were withdrawn before; they are entered anew.");
+    }
+    return id;
   }
 
   private static String words(List<leafturn.trials.observation.Reading> part) {

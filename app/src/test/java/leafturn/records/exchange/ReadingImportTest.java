@@ -271,4 +271,28 @@ class ReadingImportTest {
         .satisfiesExactly(
             each -> assertThat(each).contains("0 lies outside what the plan allows, 1 to 9."));
   }
+
+  @Test
+  void whatWasWithdrawnIsEnteredAnewAndCounts() {
+    String csv = "plot,date,outcome,value,unit\nB1-1,2014-06-02,soil_potassium,120,mg/kg\n";
+    List<String> ids = new java.util.ArrayList<>();
+    for (int time = 0; time < 3; time++) {
+      Preview preview = look(csv, null);
+      assertThat(preview.ready()).isTrue();
+      assertThat(preview.notes().toString().contains("entered anew")).isEqualTo(time > 0);
+      book.write(
+          "Ada",
+          writing -> {
+            preview.arrivals().write(writing);
+            return writing;
+          });
+      String id = preview.arrivals().sheets().get(0).id();
+      var sheet = book.read(reading -> reading.find(Kind.TRIAL_READINGS, id)).orElseThrow();
+      assertThat(sheet.withdrawn()).isFalse();
+      assertThat(look(csv, null).alreadyThere()).isEqualTo(1);
+      ids.add(id);
+      book.write("Ada", writing -> writing.withdraw(Kind.TRIAL_READINGS, id, sheet.version()));
+    }
+    assertThat(ids).doesNotHaveDuplicates();
+  }
 }
