@@ -141,7 +141,7 @@ class UsReaderTest extends DemoSite {
     assertThat(us.of("Not given in the lawn and assumed: spinUpYears 4."))
         .isEqualTo("Not given in the lawn and assumed: 4 years run beforehand.");
     assertThat(us.of("Not given in soil and assumed: fieldCapacity 0.36 m3/m3 (clay)."))
-        .isEqualTo("Not given in soil and assumed: water held after draining 0.36 m3/m3 (clay).");
+        .isEqualTo("Not given in soil and assumed: water held after draining 0.36 m³/m³ (clay).");
     assertThat(new NoteWords(Units.METRIC).of("assumed: testDepthCm 10 cm, shadeFraction 0."))
         .isEqualTo("assumed: depth of the test 10\u202fcm, share of the light taken by shade 0.");
     assertThat(visitor.read("/lawns/" + LAWN)).doesNotContain("fieldCapacity", "shadeFraction");

@@ -56,7 +56,9 @@ public final class NoteWords {
   public String of(String note) {
     String days = DAY.matcher(note).replaceAll(day -> day.group(1) + " " + date(day.group(2)));
     String run = RUN.matcher(days).replaceAll("$1 years run beforehand");
-    return NAMED.matcher(run).replaceAll(named -> Matcher.quoteReplacement(told(named)));
+    return NAMED
+        .matcher(run.replace("m3/m3", "m³/m³"))
+        .replaceAll(named -> Matcher.quoteReplacement(told(named)));
   }
 
   private static String date(String dayOfYear) {

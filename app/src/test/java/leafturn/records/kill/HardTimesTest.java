@@ -7,6 +7,7 @@ import java.net.http.HttpClient;
 import java.net.http.HttpRequest;
 import java.net.http.HttpResponse;
 import java.net.http.HttpResponse.BodyHandlers;
+import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.time.Clock;
@@ -31,19 +32,29 @@ import org.junit.jupiter.api.io.TempDir;
 
 /** Full disks, folders that take nothing, a database that goes away, a clock that jumps. */
 class HardTimesTest {
+  private static final int BLOCK_BYTES = 512;
+
   @TempDir private Path folder;
+
+  /** Begins a book with the demo; id of one of its lawns. */
+  private static String demoLawn(BookPlace place) {
+    try (Book book = Book.open(place, Clock.systemUTC())) {
+      DemoBook.write(book);
+      return book.read(reading -> reading.all(Kind.LAWN).get(0).id());
+    }
+  }
+
+  /** Blocks of a file that may still grow by 300 kB. */
+  private long blocks() throws IOException {
+    return Files.size(folder.resolve("book").resolve("book.mv.db")) / BLOCK_BYTES + 600;
+  }
 
   @Test
   void aFullDiskIsToldAndNothingAcknowledgedIsLost() throws Exception {
     BookPlace place = Engine.H2.newPlace(folder);
-    String lawn;
-    try (Book book = Book.open(place, Clock.systemUTC())) {
-      DemoBook.write(book);
-      lawn = book.read(reading -> reading.all(Kind.LAWN).get(0).id());
-    }
-    long blocks = Files.size(folder.resolve("book").resolve("book.mv.db")) / 512 + 600;
+    String lawn = demoLawn(place);
 
-    WriterProcess writer = WriterProcess.start(place.given(), lawn, 1, "ulimit -f " + blocks);
+    WriterProcess writer = WriterProcess.start(place.given(), lawn, 1, "ulimit -f " + blocks());
     writer.await();
 
     assertThat(writer.refusal())
@@ -59,15 +70,10 @@ class HardTimesTest {
   @Test
   void aBookWhoseDiskWasFullOpensByItselfOnceThereIsRoomAgain() throws Exception {
     BookPlace place = Engine.H2.newPlace(folder);
-    String lawn;
-    try (Book book = Book.open(place, Clock.systemUTC())) {
-      DemoBook.write(book);
-      lawn = book.read(reading -> reading.all(Kind.LAWN).get(0).id());
-    }
-    long blocks = Files.size(folder.resolve("book").resolve("book.mv.db")) / 512 + 600;
+    String lawn = demoLawn(place);
 
     WriterProcess writer =
-        WriterProcess.start(place.given(), lawn, 2, "ulimit -S -f " + blocks, "on");
+        WriterProcess.start(place.given(), lawn, 2, "ulimit -S -f " + blocks(), "on");
     writer.awaitRefusal();
     long before = writer.acknowledgements();
     Process room =
