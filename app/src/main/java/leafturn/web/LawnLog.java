@@ -2,6 +2,7 @@ package leafturn.web;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Objects;
 import java.util.Optional;
 import leafturn.quantity.Units;
 import leafturn.records.Choice;
@@ -13,6 +14,7 @@ import leafturn.records.sheet.Kind;
 import leafturn.records.sheet.LogSheet;
 import leafturn.records.sheet.Readings;
 import leafturn.records.sheet.SoilTestSheet;
+import leafturn.records.sheet.SoilUnit;
 import leafturn.records.sheet.ThatchSheet;
 import leafturn.records.sheet.VisitSheet;
 import leafturn.reports.DayWords;
@@ -131,21 +133,22 @@ public record LawnLog(
   private static String soilTest(Sheet<SoilTestSheet> sheet) {
     SoilTestSheet test = sheet.content();
     List<String> words = new ArrayList<>();
-    for (Determination found : test.determinations()) {
-      String unit = found.unit().word();
-      words.add(
-          Choice.word(found.analyte())
-              + " "
-              + (found.belowDetectionLimit()
-                  ? "below the detection limit"
-                  : QuantityWords.plain(found.value() == null ? 0 : found.value())
-                      + QuantityWords.THIN
-                      + unit));
-    }
+    test.determinations().forEach(found -> words.add(determination(found)));
     words.add(test.laboratory() + " on " + DayWords.dayAndYear(test.day()));
     if (test.extractant() != null) {
       words.add(test.extractant());
     }
     return String.join(", ", words);
+  }
+
+  /** "pH 6.3", "phosphorus <50 mg/kg". */
+  private static String determination(Determination found) {
+    Double value = found.value();
+    String figure =
+        value == null
+            ? "<" + QuantityWords.plain(Objects.requireNonNullElse(found.detectionLimit(), 0.0))
+            : QuantityWords.plain(value);
+    String unit = found.unit() == SoilUnit.PH ? "" : QuantityWords.THIN + found.unit().word();
+    return Choice.word(found.analyte()) + " " + figure + unit;
   }
 }

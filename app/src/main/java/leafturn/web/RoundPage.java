@@ -86,6 +86,9 @@ public final class RoundPage {
   public String headline() {
     int count = toDecide.size();
     String soFar = underWay().isEmpty() ? "" : " so far";
+    if (round.lawns().isEmpty() && !withoutCall().isEmpty()) {
+      return "No advice can be given today" + soFar + ".";
+    }
     if (count == 0) {
       return "Nothing needs a decision today" + soFar + ".";
     }

@@ -43,15 +43,17 @@ class PlaceRoomTest extends DemoSite {
                 "laboratory", "County laboratory",
                 "depthCm", "10",
                 "determinations[0].analyte", "pH",
-                "determinations[1].analyte", "organic matter",
-                "determinations[1].unit", "%",
-                "determinations[1].value", "4.1",
+                "determinations[1].analyte", "pH",
+                "determinations[1].unit", "pH",
+                "determinations[1].value", "6.3",
                 "determinations[2].analyte", "phosphorus",
                 "determinations[2].unit", "mg/kg",
                 "determinations[2].value", "<5"));
     assertThat(visitor.read(address))
         .contains("Soil test of Wednesday 1 April 2015, County laboratory")
-        .contains("Organic matter 4.1 %", "Phosphorus &lt;5 mg/kg", "Extractant not told");
+        .contains("pH 6.3", "Phosphorus &lt;5 mg/kg", "Extractant not told");
+    assertThat(visitor.read("/lawns/heron-bank-play"))
+        .contains("pH 6.3, phosphorus &lt;5\u202fmg/kg, County laboratory");
     SoilTestSheet test = latest(Kind.SOIL_TEST, "lawn").content();
     assertThat(test.determinations()).hasSize(2);
     assertThat(test.of(Analyte.PHOSPHORUS))
@@ -135,7 +137,8 @@ class PlaceRoomTest extends DemoSite {
     String address = added.headers().firstValue("Location").orElseThrow();
     assertThat(address).isEqualTo("/lawns/heron-bank-croquet-lawn");
     assertThat(visitor.read(address))
-        .contains("Croquet lawn", "fine fescue 80 %, perennial ryegrass 20 %, 600\u202fm²");
+        .contains("Croquet lawn", "fine fescue 80 %, perennial ryegrass 20 %, 600\u202fm²")
+        .contains("The mixture is reckoned as if all of it were fine fescue.");
     assertThat(visitor.send("/properties/heron-bank/lawns/new", ADD, fields).statusCode())
         .as("the same form sent twice")
         .isEqualTo(303);

@@ -161,6 +161,7 @@ final class LawnCalls {
                 read.soil().soil()));
     Lawn lawn = described.lawn();
     List<String> notes = new ArrayList<>(described.notes());
+    sheet.mixtureNote().ifPresent(notes::add);
     notes.addAll(read.soil().notes());
     notes.addAll(read.weather().notes());
     notes.addAll(read.visits().notes(on));

@@ -40,7 +40,11 @@ final class LawnWords {
             : String.format(
                 Locale.ROOT, "%.0f mm of water for plants in a metre", 1000 * heldFraction);
     return "holds %s, %s %% organic matter"
-        .formatted(held, DisplayNumber.plain(soil.test().organicMatterPercent()));
+        .formatted(held, DisplayNumber.plain(hundredths(soil.test().organicMatterPercent())));
+  }
+
+  private static double hundredths(double value) {
+    return Math.round(100 * value) / 100.0;
   }
 
   /** The last entry up to a day in words; empty when there is none. */

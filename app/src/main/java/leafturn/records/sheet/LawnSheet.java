@@ -3,6 +3,7 @@ package leafturn.records.sheet;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
+import java.util.Optional;
 import java.util.stream.Collectors;
 import java.util.stream.Stream;
 import leafturn.model.grass.Species;
@@ -116,6 +117,13 @@ public record LawnSheet(
         : Stream.concat(Stream.of(new AlsoSown(grass, 100 - others)), mixture.stream())
             .map(one -> one.grass() + " " + Numbers.plain(one.percent()) + " %")
             .collect(Collectors.joining(", "));
+  }
+
+  /** How the model takes a mixture, in a sentence; empty for a single grass. */
+  public Optional<String> mixtureNote() {
+    return mixture.isEmpty()
+        ? Optional.empty()
+        : Optional.of("The mixture is reckoned as if all of it were %s.".formatted(grass));
   }
 
   /** The area, m2: as measured, else that of the outline, else null. */
