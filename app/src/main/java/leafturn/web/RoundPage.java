@@ -86,8 +86,8 @@ public final class RoundPage {
   public String headline() {
     int count = toDecide.size();
     String soFar = underWay().isEmpty() ? "" : " so far";
-    if (round.lawns().isEmpty() && !withoutCall().isEmpty()) {
-      return "No advice can be given today" + soFar + ".";
+    if (soFar.isEmpty() && round.lawns().isEmpty() && !withoutCall().isEmpty()) {
+      return "No advice can be given today.";
     }
     if (count == 0) {
       return "Nothing needs a decision today" + soFar + ".";

@@ -32,7 +32,7 @@ final class Answer {
     return chosen(best, returnThatDay)
         + breach(best.plan())
         + ifDry(best.plan())
-        + dryFeed(best)
+        + new FeedWords(prospect).dry(best)
         + aboveAnyDeck(best.plan())
         + (prospect.standsIn()
             ? " Nobody has measured this week's weather: look outside first, and mow only where the leaves are dry and the ground is firm."
@@ -49,26 +49,10 @@ final class Answer {
             prospect.rules().third(),
             plan.breaksByDeck(prospect)
                 ? ", for no usual deck cuts higher"
-                : say(", so that it is done in %s cuts", Words.count(plan.cuts().size())))
+                : plan.cuts().size() < prospect.rules().mostCuts()
+                    ? "; no gentler way down was found"
+                    : say(", so that it is done in %s cuts", Words.count(plan.cuts().size())))
         : "";
-  }
-
-  /** What granules that cannot be washed in before ask for. */
-  private String dryFeed(Weighed best) {
-    if (!best.breaks(CallRule.FEED_DRY) || !best.plan().returned()) {
-      return "";
-    }
-    int day = best.plan().day();
-    int safe = new Due(prospect).lastSafeDay();
-    Optional<Integer> water =
-        known.facts().wateringLimits().firstAllowed(prospect.today().on(), Plans.LONGEST_WAIT_DAYS);
-    return say(
-        " The granular feed lies dry%s, and the mower picks granules up: keep all clippings on the lawn, and better mow after rain%s.",
-        water.filter(on -> on <= day).isPresent()
-            ? ""
-            : " and may not be watered in"
-                + water.map(on -> say(" before %s", days.name(on))).orElse(""),
-        safe > day ? say(", if it comes by %s", days.name(safe)) : "");
   }
 
   /** What makes a cut higher than decks go, where a plan has one. */
@@ -132,7 +116,7 @@ final class Answer {
           say(
               "%s, chop the fallen leaves and %s them with the clippings.",
               mow(plan), reader.giveBack());
-      case WATER_IN_FIRST -> waterIn(plan);
+      case WATER_IN_FIRST -> new FeedWords(prospect).waterIn(plan, mow(plan));
       case LOWER_ONCE_AND_COLLECT ->
           say(
               "%s to %s and %s the straw; then keep to %s.",
@@ -154,7 +138,7 @@ final class Answer {
             best.breaks(CallRule.ONE_THIRD)
                 ? say(", though %s of the height comes off", taken(plan.day()))
                 : "");
-    if (known.facts().wishes().noClippings()) {
+    if (known.facts().wishes().noClippings() && known.hold(prospect.date(plan.day())).isEmpty()) {
       return sentence
           + aside(plan)
           + say(
@@ -278,22 +262,5 @@ final class Answer {
 
   private String taken(int day) {
     return ReasonWords.taken(prospect.heightMm(day), prospect.cutHeightMm());
-  }
-
-  private String waterIn(Plan plan) {
-    double waterMm = known.dryFeed().map(known::washInMm).orElse(0.0);
-    int wateringDay =
-        known
-            .facts()
-            .wateringLimits()
-            .firstAllowed(prospect.today().on(), Plans.LONGEST_WAIT_DAYS)
-            .orElseThrow();
-    String mow = mow(plan);
-    return say(
-        "Water the feed in %s, with %s unless its label says otherwise; mow %s once the leaves are dry, and %s the clippings.",
-        days.when(wateringDay),
-        reader.height(waterMm),
-        mow.toLowerCase(Locale.ROOT).startsWith("mow today") ? "today" : days.when(plan.day()),
-        reader.giveBack());
   }
 }

@@ -7,6 +7,7 @@ import java.util.ArrayList;
 import java.util.List;
 import leafturn.model.ParameterTable;
 import leafturn.model.grass.Species;
+import leafturn.model.lawn.CutHeights;
 import leafturn.model.lawn.Lawn;
 import leafturn.model.lawn.LogEntry;
 import leafturn.model.lawn.LogKeeper.Correction;
@@ -17,6 +18,9 @@ import leafturn.model.weather.WeatherSeries;
 final class CallNotes {
   private static final int FEW_SEASONS = 10;
   private static final int CORRECTIONS_SHOWN = 3;
+
+  /** So far below the cut height a measured height contradicts it, mm; our judgement. */
+  private static final double LOWER_MM = 5;
 
   private static final String TOO_LOW =
       "Unless it is fine turf kept for that, raise the cut by steps: so low, a lawn thins, dries out and lets weeds in (common practice, no source).";
@@ -67,8 +71,12 @@ final class CallNotes {
     return count == 1 ? "1 log entry" : count + " log entries";
   }
 
-  /** Heights the model was set to. */
-  void corrections(List<Correction> corrections) {
+  /**
+   * Heights the model was set to.
+   *
+   * @param heights cut heights, below which the model knows no grass
+   */
+  void corrections(List<Correction> corrections, CutHeights heights) {
     int first = Math.max(0, corrections.size() - CORRECTIONS_SHOWN);
     if (first > 0) {
       notes.add(say("The model was set to %d earlier measured heights as well.", first));
@@ -76,6 +84,11 @@ final class CallNotes {
     for (Correction correction : corrections.subList(first, corrections.size())) {
       boolean atVisit = correction.measured().atVisit();
       String height = reader.height(correction.measuredMm());
+      double cutMm = heights.in(correction.day().getMonth());
+      if (correction.measuredMm() < cutMm - LOWER_MM) {
+        notes.add(lower(correction, cutMm));
+        continue;
+      }
       notes.add(
           say(
               "On %s %s where the model had %s; the model was set to %s, which %s %s.",
@@ -86,6 +99,14 @@ final class CallNotes {
               correction.nitrogenGPerM2() < 0 ? "took" : "added",
               reader.onArea(Math.abs(correction.nitrogenGPerM2()), "nitrogen")));
     }
+  }
+
+  private String lower(Correction correction, double cutMm) {
+    return say(
+        "On %s %s was measured, below the cut height of %s. The model knows no grass that low and takes the lawn as just mown, so its days come too early: set the cut height that is mown to.",
+        DayNames.date(correction.day()),
+        reader.height(correction.measuredMm()),
+        reader.height(cutMm));
   }
 
   /** How the lawn's own growth was reckoned with. */

@@ -12,8 +12,7 @@ record CauseWords(Prospect prospect) {
     boolean tooMuch = returnThatDay.breaks(CallRule.ONE_THIRD);
     if (prospect.foreignSeed() && tooMuch) {
       return say(
-          "annual bluegrass is in seed, and more than %s would come off at once",
-          prospect.rules().third());
+          "%s, and more than %s would come off at once", inSeed(), prospect.rules().third());
     }
     if (returnThatDay.breaks(CallRule.HALF)) {
       return say("more than %s of the height would come off at once", prospect.rules().half());
@@ -34,7 +33,7 @@ record CauseWords(Prospect prospect) {
       return "fallen leaves hide the turf; they are brown stock for the heap";
     }
     if (returnThatDay.breaks(CallRule.SEED_HEADS)) {
-      return "annual bluegrass is in seed. " + seedsGo();
+      return inSeed() + ". " + seedsGo();
     }
     if (returnThatDay.breaks(CallRule.NO_CLIPPINGS)) {
       return "the client wants none carried in, and so many would be seen; keep them on the property";
@@ -62,6 +61,12 @@ record CauseWords(Prospect prospect) {
     return MowingHours.has(plan.day())
         ? "wet clippings cling and clump, and no dry hours are in sight"
         : "wet clippings cling and clump, and the leaves are likely wet that day";
+  }
+
+  private String inSeed() {
+    return prospect.known().seedHeads().basis() == SeedHeads.Basis.SEEN
+        ? "annual bluegrass is in seed"
+        : "annual bluegrass is likely in seed";
   }
 
   /** Where clippings with seeds may go. */

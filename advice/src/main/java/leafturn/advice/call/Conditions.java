@@ -43,6 +43,7 @@ final class Conditions {
               "If leaves hide more than %s of the turf: collect them, as brown stock for the heap.",
               Words.percent(rules.threshold(CallRule.LEAF_COVER))));
     }
+    anotherDay(plan, changes);
     annualBluegrass(plan, changes);
     straw(plan, changes);
     treated(changes);
@@ -100,6 +101,25 @@ final class Conditions {
       changes.add(
           say("If tomorrow brings dry hours after all: mow then and %s.", reader.giveBack()));
     }
+  }
+
+  /** What a visit between the usual ones would spare, where the next one comes too late. */
+  private void anotherDay(Plan plan, List<String> changes) {
+    Due due = new Due(prospect);
+    if (known.facts().visits().anyDay() || plan.day() < 2 || due.safe(plan.day())) {
+      return;
+    }
+    int safe = 0;
+    while (safe + 1 < plan.day() && due.safe(safe + 1)) {
+      safe++;
+    }
+    DayNames days = new DayNames(prospect.today().on());
+    changes.add(
+        safe == 0
+            ? "If somebody can come sooner: take the first dry and firm day, before it has grown on."
+            : say(
+                "If somebody can come sooner: take the first dry and firm day up to %s, while no more than %s comes off.",
+                days.name(safe), rules.third()));
   }
 
   private void annualBluegrass(Plan plan, List<String> changes) {

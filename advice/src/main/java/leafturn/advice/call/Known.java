@@ -17,6 +17,9 @@ final class Known {
   /** Hour of a look in the morning that nobody noted. */
   static final LocalTime MORNING = LocalTime.of(8, 0);
 
+  /** A height so far below that of a mowing was not left by it, mm; our judgement. */
+  private static final double NOT_THAT_CUT_MM = 10;
+
   private static final int WEEK = 7;
 
   private final Circumstances facts;
@@ -144,11 +147,19 @@ final class Known {
     return day != null && mowings().contains(day);
   }
 
+  /** The last mowing, logged or as reckoned; null for a new lawn of which none is logged. */
+  @Nullable LocalDate lastMown(@Nullable LocalDate reckoned) {
+    return newlySeeded() && !mowingLogged(reckoned) ? null : reckoned;
+  }
+
   private List<LocalDate> mowings() {
     return done.stream().filter(LogEntry.Mown.class::isInstance).map(LogEntry::day).toList();
   }
 
-  /** Growth since the last mowing by a height measured within a week, mm a day; NaN without. */
+  /**
+   * Growth since the last mowing by a height measured within a week, mm a day; NaN without, or
+   * where it is lower than that mowing left it, which tells of another cut and not of growth.
+   */
   double measuredGrowthMmPerDay(double cutHeightMm) {
     LogEntry.Measured last = null;
     LogEntry.Mown mown = null;
@@ -166,6 +177,9 @@ final class Known {
       return Double.NaN;
     }
     double cutToMm = Double.isNaN(mown.heightAfterMm()) ? cutHeightMm : mown.heightAfterMm();
+    if (last.heightMm() < cutToMm - NOT_THAT_CUT_MM) {
+      return Double.NaN;
+    }
     return (last.heightMm() - cutToMm) / ChronoUnit.DAYS.between(mown.day(), last.day());
   }
 

@@ -3,6 +3,7 @@ package leafturn.advice.call;
 import static leafturn.advice.call.Words.say;
 
 import java.time.LocalDate;
+import java.time.temporal.ChronoUnit;
 
 /** Why a lawn is left alone and when to look again, in one sentence. */
 final class LeaveWords {
@@ -21,13 +22,10 @@ final class LeaveWords {
 
   String sentence(CallRule rule) {
     return switch (rule) {
-      case SEASON ->
-          say(
-              "Leave it: the mowing season begins on %s.",
-              DayNames.date(prospect.mowingSeason().startAfter(prospect.today().on())));
+      case SEASON -> outOfSeason();
       case DORMANT ->
           "Do not mow, and keep off: the lawn is at rest in the drought; " + afterRain() + ".";
-      case HARDLY_GROWING -> "Leave it: the grass is at rest in the drought; " + afterRain() + ".";
+      case HARDLY_GROWING -> "Leave it: the grass is likely at rest in the drought; " + afterRain() + ".";
       case VISIT -> "Leave it: nobody can come to mow within three weeks; name a day.";
       case GREEN_UP ->
           say(
@@ -40,6 +38,21 @@ final class LeaveWords {
       case HEAT -> doNotMow(rule, "it is too hot");
       default -> "Leave it: " + notYet() + "; " + nextLook() + ".";
     };
+  }
+
+  private String outOfSeason() {
+    LocalDate start = prospect.mowingSeason().startAfter(prospect.today().on());
+    long days = ChronoUnit.DAYS.between(prospect.today().on(), start);
+    boolean over =
+        days <= WeatherToCome.DAYS && 2 * new Due(prospect).overFraction((int) days) > 1;
+    return say(
+        "Leave it: the mowing season begins on %s.%s",
+        DayNames.date(start),
+        over
+            ? say(
+                " Yet more than %s would likely come off by then: where it grows so early, let the season begin sooner.",
+                prospect.rules().third())
+            : "");
   }
 
   private String notYet() {
@@ -55,9 +68,22 @@ final class LeaveWords {
         .map(
             treatment ->
                 say(
-                    "the label of %s asks to wait until %s",
-                    treatment.product(), DayNames.date(Known.mayBeMown(treatment))))
+                    "the label of %s asks to wait until %s%s",
+                    treatment.product(),
+                    DayNames.date(Known.mayBeMown(treatment)),
+                    nextVisit(Known.mayBeMown(treatment))))
         .orElse("the label of what was applied asks to wait");
+  }
+
+  /** The first day from one on, on which somebody can come, where that is a later one. */
+  private String nextVisit(LocalDate from) {
+    int day = (int) ChronoUnit.DAYS.between(prospect.today().on(), from);
+    int visit = prospect.nextVisit(day);
+    return visit <= day
+        ? ""
+        : say(
+            "; the first day after it on which whoever mows can come is %s",
+            DayNames.date(prospect.date(visit)));
   }
 
   /** What is so on each day on which it could be mown: known of today, else by most seasons. */

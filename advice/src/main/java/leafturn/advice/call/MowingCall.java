@@ -129,7 +129,7 @@ public final class MowingCall {
     call.notes.cutHeight(lawn, prospect.cutHeightMm(), prospect.rules().third());
     call.notes.log(log, climate.weather(), on);
     call.notes.gaps(lawn, log, climate.weather(), on);
-    call.notes.corrections(today.corrections());
+    call.notes.corrections(today.corrections(), lawn.programme().mowing().heights());
     call.notes.growth(today.ownGrowth());
     call.notes.weather(lawn, today, climate, toCome);
     return call.made();
@@ -293,7 +293,7 @@ public final class MowingCall {
         today.equations().soilPhosphorusPpm(stores),
         today.equations().soilPotassiumPpm(stores),
         prospect.wet(0),
-        today.lastMown(),
+        prospect.known().lastMown(today.lastMown()),
         prospect.known().mowingLogged(today.lastMown()));
   }
 }

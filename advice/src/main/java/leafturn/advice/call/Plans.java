@@ -12,6 +12,7 @@ final class Plans {
   private static final int WEEK = 7;
   private static final double DECK_STEP_MM = 5;
   private static final double DECK_STEP_BELOW_MM = 40;
+  private static final double DECK_SLACK = 1.1;
   private static final int USUAL_MOST_CUTS = 3;
 
   private final Prospect prospect;
@@ -160,12 +161,19 @@ final class Plans {
     List<Double> heights = new ArrayList<>();
     double heightMm = tallestMm;
     for (int cut = 0; cut < days.size() - 1; cut++) {
-      double toMm = stepped(heightMm * high);
+      double toMm = withinDeck(cut, stepped(heightMm * high));
       heights.add(toMm);
       heightMm = toMm + prospect.grownMm(days.get(cut), days.get(cut + 1));
     }
     heights.add(prospect.cutHeightMm());
     return heights;
+  }
+
+  /** A further cut little above the highest deck is set to it. */
+  private static double withinDeck(int cut, double toMm) {
+    return cut > 0 && toMm <= DECK_SLACK * DeckHeights.HIGHEST_MM
+        ? Math.min(toMm, DeckHeights.HIGHEST_MM)
+        : toMm;
   }
 
   private double endMm(double tallestMm, double left, List<Integer> days) {

@@ -67,8 +67,13 @@ final class ReasonWords {
         CallRule.HARDLY_GROWING,
         "Hardly growing",
         say(
-            "Leaf grew %s a day last week, and the soil holds %s of the water it can. Grass at rest in drought is best left alone.",
-            reader.onArea(prospect.today().recentGrowthGPerM2(), ""),
+            "%s, and the soil holds %s of the water it can. Grass at rest in drought is best left alone.",
+            Double.isNaN(
+                    prospect.known().measuredGrowthMmPerDay(prospect.cutHeightMm()))
+                ? say(
+                    "Leaf is reckoned to have grown %s a day last week; nobody has seen whether it rests",
+                    reader.onArea(prospect.today().recentGrowthGPerM2(), ""))
+                : "By the height measured it has hardly grown since the last mowing",
             percent(prospect.today().soilWaterFraction())),
         say(
             "at rest below %s a day with less than %s of the water",

@@ -240,7 +240,9 @@ final class ReasonWriter {
             ? say(
                 "No usual deck cuts above %s, so grass this long is first cut at that",
                 reader.height(DeckHeights.HIGHEST_MM))
-            : say(
+            : plan.cuts().size() < rules.mostCuts()
+                ? "No gentler way down was found for the days on which somebody can come"
+                : say(
                 "To keep within it would take more cuts, and grass this long is usually brought down in %s at most",
                 Words.count(rules.mostCuts())));
   }

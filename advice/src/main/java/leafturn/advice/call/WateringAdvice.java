@@ -121,6 +121,10 @@ final class WateringAdvice {
         say(
             "The root zone holds %s of the water it can, and little rain is likely within three days",
             percent(prospect.today().soilWaterFraction()));
+    if (known.newlySeeded()) {
+      return dry
+          + ": seedlings must not dry out, so water them lightly and often as far as local rules allow, and mow when the surface is firm (common practice, no source).";
+    }
     return allowedDay()
         .map(
             day ->

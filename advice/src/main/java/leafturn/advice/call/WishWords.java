@@ -48,7 +48,7 @@ record WishWords(Prospect prospect, List<Option> options) {
     if (bags == null) {
       return "bags to carry and place";
     }
-    long count = Math.max(1, Math.round(bags.middle()));
+    long count = (long) Math.ceil(bags.middle());
     return count == 1 ? "about 1 bag" : say("about %d bags", count);
   }
 
