@@ -11,8 +11,7 @@ record CauseWords(Prospect prospect) {
   String whyRaise(Plan plan, Weighed returnThatDay) {
     boolean tooMuch = returnThatDay.breaks(CallRule.ONE_THIRD);
     if (prospect.foreignSeed() && tooMuch) {
-      return say(
-          "%s, and more than %s would come off at once", inSeed(), prospect.rules().third());
+      return say("%s, and more than %s would come off at once", inSeed(), prospect.rules().third());
     }
     if (returnThatDay.breaks(CallRule.HALF)) {
       return say("more than %s of the height would come off at once", prospect.rules().half());

@@ -39,6 +39,10 @@ final class Cautions {
     cautions.add(
         "Engine off, and plug or battery out, before you clear the chute or empty a stuck bag; the blade runs on after the engine stops. Let a hot engine cool before you refuel, and keep dry grass off it.");
     sharp(cautions);
+    if (known.seen(Sight.CLUMPS)) {
+      cautions.add(
+          "Clumps were seen: spread them with a rake or a second pass before they smother the grass (common practice, no source).");
+    }
     if (known.disease().isPresent()) {
       cautions.add("Mow the diseased lawn last, and clean the deck and your shoes afterwards.");
     }

@@ -181,7 +181,8 @@ final class Conditions {
               "If it stands above %s when you get there: raise the deck and cut twice.",
               reader.height(thirdMm)));
     }
-    if (heightMm > prospect.cutHeightMm() / (1 - rules.threshold(CallRule.HALF))) {
+    if (known.newlySeeded()
+        || heightMm > prospect.cutHeightMm() / (1 - rules.threshold(CallRule.HALF))) {
       return changes;
     }
     changes.add(

@@ -54,7 +54,7 @@ final class Judgement {
     add(!prospect.mowingSeason().contains(prospect.date(day)), CallRule.SEASON, broken);
     add(!prospect.visit(day), CallRule.VISIT, broken);
     add(known.labelWait(prospect.date(day)).isPresent(), CallRule.LABEL_WAIT, broken);
-    add(known.dormant().isPresent(), CallRule.DORMANT, broken);
+    add(known.dormant().or(known::wilting).isPresent(), CallRule.DORMANT, broken);
     add(littleToCut && known.leafCoverFraction() == 0, CallRule.LEAST_GROWTH, broken);
     add(prospect.frost(day), CallRule.FROST, broken);
     add(known.steep() && wet, CallRule.WET_SLOPE, broken);

@@ -17,10 +17,8 @@ final class Known {
   /** Hour of a look in the morning that nobody noted. */
   static final LocalTime MORNING = LocalTime.of(8, 0);
 
-  /** A height so far below that of a mowing was not left by it, mm; our judgement. */
-  private static final double NOT_THAT_CUT_MM = 10;
-
-  private static final int WEEK = 7;
+  /** So long wilting that was seen counts, days; our judgement. */
+  static final int WILTING_DAYS = 3;
 
   private final Circumstances facts;
   private final CallRules rules;
@@ -80,6 +78,13 @@ final class Known {
         .last(Sight.DORMANT, on(), days(CallRule.DORMANT))
         .filter(Sighting::there)
         .filter(rest -> !greenSince(rest));
+  }
+
+  /** The look of the last days that found the grass wilting, unless it is at rest. */
+  Optional<Sighting> wilting() {
+    return dormant().isPresent()
+        ? Optional.empty()
+        : facts.last(Sight.WILTING, on(), WILTING_DAYS).filter(Sighting::there);
   }
 
   private boolean greenSince(Sighting rest) {
@@ -156,35 +161,9 @@ final class Known {
     return done.stream().filter(LogEntry.Mown.class::isInstance).map(LogEntry::day).toList();
   }
 
-  /**
-   * Growth since the last mowing by a height measured within a week, mm a day; NaN without, or
-   * where it is lower than that mowing left it, which tells of another cut and not of growth.
-   */
+  /** Growth since the last mowing by a measured height, mm a day; NaN without. */
   double measuredGrowthMmPerDay(double cutHeightMm) {
-    LogEntry.Measured last = null;
-    LogEntry.Mown mown = null;
-    for (LogEntry entry : done) {
-      if (entry instanceof LogEntry.Measured measured && !before(measured, last)) {
-        last = measured;
-      } else if (entry instanceof LogEntry.Mown cut && !before(cut, mown)) {
-        mown = cut;
-      }
-    }
-    if (last == null
-        || mown == null
-        || !last.day().isAfter(mown.day())
-        || last.day().isBefore(on().minusDays(WEEK))) {
-      return Double.NaN;
-    }
-    double cutToMm = Double.isNaN(mown.heightAfterMm()) ? cutHeightMm : mown.heightAfterMm();
-    if (last.heightMm() < cutToMm - NOT_THAT_CUT_MM) {
-      return Double.NaN;
-    }
-    return (last.heightMm() - cutToMm) / ChronoUnit.DAYS.between(mown.day(), last.day());
-  }
-
-  private static boolean before(LogEntry entry, @Nullable LogEntry other) {
-    return other != null && entry.day().isBefore(other.day());
+    return MeasuredGrowth.mmPerDay(done, on(), cutHeightMm);
   }
 
   /** Whole days since the last mowing on record; empty when none is. */

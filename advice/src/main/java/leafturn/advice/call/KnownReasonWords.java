@@ -115,6 +115,17 @@ final class KnownReasonWords {
   }
 
   private Reason dormant(boolean against) {
+    Optional<Sighting> wilting = known.wilting();
+    if (wilting.isPresent()) {
+      return written(
+          CallRule.DORMANT,
+          "Wilting",
+          say(
+              "seen on %s. Wilted grass bruises under wheels and feet, and cannot replace the leaf that is cut (common practice, no source).",
+              DayNames.date(wilting.get().on())),
+          say("counts for %s days", Known.WILTING_DAYS),
+          against);
+    }
     return written(
         CallRule.DORMANT,
         "At rest in the drought",

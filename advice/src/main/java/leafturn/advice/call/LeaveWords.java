@@ -24,8 +24,13 @@ final class LeaveWords {
     return switch (rule) {
       case SEASON -> outOfSeason();
       case DORMANT ->
-          "Do not mow, and keep off: the lawn is at rest in the drought; " + afterRain() + ".";
-      case HARDLY_GROWING -> "Leave it: the grass is likely at rest in the drought; " + afterRain() + ".";
+          known.wilting().isPresent()
+              ? "Do not mow, and keep off: the grass wilts; water it where that is allowed or wait for rain, and mow once it stands up again."
+              : "Do not mow, and keep off: the lawn is at rest in the drought; "
+                  + afterRain()
+                  + ".";
+      case HARDLY_GROWING ->
+          "Leave it: the grass is likely at rest in the drought; " + afterRain() + ".";
       case VISIT -> "Leave it: nobody can come to mow within three weeks; name a day.";
       case GREEN_UP ->
           say(
@@ -43,8 +48,7 @@ final class LeaveWords {
   private String outOfSeason() {
     LocalDate start = prospect.mowingSeason().startAfter(prospect.today().on());
     long days = ChronoUnit.DAYS.between(prospect.today().on(), start);
-    boolean over =
-        days <= WeatherToCome.DAYS && 2 * new Due(prospect).overFraction((int) days) > 1;
+    boolean over = days <= WeatherToCome.DAYS && 2 * new Due(prospect).overFraction((int) days) > 1;
     return say(
         "Leave it: the mowing season begins on %s.%s",
         DayNames.date(start),
@@ -103,6 +107,9 @@ final class LeaveWords {
 
   /** After the first rain that may wake the grass, and in a week at the latest. */
   private String afterRain() {
+    if (known.dormant().filter(rest -> rainSinceMm(rest.on()) >= WAKING_RAIN_MM).isPresent()) {
+      return "rain has fallen since that was seen, so look now whether it turns green";
+    }
     double[] first = new double[prospect.seasons().size()];
     for (int season = 0; season < first.length; season++) {
       DaysAhead.Season one = prospect.seasons().get(season);
@@ -114,6 +121,13 @@ final class LeaveWords {
     long likely = Math.round(Spread.of(first).middle());
     LocalDate look = prospect.date((int) Math.max(2, Math.min(WEEK, likely)));
     return say("look again after rain, and on %s at the latest", DayNames.date(look));
+  }
+
+  private double rainSinceMm(LocalDate seen) {
+    return prospect.today().past().stream()
+        .filter(day -> day.day().isAfter(seen))
+        .mapToDouble(Outlook.PastDay::rainMm)
+        .sum();
   }
 
   /** Once frost is past in the possible seasons, and in a week at the latest. */

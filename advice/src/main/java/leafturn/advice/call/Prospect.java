@@ -101,6 +101,14 @@ final class Prospect {
     return known().inSeed() && grass() != Species.ANNUAL_BLUEGRASS;
   }
 
+  /** Leaf grown of late, by heights measured since the last mowing, else as reckoned, g/m2/d. */
+  double recentGrowthGPerM2() {
+    double seenMm = known().measuredGrowthMmPerDay(cutHeightMm());
+    return Double.isNaN(seenMm)
+        ? today.recentGrowthGPerM2()
+        : seenMm * today.equations().leafGPerM2AndMm();
+  }
+
   Programme.Mowing mowing() {
     return lawn.programme().mowing();
   }

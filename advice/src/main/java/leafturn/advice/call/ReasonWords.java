@@ -68,8 +68,7 @@ final class ReasonWords {
         "Hardly growing",
         say(
             "%s, and the soil holds %s of the water it can. Grass at rest in drought is best left alone.",
-            Double.isNaN(
-                    prospect.known().measuredGrowthMmPerDay(prospect.cutHeightMm()))
+            Double.isNaN(prospect.known().measuredGrowthMmPerDay(prospect.cutHeightMm()))
                 ? say(
                     "Leaf is reckoned to have grown %s a day last week; nobody has seen whether it rests",
                     reader.onArea(prospect.today().recentGrowthGPerM2(), ""))

@@ -243,8 +243,8 @@ final class ReasonWriter {
             : plan.cuts().size() < rules.mostCuts()
                 ? "No gentler way down was found for the days on which somebody can come"
                 : say(
-                "To keep within it would take more cuts, and grass this long is usually brought down in %s at most",
-                Words.count(rules.mostCuts())));
+                    "To keep within it would take more cuts, and grass this long is usually brought down in %s at most",
+                    Words.count(rules.mostCuts())));
   }
 
   private Reason shortPieces(double lengthMm) {

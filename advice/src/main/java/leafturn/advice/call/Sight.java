@@ -8,6 +8,8 @@ public enum Sight {
   OWN_STALKS,
   /** Grass at rest in drought: straw-coloured, its crowns alive. */
   DORMANT,
+  /** Leaves that fold, turn blue-grey and keep footprints. */
+  WILTING,
   /** Warm-season straw that turns green in spring. */
   GREENING_UP,
   /** Frost on the ground. */

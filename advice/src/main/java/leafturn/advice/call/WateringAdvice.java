@@ -42,7 +42,7 @@ final class WateringAdvice {
     if (known.dormant().isPresent()) {
       sentences.add(forSurvival());
     } else if (runsDry()) {
-      sentences.add(forGrowth());
+      sentences.add(forDrySoil());
     }
     return sentences;
   }
@@ -91,13 +91,22 @@ final class WateringAdvice {
     return days;
   }
 
-  /** Growing grass on dry soil, and no rain in sight that would do. */
+  private String forDrySoil() {
+    if (known.newlySeeded()) {
+      return "Seedlings must not dry out, and the root zone is dry: water them lightly and often as far as local rules allow, and mow when the surface is firm (common practice, no source).";
+    }
+    return grows() || known.wilting().isPresent() ? forGrowth() : forSurvival();
+  }
+
+  private boolean grows() {
+    return prospect.recentGrowthGPerM2() >= rules.threshold(CallRule.HARDLY_GROWING);
+  }
+
+  /** Dry soil, and no rain in sight that would do. */
   private boolean runsDry() {
     LawnToday today = prospect.today();
-    boolean grows = today.recentGrowthGPerM2() >= rules.threshold(CallRule.HARDLY_GROWING);
     double rainMm = prospect.medianOf(WateringAdvice::rainMm);
-    return grows
-        && !prospect.standsIn()
+    return !prospect.standsIn()
         && !prospect.watered()
         && today.soilWaterFraction() < rules.threshold(CallRule.WATER_BELOW)
         && neededMm() - rainMm >= LEAST_MM
@@ -121,10 +130,6 @@ final class WateringAdvice {
         say(
             "The root zone holds %s of the water it can, and little rain is likely within three days",
             percent(prospect.today().soilWaterFraction()));
-    if (known.newlySeeded()) {
-      return dry
-          + ": seedlings must not dry out, so water them lightly and often as far as local rules allow, and mow when the surface is firm (common practice, no source).";
-    }
     return allowedDay()
         .map(
             day ->

@@ -65,7 +65,7 @@ final class Weighing {
     if (always(CallRule.SEASON)) {
       return Optional.of(CallRule.SEASON);
     }
-    if (prospect.known().dormant().isPresent()) {
+    if (prospect.known().dormant().or(prospect.known()::wilting).isPresent()) {
       return Optional.of(CallRule.DORMANT);
     }
     if (strawWaits()) {
@@ -89,14 +89,12 @@ final class Weighing {
 
   /** Dry ground on which nothing has grown, unless there is another cause to mow. */
   private boolean atRest() {
-    LawnToday today = prospect.today();
-    double seenMm = prospect.known().measuredGrowthMmPerDay(prospect.cutHeightMm());
-    double seenG = seenMm * today.equations().leafGPerM2AndMm();
-    double grownG = Double.isNaN(seenG) ? today.recentGrowthGPerM2() : seenG;
-    boolean told = !prospect.standsIn() || !Double.isNaN(seenG);
+    boolean told =
+        !prospect.standsIn()
+            || !Double.isNaN(prospect.known().measuredGrowthMmPerDay(prospect.cutHeightMm()));
     return told
-        && grownG < rules.threshold(CallRule.HARDLY_GROWING)
-        && today.soilWaterFraction() < rules.threshold(CallRule.DRY_SOIL)
+        && prospect.recentGrowthGPerM2() < rules.threshold(CallRule.HARDLY_GROWING)
+        && prospect.today().soilWaterFraction() < rules.threshold(CallRule.DRY_SOIL)
         && !new GreenUp(prospect).greening()
         && prospect.known().leafCoverFraction() == 0;
   }

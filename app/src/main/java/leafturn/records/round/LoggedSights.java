@@ -73,7 +73,8 @@ final class LoggedSights {
                   leafturn.advice.call.Sight.OTHER_DISEASE,
                   leafturn.advice.call.Sight.BROWN_PATCH,
                   leafturn.advice.call.Sight.DOLLAR_SPOT);
-      case DROUGHT, LEAF_FALL, MOSS, WEEDS -> Stream.of();
+      case DROUGHT -> Stream.of(leafturn.advice.call.Sight.WILTING);
+      case LEAF_FALL, MOSS, WEEDS -> Stream.of();
     };
   }
 

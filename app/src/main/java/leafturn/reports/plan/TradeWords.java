@@ -131,7 +131,7 @@ public final class TradeWords {
     if (!reached.isEmpty()) {
       sentences.add(
           1,
-          "None is better than the one nearest your aims for "
+          "None that keeps a lawn is better than the one nearest your aims for "
               + ProgrammeWords.joined(reached)
               + ".");
     }
