@@ -21,12 +21,12 @@ public enum ClippingsFate {
     return returnedFraction <= NONE ? COLLECTED : PARTLY_RETURNED;
   }
 
-  /** In words: "returned", "collected", or how much was returned; "left" and "bagged" for some. */
+  /** In words: "returned", "collected", or how much was returned; for some "clippings left", "bagged". */
   public static String words(double returnedFraction, Units units) {
     return switch (of(returnedFraction)) {
       case RETURNED -> units.told("returned");
       case COLLECTED -> units.told("collected");
-      case PARTLY_RETURNED -> QuantityWords.percent(returnedFraction) + units.told(" returned");
+      case PARTLY_RETURNED -> units.told(QuantityWords.percent(returnedFraction) + " returned");
     };
   }
 }

@@ -106,7 +106,7 @@ class WordsTest {
     assertThat(ClippingsFate.words(1, Units.METRIC)).isEqualTo("returned");
     assertThat(ClippingsFate.words(0, Units.METRIC)).isEqualTo("collected");
     assertThat(plain(ClippingsFate.words(0.5, Units.METRIC))).isEqualTo("50 % returned");
-    assertThat(plain(ClippingsFate.words(0.5, Units.US))).isEqualTo("50 % left");
+    assertThat(plain(ClippingsFate.words(0.5, Units.US))).isEqualTo("50 % of the clippings left");
     assertThat(ClippingsFate.words(0, Units.US)).isEqualTo("bagged");
   }
 

@@ -129,8 +129,8 @@ class UsReaderTest extends DemoSite {
           .doesNotContainPattern("(?i)\\b(returned|collected|returning|collecting)\\b");
     }
     assertThat(visitor.read("/lawns/" + LAWN + "/log"))
-        .contains("Mown, left", "Mown, bagged", "Mown, part left", "of the clippings left");
-    assertThat(visitor.read("/lawns/" + LAWN)).contains("Last entry</dt><dd>Mown on", "% left");
+        .contains("Mown, clippings left", "Mown, bagged", "Mown, part of the clippings left");
+    assertThat(visitor.read("/lawns/" + LAWN)).contains("Last entry</dt><dd>Mown on", "% of the clippings left");
   }
 
   @Test

@@ -1,5 +1,6 @@
 package leafturn.quantity;
 
+import java.util.Locale;
 import java.util.Map;
 import java.util.regex.Pattern;
 
@@ -21,9 +22,45 @@ public enum Units {
   private static final Pattern VERB =
       Pattern.compile("\\b(?:return|collect)(?:ed|ing)?\\b", Pattern.CASE_INSENSITIVE);
 
-  /** A text of the program's own about clippings, with the two verbs that its reader uses. */
+  private static final Pattern SHARE_RETURNED =
+      Pattern.compile("(%|\\bpart|\\bshare) returned\\b", Pattern.CASE_INSENSITIVE);
+
+  private static final Pattern RETURNED =
+      Pattern.compile("\\breturned\\b", Pattern.CASE_INSENSITIVE);
+
+  /** One that has no object of its own: "returning now", not "returning long pieces". */
+  private static final Pattern RETURN =
+      Pattern.compile(
+          "\\breturn(?:ing)?\\b(?=$|[.,;:)]| (?:now|on|when|through|or|and|each)\\b)",
+          Pattern.CASE_INSENSITIVE);
+
+  /**
+   * A text of the program's own about clippings, with the two verbs that its reader uses. Where it
+   * does not name the clippings, they are added, for a lawn may be left too; the bare verb "return"
+   * stays bare.
+   */
   public String told(String text) {
-    return this == METRIC ? text : VERB.matcher(text).replaceAll(verb -> us(verb.group()));
+    if (this == METRIC) {
+      return text;
+    }
+    return VERB.matcher(naming(text)).replaceAll(verb -> us(verb.group()));
+  }
+
+  private static String naming(String text) {
+    if (text.equals("return") || text.toLowerCase(Locale.ROOT).contains("clippings")) {
+      return text;
+    }
+    String shares = SHARE_RETURNED.matcher(text).replaceAll("$1 of the clippings returned");
+    return shares.equals(text)
+        ? RETURN
+            .matcher(RETURNED.matcher(text).replaceAll(verb -> before(verb.group())))
+            .replaceAll("$0 clippings")
+        : shares;
+  }
+
+  /** "clippings returned", with the capital of the verb. */
+  private static String before(String verb) {
+    return Character.isUpperCase(verb.charAt(0)) ? "Clippings returned" : "clippings returned";
   }
 
   private static String us(String verb) {

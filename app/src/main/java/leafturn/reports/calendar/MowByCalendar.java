@@ -5,6 +5,7 @@ import java.time.LocalDate;
 import java.util.ArrayList;
 import java.util.List;
 import leafturn.advice.call.Call;
+import leafturn.advice.call.CallRule;
 import leafturn.advice.call.Choice;
 import leafturn.advice.call.LawnOnRound;
 import leafturn.advice.call.Spread;
@@ -27,7 +28,9 @@ public final class MowByCalendar {
   }
 
   /**
-   * Adds a lawn, unless no day is in sight by which it wants mowing.
+   * Adds a lawn, unless no day is in sight by which it wants mowing. A lawn to be left alone has a
+   * day only within its mowing season, and only one that is still to come: else the same event
+   * would stand on every day anew.
    *
    * @param id UUID of the lawn: the event of a lawn stays the same one when its day moves
    * @param revision never falls, and rises whenever something that the call rests on was changed
@@ -35,13 +38,20 @@ public final class MowByCalendar {
   public MowByCalendar add(String id, long revision, LawnOnRound lawn) {
     Call call = lawn.call();
     Spread mowBy = call.mowBy();
-    if (mowBy != null) {
+    if (mowBy != null && wantsMowing(call, mowBy)) {
       LocalDate day = DayWords.after(call.on(), mowBy.middle());
       // A call changes with what was entered, and with each day that passes.
       long sequence = revision + Math.max(0, call.on().toEpochDay() - FIRST_DAY.toEpochDay());
       events.add(new DayEvent(id, sequence, madeAt, day, summary(lawn), description(call)));
     }
     return this;
+  }
+
+  private static boolean wantsMowing(Call call, Spread mowBy) {
+    return call.choice() != Choice.LEAVE_ALONE
+        || (DayWords.after(call.on(), mowBy.middle()).isAfter(call.on())
+            && call.reasons().stream()
+                .noneMatch(reason -> reason.ruleId().equals(CallRule.SEASON.id())));
   }
 
   /** The calendar as iCalendar text. */

@@ -157,6 +157,12 @@ public record Field(
     return measure == null ? unit : measure.unit(units).symbol();
   }
 
+  /** The unit as it stands after "in" beside a label; empty where there is none. */
+  public String unitAfterIn(Units units) {
+    String unit = unit(units);
+    return unit.equals("in") ? "inches" : unit;
+  }
+
   /** Its id in a page, and the stem of those of its hint and fault. */
   public String id() {
     return "f-" + path.replaceAll("[^A-Za-z0-9]+", "-").replaceAll("-$", "");

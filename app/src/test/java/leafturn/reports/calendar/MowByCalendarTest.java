@@ -3,9 +3,15 @@ package leafturn.reports.calendar;
 import static org.assertj.core.api.Assertions.assertThat;
 
 import java.time.Instant;
+import java.util.List;
 import java.util.regex.MatchResult;
 import java.util.regex.Pattern;
+import leafturn.advice.call.Call;
+import leafturn.advice.call.CallRule;
+import leafturn.advice.call.Choice;
 import leafturn.advice.call.LawnOnRound;
+import leafturn.advice.call.Reason;
+import leafturn.advice.call.Spread;
 import leafturn.web.SampleRound;
 import org.junit.jupiter.api.Test;
 
@@ -32,6 +38,49 @@ class MowByCalendarTest {
     assertThat(first("UID:(.*)\r", after)).isEqualTo(first("UID:(.*)\r", before)).isEqualTo(ID);
     assertThat(Long.parseLong(first("SEQUENCE:(.*)\r", after)))
         .isGreaterThan(Long.parseLong(first("SEQUENCE:(.*)\r", before)));
+  }
+
+  @Test
+  void aLawnToBeLeftAloneStandsOnlyOnADayToComeWithinItsSeason() {
+    assertThat(calendarOf(leftAlone(CallRule.DUE, 5))).contains("DTSTART;VALUE=DATE:20150603");
+    assertThat(calendarOf(leftAlone(CallRule.SEASON, 5))).doesNotContain("VEVENT");
+    assertThat(calendarOf(leftAlone(CallRule.HARDLY_GROWING, 0))).doesNotContain("VEVENT");
+  }
+
+  /** The lawn that is to be mown, as it would be left alone under a rule. */
+  private static LawnOnRound leftAlone(CallRule rule, double mowByDays) {
+    LawnOnRound lawn = SampleRound.get().lawn("sallow-house-south").orElseThrow();
+    Call call = lawn.call();
+    Call left =
+        new Call(
+            call.on(),
+            Choice.LEAVE_ALONE,
+            null,
+            "Leave it.",
+            List.of(new Reason(rule.id(), "Why", "", "", "", "", true)),
+            List.of(),
+            Spread.of(new double[] {mowByDays}),
+            List.of(),
+            List.of(),
+            List.of(),
+            call.today(),
+            call.outlook(),
+            call.possibleSeasons(),
+            List.of(),
+            call.limits(),
+            call.units(),
+            call.particulars());
+    return new LawnOnRound(
+        lawn.slug(),
+        lawn.propertyName(),
+        lawn.lawnName(),
+        lawn.description(),
+        lawn.lastEntry(),
+        left);
+  }
+
+  private static String calendarOf(LawnOnRound lawn) {
+    return new MowByCalendar(NOW).add(ID, 1, lawn).text();
   }
 
   @Test
