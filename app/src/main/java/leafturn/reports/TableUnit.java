@@ -1,10 +1,13 @@
 package leafturn.reports;
 
+import java.math.BigDecimal;
+import java.math.MathContext;
 import java.util.Map;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
 import leafturn.quantity.DisplayNumber;
 import leafturn.quantity.Measure;
+import leafturn.quantity.Unit;
 import leafturn.quantity.Units;
 import org.jspecify.annotations.Nullable;
 
@@ -33,6 +36,8 @@ public record TableUnit(String written) {
   private static final Pattern ON_AREA = Pattern.compile("g( DM| C)?(/m2(?:/d|/mm)?)(/yr)?");
 
   private static final double TENTHS_OF_PERCENT = 1000;
+  private static final double TENTH = 0.1;
+  private static final MathContext ONE_DIGIT = new MathContext(1);
 
   /** What it measures, or null for a pure number or a unit that is everyone's. */
   public @Nullable Measure measure() {
@@ -67,7 +72,14 @@ public record TableUnit(String written) {
     }
     return measure == null || units == Units.METRIC
         ? DisplayNumber.plain(kept)
-        : QuantityWords.plain(measure.shown(kept, units));
+        : readable(measure.shown(kept, units), measure.unit(units));
+  }
+
+  /** Nobody reads less than a tenth of an inch to three digits. */
+  private static String readable(double shown, Unit unit) {
+    return unit == Unit.INCH && Math.abs(shown) < TENTH
+        ? DisplayNumber.plain(BigDecimal.valueOf(shown).round(ONE_DIGIT).doubleValue())
+        : QuantityWords.plain(shown);
   }
 
   /** A number with its unit; empty where there is none. */

@@ -44,7 +44,7 @@ final class LogCheck {
   void check(String id, LogSheet entry) {
     List<Fault> faults = new ArrayList<>();
     if (entry.day().isAfter(today)) {
-      faults.add(fault("day", notYet(entry.day())));
+      faults.add(fault("day", notYet(entry.day(), today)));
     }
     List<LogSheet> others =
         reading.ofLawn(Kind.LOG, entry.lawn()).stream()
@@ -60,7 +60,8 @@ final class LogCheck {
     }
   }
 
-  private String notYet(LocalDate day) {
+  /** That a day of an entry is one to come. */
+  static String notYet(LocalDate day, LocalDate today) {
     return "%s has not come yet: at this lawn it is %s. Give the day it was done."
         .formatted(DayWords.dayAndYear(day), DayWords.dayAndYear(today));
   }

@@ -2,12 +2,16 @@ package leafturn.web;
 
 import com.fasterxml.jackson.databind.node.JsonNodeFactory;
 import com.fasterxml.jackson.databind.node.ObjectNode;
+import java.time.LocalDate;
+import java.time.format.DateTimeParseException;
 import java.util.List;
 import java.util.Map;
+import leafturn.quantity.Measure;
 import leafturn.quantity.Units;
 import leafturn.records.Choice;
 import leafturn.records.Ids;
 import leafturn.records.InputException;
+import leafturn.records.SourceText;
 import leafturn.records.book.Book;
 import leafturn.records.book.BookWriting;
 import leafturn.records.book.Sheet;
@@ -23,6 +27,8 @@ import org.jspecify.annotations.Nullable;
  */
 final class LogIntake {
   private static final String NAME = "entry";
+  private static final String DAY = "day";
+  private static final String CUT_TO = "heightAfterMm";
 
   private final Book book;
 
@@ -76,9 +82,9 @@ final class LogIntake {
     Form form = sent.form();
     LogSheet content;
     try {
-      content = Kind.LOG.read(form.document(NAME, fixed(lawn, sent)));
+      content = Kind.LOG.read(document(form, lawn, sent));
     } catch (InputException wrong) {
-      return new Outcome.Faulty(form.faulted(wrong));
+      return new Outcome.Faulty(withDayToCome(form.faulted(wrong), lawn.today()));
     }
     try {
       return new Outcome.Kept(
@@ -98,6 +104,20 @@ final class LogIntake {
     }
   }
 
+  /** A day to come is told at once with the faults that keep an entry from being read. */
+  private static Form withDayToCome(Form form, LocalDate today) {
+    String typed = form.value(DAY);
+    if (!typed.matches("\\d{4}-\\d{2}-\\d{2}")) {
+      return form;
+    }
+    try {
+      LocalDate day = LocalDate.parse(typed);
+      return day.isAfter(today) ? form.faulted(DAY, LogCheck.notYet(day, today)) : form;
+    } catch (DateTimeParseException noDay) {
+      return form;
+    }
+  }
+
   private static Sheet<LogSheet> written(BookWriting writing, Sent sent, LogSheet content) {
     SentPhotograph photograph = sent.photograph();
     if (photograph != null) {
@@ -106,8 +126,20 @@ final class LogIntake {
     return writing.add(Kind.LOG, sent.id(), content);
   }
 
+  /** The entry as a document; a height that was filled in and not touched is kept to the mm. */
+  private static SourceText document(Form form, LoggedLawn lawn, Sent sent) {
+    ObjectNode fixed = fixed(lawn, sent);
+    Double untouchedMm = lawn.untouchedMm(form.value(CUT_TO), sent.units());
+    if (untouchedMm == null) {
+      return form.document(NAME, fixed.toString());
+    }
+    fixed.put(CUT_TO, untouchedMm);
+    String typed = Measure.HEIGHT.typed(untouchedMm, sent.units());
+    return form.with(CUT_TO, typed).document(NAME, fixed.toString());
+  }
+
   /** What the choice itself says of the entry. */
-  private static String fixed(LoggedLawn lawn, Sent sent) {
+  private static ObjectNode fixed(LoggedLawn lawn, Sent sent) {
     LogChoice choice = sent.choice();
     ObjectNode document = JsonNodeFactory.instance.objectNode();
     document.put("lawn", lawn.id()).put("what", Choice.word(choice.what()));
@@ -118,6 +150,6 @@ final class LogIntake {
     if (photograph != null) {
       document.putArray("photographs").add(photograph.id());
     }
-    return document.toString();
+    return document;
   }
 }

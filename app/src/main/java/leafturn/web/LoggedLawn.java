@@ -1,6 +1,8 @@
 package leafturn.web;
 
 import java.time.LocalDate;
+import java.util.Objects;
+import leafturn.quantity.DisplayNumber;
 import leafturn.quantity.Measure;
 import leafturn.quantity.Units;
 import org.jspecify.annotations.Nullable;
@@ -36,10 +38,25 @@ public record LoggedLawn(
     return name + ", " + property;
   }
 
-  /** The height it is usually cut to, as a person would type it; empty when nothing is known. */
+  /**
+   * The height it is usually cut to, as a person would type it: in inches to the tenth, for a ruler
+   * gives no more; empty when nothing is known.
+   */
   public String cutHeight(Units units) {
-    return cutHeightMm == null
-        ? ""
-        : Measure.HEIGHT.typed(Math.round(cutHeightMm * 10) / 10.0, units);
+    if (cutHeightMm == null) {
+      return "";
+    }
+    return units == Units.US
+        ? DisplayNumber.decimals(Measure.HEIGHT.shown(cutHeightMm, units), 1)
+        : Measure.HEIGHT.typed(usualMm(), units);
+  }
+
+  /** The height that an untouched form means, mm, or null where another one was typed. */
+  @Nullable Double untouchedMm(String typed, Units units) {
+    return cutHeightMm != null && typed.equals(cutHeight(units)) ? usualMm() : null;
+  }
+
+  private double usualMm() {
+    return Math.round(Objects.requireNonNull(cutHeightMm) * 10) / 10.0;
   }
 }

@@ -8,6 +8,7 @@ import java.util.stream.Collectors;
 import leafturn.advice.call.CallRules;
 import leafturn.quantity.ClockHour;
 import leafturn.quantity.DisplayNumber;
+import leafturn.quantity.Units;
 import leafturn.records.round.PastAdvice;
 import leafturn.records.round.PastAdvice.Outcome;
 import leafturn.records.round.PastAdvice.Piece;
@@ -38,6 +39,7 @@ public final class PastAdvicePage {
    *
    * @param days the days it was given for
    * @param sentence the advice
+   * @param asGiven that its words are in other units than its reader's; else empty
    * @param reasons why, in a line each
    * @param outcome what became of it, in a few words
    * @param followed true where it was followed
@@ -48,6 +50,7 @@ public final class PastAdvicePage {
   public record Row(
       String days,
       String sentence,
+      String asGiven,
       List<String> reasons,
       String outcome,
       boolean followed,
@@ -151,12 +154,20 @@ public final class PastAdvicePage {
             ? DayWords.dayAndYear(last)
             : DayWords.date(piece.firstDay()) + " to " + DayWords.dayAndYear(last),
         advice.sentence(),
+        asGiven(advice),
         advice.reasons().stream().map(PastAdvicePage::reason).toList(),
         outcome(piece.outcome()),
         piece.outcome() == Outcome.FOLLOWED,
         happened(piece),
         measured(piece),
         madeBy(advice));
+  }
+
+  /** Advice is kept word for word, and so are its units. */
+  private String asGiven(AdviceSheet advice) {
+    return advice.units() == units.units()
+        ? ""
+        : "as given, in " + (advice.units() == Units.US ? "inches" : "mm");
   }
 
   private static String reason(AdviceSheet.Ground reason) {

@@ -158,11 +158,11 @@ class LogRoomTest {
 
   @Test
   void numbersAreInTheUnitsInWhichTheyWereTyped() throws Exception {
-    Map<String, String> entry = entry("returned", "heightAfterMm", "2.5");
+    Map<String, String> entry = entry("returned", "heightAfterMm", "2.25");
     entry.put("units", "us");
     assertThat(owner.post("/queue", entry).statusCode()).isEqualTo(200);
     Done.Mown mown = (Done.Mown) kept(id).orElseThrow().content().done();
-    assertThat(mown.heightAfterMm()).isCloseTo(63.5, within(1e-9));
+    assertThat(mown.heightAfterMm()).isCloseTo(57.15, within(1e-9));
   }
 
   @Test
@@ -210,7 +210,7 @@ class LogRoomTest {
       assertThat(page).contains("<main").doesNotContain("Linden", "invented", ">Owner<");
       assertThat(page).doesNotContainPattern("name=\"_token\" value=\"[^\"]+\"");
     }
-    assertThat(owner.get("/phone/log/us").body()).contains("in in</span>");
+    assertThat(owner.get("/phone/log/us").body()).contains("in inches</span>");
   }
 
   @Test

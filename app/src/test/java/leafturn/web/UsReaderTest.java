@@ -107,8 +107,8 @@ class UsReaderTest extends DemoSite {
   @Test
   void everyThresholdOfARuleIsReadAndSetInTheReadersUnit() throws Exception {
     assertThat(visitor.read("/rules"))
-        .contains("2-4 °C (4-7 °F) colder", "lb/1000 ft²/d", "lb/yd³")
-        .doesNotContain("g/m²", "g/L");
+        .contains("2-4 °C (4-7 °F) colder", "lb/1000 ft²/d", "lb/yd³", "0.01\u202fin")
+        .doesNotContain("g/m²", "g/L", "0.00984", "0.0787");
     String rule = "/rules/dry-g-per-litre";
     assertThat(visitor.read(rule)).contains("in lb/yd³");
     Map<String, String> set =

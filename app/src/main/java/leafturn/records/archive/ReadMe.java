@@ -17,7 +17,8 @@ final class ReadMe {
                         versions, the last of which counts unless it is withdrawn
       weather/          daily weather by station: mm, degrees C, m/s, %, MJ/m2; empty = not measured
       photographs/      pictures, named by the id of their sheet
-      outlines/         outlines of lawns and beds as GeoJSON; repeats sheets/
+      outlines/         outlines of lawns and beds as GeoJSON; repeats sheets/, which alone have
+                        those drawn without a place on the earth
       logs/             logs as CSV, one file for each lawn; repeats sheets/
       damaged/          only of a damaged book: the raw text of each sheet that could not be kept as
                         one, with the reason in its first line; an import passes over it

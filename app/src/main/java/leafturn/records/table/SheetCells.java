@@ -1,8 +1,10 @@
 package leafturn.records.table;
 
 import java.util.ArrayList;
+import java.util.HashSet;
 import java.util.List;
 import java.util.Map;
+import java.util.Set;
 import java.util.TreeMap;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
@@ -62,14 +64,7 @@ final class SheetCells {
     List<String> headings = rows.get(0).cells();
     checkHeadings(headings);
     List<Table.Row> under = rows.stream().skip(1).map(row -> cut(row, headings.size())).toList();
-    int headingRow = rows.get(0).number();
-    merged.stream()
-        .filter(range -> reaches(range, headingRow, headings.size()))
-        .forEach(
-            range ->
-                faults.add(
-                    "%s is one merged cell; split it and fill in each of its cells."
-                        .formatted(range)));
+    tellMerged(headings.size());
     faults.throwIfAny();
     List<String> notes = new ArrayList<>();
     if (formulas > 0) {
@@ -117,14 +112,29 @@ final class SheetCells {
     return new Table.Row(row.number(), cells.subList(0, columns), within);
   }
 
-  private static boolean reaches(String range, int headingRow, int columns) {
-    String[] ends = range.split(":", 2);
-    Matcher first = REFERENCE.matcher(ends[0]);
-    Matcher last = REFERENCE.matcher(ends[ends.length - 1]);
-    return first.matches()
-        && last.matches()
-        && Integer.parseInt(last.group(2)) >= headingRow
-        && column(first.group(1)) < columns;
+  /** A merged heading leaves columns without a name; any other cell is a fault of its rows. */
+  private void tellMerged(int columns) {
+    int headingRow = rows.get(0).number();
+    Set<Integer> told = new HashSet<>();
+    for (String range : merged) {
+      String[] ends = range.split(":", 2);
+      Matcher first = REFERENCE.matcher(ends[0]);
+      Matcher last = REFERENCE.matcher(ends[ends.length - 1]);
+      if (!first.matches() || !last.matches() || column(first.group(1)) >= columns) {
+        continue;
+      }
+      String sentence =
+          "%s is one merged cell; split it and fill in each of its cells.".formatted(range);
+      int from = Integer.parseInt(first.group(2));
+      int to = Integer.parseInt(last.group(2));
+      if (from <= headingRow && headingRow <= to) {
+        faults.add(sentence);
+      }
+      rows.stream()
+          .map(Table.Row::number)
+          .filter(row -> row > headingRow && row >= from && row <= to && told.add(row))
+          .forEach(row -> rowFaults.add(new Table.RowFault(row, sentence)));
+    }
   }
 
   private void readRow(PartXml xml) throws XMLStreamException {

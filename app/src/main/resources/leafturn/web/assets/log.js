@@ -8,10 +8,12 @@ import { picture } from "./picture.js";
 import * as queue from "./queue.js";
 import { SIGN_IN } from "./send.js";
 import { showUnsent } from "./unsent.js";
-import { dayWords, meaning, today } from "./words.js";
+import { dayOfEntry, meaning, today } from "./words.js";
 
 const page = document.querySelector("[data-log]");
 const find = (name) => page.querySelector(`[data-${name}]`);
+/** The entry that the page says is kept for later, or null. */
+let toldLater = null;
 let person = page.dataset.person ? { id: page.dataset.person, name: page.dataset.personName } : null;
 
 // ---- One entry.
@@ -64,6 +66,7 @@ async function save(details, form) {
 
 async function entryOf(details, form) {
   const file = form.elements.photograph.files[0];
+  const earlier = (await queue.entries()).find((one) => one.id === form.dataset.correcting);
   const given = [...new FormData(form)].filter(([, value]) => typeof value === "string" && value.trim() !== "");
   const fields = given.filter(([name]) => !["_token", "id", "as"].includes(name));
   return {
@@ -73,10 +76,12 @@ async function entryOf(details, form) {
     as: details.dataset.as,
     units: page.dataset.units,
     fields,
-    photograph: file ? await picture(file) : null,
+    // A form cannot be given the photograph of the entry that it corrects.
+    photograph: file ? await picture(file) : (earlier?.photograph ?? null),
     heading: details.querySelector(".done").textContent,
     day: form.elements.day.value,
-    details: detailsOf(form),
+    thisYear: (page.dataset.fixedDay || today(page.dataset.timeZone)).slice(0, 4),
+    details: [...detailsOf(form), ...(!file && earlier?.photograph ? ["with a photograph"] : [])],
     keptAt: new Date().toISOString(),
     state: "waiting",
     faults: [],
@@ -104,7 +109,7 @@ function detailsOf(form) {
 /** Sends, and tells what became of the entry: in the book, to be corrected, or kept until later. */
 async function told(entry, details, form, typed) {
   const sentence = find("outcome");
-  const what = `${entry.heading}, ${dayWords(entry.day)}`;
+  const what = `${entry.heading}, ${dayOfEntry(entry)}`;
   sentence.textContent = `Kept on this phone: ${what}. Sending …`;
   sentence.hidden = false;
   const outcome = await sendNow();
@@ -117,12 +122,36 @@ async function told(entry, details, form, typed) {
     showFaults(form, left.faults);
     return;
   }
+  tellWhetherKept(left, what, outcome);
+  begin(details, form, typed);
+}
+
+function tellWhetherKept(left, what, outcome) {
+  const sentence = find("outcome");
   sentence.textContent = left ? `Kept on this phone, not sent yet: ${what}.` : `In the book: ${what}.`;
   if (left && outcome === SIGN_IN) {
     sentence.append(" ", wayToSignIn());
   }
   setAdviceAside(Boolean(left));
-  begin(details, form, typed);
+  toldLater = left ? { id: left.id, what } : null;
+}
+
+/** While the page stays open an entry that it kept for later may be sent, refused or discarded. */
+async function tellWhatBecame({ data }) {
+  const last = toldLater;
+  if (!last) {
+    return;
+  }
+  if (data.sent === last.id) {
+    tellWhetherKept(null, last.what);
+    return;
+  }
+  const left = (await queue.entries()).find((one) => one.id === last.id);
+  if (left?.state !== "waiting" && toldLater === last) {
+    // The list of what is not in the book says what is wrong with it, if it is still there.
+    toldLater = null;
+    find("outcome").hidden = true;
+  }
 }
 
 /** What was advised before this entry no longer holds. */
@@ -198,6 +227,7 @@ async function start() {
   page.querySelectorAll("details[data-as]").forEach(prepare);
   offerSearch(page);
   await showUnsent(find("unsent"), () => person?.id);
+  queue.onChange(tellWhatBecame);
   await correct();
 }
 

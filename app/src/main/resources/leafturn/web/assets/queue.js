@@ -45,13 +45,13 @@ async function within(store, mode, steps) {
   });
 }
 
-function changed() {
+function changed(how = {}) {
   const channel = new BroadcastChannel(DATABASE);
-  channel.postMessage("changed");
+  channel.postMessage(how);
   channel.close();
 }
 
-/** Calls back whenever something was kept, sent or discarded, here or in another tab. */
+/** Calls back whenever something was kept, sent or discarded, here or in another tab; data.sent is what was sent. */
 export function onChange(callback) {
   new BroadcastChannel(DATABASE).onmessage = callback;
 }
@@ -76,21 +76,27 @@ export function remove(entry) {
   return replace(entry, (store) => store.delete(entry.id));
 }
 
+/** Removes an entry that the book acknowledged, unless it was corrected since. */
+export function sent(entry) {
+  return replace(entry, (store) => store.delete(entry.id), { sent: entry.id });
+}
+
 /** Notes what the book said to an entry, unless it was corrected since. */
 export function note(entry, answer) {
   return replace(entry, (store, stored) => store.put({ ...stored, ...answer }));
 }
 
-async function replace(entry, step) {
-  await within(ENTRIES, "readwrite", (store) => {
+async function replace(entry, step, how) {
+  const done = await within(ENTRIES, "readwrite", (store, answer) => {
     const request = store.get(entry.id);
     request.onsuccess = () => {
       if (request.result?.keptAt === entry.keptAt) {
         step(store, request.result);
+        answer(true);
       }
     };
   });
-  changed();
+  changed(done ? how : {});
 }
 
 /** What the book told last about the person and the lawns; undefined where nothing is kept. */

@@ -45,9 +45,7 @@ function line(entry) {
   item.append(element("p", entry.lawn.title, "what"));
   item.append(element("p", entryWords(entry)));
   item.append(element("p", reason(entry), entry.state === "waiting" ? "detail" : "fault"));
-  if (entry.state !== "waiting") {
-    item.append(actions(entry));
-  }
+  item.append(actions(entry));
   return item;
 }
 
@@ -61,7 +59,7 @@ function reason(entry) {
 function actions(entry) {
   const row = document.createElement("p");
   row.className = "actions";
-  if (entry.state === "faulty") {
+  if (entry.state !== "taken") {
     const correct = element("a", "Correct it", "button");
     correct.href = `/lawns/${entry.lawn.address}/log#entry-${entry.id}`;
     row.append(correct);

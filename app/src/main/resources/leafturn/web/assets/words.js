@@ -14,9 +14,15 @@ export function momentWords(iso) {
   return MOMENT.format(new Date(iso)).replace(",", "");
 }
 
+/** The day of an entry, with its year where that is another one than the year it was typed in. */
+export function dayOfEntry({ day, thisYear }) {
+  const words = dayWords(day);
+  return day && thisYear && !day.startsWith(thisYear) ? `${words} ${day.slice(0, 4)}` : words;
+}
+
 /** What an entry says, for instance "Watered for Friday 29 May · Water given: 12 mm". */
 export function entryWords(entry) {
-  return [`${entry.heading} for ${dayWords(entry.day)}`, ...entry.details].join(" · ");
+  return [`${entry.heading} for ${dayOfEntry(entry)}`, ...entry.details].join(" · ");
 }
 
 /** The day it is in a time zone, by this phone's clock or at a moment: 2015-05-29. */

@@ -147,19 +147,32 @@ class WorkbookTest {
   }
 
   @Test
-  void mergedCellsAreFaults() {
-    byte[] bytes =
-        new SampleWorkbook()
-            .part(
-                "xl/worksheets/sheet1.xml",
-                "<worksheet><sheetData>"
-                    + row(text("A1", "a") + text("B1", "b"))
-                    + row(text("A2", "x"))
-                    + "</sheetData><mergeCells><mergeCell ref=\"B2:B4\"/>"
-                    + "<mergeCell ref=\"F1:G1\"/></mergeCells></worksheet>")
-            .bytes();
+  void mergedCellsAreFaultsOfTheirRows() {
+    String sentence = "B2:B4 is one merged cell; split it and fill in each of its cells.";
+    assertThat(TableFile.read("a.xlsx", merged("B2:B4"), null).rowFaults())
+        .containsExactly(new Table.RowFault(2, sentence), new Table.RowFault(3, sentence));
+  }
+
+  @Test
+  void aMergedHeadingIsAFaultOfTheFile() {
+    byte[] bytes = merged("A1:B1");
     assertThatThrownBy(() -> TableFile.read("a.xlsx", bytes, null))
-        .hasMessage("a.xlsx: B2:B4 is one merged cell; split it and fill in each of its cells.");
+        .hasMessage("a.xlsx: A1:B1 is one merged cell; split it and fill in each of its cells.");
+  }
+
+  /** Two columns with a merged range, and one beyond them that does no harm. */
+  private static byte[] merged(String range) {
+    return new SampleWorkbook()
+        .part(
+            "xl/worksheets/sheet1.xml",
+            "<worksheet><sheetData>"
+                + row(text("A1", "a") + text("B1", "b"))
+                + row(text("A2", "x"))
+                + row(text("A3", "y"))
+                + "</sheetData><mergeCells><mergeCell ref=\""
+                + range
+                + "\"/><mergeCell ref=\"F1:G1\"/></mergeCells></worksheet>")
+        .bytes();
   }
 
   @Test

@@ -1,0 +1,66 @@
+package leafturn.web;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import java.net.http.HttpResponse;
+import java.util.HashMap;
+import java.util.Map;
+import java.util.UUID;
+import leafturn.quantity.Units;
+import leafturn.records.people.People;
+import leafturn.records.people.Person;
+import leafturn.records.sheet.Done;
+import leafturn.records.sheet.Kind;
+import org.junit.jupiter.api.Test;
+
+/** What a form of the log becomes in the book. */
+class LogIntakeTest extends DemoSite {
+  private static final String LOG = "/lawns/linden-house-back/log";
+
+  private final String id = UUID.randomUUID().toString();
+
+  @Test
+  void aDayToComeIsToldAtOnceWithTheOtherFaults() throws Exception {
+    HttpResponse<String> answer =
+        log("limed", Map.of("day", "2015-05-29", "gPerM2", "lots"));
+    assertThat(answer.statusCode()).isEqualTo(422);
+    assertThat(answer.body())
+        .contains("2 things are to be put right", "Friday 29 May 2015 has not come yet", "lots");
+  }
+
+  @Test
+  void aUsualHeightIsShownToTheTenthOfAnInchAndKeptToTheMillimetre() throws Exception {
+    inUsUnits();
+    assertThat(visitor.read(LOG)).contains("value=\"2.5\"").doesNotContain("2.52");
+    log("returned", Map.of("day", "2015-05-27", "heightAfterMm", "2.5"));
+    assertThat(cutToMm()).isEqualTo(64);
+  }
+
+  @Test
+  void aTypedHeightIsKeptAsTyped() throws Exception {
+    inUsUnits();
+    log("returned", Map.of("day", "2015-05-27", "heightAfterMm", "2"));
+    assertThat(cutToMm()).isEqualTo(50.8);
+  }
+
+  private void inUsUnits() {
+    book.write(
+        "test",
+        writing -> {
+          People.setUnits(writing, Person.LOCAL_OWNER, Units.US);
+          return true;
+        });
+  }
+
+  private HttpResponse<String> log(String as, Map<String, String> fields) throws Exception {
+    Map<String, String> sent = new HashMap<>(fields);
+    sent.putAll(Map.of("id", id, "as", as));
+    return visitor.send(LOG, sent);
+  }
+
+  private Double cutToMm() {
+    Done done =
+        book.read(reading -> reading.find(Kind.LOG, id)).orElseThrow().content().done();
+    return ((Done.Mown) done).heightAfterMm();
+  }
+}
