@@ -21,7 +21,10 @@ public enum ClippingsFate {
     return returnedFraction <= NONE ? COLLECTED : PARTLY_RETURNED;
   }
 
-  /** In words: "returned", "collected", or how much was returned; for some "clippings left", "bagged". */
+  /**
+   * In words: "returned", "collected", or how much was returned; for some "clippings left",
+   * "bagged".
+   */
   public static String words(double returnedFraction, Units units) {
     return switch (of(returnedFraction)) {
       case RETURNED -> units.told("returned");

@@ -21,8 +21,7 @@ class LogIntakeTest extends DemoSite {
 
   @Test
   void aDayToComeIsToldAtOnceWithTheOtherFaults() throws Exception {
-    HttpResponse<String> answer =
-        log("limed", Map.of("day", "2015-05-29", "gPerM2", "lots"));
+    HttpResponse<String> answer = log("limed", Map.of("day", "2015-05-29", "gPerM2", "lots"));
     assertThat(answer.statusCode()).isEqualTo(422);
     assertThat(answer.body())
         .contains("2 things are to be put right", "Friday 29 May 2015 has not come yet", "lots");
@@ -59,8 +58,7 @@ class LogIntakeTest extends DemoSite {
   }
 
   private Double cutToMm() {
-    Done done =
-        book.read(reading -> reading.find(Kind.LOG, id)).orElseThrow().content().done();
+    Done done = book.read(reading -> reading.find(Kind.LOG, id)).orElseThrow().content().done();
     return ((Done.Mown) done).heightAfterMm();
   }
 }

@@ -130,7 +130,8 @@ class UsReaderTest extends DemoSite {
     }
     assertThat(visitor.read("/lawns/" + LAWN + "/log"))
         .contains("Mown, clippings left", "Mown, bagged", "Mown, part of the clippings left");
-    assertThat(visitor.read("/lawns/" + LAWN)).contains("Last entry</dt><dd>Mown on", "% of the clippings left");
+    assertThat(visitor.read("/lawns/" + LAWN))
+        .contains("Last entry</dt><dd>Mown on", "% of the clippings left");
   }
 
   @Test

@@ -1,0 +1,92 @@
+package leafturn.browser;
+
+import static com.microsoft.playwright.assertions.PlaywrightAssertions.assertThat;
+import static leafturn.browser.ServedBook.LAWN;
+import static org.assertj.core.api.Assertions.assertThat;
+
+import com.microsoft.playwright.BrowserContext;
+import com.microsoft.playwright.Locator;
+import java.nio.file.Path;
+import leafturn.browser.Chromium.Window;
+import leafturn.records.sheet.Done;
+import leafturn.records.sheet.LogSheet;
+import org.junit.jupiter.api.AfterAll;
+import org.junit.jupiter.api.AfterEach;
+import org.junit.jupiter.api.BeforeAll;
+import org.junit.jupiter.api.BeforeEach;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.TestInstance;
+import org.junit.jupiter.api.TestInstance.Lifecycle;
+import org.junit.jupiter.api.io.TempDir;
+
+/** What can be done with entries that wait on the phone, on the page that kept them. */
+@TestInstance(Lifecycle.PER_CLASS)
+class PhoneLogWaitingTest {
+  private static final double LONG_ENOUGH_MS = 120_000;
+
+  private Chromium chromium;
+  private ServedBook book;
+  private BrowserContext phone;
+
+  @BeforeAll
+  void startBrowser() {
+    chromium = new Chromium();
+  }
+
+  @AfterAll
+  void stopBrowser() {
+    chromium.close();
+  }
+
+  @BeforeEach
+  void start(@TempDir Path folder) throws Exception {
+    book = ServedBook.start(folder.resolve("book"));
+    phone = chromium.window(Window.PHONE);
+    phone.setDefaultTimeout(LONG_ENOUGH_MS);
+  }
+
+  @AfterEach
+  void stop() throws Exception {
+    phone.close();
+    book.close();
+  }
+
+  @Test
+  void thePageThatKeptAnEntryTellsWhenItWasSent() {
+    LogJourney journey = withoutConnection();
+    water(journey, "12");
+    assertThat(journey.outcome())
+        .hasText("Kept on this phone, not sent yet: Watered, Thursday 28 May.");
+    phone.setOffline(false);
+    journey.awaitUnsent(0);
+    assertThat(journey.outcome()).hasText("In the book: Watered, Thursday 28 May.");
+  }
+
+  @Test
+  void whatWaitsIsCorrectedOrDiscardedWithoutAConnection() throws Exception {
+    LogJourney journey = withoutConnection();
+    water(journey, "12");
+    journey.choose("watered").type("watered", "day", "2014-05-28");
+    journey.type("watered", "waterMm", "5").save("watered");
+    Locator last = journey.awaitUnsent(2).unsent().last();
+    assertThat(last).containsText("Watered for Wednesday 28 May 2014");
+    last.locator("button").click();
+    last.locator("button").last().click();
+    journey.awaitUnsent(1).unsent().locator("a").click();
+    journey.type("watered", "waterMm", "13").save("watered");
+    phone.setOffline(false);
+    journey.awaitUnsent(0);
+    assertThat(book.newEntries()).extracting(LogSheet::done).containsExactly(new Done.Watered(13));
+  }
+
+  private LogJourney withoutConnection() {
+    LogJourney journey = new LogJourney(phone.newPage(), book.url("")).prepare();
+    journey.openLawn(LAWN);
+    phone.setOffline(true);
+    return journey;
+  }
+
+  private static void water(LogJourney journey, String mm) {
+    journey.choose("watered").type("watered", "waterMm", mm).save("watered");
+  }
+}
