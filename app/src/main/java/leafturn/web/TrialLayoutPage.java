@@ -4,6 +4,7 @@ import java.util.ArrayList;
 import java.util.List;
 import leafturn.quantity.DisplayNumber;
 import leafturn.quantity.Units;
+import leafturn.records.trial.LayoutDoubts;
 import leafturn.records.trial.TrialPlanText;
 import leafturn.reports.DayWords;
 import leafturn.reports.TapeWords;
@@ -26,6 +27,7 @@ import leafturn.trials.design.layout.TrialLayout;
  * @param drawn how it was drawn, in a sentence
  * @param draws how often it was drawn, in a sentence
  * @param hash SHA-256 of the plan it was drawn from
+ * @param doubts what of it stands in the way of a verdict, in sentences
  * @param why why there is no layout, or empty
  * @param lawns with their maps
  * @param walk of each date
@@ -41,6 +43,7 @@ public record TrialLayoutPage(
     String drawn,
     String draws,
     String hash,
+    List<String> doubts,
     String why,
     List<Lawn> lawns,
     List<Walk> walk,
@@ -85,7 +88,7 @@ public record TrialLayoutPage(
   /** A page that says why there is no layout. */
   static TrialLayoutPage without(String id, String name, String why) {
     return new TrialLayoutPage(
-        id, name, "", "", "", why, List.of(), List.of(), "", false, false, "", "");
+        id, name, "", "", "", List.of(), why, List.of(), List.of(), "", false, false, "", "");
   }
 
   /** The page of a layout. */
@@ -101,6 +104,7 @@ public record TrialLayoutPage(
                 layout.plan().seed()),
         draws,
         TrialPlanText.sha256(layout.plan()),
+        LayoutDoubts.of(layout),
         "",
         layout.lawns().stream().map(lawn -> lawn(layout, lawn, units)).toList(),
         walks(layout),

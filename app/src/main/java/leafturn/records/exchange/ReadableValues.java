@@ -13,6 +13,7 @@ import leafturn.trials.analysis.data.Spelling;
 import leafturn.trials.design.Outcome;
 import leafturn.trials.observation.OutcomeReadings;
 import leafturn.trials.observation.Reading;
+import leafturn.trials.observation.ReadingValue;
 import leafturn.trials.observation.UsualRange;
 import org.jspecify.annotations.Nullable;
 
@@ -46,6 +47,10 @@ final class ReadableValues {
           return false;
         }
         doubts.forEach(doubt -> look.remarks.add(row, of, doubt + "."));
+      }
+      String below = ReadingValue.unwrittenLimit(reading);
+      if (below != null) {
+        look.remarks.add(row, of, below + ".");
       }
       return hasKnownNames(row, reading);
     } catch (OutcomeReadings.UnitFault unit) {

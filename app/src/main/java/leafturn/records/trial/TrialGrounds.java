@@ -85,19 +85,24 @@ public final class TrialGrounds {
   }
 
   private static List<ObservedPlot> plots(TrialLayout layout) {
-    return layout.plots().stream().map(plot -> observed(layout.plan(), plot)).toList();
+    return layout.lawns().stream()
+        .flatMap(
+            lawn ->
+                lawn.plots().stream()
+                    .map(plot -> observed(layout.plan(), plot, lawn.plots().size() == 2)))
+        .toList();
   }
 
   /** The unit of a square is its row, that of other layouts the block. */
-  private static ObservedPlot observed(TrialPlan plan, LaidPlot plot) {
+  private static ObservedPlot observed(TrialPlan plan, LaidPlot plot, boolean isOfTwo) {
     Design design = plan.arrangement().design();
     String lawn = plan.lawns().get(plot.unit().lawn()).name();
     String unit =
         design == Design.LATIN_SQUARE
             ? "row " + plot.unit().row()
             : design == Design.SPLIT_YARD ? lawn : lawn + ", block " + plot.unit().block();
-    Map<String, String> traits =
-        design == Design.SPLIT_YARD ? Map.of("side", plot.where()) : Map.of();
+    boolean halved = design == Design.SPLIT_YARD || design == Design.LISTED && isOfTwo;
+    Map<String, String> traits = halved ? Map.of("side", plot.where()) : Map.of();
     return new ObservedPlot(
         plot.code(), unit, plot.unit().arm(), plot.place().measured().getArea(), traits);
   }

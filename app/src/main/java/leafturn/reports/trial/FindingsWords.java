@@ -69,8 +69,7 @@ public final class FindingsWords {
           .formatted(name(found), found.table().dates().size(), dates(found));
     }
     if (found.effects().isEmpty()) {
-      return "Undecided: %s could not be tested; the warnings say why."
-          .formatted(EffectWords.name(found.outcome()));
+      return "Not tested: %s; the warnings say why.".formatted(EffectWords.name(found.outcome()));
     }
     List<String> sentences =
         found.effects().stream().map(effect -> effect(found, effect, words)).toList();
@@ -159,6 +158,15 @@ public final class FindingsWords {
   }
 
   private String undecided(OutcomeFindings found, Effect effect, EffectWords words) {
+    RandomisationTest drawn = found.support().randomisation();
+    if (drawn != null && drawn.leavesOpen()) {
+      return "Undecided: %s, %s; of the %d listed layouts the exact test cannot go below p = %s, so that no difference can be shown."
+          .formatted(
+              measured(found, effect, words),
+              interval95(effect, words),
+              drawn.layouts(),
+              EffectWords.plainP(drawn.smallestP()));
+    }
     String least =
         Double.isNaN(effect.leastDetectable())
             ? ""

@@ -7,6 +7,7 @@ import java.util.List;
 import java.util.Locale;
 import leafturn.quantity.Measure;
 import leafturn.quantity.Units;
+import leafturn.records.trial.LayoutDoubts;
 import leafturn.records.trial.TrialPlanText;
 import leafturn.reports.TapeWords;
 import leafturn.reports.figure.TrialMap;
@@ -55,6 +56,7 @@ public final class LayoutPaper {
     paragraph(
         "Design %s, seed %d. The same plan and seed give this layout again."
             .formatted(plan.arrangement().design().word().replace('-', ' '), plan.seed()));
+    LayoutDoubts.of(layout).forEach(this::paragraph);
     body.append("<p class=\"soft\">Plan ").append(TrialPlanText.sha256(plan)).append("</p>");
     body.append("<h2>What is kept the same</h2><ul>");
     protocol(plan.protocol());

@@ -8,6 +8,7 @@ import leafturn.quantity.DisplayNumber;
 import leafturn.quantity.Units;
 import leafturn.records.shape.Corner;
 import leafturn.records.shape.Patch;
+import leafturn.records.trial.LayoutDoubts;
 import leafturn.records.trial.LayoutText;
 import leafturn.records.trial.TrialPlanText;
 import leafturn.reports.TapeWords;
@@ -43,6 +44,7 @@ public record LayoutReport(
     long seed,
     String planSha256,
     String layoutSha256,
+    List<String> doubts,
     List<Lawn> lawns,
     List<Plot> plots,
     List<PlotCorner> corners,
@@ -121,6 +123,7 @@ public record LayoutReport(
         layout.plan().seed(),
         TrialPlanText.sha256(layout.plan()),
         LayoutText.sha256(layout),
+        LayoutDoubts.of(layout),
         layout.lawns().stream().map(LayoutReport::lawn).toList(),
         plots,
         corners,
@@ -224,6 +227,7 @@ public record LayoutReport(
     List<String> lines = new ArrayList<>();
     lines.add("%s: %s, seed %d".formatted(name, design, seed));
     lines.add("Plan " + planSha256);
+    lines.addAll(doubts);
     for (Lawn lawn : lawns) {
       lines.add("");
       lines.add(lawn.lawn());

@@ -47,6 +47,15 @@ class FindingsEdgesTest {
       List<String> arms,
       List<Contrast> contrasts,
       ToDoubleBiFunction<Plot, Integer> values) {
+    return findings(yards, arms, contrasts, values, Randomisation.free(1L));
+  }
+
+  private static Findings findings(
+      int yards,
+      List<String> arms,
+      List<Contrast> contrasts,
+      ToDoubleBiFunction<Plot, Integer> values,
+      Randomisation randomisation) {
     List<Plot> plots = new ArrayList<>();
     List<PlotReading> readings = new ArrayList<>();
     for (int yard = 1; yard <= yards; yard++) {
@@ -75,7 +84,7 @@ class FindingsEdgesTest {
             yards,
             true,
             Double.NaN,
-            Randomisation.free(1L),
+            randomisation,
             PlanRecord.NONE);
     return Findings.of(facts, plots, List.of(QUALITY), Map.of("quality", readings));
   }
@@ -114,6 +123,31 @@ class FindingsEdgesTest {
   }
 
   @Test
+  void aListThatCanShowNothingLeavesTheAnswerUndecided() {
+    List<String> codes = new ArrayList<>();
+    List<String> own = new ArrayList<>();
+    List<String> turned = new ArrayList<>();
+    for (int yard = 1; yard <= 8; yard++) {
+      codes.addAll(List.of(yard + "collected", yard + "returned"));
+      own.addAll(TWO);
+      turned.addAll(List.of("returned", "collected"));
+    }
+    Findings found =
+        findings(
+            8,
+            TWO,
+            List.of(MAIN),
+            noisy(3),
+            new Randomisation(
+                1L, TrialFacts.Sides.LISTED, codes, List.of(own, turned), List.of()));
+    assertThat(new FindingsView(found).headline())
+        .startsWith("Undecided: quality of 'returned' is")
+        .contains("of the 2 listed layouts the exact test cannot go below p = 1.00")
+        .doesNotContain("differs");
+    assertThat(words(found)).containsOnlyOnce("cannot go below").doesNotContain("differs:");
+  }
+
+  @Test
   void nothingIsToldTwice() {
     for (Findings found :
         List.of(
@@ -147,7 +181,7 @@ class FindingsEdgesTest {
             TWO,
             List.of(MAIN),
             (plot, date) -> plot.arm().equals("returned") ? Double.NaN : 6 + date);
-    assertThat(words(found)).contains("Undecided: quality could not be tested");
+    assertThat(words(found)).contains("Not tested: quality; the warnings say why");
     assertThat(found.outcomes().get(0).effects()).isEmpty();
     assertThatThrownBy(() -> findings(6, TWO, List.of(MAIN), (plot, date) -> Double.NaN))
         .isInstanceOf(TrialFaultException.class)
@@ -157,10 +191,10 @@ class FindingsEdgesTest {
   @Test
   void equalValuesAreToldAndNotTested() {
     Findings equal = findings(6, TWO, List.of(MAIN), (plot, date) -> 6);
-    assertThat(words(equal)).contains("Undecided: quality could not be tested");
+    assertThat(words(equal)).contains("Not tested: quality; the warnings say why");
     Findings shifted =
         findings(6, TWO, List.of(MAIN), (plot, date) -> plot.arm().equals("returned") ? 7 : 6);
-    assertThat(words(shifted)).contains("Undecided: quality could not be tested");
+    assertThat(words(shifted)).contains("Not tested: quality; the warnings say why");
   }
 
   @Test

@@ -42,7 +42,7 @@ final class OutcomeAnalysis {
         ModelColumns columns = new ModelColumns(facts, table, readings.baseline());
         effects = effects(columns, summaries.values(), pairs);
         support = support(columns, summaries.values(), pairs, effects);
-        effects = judged(effects, support.ordinal());
+        effects = judged(effects, support);
         addDrawn(effects, support.randomisation());
         warnings.addAll(readings.sensitivity(effects, this::effectsAt));
       }
@@ -152,6 +152,9 @@ final class OutcomeAnalysis {
     if (drawn == null || (effects.get(0).differs() && drawn.p() >= Effect.ALPHA)) {
       return;
     }
+    if (drawn.leavesOpen() && outcome.primary()) {
+      return;
+    }
     Effect effect = effects.get(0);
     if (drawn.smallestP() > Effect.ALPHA) {
       warnings.add(
@@ -190,10 +193,15 @@ final class OutcomeAnalysis {
             .formatted(pairs.units().get(far), deviation, without));
   }
 
-  private List<Effect> judged(List<Effect> effects, @Nullable OrdinalCheck ordinal) {
+  private List<Effect> judged(List<Effect> effects, Support support) {
     if (!outcome.primary()) {
       return effects;
     }
+    RandomisationTest drawn = support.randomisation();
+    if (drawn != null && drawn.leavesOpen()) {
+      return effects.stream().map(Effect::leftOpen).toList();
+    }
+    OrdinalCheck ordinal = support.ordinal();
     List<Effect> judged = new ArrayList<>();
     for (Effect effect : effects) {
       boolean asNumbers = effect.pAdjusted() < Effect.ALPHA;

@@ -115,8 +115,18 @@ public record RandomisationTest(
     return Math.abs(sum) - SAME * size;
   }
 
-  /** One layout, or it and its mirror image where the list holds both. */
-  private static double smallest(List<List<String>> allowed) {
+  /** Whether the stored list is too short to show a difference, whatever is measured. */
+  public boolean leavesOpen() {
+    return listed && smallestP > Effect.ALPHA;
+  }
+
+  /**
+   * The smallest p that a list can give: one layout, or it and its mirror image where the list
+   * holds both.
+   *
+   * @param allowed the layouts, an arm for each plot; at least one
+   */
+  public static double smallest(List<List<String>> allowed) {
     List<String> one = allowed.get(0);
     boolean mirrored =
         allowed.stream()

@@ -45,7 +45,13 @@ public record OutcomeReadings(
         faults.add(place(reading) + e.getMessage() + ".");
       }
     }
-    List<String> doubts = new OutlyingValues(outcome, clean).sentences();
+    List<String> doubts = new ArrayList<>(new OutlyingValues(outcome, clean).sentences());
+    for (CleanReading each : clean) {
+      String below = ReadingValue.unwrittenLimit(each.given());
+      if (below != null) {
+        doubts.add(place(each.given()) + below + ".");
+      }
+    }
     return new OutcomeReadings(outcome, clean, faults, doubts);
   }
 

@@ -45,6 +45,21 @@ public record ReadingValue(double value, boolean belowDetection) {
   }
 
   /**
+   * That a number stands below its detection limit without being written so, in a clause; null
+   * where it does not.
+   */
+  public static @Nullable String unwrittenLimit(Reading reading) {
+    String given = reading.value().strip();
+    Double limit = reading.detectionLimit();
+    boolean written = BELOW.matcher(given).matches() || WORDS.matcher(given).matches();
+    if (limit == null || written || !of(given, limit).belowDetection) {
+      return null;
+    }
+    return "%s stands below the detection limit of %2$s and is counted as <%2$s"
+        .formatted(given, OutlyingValues.number(limit));
+  }
+
+  /**
    * A value as it was given, with a decimal point where it has a decimal comma. Other texts stay as
    * they are.
    */

@@ -4,8 +4,11 @@ import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.within;
 
 import java.util.ArrayList;
+import java.util.Collections;
 import java.util.List;
 import java.util.Map;
+import java.util.Objects;
+import leafturn.trials.analysis.paired.PairedDifference.Verdict;
 import leafturn.trials.findings.TrialFacts.Design;
 import leafturn.trials.findings.TrialFacts.Randomisation;
 import org.junit.jupiter.api.Test;
@@ -80,6 +83,30 @@ class ListedLawnsClosedFormTest {
                     "In every listed layout 'collected' and 'returned' lie on the same plots:"));
     assertThat(warnings(codes, List.of(own, mirrored)))
         .noneMatch(each -> each.contains("listed layout"));
+  }
+
+  @Test
+  void aListThatCanShowNothingLeavesTheVerdictOpen() {
+    List<String> codes = new ArrayList<>();
+    List<String> own = new ArrayList<>();
+    List<String> mirrored = new ArrayList<>();
+    for (int plot = 0; plot < 2 * PLOTS; plot++) {
+      codes.add("P" + plot / PLOTS + plot % PLOTS);
+      own.add(arm(plot));
+      mirrored.add(arm(plot + 1));
+    }
+    for (List<List<String>> allowed :
+        List.of(List.of(own, mirrored), Collections.nCopies(40, own))) {
+      var found =
+          findings(2, new Randomisation(1L, TrialFacts.Sides.LISTED, codes, allowed, List.of()))
+              .outcomes()
+              .get(0);
+      RandomisationTest drawn = Objects.requireNonNull(found.support().randomisation());
+      assertThat(drawn.leavesOpen()).isEqualTo(allowed.size() == 2);
+      assertThat(found.effects().get(0).estimated().p()).isLessThan(0.05);
+      assertThat(found.effects().get(0).verdict())
+          .isEqualTo(allowed.size() == 2 ? Verdict.UNDECIDED : Verdict.DIFFERS);
+    }
   }
 
   private static List<String> warnings(List<String> codes, List<List<String>> allowed) {

@@ -1,5 +1,7 @@
 package leafturn.trials.analysis.numeric;
 
+import leafturn.trials.analysis.data.TrialFaultException;
+import org.hipparchus.exception.MathRuntimeException;
 import org.hipparchus.linear.Array2DRowRealMatrix;
 import org.hipparchus.linear.EigenDecompositionSymmetric;
 
@@ -87,7 +89,11 @@ public final class Matrices {
     }
   }
 
-  /** Eigenvalues and eigenvectors of a matrix that is symmetric up to rounding. */
+  /**
+   * Eigenvalues and eigenvectors of a matrix that is symmetric up to rounding.
+   *
+   * @throws TrialFaultException when its elements lie too far apart for them to be found
+   */
   public static EigenDecompositionSymmetric eigen(double[][] symmetric) {
     double[][] exact = new double[symmetric.length][symmetric.length];
     for (int i = 0; i < exact.length; i++) {
@@ -96,7 +102,12 @@ public final class Matrices {
         exact[j][i] = exact[i][j];
       }
     }
-    return new EigenDecompositionSymmetric(new Array2DRowRealMatrix(exact, false));
+    try {
+      return new EigenDecompositionSymmetric(new Array2DRowRealMatrix(exact, false));
+    } catch (MathRuntimeException noEnd) {
+      throw new TrialFaultException(
+          "The search for the variances found no end, since the values lie too far apart; look for one in another unit, or compare on the log scale.");
+    }
   }
 
   /**

@@ -1,16 +1,27 @@
 package leafturn.trials.analysis.numeric;
 
 import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.api.Assertions.assertThatThrownBy;
 import static org.assertj.core.api.Assertions.within;
 
 import java.util.Objects;
 import java.util.Random;
+import org.junit.jupiter.api.Test;
+import leafturn.trials.analysis.data.TrialFaultException;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.ValueSource;
 
 /** A factor times itself is the matrix, and an inverse times the matrix is 1. */
 class FactorsClosedFormTest {
+  @Test
+  void aMatrixWhoseEigenvaluesAreNotFoundIsRefusedInASentence() {
+    double[][] lost = {{1, Double.NaN, 0}, {Double.NaN, 1, 1}, {0, 1, 1}};
+    assertThatThrownBy(() -> Matrices.eigen(lost))
+        .isInstanceOf(TrialFaultException.class)
+        .hasMessageContaining("lie too far apart");
+  }
+
   @ParameterizedTest
   @ValueSource(ints = {1, 2, 3, 5, 31, 32, 33, 36, 63, 70, 97})
   void aLargeFactorSolvesInvertsAndHasTheDeterminant(int order) {

@@ -1,0 +1,69 @@
+package leafturn.records.trial;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Map;
+import leafturn.trials.design.layout.TrialLayout;
+import leafturn.trials.findings.Effect;
+import leafturn.trials.findings.RandomisationTest;
+import leafturn.trials.observation.Confounding;
+import leafturn.trials.observation.ObservedPlot;
+import leafturn.trials.observation.Remark;
+
+/** What of a layout will stand in the way of a verdict, told before anything is pegged out. */
+public final class LayoutDoubts {
+  private LayoutDoubts() {}
+
+  /** The sentences; none where treatments and places can be told apart. */
+  public static List<String> of(TrialLayout layout) {
+    List<String> doubts = new ArrayList<>();
+    List<List<String>> allowed = layout.plan().arrangement().allowedLayouts();
+    if (!allowed.isEmpty() && RandomisationTest.smallest(allowed) > Effect.ALPHA) {
+      doubts.add(
+          "With %d allowed layouts the exact test cannot go below p = %.3g, whatever is measured, so that findings will be undecided; allow more layouts, at least 20, or 40 with the mirror image of each."
+              .formatted(allowed.size(), RandomisationTest.smallest(allowed)));
+    }
+    if (layout.plots().stream().map(plot -> plot.unit().block()).distinct().count() > 1) {
+      sides(layout, doubts);
+    }
+    return doubts;
+  }
+
+  private static void sides(TrialLayout layout, List<String> doubts) {
+    List<ObservedPlot> plots = TrialGrounds.of(layout).plots();
+    refusals(plots)
+        .forEach(
+            sentence ->
+                doubts.add(
+                    sentence
+                        + " Findings of this layout will give no verdict: draw anew from another seed, or from a list of layouts with each treatment on both sides."));
+    if (plots.stream().allMatch(plot -> plot.traits().isEmpty())) {
+      refusals(inStrips(layout))
+          .forEach(
+              sentence ->
+                  doubts.add(sentence + " It came so by chance; look whether the ground slopes."));
+    }
+  }
+
+  private static List<String> refusals(List<ObservedPlot> plots) {
+    return new Confounding(plots)
+        .remarks(List.of()).stream()
+            .filter(remark -> remark.weight() == Remark.Weight.REFUSED)
+            .map(Remark::sentence)
+            .toList();
+  }
+
+  /** Plots by their strip within the block. */
+  private static List<ObservedPlot> inStrips(TrialLayout layout) {
+    return layout.plots().stream()
+        .map(
+            plot ->
+                new ObservedPlot(
+                    plot.code(),
+                    Integer.toString(plot.unit().block()),
+                    plot.unit().arm(),
+                    Double.NaN,
+                    Map.of("strip", "strip " + plot.unit().column())))
+        .toList();
+  }
+}
