@@ -73,7 +73,7 @@ class TrialSizeCommandTest {
     JsonNode report = JSON.readTree(run(Examples.file("soil-potassium.size.json"), "--json").out());
     assertThat(report.get("words").toString())
         .contains(
-            "More cores or dates cannot replace yards",
+            "More cores or dates help down to a floor, beyond which they cannot replace yards",
             "minimum detectable difference",
             "smallest margin of equivalence",
             "where a coin draws each yard's side");

@@ -36,7 +36,9 @@ class TrialSizeRoomTest extends DemoSite {
     String page = visitor.read(PAGE);
     assertThat(page)
         .contains("<h1>To find a difference of 0.5 with a power of 80\u00a0% takes 16 yards")
-        .contains("More ratings or dates cannot replace yards", "minimum detectable difference")
+        .contains(
+            "More ratings or dates help down to a floor, beyond which they cannot replace yards",
+            "minimum detectable difference")
         .contains("where a coin draws each yard's side", "Take care")
         .contains("<svg class=\"season-wide\"", "to show equivalence")
         .contains("Equivalence: two one-sided t tests at 5\u00a0% each")

@@ -148,7 +148,7 @@ public final class SizeWords {
       return;
     }
     words.add(
-        "More %s or dates cannot replace %s: of the variance of a difference in one %s (%s), %s or %s stays however many are taken."
+        "More %s or dates help down to a floor, beyond which they cannot replace %s: of the variance of a difference in one %s (%s), %s or %s stays however many are taken."
             .formatted(
                 numbers.samples(),
                 layout.units(),

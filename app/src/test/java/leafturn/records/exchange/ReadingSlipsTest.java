@@ -8,6 +8,7 @@ import com.fasterxml.jackson.databind.ObjectMapper;
 import java.io.IOException;
 import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
+import java.time.LocalDate;
 import java.util.List;
 import leafturn.records.Examples;
 import leafturn.records.InputException;
@@ -15,6 +16,9 @@ import leafturn.records.sheet.TrialSheet;
 import leafturn.records.table.Table;
 import leafturn.records.table.TableFile;
 import leafturn.records.trial.TrialGrounds;
+import leafturn.trials.design.Outcome;
+import leafturn.trials.observation.OutcomeReadings;
+import leafturn.trials.observation.ReadingValue;
 import org.assertj.core.api.InstanceOfAssertFactories;
 import org.assertj.core.api.ListAssert;
 import org.junit.jupiter.api.Test;
@@ -44,6 +48,44 @@ class ReadingSlipsTest {
                     .startsWith("r.csv, line 2, column E / unit: ")
                     .endsWith("So it is in 5 rows: line 2, line 3, line 4 and 2 more."),
             each -> assertThat(each).contains("line 7", "no outcome of the plan"));
+  }
+
+  @Test
+  void aValueBelowItsLimitThatIsNotWrittenSoIsTold() {
+    for (String value : List.of("0", "0.4", "<10", "nd", "10", "12")) {
+      var reading =
+          new leafturn.trials.observation.Reading(
+              "B1-1",
+              LocalDate.of(2026, 6, 2),
+              "soil_potassium",
+              value,
+              "mg/kg",
+              "Fen Laboratory",
+              "Mehlich-3",
+              10.0,
+              null,
+              null,
+              null,
+              null,
+              null);
+      boolean told = value.startsWith("0");
+      String sentence = value + " stands below the detection limit of 10 and is counted as <10";
+      assertThat(ReadingValue.unwrittenLimit(reading)).isEqualTo(told ? sentence : null);
+      Outcome potassium =
+          new Outcome(
+              "soil_potassium",
+              Outcome.Kind.SOIL,
+              "mg/kg",
+              10.0,
+              1000.0,
+              Outcome.Scale.LOG,
+              Outcome.Summary.LAST_DATE,
+              1.25,
+              false);
+      assertThat(OutcomeReadings.of(potassium, List.of(reading), null).doubts())
+          .hasSize(told ? 1 : 0)
+          .allMatch(each -> each.contains("B1-1") && each.contains(sentence));
+    }
   }
 
   @Test

@@ -138,8 +138,7 @@ class FindingsEdgesTest {
             TWO,
             List.of(MAIN),
             noisy(3),
-            new Randomisation(
-                1L, TrialFacts.Sides.LISTED, codes, List.of(own, turned), List.of()));
+            new Randomisation(1L, TrialFacts.Sides.LISTED, codes, List.of(own, turned), List.of()));
     assertThat(new FindingsView(found).headline())
         .startsWith("Undecided: quality of 'returned' is")
         .contains("of the 2 listed layouts the exact test cannot go below p = 1.00")

@@ -115,7 +115,7 @@ public final class Confounding {
     Map<String, Function<Reading, @Nullable String>> others = new LinkedHashMap<>();
     others.put("rater", Reading::rater);
     others.put("laboratory", Reading::laboratory);
-    others.put("method", Reading::method);
+    others.put("method", MethodChange.methodOf(readings));
     others.put("batch", Reading::batch);
     others.put("date", reading -> reading.date().toString());
     List<CrossTable> tables = new ArrayList<>();

@@ -1,10 +1,14 @@
 package leafturn.trials.observation;
 
 import java.util.ArrayList;
+import java.util.HashMap;
 import java.util.List;
+import java.util.Map;
 import java.util.Objects;
 import java.util.TreeSet;
 import java.util.function.Function;
+import java.util.stream.Stream;
+import leafturn.trials.analysis.data.Spelling;
 import org.jspecify.annotations.Nullable;
 
 /**
@@ -18,7 +22,7 @@ public final class MethodChange {
   /** What a change of method, laboratory or batch means. */
   public static List<Remark> remarks(List<Reading> readings) {
     List<Remark> remarks = new ArrayList<>();
-    TreeSet<String> methods = different(readings, Reading::method);
+    TreeSet<String> methods = different(readings, methodOf(readings));
     if (methods.size() > 1) {
       remarks.add(
           Remark.refused(
@@ -42,12 +46,12 @@ public final class MethodChange {
 
   private static Remark batches(List<Reading> readings, TreeSet<String> batches) {
     long cells =
-        readings.stream()
-            .filter(reading -> reading.batch() != null)
+        withBatch(readings)
             .map(reading -> reading.date() + "\n" + reading.batch())
             .distinct()
             .count();
-    boolean goWithDates = cells == batches.size();
+    long dates = withBatch(readings).map(Reading::date).distinct().count();
+    boolean goWithDates = cells == batches.size() && dates == batches.size();
     return goWithDates
         ? Remark.note(
             "Each batch of %s is another date: dates and batches cannot be told apart, treatments"
@@ -56,6 +60,32 @@ public final class MethodChange {
         : Remark.warning(
             "%s was measured in %d batches; they are taken as blocks.",
             name(readings), batches.size());
+  }
+
+  private static Stream<Reading> withBatch(List<Reading> readings) {
+    return readings.stream().filter(reading -> reading.batch() != null);
+  }
+
+  /**
+   * The method of a reading as it was first written: names that differ only in capitals, spaces or
+   * hyphens are one.
+   */
+  static Function<Reading, @Nullable String> methodOf(List<Reading> readings) {
+    Map<String, String> first = new HashMap<>();
+    for (Reading reading : readings) {
+      String method = reading.method();
+      if (method != null) {
+        first.putIfAbsent(bare(method), method);
+      }
+    }
+    return reading -> {
+      String method = reading.method();
+      return method == null ? null : first.getOrDefault(bare(method), method);
+    };
+  }
+
+  private static String bare(String method) {
+    return Spelling.plain(method).replaceAll("[\\p{Pd}_ ]", "");
   }
 
   private static String name(List<Reading> readings) {

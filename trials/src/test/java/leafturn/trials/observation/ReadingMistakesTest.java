@@ -82,6 +82,14 @@ class ReadingMistakesTest {
             measured("B2-1", MAY.plusDays(7), "100", "mg/kg", "Mehlich-3", "run 2", null));
     assertThat(sentences(MethodChange.remarks(batches), Weight.WARNING).get(0))
         .contains("2 batches", "blocks");
+    List<Reading> oneDay = batches.subList(0, 2);
+    assertThat(sentences(MethodChange.remarks(oneDay), Weight.WARNING).get(0)).contains("blocks");
+    assertThat(sentences(MethodChange.remarks(oneDay), Weight.NOTE)).isEmpty();
+    List<Reading> spelled =
+        List.of(
+            measured("B1-1", "120", "mg/kg", "Mehlich 3"),
+            measured("B1-2", "100", "mg/kg", "mehlich-3"));
+    assertThat(MethodChange.remarks(spelled)).isEmpty();
   }
 
   @Test

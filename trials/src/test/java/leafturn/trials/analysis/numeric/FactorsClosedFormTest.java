@@ -6,7 +6,6 @@ import static org.assertj.core.api.Assertions.within;
 
 import java.util.Objects;
 import java.util.Random;
-import org.junit.jupiter.api.Test;
 import leafturn.trials.analysis.data.TrialFaultException;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
