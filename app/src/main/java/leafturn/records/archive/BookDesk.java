@@ -91,8 +91,12 @@ public final class BookDesk implements AutoCloseable {
 
   private void put(Question question, String text) throws IOException {
     Path part = Files.createTempFile(door.answer(question).getParent(), "answer", ".part");
-    Files.writeString(part, text, StandardCharsets.UTF_8);
-    Files.move(part, door.answer(question), StandardCopyOption.ATOMIC_MOVE);
+    try {
+      Files.writeString(part, text, StandardCharsets.UTF_8);
+      Files.move(part, door.answer(question), StandardCopyOption.ATOMIC_MOVE);
+    } finally {
+      Files.deleteIfExists(part);
+    }
   }
 
   private void refuse(Question question, List<String> sentences) {

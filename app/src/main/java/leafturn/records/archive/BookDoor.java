@@ -17,7 +17,8 @@ import java.util.regex.Pattern;
  * book's. Whoever may write there may write to the book itself, so no further secret is needed, and
  * nothing is listened to on the network. A question is {@code ID.archive} or {@code ID.check}; the
  * holder takes it by renaming it to {@code ID.taken}, and answers with {@code ID.zip}, {@code
- * ID.json} or, when it cannot, {@code ID.fault}.
+ * ID.json} or, when it cannot, {@code ID.fault}, or {@code ID.unwritten} where nothing can be
+ * written.
  */
 final class BookDoor {
   private static final String FOLDER = "questions";
@@ -106,8 +107,19 @@ final class BookDoor {
 
   void refuse(Question question, List<String> sentences) throws IOException {
     Path part = file(question, "part");
-    Files.write(part, sentences, StandardCharsets.UTF_8);
-    Files.move(part, file(question, "fault"));
+    try {
+      Files.write(part, sentences, StandardCharsets.UTF_8);
+      Files.move(part, file(question, "fault"));
+    } catch (IOException e) {
+      // A file that is there already can be renamed on a disk that is full.
+      file(question, "taken").toFile().renameTo(file(question, "unwritten").toFile());
+      throw e;
+    }
+  }
+
+  /** True when an answer could not even be refused in words. */
+  boolean unwritten(Question question) {
+    return Files.exists(file(question, "unwritten"));
   }
 
   /** Why a question was not answered; empty while it was not refused. */
@@ -124,7 +136,8 @@ final class BookDoor {
 
   /** Removes whatever is left of a question. */
   void forget(Question question) {
-    for (String ending : List.of("archive", "check", "taken", "zip", "json", "fault", "part")) {
+    for (String ending :
+        List.of("archive", "check", "taken", "zip", "json", "fault", "unwritten", "part")) {
       file(question, ending).toFile().delete();
     }
   }

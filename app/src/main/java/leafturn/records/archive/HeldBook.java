@@ -70,6 +70,11 @@ final class HeldBook {
       if (refusal.isPresent()) {
         throw new InputException(refusal.get());
       }
+      if (door.unwritten(question)) {
+        throw new InputException(
+            "%s: the process that holds the book cannot write its answer there; make room on the disk and ask again."
+                .formatted(folder));
+      }
       Duration waited = Duration.ofNanos(System.nanoTime() - begun);
       Duration most = door.taken(question) ? TO_BE_ANSWERED : TO_BE_TAKEN;
       if (waited.compareTo(most) > 0) {
