@@ -4,6 +4,9 @@ import static org.assertj.core.api.Assertions.assertThat;
 
 import java.util.Map;
 import java.util.UUID;
+import leafturn.quantity.Units;
+import leafturn.records.people.People;
+import leafturn.records.people.Person;
 import leafturn.records.sheet.Kind;
 import org.junit.jupiter.api.Test;
 
@@ -51,6 +54,20 @@ class PastAdviceRoomTest extends DemoSite {
         .containsPattern("Dry from about \\d+ to \\d+ by forecast")
         .containsPattern("Clippings seen for \\d+ \\(\\d+ to \\d+\\) days by forecast")
         .doesNotContain("style=");
+  }
+
+  @Test
+  void adviceGivenInOtherUnitsSaysSo() throws Exception {
+    visitor.read(LAWN);
+    awaitAdvice(1);
+    assertThat(visitor.read(LAWN + "/advice")).doesNotContain("as given, in");
+    book.write(
+        "test",
+        writing -> {
+          People.setUnits(writing, Person.LOCAL_OWNER, Units.US);
+          return true;
+        });
+    assertThat(visitor.read(LAWN + "/advice")).contains("as given, in mm");
   }
 
   @Test
