@@ -52,7 +52,7 @@ class TrialReportCommandTest {
     String html = html(DATA, Files.readString(MODEL));
     assertThat(html)
         .contains("Potassium ppm differs", "margin that matters: a ratio of 1.1 either way")
-        .contains("the paired result and the mixed model agree")
+        .contains("the paired result and the mixed model of one season")
         .contains("yard 8, returned");
   }
 

@@ -69,6 +69,17 @@ class TrialSizeCommandTest {
   }
 
   @Test
+  void aPowerThatFallsShortIsNotRoundedUpToWhatIsWanted() throws IOException {
+    Ran ran =
+        asked(
+            "{\"design\": \"split-yard\", \"units\": 10, \"sdOfDifference\": 1, \"difference\": 1, \"margin\": 1}");
+    assertThat(ran.out().replaceAll("\\s+", " "))
+        .contains(
+            "takes 11 yards",
+            "10 yards show a difference within ±1 with a power of just under 80 %");
+  }
+
+  @Test
   void theAnswerInWordsAndNumbers() throws IOException {
     JsonNode report = JSON.readTree(run(Examples.file("soil-potassium.size.json"), "--json").out());
     assertThat(report.get("words").toString())

@@ -81,7 +81,7 @@ class TrialFindingsRoomTest extends DemoSite {
         .contains("Yards: 8 started, 8 with a whole season.", "trial-wide", "trial-narrow")
         .contains("The layout was drawn once before the plan was frozen.")
         .contains("margin that matters: ±0.5", "SHA-256 is")
-        .contains("the paired result and the mixed model agree", "All values")
+        .contains("the paired result and the mixed model of one season", "All values")
         .contains("There are no readings of soil_potassium")
         .doesNotContain("style=", "no difference", "no effect");
     List<String> told =

@@ -181,10 +181,12 @@ public final class OutcomeView {
 
   private void addCheck(List<String> all) {
     SelfCheck check = found.support().selfCheck();
-    if (check != null) {
+    // Without a mixed model of the seasons a warning says that nothing needs to agree.
+    if (check != null && !(check.holds() && Double.isNaN(check.f()))) {
       all.add(
           check.holds()
-              ? "Self-check: the data are balanced, and the paired result and the mixed model agree."
+              ? "Self-check: the data are balanced, and the paired result and the mixed model of one season's value for each plot agree (F = t² = %s); the F of other models, as of all dates, may differ."
+                  .formatted(DisplayNumber.significant(check.f(), 4))
               : "Self-check failed: the data are balanced, but the paired result and the mixed model do not agree; do not rely on this analysis, and tell those who keep the program.");
     }
   }

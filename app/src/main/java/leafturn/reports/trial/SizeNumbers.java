@@ -70,6 +70,12 @@ final class SizeNumbers {
         + "\u00a0%";
   }
 
+  /** A power that falls short of what is wanted is not rounded up to it. */
+  static String power(double power, double wanted) {
+    String rounded = percent(power);
+    return power < wanted && rounded.equals(percent(wanted)) ? "just under " + rounded : rounded;
+  }
+
   /** A number to three digits, without zeros at its end. */
   static String number(double value) {
     String digits = DisplayNumber.significant(value, 3);

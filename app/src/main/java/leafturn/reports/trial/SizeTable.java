@@ -29,20 +29,23 @@ public record SizeTable(List<String> headings, List<List<String>> rows) {
             (log ? "smallest ratio found at " : "smallest difference found at ") + wanted,
             "chance to show equivalence",
             (log ? "narrowest ratio shown at " : "narrowest margin shown at ") + wanted);
-    return new SizeTable(headings, answer.table().stream().map(row -> cells(row, log)).toList());
+    return new SizeTable(
+        headings, answer.table().stream().map(row -> cells(row, document)).toList());
   }
 
-  private static List<String> cells(AtUnits row, boolean log) {
+  private static List<String> cells(AtUnits row, SizeDocument document) {
+    boolean log = document.log();
+    double wanted = document.size().power();
     return List.of(
         Integer.toString(row.units()),
-        share(row.power()),
+        share(row.power(), wanted),
         effect(row.detectable(), log),
-        share(row.equivalencePower()),
+        share(row.equivalencePower(), wanted),
         effect(row.smallestMargin(), log));
   }
 
-  private static String share(double power) {
-    return Double.isNaN(power) ? "-" : SizeNumbers.percent(power);
+  private static String share(double power, double wanted) {
+    return Double.isNaN(power) ? "-" : SizeNumbers.power(power, wanted);
   }
 
   private static String effect(double difference, boolean log) {

@@ -102,7 +102,7 @@ public final class SizeWords {
               .formatted(
                   SizeNumbers.capital(numbers.count(at.units())),
                   numbers.effect(question.difference()),
-                  SizeNumbers.percent(at.power())));
+                  SizeNumbers.power(at.power(), question.power())));
     }
     words.add(
         "The minimum detectable difference, which %s find with a power of %s, is %s."
@@ -116,7 +116,7 @@ public final class SizeWords {
               .formatted(
                   SizeNumbers.capital(numbers.count(at.units())),
                   numbers.margin(question.margin()),
-                  SizeNumbers.percent(at.equivalencePower())));
+                  SizeNumbers.power(at.equivalencePower(), question.power())));
     }
     words.add(
         "The smallest margin of equivalence they can show with that power is %s."
@@ -130,7 +130,7 @@ public final class SizeWords {
             .formatted(
                 SizeNumbers.capital(numbers.count(at.units())),
                 numbers.effect(question.difference()),
-                SizeNumbers.percent(at.power()));
+                SizeNumbers.power(at.power(), question.power()));
     String wanted = SizeNumbers.percent(question.power());
     return at.power() < question.power()
         ? "%s, by the starting values of '%s'; %s is usual, and with less a true difference is easily missed: take more %s before you freeze."

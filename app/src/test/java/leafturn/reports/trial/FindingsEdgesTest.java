@@ -147,6 +147,23 @@ class FindingsEdgesTest {
   }
 
   @Test
+  void theSelfCheckNeverContradictsItself() {
+    var noise = noisy(1);
+    for (int apart : List.of(0, 3)) {
+      String words =
+          words(
+              findings(
+                  6,
+                  TWO,
+                  List.of(MAIN),
+                  (plot, date) ->
+                      noise.applyAsDouble(plot, date) + apart * (plot.code().charAt(0) - '0')));
+      assertThat(words.contains("need not agree")).isEqualTo(apart == 0);
+      assertThat(words.contains("Self-check: ")).isEqualTo(apart != 0);
+    }
+  }
+
+  @Test
   void nothingIsToldTwice() {
     for (Findings found :
         List.of(

@@ -5,14 +5,17 @@ import java.math.RoundingMode;
 import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.List;
+import leafturn.trials.analysis.data.Response;
 import leafturn.trials.analysis.data.Times;
 import leafturn.trials.analysis.diagnostics.DeletionResiduals;
+import leafturn.trials.analysis.diagnostics.OtherUnit;
 import leafturn.trials.analysis.fixed.Coefficient;
 import leafturn.trials.analysis.inference.MarginalTests;
 import leafturn.trials.analysis.inference.MeansAndContrasts.Contrast;
 import leafturn.trials.analysis.mixed.MixedFit;
 import leafturn.trials.analysis.model.DegreesOfFreedom;
 import leafturn.trials.analysis.model.OverTime;
+import leafturn.trials.analysis.model.TrialModel;
 
 /** What a reader of an analysis should know, in sentences. */
 final class AnalysisWarnings {
@@ -34,6 +37,7 @@ final class AnalysisWarnings {
           "The model leaves nothing of %s unexplained, so there is no error to judge by: F, p and intervals mean nothing here; look whether values were copied or computed from each other."
               .formatted(fit.model().response()));
     }
+    addOtherUnit(warnings, fit);
     addOrderOfWords(warnings, fit);
     fit.boundary().forEach(term -> warnings.add(boundary(term, fit.model().degreesOfFreedom())));
     coefficients.stream()
@@ -59,6 +63,20 @@ final class AnalysisWarnings {
     double mean = Arrays.stream(values).average().orElse(0);
     double spread = Arrays.stream(values).map(v -> (v - mean) * (v - mean)).average().orElse(0);
     return fit.residualVariance() < NOTHING * spread;
+  }
+
+  private static void addOtherUnit(List<String> warnings, MixedFit fit) {
+    Response response = fit.frame().response();
+    boolean log = fit.model().scale() == TrialModel.Scale.LOG;
+    double[] measured = response.values().clone();
+    for (int i = 0; i < measured.length; i++) {
+      measured[i] = log ? Math.exp(measured[i]) : measured[i];
+      measured[i] = response.belowDetection()[i] ? Double.NaN : measured[i];
+    }
+    String sentence = OtherUnit.sentence(response.name(), measured, fit.frame().lines());
+    if (sentence != null) {
+      warnings.add(sentence);
+    }
   }
 
   /** Positions among times that are words follow their letters unless the model orders them. */
