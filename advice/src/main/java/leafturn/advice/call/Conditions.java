@@ -84,7 +84,7 @@ final class Conditions {
         && prospect.heightMm(0) <= returnableMm()
         && BROKEN_BY_WET.containsAll(returnToday.broken())) {
       changes.add(
-          "If the leaves are dry after all: mow today and %s.".formatted(reader.giveBack()));
+          "If the leaves are dry after all: mow today and %s.".formatted(reader.giveBackAlone()));
     }
     tomorrow(plan, changes);
   }
@@ -99,7 +99,7 @@ final class Conditions {
         prospect.heightMm(1) <= prospect.cutHeightMm() / (1 - prospect.thirdAndTolerance());
     if (plan.day() > 1 && prospect.wet(1) && prospect.visit(1) && inTime) {
       changes.add(
-          say("If tomorrow brings dry hours after all: mow then and %s.", reader.giveBack()));
+          say("If tomorrow brings dry hours after all: mow then and %s.", reader.giveBackAlone()));
     }
   }
 

@@ -34,10 +34,10 @@ final class OptionWords {
     String day = Character.toUpperCase(name.charAt(0)) + name.substring(1);
     return switch (plan.choice()) {
       case MOW_AND_COLLECT -> day + ", " + reader.take();
-      case WAIT_FOR_DRY_HOURS -> day + " in the dry hours, " + reader.giveBack();
-      case DOUBLE_PASS -> day + ", two passes, " + reader.giveBack();
-      case CHOP_LEAVES_AND_RETURN -> day + ", chop leaves and " + reader.giveBack();
-      case WATER_IN_FIRST -> "Water in first; " + days.name(plan.day()) + ", " + reader.giveBack();
+      case WAIT_FOR_DRY_HOURS -> day + " in the dry hours, " + reader.giveBackAlone();
+      case DOUBLE_PASS -> day + ", two passes, " + reader.giveBackAlone();
+      case CHOP_LEAVES_AND_RETURN -> day + ", chop leaves and " + reader.giveBackAlone();
+      case WATER_IN_FIRST -> "Water in first; " + days.name(plan.day()) + ", " + reader.giveBackAlone();
       case LOWER_ONCE_AND_COLLECT ->
           say("%s to %s, %s", day, reader.height(plan.last().toMm()), reader.take());
       case RAISE_AND_CUT_TWICE -> day + " " + heights(plan) + ", " + reader.giveBack() + each(plan);
@@ -48,7 +48,7 @@ final class OptionWords {
               + ", "
               + reader.take()
               + (plan.collected() ? each(plan) : first(plan.collectedCuts()));
-      default -> day + ", " + reader.giveBack();
+      default -> day + ", " + reader.giveBackAlone();
     };
   }
 

@@ -257,7 +257,6 @@ final class Prospect {
     return nextOf(known().facts().visits(), from);
   }
 
-  /** The same of any visits. */
   int nextOf(Visits visits, int from) {
     return IntStream.rangeClosed(from, from + Visits.LOOK_AHEAD_DAYS)
         .filter(day -> visits.possible(date(day)))

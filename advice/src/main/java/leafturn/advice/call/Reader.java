@@ -91,6 +91,11 @@ record Reader(Units units) {
     return units.told("return");
   }
 
+  /** The same standing alone: in "Today, leave" it would be the lawn that is left. */
+  String giveBackAlone() {
+    return units == Units.US ? giveBack() + " the clippings" : giveBack();
+  }
+
   /** "collect" or "bag". */
   String take() {
     return units.told("collect");

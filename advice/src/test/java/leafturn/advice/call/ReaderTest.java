@@ -46,7 +46,7 @@ class ReaderTest {
     assertThat(call.sentence()).contains("bag").doesNotContain("collect");
     assertThat(call.options())
         .extracting(Option::title)
-        .contains("Today, leave", "Today, bag")
+        .contains("Today, leave the clippings", "Today, bag")
         .noneMatch(title -> title.contains("return"));
   }
 
