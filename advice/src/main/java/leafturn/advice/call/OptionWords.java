@@ -37,7 +37,8 @@ final class OptionWords {
       case WAIT_FOR_DRY_HOURS -> day + " in the dry hours, " + reader.giveBackAlone();
       case DOUBLE_PASS -> day + ", two passes, " + reader.giveBackAlone();
       case CHOP_LEAVES_AND_RETURN -> day + ", chop leaves and " + reader.giveBackAlone();
-      case WATER_IN_FIRST -> "Water in first; " + days.name(plan.day()) + ", " + reader.giveBackAlone();
+      case WATER_IN_FIRST ->
+          "Water in first; " + days.name(plan.day()) + ", " + reader.giveBackAlone();
       case LOWER_ONCE_AND_COLLECT ->
           say("%s to %s, %s", day, reader.height(plan.last().toMm()), reader.take());
       case RAISE_AND_CUT_TWICE -> day + " " + heights(plan) + ", " + reader.giveBack() + each(plan);

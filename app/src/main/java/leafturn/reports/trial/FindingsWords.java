@@ -66,7 +66,10 @@ public final class FindingsWords {
     }
     if (findings.reach() == Findings.Reach.NOTHING_YET) {
       return "%s: read on %d %s so far; not tested before the season ends."
-          .formatted(name(found), found.table().dates().size(), dates(found));
+          .formatted(
+              capital(EffectWords.name(found.outcome())),
+              found.table().dates().size(),
+              dates(found));
     }
     if (found.effects().isEmpty()) {
       return "Not tested: %s; the warnings say why.".formatted(EffectWords.name(found.outcome()));
@@ -78,10 +81,6 @@ public final class FindingsWords {
 
   private static String dates(OutcomeFindings found) {
     return found.table().dates().size() == 1 ? "date" : "dates";
-  }
-
-  private static String name(OutcomeFindings found) {
-    return capital(EffectWords.name(found.outcome()));
   }
 
   private String effect(OutcomeFindings found, Effect effect, EffectWords words) {
@@ -101,7 +100,7 @@ public final class FindingsWords {
       case DIFFERS ->
           "%s differs%s: %s, %s, %s.%s"
               .formatted(
-                  name(found),
+                  capital(EffectWords.name(found.outcome())),
                   unconfirmed(found, effect),
                   measured(found, effect, words),
                   interval95(effect, words),
@@ -110,14 +109,14 @@ public final class FindingsWords {
       case EQUIVALENT ->
           "%s is equivalent within %s: %s, %s."
               .formatted(
-                  name(found),
+                  capital(EffectWords.name(found.outcome())),
                   words.margin(),
                   measured(found, effect, words),
                   interval90(effect, words));
       case DIFFERS_BUT_EQUIVALENT ->
           "%s differs%s, and is equivalent within %s: %s, %s, %s. There is a difference, but it is smaller than what was fixed as mattering."
               .formatted(
-                  name(found),
+                  capital(EffectWords.name(found.outcome())),
                   unconfirmed(found, effect),
                   words.margin(),
                   measured(found, effect, words),
