@@ -11,6 +11,7 @@ import leafturn.records.people.People;
 import leafturn.records.people.Person;
 import leafturn.records.sheet.Done;
 import leafturn.records.sheet.Kind;
+import org.jspecify.annotations.Nullable;
 import org.junit.jupiter.api.Test;
 
 /** What a form of the log becomes in the book. */
@@ -57,7 +58,7 @@ class LogIntakeTest extends DemoSite {
     return visitor.send(LOG, sent);
   }
 
-  private Double cutToMm() {
+  private @Nullable Double cutToMm() {
     Done done = book.read(reading -> reading.find(Kind.LOG, id)).orElseThrow().content().done();
     return ((Done.Mown) done).heightAfterMm();
   }
