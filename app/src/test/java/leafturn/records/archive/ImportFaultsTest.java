@@ -117,7 +117,7 @@ class ImportFaultsTest {
                 spoilt(
                     members -> {
                       members.remove("README.txt");
-                      members.put("outlines/paths.geojson", new byte[1]);
+                      members.put("logs/a-lawn-of-another-book.csv", new byte[1]);
                       members.remove(LOGS);
                     })))
         .hasSize(3);
