@@ -14,8 +14,11 @@ public final class LastSafeDay {
    */
   public static String words(Call call) {
     LocalDate day = call.particulars().lastSafeDay();
-    return day == null || call.mowBy() == null
-        ? call.particulars().noSafeDay()
-        : "Last safe day, in nearly all seasons: " + DayWords.shortDay(day);
+    if (day != null && call.mowBy() != null) {
+      return "Last safe day, in nearly all seasons: " + DayWords.shortDay(day);
+    }
+    // Of a cut of today it is said already that more would come off.
+    boolean told = call.on().equals(call.mowOn()) && call.mowBy() != null;
+    return told ? "" : call.particulars().noSafeDay();
   }
 }
