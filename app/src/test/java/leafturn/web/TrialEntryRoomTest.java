@@ -117,19 +117,20 @@ class TrialEntryRoomTest extends TwoYardsSite {
   void whatBefellOnePracticeIsToldToBlindRatersWithoutItsPlots() {
     String trial = yards.planned();
     yards.post(adviser, trial + "/freeze", Map.of());
-    Map<String, String> drift = new LinkedHashMap<>();
-    drift.put("day", "2015-05-10");
-    drift.put("what", "clippings drift");
-    drift.put("plots", "B1-2");
+    Map<String, String> drift = event("clippings drift", "B1-2");
     drift.put("exclusion.why", "the collected half got some");
     drift.put("exclusion.leftOut", "true");
     keep(trial + "/events", drift);
-    keep(trial + "/events", Map.of("day", "2015-05-11", "what", "dog urine", "plots", "B2-1"));
+    keep(trial + "/events", event("dog urine", "B2-1"));
     assertThat(site.signedIn(Role.HELPER).get(trial).body())
         .contains("clippings drifted over (plots are not shown to raters)", "dog urine (B2-1)")
         .doesNotContain("B1-2", "collected half");
     assertThat(adviser.get(trial).body())
         .contains("clippings drifted over (B1-2); left out, the collected half got some");
+  }
+
+  private static Map<String, String> event(String what, String plots) {
+    return new LinkedHashMap<>(Map.of("day", "2015-05-10", "what", what, "plots", plots));
   }
 
   private void keep(String path, Map<String, String> event) {
@@ -140,10 +141,7 @@ class TrialEntryRoomTest extends TwoYardsSite {
   void mishapsAreNotedAndDecidedOn() {
     String trial = yards.planned();
     yards.post(adviser, trial + "/freeze", Map.of());
-    Map<String, String> event = new LinkedHashMap<>();
-    event.put("day", "2015-05-10");
-    event.put("what", "dog urine");
-    event.put("plots", "B1-1");
+    Map<String, String> event = event("dog urine", "B1-1");
     event.put("areaM2", "0.4");
     keep(trial + "/events", event);
     Sheet<TrialEventSheet> noted =

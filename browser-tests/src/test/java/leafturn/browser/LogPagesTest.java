@@ -16,7 +16,6 @@ import java.awt.image.BufferedImage;
 import java.io.ByteArrayInputStream;
 import java.io.ByteArrayOutputStream;
 import java.io.IOException;
-import java.nio.file.Path;
 import java.util.List;
 import java.util.concurrent.atomic.AtomicInteger;
 import java.util.regex.Pattern;
@@ -28,45 +27,14 @@ import leafturn.records.sheet.Done;
 import leafturn.records.sheet.Kind;
 import leafturn.records.sheet.LogSheet;
 import leafturn.records.sheet.Sight;
-import org.junit.jupiter.api.AfterAll;
-import org.junit.jupiter.api.AfterEach;
-import org.junit.jupiter.api.BeforeAll;
-import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
-import org.junit.jupiter.api.TestInstance;
-import org.junit.jupiter.api.TestInstance.Lifecycle;
-import org.junit.jupiter.api.io.TempDir;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.MethodSource;
 
 /** The log pages as pages: accessible, usable by keyboard, without script, with a photograph. */
-@TestInstance(Lifecycle.PER_CLASS)
-class LogPagesTest {
+class LogPagesTest extends ServedPages {
   private static final int MOST_BYTES = 200_000;
   private static final int LONGEST_SIDE_PX = 1600;
-
-  private Chromium chromium;
-  private ServedBook book;
-
-  @BeforeAll
-  void startBrowser() {
-    chromium = new Chromium();
-  }
-
-  @AfterAll
-  void stopBrowser() {
-    chromium.close();
-  }
-
-  @BeforeEach
-  void start(@TempDir Path folder) throws Exception {
-    book = ServedBook.start(folder.resolve("book"));
-  }
-
-  @AfterEach
-  void stop() throws Exception {
-    book.close();
-  }
 
   static Stream<Window> windows() {
     return Stream.of(Window.PHONE, Window.PHONE_DARK, Window.DESK, Window.DESK_DARK);

@@ -16,20 +16,14 @@ import leafturn.browser.Chromium.Window;
 import leafturn.records.sheet.Done;
 import leafturn.records.sheet.LogSheet;
 import leafturn.records.sheet.What;
-import org.junit.jupiter.api.AfterAll;
 import org.junit.jupiter.api.AfterEach;
-import org.junit.jupiter.api.BeforeAll;
 import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
-import org.junit.jupiter.api.TestInstance;
-import org.junit.jupiter.api.TestInstance.Lifecycle;
 import org.junit.jupiter.api.io.TempDir;
 
 /** Logging at the lawn, with the connection cut, the server gone or the browser killed. */
-@TestInstance(Lifecycle.PER_CLASS)
-class PhoneLogTest {
+class PhoneLogTest extends ServedPages {
   private static final LocalDate TODAY = LocalDate.of(2015, 5, 28);
-  private static final double LONG_ENOUGH_MS = 120_000;
   private static final double SMALLEST_TARGET_PX = 56;
   private static final Pattern KEPT = Pattern.compile("^Kept on this phone, not sent yet: .+");
 
@@ -50,31 +44,16 @@ class PhoneLogTest {
       })
       """;
 
-  private Chromium chromium;
-  private ServedBook book;
   private BrowserContext phone;
 
-  @BeforeAll
-  void startBrowser() {
-    chromium = new Chromium();
-  }
-
-  @AfterAll
-  void stopBrowser() {
-    chromium.close();
-  }
-
   @BeforeEach
-  void start(@TempDir Path folder) throws Exception {
-    book = ServedBook.start(folder.resolve("book"));
-    phone = chromium.window(Window.PHONE);
-    phone.setDefaultTimeout(LONG_ENOUGH_MS);
+  void openPhone() {
+    phone = patientPhone();
   }
 
   @AfterEach
-  void stop() throws Exception {
+  void closePhone() {
     phone.close();
-    book.close();
   }
 
   @Test

@@ -6,49 +6,24 @@ import static org.assertj.core.api.Assertions.assertThat;
 
 import com.microsoft.playwright.BrowserContext;
 import com.microsoft.playwright.Locator;
-import java.nio.file.Path;
-import leafturn.browser.Chromium.Window;
 import leafturn.records.sheet.Done;
 import leafturn.records.sheet.LogSheet;
-import org.junit.jupiter.api.AfterAll;
 import org.junit.jupiter.api.AfterEach;
-import org.junit.jupiter.api.BeforeAll;
 import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
-import org.junit.jupiter.api.TestInstance;
-import org.junit.jupiter.api.TestInstance.Lifecycle;
-import org.junit.jupiter.api.io.TempDir;
 
 /** What can be done with entries that wait on the phone, on the page that kept them. */
-@TestInstance(Lifecycle.PER_CLASS)
-class PhoneLogWaitingTest {
-  private static final double LONG_ENOUGH_MS = 120_000;
-
-  private Chromium chromium;
-  private ServedBook book;
+class PhoneLogWaitingTest extends ServedPages {
   private BrowserContext phone;
 
-  @BeforeAll
-  void startBrowser() {
-    chromium = new Chromium();
-  }
-
-  @AfterAll
-  void stopBrowser() {
-    chromium.close();
-  }
-
   @BeforeEach
-  void start(@TempDir Path folder) throws Exception {
-    book = ServedBook.start(folder.resolve("book"));
-    phone = chromium.window(Window.PHONE);
-    phone.setDefaultTimeout(LONG_ENOUGH_MS);
+  void openPhone() {
+    phone = patientPhone();
   }
 
   @AfterEach
-  void stop() throws Exception {
+  void closePhone() {
     phone.close();
-    book.close();
   }
 
   @Test
