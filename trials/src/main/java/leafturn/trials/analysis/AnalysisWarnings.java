@@ -5,6 +5,7 @@ import java.math.RoundingMode;
 import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.List;
+import java.util.Objects;
 import leafturn.trials.analysis.data.Response;
 import leafturn.trials.analysis.data.Times;
 import leafturn.trials.analysis.diagnostics.DeletionResiduals;
@@ -54,6 +55,11 @@ final class AnalysisWarnings {
           "%d of %d comparisons are not estimable, because a combination of levels was never observed."
               .formatted(lost, contrasts.size()));
     }
+    contrasts.stream()
+        .map(Contrast::withoutNewUnit)
+        .filter(Objects::nonNull)
+        .distinct()
+        .forEach(warnings::add);
     warnings.addAll(DeletionResiduals.of(fit).sentences());
     return warnings;
   }

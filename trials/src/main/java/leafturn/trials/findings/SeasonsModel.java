@@ -47,6 +47,9 @@ final class SeasonsModel {
         warnings.add("%s is not estimable from these data.".formatted(words(contrast)));
       } else {
         effects.add(effect(columns, summaries, contrast, found, Margins.onScale(outcome)));
+        if (found.withoutNewUnit() != null) {
+          warnings.add(found.withoutNewUnit());
+        }
       }
     }
     return holm(effects);
@@ -57,17 +60,21 @@ final class SeasonsModel {
   }
 
   /** A difference, and its interval in a unit that was not in the trial. */
-  private record Found(Estimate estimate, @Nullable Interval newUnit) {
+  private record Found(
+      Estimate estimate, @Nullable Interval newUnit, @Nullable String withoutNewUnit) {
     static Found of(MeansAndContrasts.Contrast pair) {
       NewUnit.Interval other = pair.newUnit();
       return new Found(
-          pair.estimate(), other == null ? null : new Interval(other.lower(), other.upper()));
+          pair.estimate(),
+          other == null ? null : new Interval(other.lower(), other.upper()),
+          pair.withoutNewUnit());
     }
 
     Found turned() {
       return new Found(
           new Estimate(-estimate.value(), estimate.se(), estimate.df()),
-          newUnit == null ? null : new Interval(-newUnit.upper(), -newUnit.lower()));
+          newUnit == null ? null : new Interval(-newUnit.upper(), -newUnit.lower()),
+          withoutNewUnit);
     }
   }
 

@@ -12,6 +12,7 @@ import leafturn.trials.analysis.model.Comparison.Multiplicity;
 import leafturn.trials.analysis.model.RandomTerm;
 import leafturn.trials.analysis.numeric.Tails;
 import leafturn.trials.analysis.paired.PairedDifference;
+import org.assertj.core.api.InstanceOfAssertFactories;
 import org.junit.jupiter.api.Test;
 
 /** The interval for a new unit in balanced data, where it follows from mean squares. */
@@ -125,5 +126,66 @@ class NewUnitClosedFormTest {
     TrialAnalysis analysis = TrialAnalysis.of(ReferenceCase.table(csv.toString()), models.model());
     assertThat(first(analysis).newUnit()).isNull();
     assertThat(first(analysis).estimate().se()).isPositive();
+    assertThat(analysis.warnings())
+        .filteredOn(sentence -> sentence.startsWith("No range is given"))
+        .singleElement(InstanceOfAssertFactories.STRING)
+        .contains("new block", "estimated at zero");
+  }
+
+  /**
+   * Two yards, two practices, four plots: a variance between yards that hardly exceeds the plots'
+   * own has one degree of freedom less what the plots take from it.
+   */
+  @Test
+  void whereLessThanOneDegreeOfFreedomTellsTheSentenceSaysSo() {
+    StringBuilder csv = new StringBuilder("yard,practice,score\n");
+    double[] plots = {-1.5, -0.5, 0.5, 1.5};
+    for (int yard = 0; yard < 2; yard++) {
+      for (int practice = 0; practice < 2; practice++) {
+        for (double plot : plots) {
+          double together = yard == practice ? 0.5 : -0.5;
+          csv.append("%d,%d,%s%n".formatted(yard, practice, 5 + practice + together + plot));
+        }
+      }
+    }
+    Models models =
+        Models.of("score")
+            .factors("practice")
+            .fixed("practice")
+            .random("yard")
+            .random("yard", "practice")
+            .compare("practice", null, Multiplicity.NONE);
+    TrialAnalysis analysis = TrialAnalysis.of(ReferenceCase.table(csv.toString()), models.model());
+    assertThat(analysis.fit().variances().get(1).variance()).isPositive();
+    assertThat(first(analysis).newUnit()).isNull();
+    assertThat(analysis.warnings())
+        .filteredOn(sentence -> sentence.startsWith("No range is given"))
+        .singleElement(InstanceOfAssertFactories.STRING)
+        .contains("new yard", "less than one degree of freedom");
+  }
+
+  /** Blocks within yards make no new year: only what the treatment varies with is new. */
+  @Test
+  void theUnitIsWhatTheTreatmentVariesWith() {
+    StringBuilder csv = new StringBuilder("yard,year,practice,score\n");
+    double[] yards = {-2, 1, 0.5, 0.5};
+    for (int yard = 0; yard < yards.length; yard++) {
+      for (int year = 0; year < 3; year++) {
+        double together = (yard + 2 * year) % 3 - 1;
+        csv.append("%d,%d,a,%s%n".formatted(yard, year, 5 + yards[yard] + 0.2 * together));
+        csv.append("%d,%d,b,%s%n".formatted(yard, year, 6 - yards[yard] - 0.1 * together));
+      }
+    }
+    Models models =
+        Models.of("score")
+            .factors("practice")
+            .fixed("practice")
+            .random("yard")
+            .random("yard", "year")
+            .random("yard", "practice")
+            .compare("practice", null, Multiplicity.NONE);
+    TrialAnalysis analysis = TrialAnalysis.of(ReferenceCase.table(csv.toString()), models.model());
+    NewUnit.Interval own = Objects.requireNonNull(first(analysis).newUnit());
+    assertThat(own.unit()).containsExactly("yard");
   }
 }

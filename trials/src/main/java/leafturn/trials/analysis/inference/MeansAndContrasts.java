@@ -41,7 +41,8 @@ public final class MeansAndContrasts {
 
   /**
    * The first mean less the second, {@code within} the levels of other factors; {@code newUnit} is
-   * null where the trial does not tell how the difference varies between units.
+   * null where the trial does not tell how the difference varies between units, and {@code
+   * withoutNewUnit} says why where the model would have told it.
    */
   public record Contrast(
       String first,
@@ -51,7 +52,8 @@ public final class MeansAndContrasts {
       double pAdjusted,
       double lower,
       double upper,
-      NewUnit.@Nullable Interval newUnit) {}
+      NewUnit.@Nullable Interval newUnit,
+      @Nullable String withoutNewUnit) {}
 
   /** Two levels and their difference; no function where it cannot be estimated. */
   private record Pair(int first, int second, double @Nullable [] function, Estimate estimate) {}
@@ -137,15 +139,19 @@ public final class MeansAndContrasts {
       String second = levels.get(pair.second);
       Estimate estimate = pair.estimate;
       if (pair.function == null) {
-        result.add(new Contrast(first, second, within, estimate, NONE, NONE, NONE, null));
+        result.add(new Contrast(first, second, within, estimate, NONE, NONE, NONE, null, null));
       } else {
         double reach = estimate.se() * family.reach(next, comparison.levelFraction());
         double low = estimate.value() - reach;
         double high = estimate.value() + reach;
         double p = family.adjusted(next++);
-        NewUnit.Interval elsewhere =
-            newUnit == null ? null : newUnit.interval(estimate, pair.function, first, second);
-        result.add(new Contrast(first, second, within, estimate, p, low, high, elsewhere));
+        NewUnit.Answer other =
+            newUnit == null
+                ? NewUnit.Answer.NOT_ASKED
+                : newUnit.answer(estimate, pair.function, first, second);
+        result.add(
+            new Contrast(
+                first, second, within, estimate, p, low, high, other.interval(), other.why()));
       }
     }
     return result;

@@ -27,6 +27,11 @@ public final class NewUnit {
   /** With fewer the variance is not known: the quantile of t then says nothing but that. */
   private static final double LEAST_DF = 1;
 
+  private static final String AT_ZERO =
+      "how much it varies between units is estimated at zero, which more units might show to be wrong";
+  private static final String FEW_DF =
+      "less than one degree of freedom stands behind how much it varies between units; more units would tell";
+
   private final MixedFit fit;
   private final Comparison comparison;
   private final Set<String> unit = new LinkedHashSet<>();
@@ -39,6 +44,14 @@ public final class NewUnit {
    * @param unit the factors that make a unit
    */
   public record Interval(List<String> unit, double df, double lower, double upper) {}
+
+  /**
+   * The interval, or a sentence why there is none; neither where nothing in the model tells how a
+   * difference varies between units.
+   */
+  record Answer(@Nullable Interval interval, @Nullable String why) {
+    static final Answer NOT_ASKED = new Answer(null, null);
+  }
 
   NewUnit(MixedFit fit, Comparison comparison) {
     this.fit = fit;
@@ -56,6 +69,16 @@ public final class NewUnit {
       }
     }
     residualTells = telling.isEmpty() && !unit.isEmpty() && isOncePerUnit();
+    if (!telling.isEmpty()) {
+      unit.retainAll(told());
+    }
+  }
+
+  /** The factors whose new levels the interval is for. */
+  private Set<String> told() {
+    Set<String> told = new HashSet<>();
+    telling.forEach(set -> told.addAll(fit.randomEffects().get(set).within()));
+    return told;
   }
 
   /** Whether effects differ between treatments within a unit and between units. */
@@ -91,12 +114,13 @@ public final class NewUnit {
    *
    * @param function of the difference
    * @param first the level from which the second is taken
-   * @return null where nothing tells how the difference varies, or less than one degree of freedom
-   *     stands behind it, as where its variance is best at zero
    */
-  @Nullable Interval interval(Estimate estimate, double[] function, String first, String second) {
-    if ((telling.isEmpty() && !residualTells) || !fit.hasVarianceInformation()) {
-      return null;
+  Answer answer(Estimate estimate, double[] function, String first, String second) {
+    if (telling.isEmpty() && !residualTells) {
+      return Answer.NOT_ASKED;
+    }
+    if (!fit.hasVarianceInformation()) {
+      return without("how well the variances are known cannot be worked out for so many effects");
     }
     VarianceInformation known = fit.varianceInformation();
     int parameters = known.first().length;
@@ -109,11 +133,21 @@ public final class NewUnit {
     double variance = Matrices.dot(function, share) + varies;
     double df = 2 * variance * variance / Matrices.form(slopes, known.uncertainty(), slopes);
     if (!(df >= LEAST_DF)) {
-      return null;
+      return without(varies > 0 ? FEW_DF : AT_ZERO);
     }
     double spread = Math.sqrt(estimate.se() * estimate.se() + varies);
     double reach = spread * Tails.tQuantileTwoSided(1 - comparison.levelFraction(), df);
-    return new Interval(List.copyOf(unit), df, estimate.value() - reach, estimate.value() + reach);
+    return new Answer(
+        new Interval(List.copyOf(unit), df, estimate.value() - reach, estimate.value() + reach),
+        null);
+  }
+
+  private Answer without(String why) {
+    String names = String.join(" and ", unit);
+    return new Answer(
+        null,
+        "No range is given for the difference in a new %s: %s. It is at least as wide as the interval of the mean difference."
+            .formatted(names, why));
   }
 
   /** How much the difference varies between units, and the slopes of that. */
