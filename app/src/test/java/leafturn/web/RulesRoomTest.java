@@ -68,6 +68,13 @@ class RulesRoomTest extends DemoSite {
   }
 
   @Test
+  void aStricterThirdMakesNobodyWaitWithOverdueGrass() throws Exception {
+    assertThat(send("one-third", "look", "25", "Trial", 0).body())
+        .contains("a quarter")
+        .doesNotContain("then: Wait");
+  }
+
+  @Test
   void formsAskByTheShareThatIsSet() throws Exception {
     send("one-third", "save", "25", "Shade thins it.", 0);
     for (String page : List.of(LAWN + "/programme", LAWN + "/season", "/properties/new")) {

@@ -10,8 +10,8 @@ import java.util.stream.Stream;
 
 /**
  * Weighs all plans by the ranked rules: the plan whose heaviest broken rule is lightest wins; then
- * the next one counts (of two that take too much at once the gentler one), then fewer cuts, fewer
- * of them collected, and at last the earlier day.
+ * the next one counts (of two that take too much at once the clearly gentler one), then fewer cuts,
+ * fewer of them collected, and at last the earlier day.
  */
 final class Weighing {
   /** Rules for which a lawn is not mown at all: where every plan breaks one, it is left alone. */
@@ -27,12 +27,13 @@ final class Weighing {
           CallRule.SOFT_GROUND,
           CallRule.HEAT);
 
-  /** Shares of the height above the limit that differ by less than this count as the same. */
+  /** Shares of the height above the limit that lie so near the smallest count as the same. */
   private static final double SHARE_BAND_FRACTION = 0.05;
 
   /**
    * @param broken rules the plan breaks, heaviest first
-   * @param tooMuch how far its largest cut is above the one-third rule, in steps; 0 where it is not
+   * @param tooMuch how far its largest cut is above the smallest of those that break the one-third
+   *     rule, in bands; 0 where it keeps to the rule
    */
   record Weighed(Plan plan, List<CallRule> broken, int tooMuch) {
     boolean breaks(CallRule rule) {
@@ -48,16 +49,22 @@ final class Weighing {
     this.prospect = prospect;
     this.rules = prospect.rules();
     Judgement judgement = new Judgement(prospect);
+    List<Plan> all = new Plans(prospect).all();
+    double least =
+        all.stream()
+            .mapToDouble(plan -> plan.largestTakenFraction(prospect))
+            .filter(taken -> taken > prospect.thirdAndTolerance())
+            .min()
+            .orElse(1);
     this.plans =
-        new Plans(prospect)
-            .all().stream()
-                .map(plan -> new Weighed(plan, judgement.broken(plan), tooMuch(plan)))
-                .toList();
+        all.stream()
+            .map(plan -> new Weighed(plan, judgement.broken(plan), tooMuch(plan, least)))
+            .toList();
   }
 
-  private int tooMuch(Plan plan) {
-    double above = plan.largestTakenFraction(prospect) - prospect.thirdAndTolerance();
-    return (int) Math.max(0, Math.ceil(above / SHARE_BAND_FRACTION));
+  private int tooMuch(Plan plan, double leastTakenFraction) {
+    double above = plan.largestTakenFraction(prospect) - leastTakenFraction;
+    return (int) Math.max(0, above / SHARE_BAND_FRACTION);
   }
 
   /** The rule for which the lawn should be left alone, if there is one. */
