@@ -102,7 +102,12 @@ final class LeaveWords {
   }
 
   private String inAWeek() {
-    return "look again about " + DayNames.date(prospect.date(WEEK));
+    return "look again about " + DayNames.date(prospect.date(from() + WEEK));
+  }
+
+  /** The day that looks ahead count from: today, or the day that was chosen to mow on. */
+  private int from() {
+    return known.facts().visits().firstDayIsChosen() ? Math.max(0, prospect.nextVisit(0)) : 0;
   }
 
   /** After the first rain that may wake the grass, and in a week at the latest. */
@@ -119,7 +124,7 @@ final class LeaveWords {
       first[season] = day < 0 ? WeatherToCome.DAYS : day;
     }
     long likely = Math.round(Spread.of(first).middle());
-    LocalDate look = prospect.date((int) Math.max(2, Math.min(WEEK, likely)));
+    LocalDate look = prospect.date((int) Math.max(from() + 2, Math.min(from() + WEEK, likely)));
     return say("look again after rain, and on %s at the latest", DayNames.date(look));
   }
 
@@ -133,14 +138,15 @@ final class LeaveWords {
   /** Once frost is past in the possible seasons, and in a week at the latest. */
   private String afterFrost() {
     int past = new GreenUp(prospect).firstDayPastFrost();
-    int look = past < 0 ? WEEK : Math.max(1, Math.min(WEEK, past));
+    int latest = from() + WEEK;
+    int look = past < 0 ? latest : Math.max(from() + 1, Math.min(latest, past));
     return "look again about " + DayNames.date(prospect.date(look));
   }
 
   /** A look after the last safe day would be too late. */
-  private static int lookBy(Due due, int likely) {
+  private int lookBy(Due due, int likely) {
     int lastSafe = due.lastSafeDay();
-    return Math.max(1, lastSafe < 0 ? likely : Math.min(likely, lastSafe));
+    return Math.max(from() + 1, lastSafe < 0 ? likely : Math.min(likely, lastSafe));
   }
 
   private String nextLook() {

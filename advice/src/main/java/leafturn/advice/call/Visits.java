@@ -45,6 +45,11 @@ public record Visits(Set<DayOfWeek> weekdays, Set<LocalDate> dates, @Nullable Vi
     return new Visits(Set.of(), Set.of(day), this);
   }
 
+  /** True where one day was chosen for the first cut. */
+  boolean firstDayIsChosen() {
+    return further != null;
+  }
+
   /** The days for further cuts. */
   Visits forFurtherCuts() {
     return further == null ? this : further;

@@ -134,7 +134,7 @@ final class WateringAdvice {
         .map(
             day ->
                 say(
-                    "%s: if it is to stay green, water %s %s, early so that leaves are dry by noon; else let it go to rest and keep off.",
+                    "%s: if it is to stay green, water %s %s, best early in the morning, so that leaves are dry by noon; else let it go to rest and keep off.",
                     dry, reader.height(neededMm()), when(day)))
         .orElse(dry + ". Watering is not allowed: raise the cut, and let it go to rest.");
   }

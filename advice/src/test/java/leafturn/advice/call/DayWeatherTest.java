@@ -38,6 +38,15 @@ class DayWeatherTest {
   }
 
   @Test
+  void afterAChosenDayTheNextLookCountsFromThatDay() {
+    Situation july = july().rule("heat", 28);
+    Visits chosen = Visits.ANY_DAY.firstOn(july.on().plusDays(4));
+    assertThat(july.facts(Circumstances.NONE.withVisits(chosen)).call().sentence())
+        .startsWith("Do not mow: ")
+        .endsWith("look again about 26 July.");
+  }
+
+  @Test
   void heatOfAMeasuredDayIsAFact() {
     Situation hot = july().coldToday(18, 37);
     Call call = hot.facts(Circumstances.NONE.withVisits(Visits.on(hot.on()))).call();
