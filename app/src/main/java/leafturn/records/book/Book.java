@@ -33,6 +33,9 @@ public final class Book implements AutoCloseable {
     this.place = place;
     this.pool = pool;
     this.jdbi = Jdbi.create(pool);
+    if (place.folder() != null) {
+      jdbi.setTransactionHandler(new FolderTransactions(pool));
+    }
     this.clock = clock;
   }
 

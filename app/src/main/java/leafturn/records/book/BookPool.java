@@ -45,6 +45,22 @@ final class BookPool implements ConnectionFactory, AutoCloseable {
     return new HikariDataSource(pool);
   }
 
+  /**
+   * Opened once the database that was closed is gone. As long as somebody is within a transaction
+   * of it, the first who asks joins it, is refused, and so makes it go.
+   */
+  private HikariDataSource openedAfterTheOld() {
+    for (int tries = 1; ; tries++) {
+      try {
+        return opened();
+      } catch (RuntimeException e) {
+        if (!BookFaults.storeClosed(e) || tries == MOST_CONNECTIONS) {
+          throw e;
+        }
+      }
+    }
+  }
+
   /** The connections as they are now; others once the file was opened anew. */
   HikariDataSource source() {
     return source;
@@ -53,6 +69,16 @@ final class BookPool implements ConnectionFactory, AutoCloseable {
   @Override
   public Connection openConnection() throws SQLException {
     return source.getConnection();
+  }
+
+  /** Closes a connection at once, which rolls back what it began; the pool has others. */
+  void end(Connection pooled) throws SQLException {
+    HikariDataSource from = source;
+    try {
+      pooled.unwrap(Connection.class).close();
+    } finally {
+      from.evictConnection(pooled);
+    }
   }
 
   /**
@@ -69,7 +95,7 @@ final class BookPool implements ConnectionFactory, AutoCloseable {
     }
     if (source == broken) {
       broken.close();
-      source = opened();
+      source = openedAfterTheOld();
     }
     return true;
   }

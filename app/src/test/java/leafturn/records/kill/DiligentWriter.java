@@ -21,8 +21,8 @@ import leafturn.records.sheet.LogSheet;
  * A process that writes log entries as fast as it can until it is killed: {@code DiligentWriter
  * PLACE LAWN SEED}. It tells of each that the book has acknowledged, in one line: the id, the
  * version and the water given. Where the book refuses, it tells why and ends; started with a fourth
- * argument, it tells why once and tries again with other entries until {@link #GOES_ON} many were
- * acknowledged.
+ * argument, "on", it tells why once and tries again with other entries until {@link #GOES_ON} many
+ * were acknowledged; with "crossed", others are in the middle of something meanwhile.
  */
 public final class DiligentWriter {
   static final String READY = "ready";
@@ -45,11 +45,16 @@ public final class DiligentWriter {
   }
 
   /** Writes until it is killed. */
-  public static void main(String[] arguments) {
+  public static void main(String[] arguments) throws InterruptedException {
     try (Book book = Book.open(BookPlace.of(arguments[0]), Clock.systemUTC())) {
       DiligentWriter writer = new DiligentWriter(book, arguments[1], Long.parseLong(arguments[2]));
-      writer.write();
-      if (arguments.length > 3) {
+      String more = arguments.length > 3 ? arguments[3] : "";
+      if (more.equals("crossed")) {
+        new CrossedWriter(book).cross(writer::write, writer.out::println);
+      } else {
+        writer.write();
+      }
+      if (more.equals("on")) {
         writer.goOn();
       }
     }

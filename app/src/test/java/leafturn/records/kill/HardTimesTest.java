@@ -2,6 +2,7 @@ package leafturn.records.kill;
 
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.assertThatThrownBy;
+import static org.junit.jupiter.api.Assertions.assertTimeoutPreemptively;
 
 import java.io.IOException;
 import java.net.http.HttpClient;
@@ -85,6 +86,26 @@ class HardTimesTest {
 
     assertThat(writer.refusal()).contains("the disk is full", "make room on it and try again");
     assertThat(writer.acknowledgements()).isGreaterThanOrEqualTo(before + DiligentWriter.GOES_ON);
+    try (Book book = Book.open(place, Clock.systemUTC())) {
+      assertThat(writer.missingIn(book)).isEmpty();
+      assertThat(BookCheck.run(book).damages()).isEmpty();
+    }
+  }
+
+  @Test
+  void whoeverIsInTheMiddleOfSomethingAsTheDiskFillsIsAnswered() throws Exception {
+    BookPlace place = Engine.H2.newPlace(folder);
+    String lawn = demoLawn(place);
+
+    WriterProcess writer =
+        WriterProcess.start(place.given(), lawn, 3, "ulimit -f " + blocks(), "crossed");
+    assertTimeoutPreemptively(Duration.ofMinutes(2), writer::await);
+
+    assertThat(writer.refusal()).contains("the disk is full");
+    assertThat(writer.answers())
+        .hasSize(3)
+        .anyMatch(answer -> answer.contains("gave up"))
+        .anyMatch(answer -> answer.contains("cannot be written now: the disk is full"));
     try (Book book = Book.open(place, Clock.systemUTC())) {
       assertThat(writer.missingIn(book)).isEmpty();
       assertThat(BookCheck.run(book).damages()).isEmpty();

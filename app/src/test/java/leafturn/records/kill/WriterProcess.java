@@ -112,6 +112,11 @@ final class WriterProcess {
         .orElse("");
   }
 
+  /** How others in the same process were answered. */
+  List<String> answers() {
+    return told.stream().filter(line -> line.startsWith(CrossedWriter.ANSWERED)).toList();
+  }
+
   /** Number of entries and corrections that were acknowledged. */
   long acknowledgements() {
     return told.stream().filter(WriterProcess::isWhole).count();
