@@ -13,6 +13,9 @@ import leafturn.trials.findings.AskedTrial;
  * @source hurlbert1984
  */
 final class OneUnit {
+  private static final String OF_DATES =
+      ", to which every reading counts alike; a report's mean over the season by trapezoids weighs each date by the days around it and may be another number";
+
   private OneUnit() {}
 
   /** The report, without tests and intervals of the arms where the table holds one unit. */
@@ -31,8 +34,8 @@ final class OneUnit {
     String arms = columns.factor();
     List<String> warnings = new ArrayList<>();
     warnings.add(
-        "There is one %s: its rows measure its areas and do not repeat %s, so tests and intervals of %s are left out; only the difference between the areas can be stated."
-            .formatted(columns.unit(), arms, arms));
+        "There is one %s: its rows measure its areas and do not repeat %s, so tests and intervals of %s are left out; only the difference between the areas can be stated, here that of the model's means%s."
+            .formatted(columns.unit(), arms, arms, columns.time() == null ? "" : OF_DATES));
     report.warnings().stream()
         .filter(each -> !each.startsWith(arms + " ") && !each.startsWith(arms + "*"))
         .forEach(warnings::add);

@@ -94,7 +94,9 @@ class PlannedTableCommandTest {
   void aSplitPlotIsFoundByTheCodesOfItsPlots() throws IOException {
     assertThat(analysed(", \"trial\": {\"plot\": \"plot\"}", false))
         .contains("Exact test of 'returned' against 'collected' by the 16 layouts")
-        .contains("by the 16 layouts that might have been drawn", "and cannot go below 0.125");
+        .contains(
+            "by the 16 layouts that might have been drawn",
+            "the exact test by the layouts cannot go below p = 0.125");
   }
 
   @Test

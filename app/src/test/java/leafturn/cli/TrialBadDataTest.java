@@ -106,11 +106,13 @@ class TrialBadDataTest {
     assertThat(told.path("contrasts").get(0).path("difference").isNumber()).isTrue();
     assertThat(told.path("contrasts").get(0).path("pAdjusted").isNull()).isTrue();
     assertThat(told.path("warnings").get(0).asText()).contains("There is one yard");
-    assertThat(analyse(one, model).out()).contains("not tested", "There is one yard");
+    assertThat(analyse(one, model).out())
+        .contains("not tested", "There is one yard", "that of the model's means, to which every");
     Path report = folder.resolve("one.html");
     assertThat(analyse(one, model, "--report", report.toString()).exitCode()).isZero();
     assertThat(Files.readString(report))
         .contains("One yard split once", "The tests and intervals of this model are left out")
+        .contains("(mean over the season by trapezoids between dates; ")
         .doesNotContain("p =", "adjusted p");
   }
 

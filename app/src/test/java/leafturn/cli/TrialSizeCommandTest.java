@@ -79,6 +79,21 @@ class TrialSizeCommandTest {
             "10 yards show a difference within ±1 with a power of just under 80 %");
   }
 
+  /** A power below 1 is never told as 1, and a wanted 99.9 % stays what was asked for. */
+  @Test
+  void aPowerNearOneIsOverNinetyNinePerCent() throws IOException {
+    String sure =
+        "{\"design\": \"split-yard\", \"units\": 10, \"sdOfDifference\": 1, \"difference\": 1.9, \"margin\": 1.8, \"power\": 0.9999, \"alpha\": 0.025}";
+    assertThat(asked(sure).out().replaceAll("\\s+", " "))
+        .contains(
+            "a power of 99.99 % takes",
+            "10 yards find a difference of 1.9 with a power of just under 99.99 %",
+            "t tests at 2.5 % each")
+        .doesNotContain("100 %", "just under over");
+    double power = answer(sure).get("planned").get("equivalencePower").asDouble();
+    assertThat(power).isBetween(0.99, 0.9999);
+  }
+
   @Test
   void theAnswerInWordsAndNumbers() throws IOException {
     JsonNode report = JSON.readTree(run(Examples.file("soil-potassium.size.json"), "--json").out());

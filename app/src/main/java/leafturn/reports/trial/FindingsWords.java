@@ -8,7 +8,6 @@ import leafturn.trials.findings.AreasDifference;
 import leafturn.trials.findings.Effect;
 import leafturn.trials.findings.Findings;
 import leafturn.trials.findings.OutcomeFindings;
-import leafturn.trials.findings.RandomisationTest;
 import leafturn.trials.findings.TrialFacts;
 import org.jspecify.annotations.Nullable;
 
@@ -62,7 +61,7 @@ public final class FindingsWords {
     EffectWords words = new EffectWords(found.outcome());
     AreasDifference areas = found.areas();
     if (areas != null) {
-      return areas(found, areas, words);
+      return new AreasWords(facts, found.outcome()).sentence(areas);
     }
     if (findings.reach() == Findings.Reach.NOTHING_YET) {
       return "%s: read on %d %s so far; not tested before the season ends."
@@ -101,7 +100,7 @@ public final class FindingsWords {
           "%s differs%s: %s, %s, %s.%s"
               .formatted(
                   capital(EffectWords.name(found.outcome())),
-                  unconfirmed(found, effect),
+                  DrawnWords.unconfirmed(found, effect, facts),
                   measured(found, effect, words),
                   interval95(effect, words),
                   p(effect),
@@ -117,7 +116,7 @@ public final class FindingsWords {
           "%s differs%s, and is equivalent within %s: %s, %s, %s. There is a difference, but it is smaller than what was fixed as mattering."
               .formatted(
                   capital(EffectWords.name(found.outcome())),
-                  unconfirmed(found, effect),
+                  DrawnWords.unconfirmed(found, effect, facts),
                   words.margin(),
                   measured(found, effect, words),
                   interval95(effect, words),
@@ -141,30 +140,11 @@ public final class FindingsWords {
             .formatted(words.margin(), interval90(effect, words));
   }
 
-  /** Where the test by the layouts that might have been drawn does not show the difference. */
-  private static String unconfirmed(OutcomeFindings found, Effect effect) {
-    RandomisationTest drawn = found.support().randomisation();
-    boolean tested = found.effects().indexOf(effect) == 0;
-    if (drawn == null || !tested || drawn.p() < Effect.ALPHA) {
-      return "";
-    }
-    String floor =
-        drawn.smallestP() > Effect.ALPHA
-            ? ", and cannot go below " + EffectWords.plainP(drawn.smallestP())
-            : "";
-    return ", but the %s test by the layouts does not confirm it (%s%s)"
-        .formatted(drawn.sampled() ? "sampled" : "exact", EffectWords.p(drawn.p()), floor);
-  }
-
   private String undecided(OutcomeFindings found, Effect effect, EffectWords words) {
-    RandomisationTest drawn = found.support().randomisation();
-    if (drawn != null && drawn.leavesOpen()) {
-      return "Undecided: %s, %s; of the %d listed layouts the exact test cannot go below p = %s, so that no difference can be shown."
-          .formatted(
-              measured(found, effect, words),
-              interval95(effect, words),
-              drawn.layouts(),
-              EffectWords.plainP(drawn.smallestP()));
+    String heldBack = DrawnWords.heldBack(found, effect, facts);
+    if (!heldBack.isEmpty()) {
+      return "Undecided: %s, %s; %s."
+          .formatted(measured(found, effect, words), interval95(effect, words), heldBack);
     }
     String least =
         Double.isNaN(effect.leastDetectable())
@@ -204,7 +184,7 @@ public final class FindingsWords {
         words);
   }
 
-  private static String measured(
+  static String measured(
       String outcome, Contrast contrast, double difference, double se, EffectWords words) {
     if (words.isRatio()) {
       return "%s of '%s' is %s times that of '%s'"
@@ -240,27 +220,6 @@ public final class FindingsWords {
     return tests == null
         ? ""
         : level(facts, 90) + " " + words.interval(tests.interval(), effect.estimated().se());
-  }
-
-  private String areas(OutcomeFindings found, AreasDifference areas, EffectWords words) {
-    String by =
-        areas.interval() == null
-            ? (areas.dates() > 1 ? "the same on every date" : "read on one date")
-                + ", so that how well it is known cannot be told"
-            : "95\u00a0%% interval %s from the measuring alone"
-                .formatted(words.interval(areas.interval(), areas.samplingError()));
-    return "One %s split once: the difference between the two areas is that %s (%s). Whether '%s' is why cannot be told from one %s."
-        .formatted(
-            facts.unitWord(),
-            measured(
-                EffectWords.name(found.outcome()),
-                areas.contrast(),
-                areas.difference(),
-                areas.samplingError(),
-                words),
-            by,
-            facts.factor(),
-            facts.unitWord());
   }
 
   /** How many units began and how many ended. */

@@ -62,12 +62,7 @@ public final class OutcomeView {
 
   /** How a season was summed up, and the margin. */
   public String measure() {
-    String summary =
-        switch (found.outcome().summary()) {
-          case SEASON_MEAN -> "mean over the season by trapezoids between dates";
-          case SLOPE -> "change a day over the season";
-          case LAST_DATE -> "value of the last date that was read";
-        };
+    String summary = AreasWords.summary(found.outcome());
     String scale =
         numbers.isRatio() ? "analysed as logarithms, told as ratios" : "analysed as measured";
     String margin = numbers.margin();

@@ -70,10 +70,17 @@ final class SizeNumbers {
         + "\u00a0%";
   }
 
+  /** A share that somebody chose, as it was chosen. */
+  static String chosen(double fraction) {
+    return DisplayNumber.plain(Math.round(1e8 * fraction) / 1e6) + "\u00a0%";
+  }
+
   /** A power that falls short of what is wanted is not rounded up to it. */
   static String power(double power, double wanted) {
     String rounded = percent(power);
-    return power < wanted && rounded.equals(percent(wanted)) ? "just under " + rounded : rounded;
+    return power < wanted && rounded.equals(percent(wanted))
+        ? "just under " + chosen(wanted)
+        : rounded;
   }
 
   /** A number to three digits, without zeros at its end. */

@@ -167,9 +167,9 @@ public record SizeReport(
               "%d cores bring their mean within %s with %s confidence, at a CV of %s."
                   .formatted(
                       cores.byT,
-                      SizeNumbers.percent(cores.relativeError),
-                      SizeNumbers.percent(cores.level),
-                      SizeNumbers.percent(cores.cv))));
+                      SizeNumbers.chosen(cores.relativeError),
+                      SizeNumbers.chosen(cores.level),
+                      SizeNumbers.chosen(cores.cv))));
     }
     lines.addAll(Paragraph.of("- ", convention));
     warnings.forEach(warning -> lines.addAll(Paragraph.of("Take care: ", warning)));

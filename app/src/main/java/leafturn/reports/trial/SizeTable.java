@@ -21,7 +21,7 @@ public record SizeTable(List<String> headings, List<List<String>> rows) {
   /** The table of an answer. */
   public static SizeTable of(SizeDocument document, SizeAnswer answer) {
     boolean log = document.log();
-    String wanted = SizeNumbers.percent(document.size().power());
+    String wanted = SizeNumbers.chosen(document.size().power());
     List<String> headings =
         List.of(
             document.size().design().layout().units(),

@@ -36,7 +36,7 @@ public final class SizeWords {
     String equivalence =
         question.margin() != null
             ? "Equivalence: two one-sided t tests at %s each; both ends of the margin have to be rejected."
-                .formatted(SizeNumbers.percent(question.test().alpha()))
+                .formatted(SizeNumbers.chosen(question.test().alpha()))
             : "";
     return question.difference() == null
         ? (equivalence + " " + found()).strip()
@@ -44,7 +44,7 @@ public final class SizeWords {
   }
 
   private String found() {
-    String level = SizeNumbers.percent(question.test().alpha());
+    String level = SizeNumbers.chosen(question.test().alpha());
     if (question.any()) {
       return "F test of all arms at %s; two arms lie apart and the others midway.".formatted(level);
     }
@@ -75,7 +75,7 @@ public final class SizeWords {
           "To find %s with a power of %s takes %s%s."
               .formatted(
                   numbers.effect(question.difference()),
-                  SizeNumbers.percent(question.power()),
+                  SizeNumbers.chosen(question.power()),
                   numbers.count(difference.whole()),
                   range(difference)));
     }
@@ -84,7 +84,7 @@ public final class SizeWords {
       words.add(
           "To show with a power of %s that the difference is within %s, when it is in truth %s, takes %s%s."
               .formatted(
-                  SizeNumbers.percent(question.power()),
+                  SizeNumbers.chosen(question.power()),
                   numbers.margin(question.margin()),
                   numbers.truth(),
                   numbers.count(equivalence.whole()),
@@ -108,7 +108,7 @@ public final class SizeWords {
         "The minimum detectable difference, which %s find with a power of %s, is %s."
             .formatted(
                 numbers.count(at.units()),
-                SizeNumbers.percent(question.power()),
+                SizeNumbers.chosen(question.power()),
                 numbers.detectable(at.detectable())));
     if (!Double.isNaN(at.equivalencePower())) {
       words.add(
@@ -131,7 +131,7 @@ public final class SizeWords {
                 SizeNumbers.capital(numbers.count(at.units())),
                 numbers.effect(question.difference()),
                 SizeNumbers.power(at.power(), question.power()));
-    String wanted = SizeNumbers.percent(question.power());
+    String wanted = SizeNumbers.chosen(question.power());
     return at.power() < question.power()
         ? "%s, by the starting values of '%s'; %s is usual, and with less a true difference is easily missed: take more %s before you freeze."
             .formatted(chance, document.outcome(), wanted, layout.units())
@@ -203,7 +203,7 @@ public final class SizeWords {
 
   /** What power is, and so the columns of the table, in sentences. */
   public List<String> power() {
-    String wanted = SizeNumbers.percent(question.power());
+    String wanted = SizeNumbers.chosen(question.power());
     List<String> words = new ArrayList<>();
     words.add(
         "Power is a chance: of 100 trials of this size, so many show what is really there, by the test named below.");
@@ -221,7 +221,7 @@ public final class SizeWords {
     String planned =
         answer.at() == null ? "" : "; %s are planned".formatted(numbers.count(answer.at().units()));
     return "The chance (the power) over the number of %s, with the variances below; dotted, the wanted %s%s."
-        .formatted(layout.units(), SizeNumbers.percent(question.power()), planned);
+        .formatted(layout.units(), SizeNumbers.chosen(question.power()), planned);
   }
 
   /** What speaks against the number of units, and what the answer rests on. */

@@ -10,6 +10,7 @@ import java.util.Random;
 import java.util.function.ToDoubleBiFunction;
 import leafturn.reports.JsonReport;
 import leafturn.trials.analysis.data.TrialFaultException;
+import leafturn.trials.analysis.paired.PairedDifference.Verdict;
 import leafturn.trials.design.Contrast;
 import leafturn.trials.design.Outcome;
 import leafturn.trials.findings.Findings;
@@ -111,11 +112,21 @@ class FindingsEdgesTest {
   }
 
   @Test
-  void whereTheExactTestCannotConfirmAVerdictTheHeadlineSaysSo() {
+  void whereTheExactTestCannotShowADifferenceNoneIsClaimed() {
     Findings few = findings(5, TWO, List.of(MAIN), noisy(3));
     assertThat(new FindingsView(few).headline())
-        .startsWith("Quality differs, but the exact test by the layouts does not confirm it")
-        .containsPattern("\\(p = 0\\.06\\d*, and cannot go below 0\\.06");
+        .startsWith("Undecided: quality of 'returned' is")
+        .contains("the t test alone shows a difference", "with 5 yards the exact test")
+        .containsPattern("cannot go below p = 0\\.06\\d*, so that none is claimed")
+        .doesNotContain("differs");
+    assertThat(few.outcomes().get(0).effects().get(0).verdict()).isEqualTo(Verdict.UNDECIDED);
+    Findings alike = findings(5, TWO, List.of(MAIN), noisy(0));
+    assertThat(new FindingsView(alike).headline()).startsWith("Quality is equivalent within");
+    List<String> three = List.of("returned", "collected", "mixed");
+    Findings blocks = findings(5, three, List.of(MAIN), noisy(3));
+    assertThat(new FindingsView(blocks).headline())
+        .containsPattern(
+            "^Quality differs by the t test, but with 5 yards .* cannot go below p = 0\\.06");
     Findings more = findings(8, TWO, List.of(MAIN), noisy(3));
     assertThat(new FindingsView(more).headline())
         .startsWith("Quality differs:")

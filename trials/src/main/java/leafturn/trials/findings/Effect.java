@@ -88,6 +88,14 @@ public record Effect(
     return verdict == Verdict.DIFFERS || verdict == Verdict.DIFFERS_BUT_EQUIVALENT;
   }
 
+  /**
+   * Whether its t test shows a difference and the verdict claims none, since no layout of those
+   * that might have been drawn could show one.
+   */
+  public boolean isHeldBack(RandomisationTest drawn) {
+    return drawn.canShowNothing() && verdict == Verdict.UNDECIDED && pAdjusted < ALPHA;
+  }
+
   /** The same with another adjusted p. */
   Effect adjusted(double p) {
     return new Effect(

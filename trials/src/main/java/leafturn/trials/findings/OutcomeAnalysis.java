@@ -42,7 +42,7 @@ final class OutcomeAnalysis {
         ModelColumns columns = new ModelColumns(facts, table, readings.baseline());
         effects = effects(columns, summaries.values(), pairs);
         support = support(columns, summaries.values(), pairs, effects);
-        effects = judged(effects, support);
+        effects = judged(effects, support, isPaired(table));
         addDrawn(effects, support.randomisation());
         warnings.addAll(readings.sensitivity(effects, this::effectsAt));
       }
@@ -152,11 +152,11 @@ final class OutcomeAnalysis {
     if (drawn == null || (effects.get(0).differs() && drawn.p() >= Effect.ALPHA)) {
       return;
     }
-    if (drawn.leavesOpen() && outcome.primary()) {
+    Effect effect = effects.get(0);
+    if (outcome.primary() && (drawn.leavesOpen() || effect.isHeldBack(drawn))) {
       return;
     }
-    Effect effect = effects.get(0);
-    if (drawn.smallestP() > Effect.ALPHA) {
+    if (drawn.canShowNothing()) {
       warnings.add(
           "With %,d possible layouts the exact test cannot go below p = %.3g, whatever is measured."
               .formatted(drawn.layouts(), drawn.smallestP()));
@@ -193,7 +193,12 @@ final class OutcomeAnalysis {
             .formatted(pairs.units().get(far), deviation, without));
   }
 
-  private List<Effect> judged(List<Effect> effects, Support support) {
+  /**
+   * The verdicts. Pairs are judged by their units alone: where these are too few for the exact test
+   * to show any difference, the t test rests on the shape of the errors alone, which so few cannot
+   * tell, and claims none.
+   */
+  private List<Effect> judged(List<Effect> effects, Support support, boolean paired) {
     if (!outcome.primary()) {
       return effects;
     }
@@ -211,7 +216,7 @@ final class OutcomeAnalysis {
         differs = ordinal.counts() ? asClasses : asNumbers && asClasses;
         addOrdinal(ordinal, asNumbers, asClasses);
       }
-      judged.add(effect.judged(differs));
+      judged.add(effect.judged(differs && !(paired && drawn != null && drawn.canShowNothing())));
     }
     return judged;
   }

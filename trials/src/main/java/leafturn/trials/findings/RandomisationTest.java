@@ -117,7 +117,12 @@ public record RandomisationTest(
 
   /** Whether the stored list is too short to show a difference, whatever is measured. */
   public boolean leavesOpen() {
-    return listed && smallestP > Effect.ALPHA;
+    return listed && canShowNothing();
+  }
+
+  /** Whether the layouts are too few to show a difference, whatever is measured. */
+  public boolean canShowNothing() {
+    return smallestP > Effect.ALPHA;
   }
 
   /**
