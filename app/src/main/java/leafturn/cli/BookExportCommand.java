@@ -24,7 +24,9 @@ import picocli.CommandLine.Spec;
 final class BookExportCommand implements Callable<Integer> {
   @Mixin private final BookOption book = new BookOption();
 
-  @Parameters(paramLabel = "ARCHIVE", description = "The zip file to write.")
+  @Parameters(
+      paramLabel = "ARCHIVE",
+      description = "The zip file to write; it must not be there yet.")
   @SuppressWarnings("NullAway.Init") // picocli sets it before the command runs
   private Path file;
 

@@ -30,6 +30,7 @@ public final class SeasonPage {
   private final UnitWords units;
   private final boolean mayAdopt;
   private final String sinceThen;
+  private final String missing;
 
   SeasonPage(
       PlacedLawn placed,
@@ -37,13 +38,15 @@ public final class SeasonPage {
       PlanWeights look,
       UnitWords units,
       boolean mayAdopt,
-      String sinceThen) {
+      String sinceThen,
+      String missing) {
     this.placed = placed;
     this.job = job;
     this.look = look;
     this.units = units;
     this.mayAdopt = mayAdopt;
     this.sinceThen = sinceThen;
+    this.missing = missing;
   }
 
   public String lawnName() {
@@ -93,6 +96,30 @@ public final class SeasonPage {
   /** How the lawn has come to be kept otherwise since the plan was made; empty where it has not. */
   public String sinceThen() {
     return sinceThen;
+  }
+
+  /** What must be given before a plan can be made; empty where nothing is missing. */
+  public String missing() {
+    return missing;
+  }
+
+  /** The lawn's name in addresses. */
+  public String slug() {
+    return placed.address();
+  }
+
+  /** The property's name in addresses. */
+  public String property() {
+    return placed.property().content().address();
+  }
+
+  public String propertyName() {
+    return placed.property().content().name();
+  }
+
+  /** Id of the station of its weather; empty where none was chosen. */
+  public String station() {
+    return placed.station() == null ? "" : placed.station().id();
   }
 
   /** A choice of a list. */

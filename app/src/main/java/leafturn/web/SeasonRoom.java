@@ -95,7 +95,13 @@ final class SeasonRoom implements Room {
         PlanWeights.of(context.queryParamMap()),
         new UnitWords(visitor.person().units()),
         visitor.mayChange(placed.property().id()),
-        job == null ? "" : sinceThen(placed, job));
+        job == null ? "" : sinceThen(placed, job),
+        missing(placed));
+  }
+
+  private String missing(PlacedLawn placed) {
+    LocalDate today = desk.rounds().dayOf(placed);
+    return desk.book().read(reading -> LawnToPlan.missing(reading, placed, today));
   }
 
   private String sinceThen(PlacedLawn placed, PlanJob job) {

@@ -114,6 +114,19 @@ class BookCommandsTest {
   }
 
   @Test
+  void anArchiveReplacesNothing() throws IOException {
+    Path kept = Files.writeString(Path.of(archive), "the archive of another day");
+    for (String output : List.of("export", "backup")) {
+      Ran refused = run("book", output, "--book", book, archive);
+      assertThat(refused.exitCode()).as(output).isEqualTo(2);
+      assertThat(refused.err())
+          .contains(archive + ": it is there already", "give another name")
+          .hasLineCount(1);
+      assertThat(kept).hasContent("the archive of another day");
+    }
+  }
+
+  @Test
   void whatIsMissingOrWrongIsToldInASentence() {
     String nowhere = folder.resolve("nowhere").toString();
     for (List<String> wrong :

@@ -141,6 +141,10 @@ class PropertyRoomTest {
         .contains("href=\"/weather/new\"", "href=\"/lawns/sallow-house-lawn/log\"")
         .contains("<dt>Grass</dt><dd>tall fescue", "640\u202fm²", "530\u202fmm")
         .contains("<dt>Cut height this month</dt><dd>76\u202fmm", "Nothing was logged yet");
+    assertThat(visitor.read("/lawns/sallow-house-lawn/season"))
+        .contains("No plan can be made yet. There is no weather for this property yet")
+        .contains("href=\"/properties/sallow-house/edit\"", "href=\"/weather/new\"")
+        .doesNotContain("Make the plan");
   }
 
   @Test

@@ -26,13 +26,18 @@ public final class Keeping {
 
   /**
    * Writes a book's archive; of a damaged book what is whole, with the raw text of what is not.
+   * What is there already is never replaced: it may be the only copy of another day.
    *
-   * @throws InputException when there is no book, or the file cannot be written
+   * @throws InputException when there is no book, the file is there already or it cannot be written
    * @throws BookUnavailableException when the book cannot be opened
    */
   public static Manifest export(BookPlace place, Path file, InstantSource clock) {
     mustBeBegun(place);
     OutputFile.check(file);
+    if (Files.exists(file)) {
+      throw new InputException(
+          file + ": it is there already, and an archive replaces nothing; give another name.");
+    }
     try (Book book = Book.open(place, clock)) {
       return BookExport.writeWhatIsWhole(book, file, clock);
     } catch (BookUnavailableException e) {
@@ -53,9 +58,6 @@ public final class Keeping {
     if (file.equals(to) && !to.toString().endsWith(".zip")) {
       throw new InputException(
           to + ": there is no such folder; make it first, or give the name of a .zip file.");
-    }
-    if (Files.exists(file)) {
-      throw new InputException(file + ": it is there already; a backup replaces nothing.");
     }
     export(place, file, clock);
     return new Backup(file, BookImport.check(file));

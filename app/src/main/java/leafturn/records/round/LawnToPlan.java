@@ -81,6 +81,16 @@ public record LawnToPlan(
     return new LawnToPlan(lawn, weather.at(lawn.site()), rules, notes, programme);
   }
 
+  /** What must be given before a plan can be made, in sentences; empty where nothing is missing. */
+  public static String missing(BookReading reading, PlacedLawn placed, LocalDate on) {
+    try {
+      of(reading, placed, on);
+      return "";
+    } catch (InputException missing) {
+      return String.join(" ", missing.faults());
+    }
+  }
+
   /**
    * How the lawn has come to be kept otherwise since this was read: by another programme now, or by
    * one that is to hold later; empty where it has not.
