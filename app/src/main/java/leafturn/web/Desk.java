@@ -25,6 +25,9 @@ final class Desk {
   /** When to look again at a page that waits for advice, seconds, as a header says it. */
   static final String SOON_SECONDS = "1";
 
+  /** Query of a lawn's page that comes right after its form. */
+  static final String JUST_ADDED = "added";
+
   /** A round of so few lawns is shown whole; that of more is soon there, with what is made. */
   private static final int FEW_LAWNS = 24;
 
@@ -110,13 +113,15 @@ final class Desk {
 
   /**
    * The round of one lawn alone; without any where the visitor may not see it or it is not there.
+   * The first advice of a book takes seconds: whoever has just added the lawn is told so at once,
+   * instead of looking at the form that was sent.
    */
   RoundOfLawns roundOf(Context context, String address) {
     Visitor visitor = Guest.visitor(context);
     return rounds.ofLawn(
         register -> register.only(visitor::mayRead).onlyLawn(address),
         visitor.person().units(),
-        FOR_A_LAWN);
+        context.queryParam(JUST_ADDED) == null ? FOR_A_LAWN : Duration.ZERO);
   }
 
   /** The same on another day: as of one that is past, or for one to come. */

@@ -59,7 +59,7 @@ final class PropertyRoom implements Room {
       if (faults.isEmpty()) {
         NewProperty begun =
             desk.book().write(visitor.person().name(), writing -> begin(writing, form, weather));
-        Answers.goTo(context, "/lawns/" + begun.lawn().address());
+        Answers.goTo(context, "/lawns/" + begun.lawn().address() + "?" + Desk.JUST_ADDED);
         return;
       }
     } catch (InputException others) {

@@ -67,6 +67,10 @@ class PropertyRoomTest {
         .contains("common practice, no source", "Example record: New York");
     HttpResponse<String> begun = begin(Map.of("station", "example"), null);
     assertThat(begun.statusCode()).isEqualTo(303);
+    assertThat(visitor.read(begun.headers().firstValue("Location").orElseThrow()))
+        .contains("The advice for this lawn is being worked out.", "<progress")
+        .contains("hx-get=\"/lawns/sallow-house-lawn\"", "<h1>")
+        .doesNotContain("What each choice would do");
     assertThat(visitor.read("/lawns/sallow-house-lawn"))
         .contains("Sallow House", "What each choice would do");
     assertThat(visitor.read("/properties/sallow-house"))
