@@ -125,8 +125,7 @@ public final class ProgrammesFile {
     json.refuseOthers();
     if (weights.values().stream().noneMatch(weight -> weight > 0)) {
       if (faults.count() == before) {
-        root.fault(
-            "aims", "no aim has a weight above 0; give one at least, for instance \"work\": 1.");
+        root.fault("aims", AimWeights.NONE + ", for instance \"work\": 1.");
       }
       return AimWeights.usual();
     }

@@ -57,6 +57,9 @@ final class PlanDesk implements AutoCloseable {
     if (before != null && !before.state().ended()) {
       return true;
     }
+    if (before != null) {
+      job.keep(before.made());
+    }
     try {
       worker.execute(job);
     } catch (RejectedExecutionException full) {

@@ -40,7 +40,14 @@ final class PlanJob implements PlanProgress, Runnable {
   private volatile int done;
   private volatile int all;
   private volatile String fault = "";
-  private volatile @Nullable SeasonPlan plan;
+  private volatile @Nullable Made made;
+
+  /**
+   * A plan that is made.
+   *
+   * @param subject the lawn as it was when the plan was asked for
+   */
+  record Made(SeasonPlan plan, LawnToPlan subject) {}
 
   PlanJob(LawnToPlan subject, PlanRequest request, Form form) {
     this.subject = subject;
@@ -56,7 +63,7 @@ final class PlanJob implements PlanProgress, Runnable {
     }
     state = State.RUNNING;
     try {
-      plan = SeasonPlanner.plan(request, 1, this);
+      made = new Made(SeasonPlanner.plan(request, 1, this), subject);
       state = State.DONE;
     } catch (PlanStoppedException stopped) {
       state = State.STOPPED;
@@ -113,18 +120,18 @@ final class PlanJob implements PlanProgress, Runnable {
     return fault;
   }
 
-  /** The plan, or null as long as it is not made. */
-  @Nullable SeasonPlan plan() {
-    return plan;
+  /** The plan, or the one made before as long as this one is not, or null where there is none. */
+  @Nullable Made made() {
+    return made;
+  }
+
+  /** Keeps what was made before, until this one is made too. */
+  void keep(@Nullable Made before) {
+    made = before;
   }
 
   /** The form by which it was asked for. */
   Form form() {
     return form;
-  }
-
-  /** The lawn as it was when the plan was asked for. */
-  LawnToPlan subject() {
-    return subject;
   }
 }

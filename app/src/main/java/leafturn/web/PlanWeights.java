@@ -5,6 +5,7 @@ import java.util.List;
 import java.util.Map;
 import leafturn.advice.season.AimWeights;
 import leafturn.advice.season.PlanAim;
+import leafturn.reports.plan.ProgrammeWords;
 
 /**
  * How the page of a plan is looked at: the weights of the aims and the two that the figure shows.
@@ -12,8 +13,10 @@ import leafturn.advice.season.PlanAim;
  * @param weights of the aims
  * @param across the aim along the figure
  * @param up the aim up the figure
+ * @param none true when no aim is to count: then nothing can be weighed, and the weights are the
+ *     usual ones
  */
-record PlanWeights(AimWeights weights, PlanAim across, PlanAim up) {
+record PlanWeights(AimWeights weights, PlanAim across, PlanAim up, boolean none) {
   /** Weights that can be chosen. */
   static final List<Integer> CHOICES = List.of(0, 1, 2, 4, 8);
 
@@ -30,7 +33,18 @@ record PlanWeights(AimWeights weights, PlanAim across, PlanAim up) {
     return new PlanWeights(
         any ? new AimWeights(weights) : usual,
         PlanAim.named(first(query, "across")).orElse(PlanAim.WORK),
-        PlanAim.named(first(query, "up")).orElse(PlanAim.FEED));
+        PlanAim.named(first(query, "up")).orElse(PlanAim.FEED),
+        !any);
+  }
+
+  /** Whether the form has this weight of an aim, as it was sent. */
+  boolean typed(PlanAim aim, int choice) {
+    return choice == (none ? 0 : weights.of(aim));
+  }
+
+  /** What is wrong with the weights; empty where nothing is. */
+  String fault() {
+    return none ? ProgrammeWords.capital(AimWeights.NONE) + "." : "";
   }
 
   private static String first(Map<String, List<String>> query, String name) {

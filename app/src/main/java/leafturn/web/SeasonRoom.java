@@ -49,6 +49,10 @@ final class SeasonRoom implements Room {
 
   private void show(Context context) {
     PlacedLawn placed = placed(context);
+    PlanJob job = plans.of(placed.lawn().id()).orElse(null);
+    if (job != null && job.made() != null && PlanWeights.of(context.queryParamMap()).none()) {
+      context.status(UNUSABLE);
+    }
     show(context, placed, asked(context, placed), "");
   }
 
@@ -95,7 +99,7 @@ final class SeasonRoom implements Room {
         PlanWeights.of(context.queryParamMap()),
         new UnitWords(visitor.person().units()),
         visitor.mayChange(placed.property().id()),
-        job == null ? "" : sinceThen(placed, job),
+        sinceThen(placed, job == null ? null : job.made()),
         missing(placed));
   }
 
@@ -104,9 +108,12 @@ final class SeasonRoom implements Room {
     return desk.book().read(reading -> LawnToPlan.missing(reading, placed, today));
   }
 
-  private String sinceThen(PlacedLawn placed, PlanJob job) {
+  private String sinceThen(PlacedLawn placed, PlanJob.@Nullable Made made) {
+    if (made == null) {
+      return "";
+    }
     LocalDate today = desk.rounds().dayOf(placed);
-    return desk.book().read(reading -> job.subject().since(reading, placed, today));
+    return desk.book().read(reading -> made.subject().since(reading, placed, today));
   }
 
   private void progress(Context context) {
@@ -160,15 +167,14 @@ final class SeasonRoom implements Room {
     if (!Guest.visitor(context).mayChange(placed.property().id())) {
       throw Refusal.notAllowed();
     }
-    PlanJob job = plans.of(placed.lawn().id()).orElseThrow(Refusal::notFound);
-    SeasonPlan plan = job.plan();
-    if (plan == null) {
+    PlanJob.Made made = plans.of(placed.lawn().id()).map(PlanJob::made).orElse(null);
+    if (made == null) {
       throw Refusal.notFound();
     }
     String from = String.valueOf(context.formParam("from"));
     LocalDate day = Dates.parse(from);
     String number = String.valueOf(context.formParam("number"));
-    Programme programme = programme(plan, number);
+    Programme programme = programme(made.plan(), number);
     String fault =
         day == null
             ? "The first day of the programme: " + Dates.fault(from)

@@ -9,7 +9,7 @@ package leafturn.web;
  */
 public record Unadopted(String number, String from, String fault) {
   /** True when a programme of the plan stands in the form. */
-  public boolean takes(SeasonPage.Row row) {
+  public boolean takes(SeasonAnswer.Row row) {
     return number.isEmpty() ? row.best() : number.equals(String.valueOf(row.number()));
   }
 

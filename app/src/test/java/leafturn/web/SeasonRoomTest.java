@@ -67,6 +67,18 @@ class SeasonRoomTest extends DemoSite {
         .contains("nitrate N lost, g/m² a year")
         .contains("<option value=\"8\" selected>");
 
+    HttpResponse<String> weightless =
+        asking.get(
+            PAGE
+                + "?work=0&carrying=0&feed=0&keeping=0&nitrate=0&thatch=0&clumps=0&third-rule=0&growth=0&up=thatch");
+    assertThat(weightless.statusCode()).isEqualTo(422);
+    assertThat(weightless.body())
+        .contains(
+            "role=\"alert\">No aim has a weight above 0; give one at least. The answer here is by the usual weights",
+            "id=\"weights-fault\">No aim has a weight above 0; give one at least.",
+            "<option value=\"thatch\" selected>")
+        .doesNotContain("<option value=\"1\" selected>", "<option value=\"4\" selected>");
+
     assertRefused("1999-01-01", "1 January 1999 is before the programme of now began to hold");
     assertRefused("2017-05-29", "29 May 2017 is too far ahead for a plan of one year");
     assertRefused("1 June", "write year, month and day as in 2015-05-28");
@@ -125,6 +137,29 @@ class SeasonRoomTest extends DemoSite {
   }
 
   @Test
+  void aStoppedPlanLeavesTheOneBeforeIt() throws Exception {
+    asking.postForm(PAGE, own());
+    ended();
+    Map<String, String> asked = own();
+    asked.put("search", "true");
+    asked.put("programmes[0].name", "My own, every week");
+    asking.postForm(PAGE, asked);
+    asking.postForm(PAGE + "/stop");
+
+    assertThat(ended())
+        .contains(
+            "The plan was stopped. What stands here is the plan made before it.",
+            "By your aims",
+            "Of 2 programmes",
+            "value=\"My own, every week\"");
+    assertThat(
+            asking
+                .postForm(PAGE + "/adopt", Map.of("number", "1", "from", "2015-06-01"))
+                .statusCode())
+        .isEqualTo(303);
+  }
+
+  @Test
   void wrongProgrammesAndDaysAreToldAndNothingIsWritten() throws Exception {
     Map<String, String> wrong = own();
     wrong.put("programmes[0].mowing.heightMm", "2");
@@ -134,6 +169,10 @@ class SeasonRoomTest extends DemoSite {
 
     asking.postForm(PAGE, own());
     ended();
+    assertThat(asking.postForm(PAGE, wrong).body())
+        .containsPattern(
+            "(?s)class=\"faults\" role=\"alert\" tabindex=\"-1\" autofocus.*By your aims")
+        .containsOnlyOnce("Cut height in June");
     HttpResponse<String> noDay =
         asking.postForm(PAGE + "/adopt", Map.of("number", "1", "from", "soon"));
     assertThat(noDay.statusCode()).isEqualTo(422);

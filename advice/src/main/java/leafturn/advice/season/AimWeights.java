@@ -14,6 +14,9 @@ public record AimWeights(Map<PlanAim, Double> byAim) {
   /** Highest weight. */
   public static final double MOST = 10;
 
+  /** What is wrong where nothing is an aim. */
+  public static final String NONE = "no aim has a weight above 0; give one at least";
+
   public AimWeights {
     byAim = Map.copyOf(byAim);
     byAim.forEach(
@@ -24,7 +27,7 @@ public record AimWeights(Map<PlanAim, Double> byAim) {
           }
         });
     if (byAim.values().stream().noneMatch(weight -> weight > 0)) {
-      throw new IllegalArgumentException("no aim has a weight above 0; give one at least");
+      throw new IllegalArgumentException(NONE);
     }
   }
 
