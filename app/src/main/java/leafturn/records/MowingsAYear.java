@@ -29,7 +29,7 @@ public final class MowingsAYear {
     CalendarDay to = mowing.to();
     return most(
         apart == null || apart == 0 ? 1 : apart,
-        from == null || to == null ? ProgrammeSection.USUAL_SEASON_DAYS : season(from, to));
+        from == null || to == null ? UsualSeason.DAYS : season(from, to));
   }
 
   private static int season(CalendarDay from, CalendarDay to) {

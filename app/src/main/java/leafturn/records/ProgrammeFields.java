@@ -3,6 +3,7 @@ package leafturn.records;
 import java.time.DateTimeException;
 import java.time.Month;
 import java.time.MonthDay;
+import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
@@ -115,6 +116,42 @@ public record ProgrammeFields(Mowing mowing, List<Feeding> feeding, Irrigation i
             new Clippings(byRules ? null : mowing.returnedShare(), byRules ? true : null)),
         programme.feedings().stream().map(ProgrammeFields::feeding).toList(),
         new Irrigation(programme.irrigationShareOfDemand()));
+  }
+
+  /**
+   * A programme as a person reads it: days as dates, and no feeding of which nothing is given. A
+   * day told by its number has the date of a common year.
+   */
+  public static ProgrammeFields told(Programme programme) {
+    Programme.Mowing mowing = programme.mowing();
+    List<Programme.Feeding> feedings = new ArrayList<>();
+    for (Programme.Feeding feeding : programme.feedings()) {
+      double all =
+          feeding.fastNGPerM2() + feeding.slowNGPerM2() + feeding.pGPerM2() + feeding.kGPerM2();
+      if (all > 0) {
+        feedings.add(
+            new Programme.Feeding(
+                dated(feeding.on()),
+                feeding.fastNGPerM2(),
+                feeding.slowNGPerM2(),
+                feeding.pGPerM2(),
+                feeding.kGPerM2()));
+      }
+    }
+    return of(
+        new Programme(
+            new Programme.Mowing(
+                mowing.heights(),
+                mowing.everyDays(),
+                dated(mowing.from()),
+                dated(mowing.to()),
+                mowing.clippings()),
+            feedings,
+            programme.irrigationShareOfDemand()));
+  }
+
+  private static CalendarDay dated(CalendarDay day) {
+    return CalendarDay.on(UsualSeason.dated(day));
   }
 
   private static Feeding feeding(Programme.Feeding feeding) {

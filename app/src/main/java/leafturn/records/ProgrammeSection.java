@@ -15,30 +15,19 @@ import org.jspecify.annotations.Nullable;
 
 /** Mowing, feeding and irrigation of a lawn description, with defaults for what it leaves out. */
 final class ProgrammeSection {
-  private static final int FIRST_MOWING_DAY_OF_YEAR = 75;
-  private static final int LAST_MOWING_DAY_OF_YEAR = 345;
-
-  /** Length of the mowing season where none is given. */
-  static final int USUAL_SEASON_DAYS = LAST_MOWING_DAY_OF_YEAR - FIRST_MOWING_DAY_OF_YEAR + 1;
-
-  private static final int HALF_A_YEAR_DAYS = 182;
   private static final int ONE_THIRD_RULE = 0;
 
   private final JsonObject root;
   private final ProgrammeFields given;
   private final double usualHeightMm;
-  private final int firstDayOfYear;
-  private final int lastDayOfYear;
+  private final UsualSeason usual;
   private final List<String> notes;
 
   /**
    * @param southern true for a site south of the equator, where seasons lie half a year apart
    */
   ProgrammeSection(JsonObject root, double usualHeightMm, boolean southern, List<String> notes) {
-    this.firstDayOfYear =
-        southern ? FIRST_MOWING_DAY_OF_YEAR + HALF_A_YEAR_DAYS : FIRST_MOWING_DAY_OF_YEAR;
-    this.lastDayOfYear =
-        southern ? LAST_MOWING_DAY_OF_YEAR - HALF_A_YEAR_DAYS : LAST_MOWING_DAY_OF_YEAR;
+    this.usual = UsualSeason.of(southern);
     this.given = ProgrammeFields.read(root);
     this.root = root;
     this.usualHeightMm = usualHeightMm;
@@ -77,10 +66,8 @@ final class ProgrammeSection {
         defaults.value(
             everyDays(mowing.trigger()), ONE_THIRD_RULE, "trigger by the one-third rule");
     CalendarDay from =
-        defaults.value(
-            mowing.from(), CalendarDay.ofYear(firstDayOfYear), "from day " + firstDayOfYear);
-    CalendarDay to =
-        defaults.value(mowing.to(), CalendarDay.ofYear(lastDayOfYear), "to day " + lastDayOfYear);
+        defaults.value(mowing.from(), usual.from(), "from day " + usual.from().dayOfYear());
+    CalendarDay to = defaults.value(mowing.to(), usual.to(), "to day " + usual.to().dayOfYear());
     ReturnPractice clippings = clippings(mowing.clippings(), defaults);
     notes.addAll(defaults.notes());
     Programme.Mowing read =

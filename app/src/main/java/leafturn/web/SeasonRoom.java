@@ -20,6 +20,7 @@ import leafturn.records.round.PlacedLawn;
 import leafturn.records.sheet.ProgrammeSheet;
 import leafturn.reports.UnitWords;
 import leafturn.web.form.Form;
+import leafturn.web.form.FormShape;
 import org.jspecify.annotations.Nullable;
 
 /** The season plan of a lawn: asked for, followed, weighed and adopted. */
@@ -63,11 +64,12 @@ final class SeasonRoom implements Room {
         .of(placed.lawn().id())
         .map(PlanJob::form)
         .filter(form -> form.units() == units)
-        .orElseGet(() -> SeasonForm.blank(units, third()));
+        .orElseGet(() -> SeasonForm.blank(shape(units, placed), units));
   }
 
-  private String third() {
-    return desk.book().read(BookRules::of).third();
+  private FormShape shape(Units units, PlacedLawn placed) {
+    boolean southern = placed.property().content().latitudeDeg() < 0;
+    return SeasonForm.shape(units, desk.book().read(BookRules::of).third(), southern);
   }
 
   private void show(Context context, PlacedLawn placed, Form form, String fault) {
@@ -128,7 +130,7 @@ final class SeasonRoom implements Room {
   private void begin(Context context) {
     PlacedLawn placed = placed(context);
     Units units = Guest.visitor(context).person().units();
-    Form form = Form.sent(SeasonForm.shape(units, third()), units, context.formParamMap());
+    Form form = Form.sent(shape(units, placed), units, context.formParamMap()).closedUp();
     try {
       LocalDate today = desk.rounds().dayOf(placed);
       LawnToPlan subject = desk.book().read(reading -> LawnToPlan.of(reading, placed, today));

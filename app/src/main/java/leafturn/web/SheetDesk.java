@@ -172,7 +172,8 @@ final class SheetDesk {
         beds,
         photographs,
         names,
-        BookRules.of(reading).third());
+        BookRules.of(reading).third(),
+        property != null && property.content().latitudeDeg() < 0);
   }
 
   private static boolean isOf(Sheet<WeatherStation> station, @Nullable Sheet<Property> property) {

@@ -3,13 +3,17 @@ package leafturn.web;
 import static org.assertj.core.api.Assertions.assertThat;
 
 import java.net.http.HttpResponse;
+import java.time.MonthDay;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
+import leafturn.model.lawn.CalendarDay;
 import leafturn.records.ProgrammeFields;
+import leafturn.records.SourceText;
 import leafturn.records.book.Sheet;
 import leafturn.records.sheet.Kind;
 import leafturn.records.sheet.ProgrammeSheet;
+import leafturn.records.sheet.Property;
 import org.junit.jupiter.api.Test;
 
 /** A season plan on the site: asked for, followed, stopped, weighed and adopted. */
@@ -134,6 +138,54 @@ class SeasonRoomTest extends DemoSite {
     assertThat(ended())
         .contains("The plan was stopped.", "Make the plan", "value=\"My own, every week\"");
     assertThat(asking.postForm(PAGE + "/adopt", Map.of("number", "1")).statusCode()).isEqualTo(404);
+  }
+
+  @Test
+  void aProgrammeOfOnesOwnHasItsFeedPlan() throws Exception {
+    Map<String, String> fed = own();
+    fed.put("programmes[0].feeding[1].on", "05-20");
+    fed.put("programmes[0].feeding[1].slowNGPerM2", "700");
+    HttpResponse<String> refused = asking.postForm(PAGE, fed);
+    assertThat(refused.statusCode()).isEqualTo(422);
+    assertThat(refused.body()).contains("from 0 to 100", "value=\"700\"");
+
+    fed.put("programmes[0].feeding[1].slowNGPerM2", "7");
+    asking.postForm(PAGE, fed);
+    ended();
+    asking.postForm(PAGE + "/adopt", Map.of("number", "1", "from", "2015-06-01"));
+
+    assertThat(programmes().get(1).content().feeding())
+        .containsExactly(
+            new ProgrammeFields.Feeding(
+                null, CalendarDay.on(MonthDay.of(5, 20)), null, 7.0, null, null));
+  }
+
+  @Test
+  void southOfTheEquatorTheFormsHaveThatSummerAndThatSeason() throws Exception {
+    book.write(
+        "test",
+        writing -> {
+          String id = writing.at(Kind.LAWN, "linden-house-back").orElseThrow().content().property();
+          Sheet<Property> house = writing.find(Kind.PROPERTY, id).orElseThrow();
+          String moved =
+              Kind.PROPERTY
+                  .write(house.content())
+                  .replaceFirst("\"latitudeDeg\":\\s*", "\"latitudeDeg\": -");
+          return writing.revise(
+              Kind.PROPERTY,
+              id,
+              house.version(),
+              Kind.PROPERTY.read(new SourceText("property", moved)));
+        });
+
+    assertThat(asking.get(PAGE).body())
+        .contains("Cut height in December", "Cut height in January", "Cut height in February")
+        .doesNotContain("Cut height in June");
+    String lawn =
+        book.read(reading -> reading.at(Kind.LAWN, "linden-house-back").orElseThrow().id());
+    assertThat(asking.get("/sheets/new?kind=programme&lawn=" + lawn).body())
+        .contains("Left empty: 09-14", "Left empty: 06-12")
+        .doesNotContain("03-16");
   }
 
   @Test

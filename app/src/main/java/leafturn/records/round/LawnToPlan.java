@@ -158,7 +158,7 @@ public record LawnToPlan(
   public static Sheet<ProgrammeSheet> adopt(
       BookWriting writing, String lawn, LocalDate from, Programme programme) {
     ProgrammeSheet before = programme(writing, lawn, from);
-    ProgrammeFields fields = ProgrammeFields.of(programme);
+    ProgrammeFields fields = ProgrammeFields.told(programme);
     ProgrammeSheet adopted =
         new ProgrammeSheet(
             lawn,

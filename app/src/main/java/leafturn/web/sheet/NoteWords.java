@@ -44,7 +44,8 @@ public final class NoteWords {
   public NoteWords(Units units) {
     this.units = units;
     Setting setting =
-        new Setting(units, LocalDate.EPOCH, List.of(), List.of(), List.of(), Map.of(), "a third");
+        new Setting(
+            units, LocalDate.EPOCH, List.of(), List.of(), List.of(), Map.of(), "a third", false);
     for (Kind<?> kind : KINDS) {
       for (Field field : SheetForms.of(kind).shape(setting, "{}").fields()) {
         fields.putIfAbsent(field.path().substring(field.path().lastIndexOf('.') + 1), field);

@@ -5,9 +5,11 @@ import java.time.DayOfWeek;
 import java.time.Month;
 import java.util.ArrayList;
 import java.util.List;
+import leafturn.model.lawn.CalendarDay;
 import leafturn.quantity.Measure;
 import leafturn.quantity.Units;
 import leafturn.records.MowingsAYear;
+import leafturn.records.UsualSeason;
 import leafturn.records.sheet.Kind;
 import leafturn.records.sheet.ProgrammeSheet;
 import leafturn.reports.DayWords;
@@ -20,7 +22,14 @@ import leafturn.web.form.FormShape.Group;
 /** What is done to a lawn, as it is entered. */
 public final class ProgrammeForm extends SheetForm<ProgrammeSheet> {
   private static final String MONTH_DAY = "Month and day, for instance 05-20.";
-  private static final int FEEDS = 4;
+
+  /** What a person should know of the rows of feed. */
+  public static final String FEEDING =
+      "Every year on the same days, each with its month and day, for instance 05-20, and as"
+          + " elements: a label tells shares of P2O5 and K2O, of which 44 % is P and 83 % K.";
+
+  /** Rows of feed that a form has at least. */
+  public static final int FEEDS = 4;
 
   ProgrammeForm() {
     super(Kind.PROGRAMME, "programme");
@@ -32,16 +41,15 @@ public final class ProgrammeForm extends SheetForm<ProgrammeSheet> {
     groups.add(when());
     groups.add(mowing(setting));
     groups.add(heights());
-    groups.add(
-        new Group(
-            "Its feeding",
-            "Every year on the same days, each with its month and day, for instance 05-20, and as"
-                + " elements: a label tells shares of P2O5 and K2O, of which 44 % is P and 83 % K."
-                + " A row left empty is no feed.",
-            List.of()));
+    groups.add(new Group("Its feeding", FEEDING + " A row left empty is no feed.", List.of()));
     JsonNode feeding = Rows.parsed(document).path("feeding");
     groups.addAll(
-        Rows.of(document, "feeding", FEEDS, 1, i -> feed(i, feeding.path(i).has("dayOfYear"))));
+        Rows.of(
+            document,
+            "feeding",
+            FEEDS,
+            1,
+            i -> feed("feeding", i, feeding.path(i).has("dayOfYear"))));
     groups.add(rest());
     return new FormShape(groups);
   }
@@ -65,6 +73,7 @@ public final class ProgrammeForm extends SheetForm<ProgrammeSheet> {
   }
 
   private static Group mowing(Setting setting) {
+    UsualSeason usual = UsualSeason.of(setting.southern());
     return new Group(
         "Its mowing",
         "",
@@ -77,10 +86,8 @@ public final class ProgrammeForm extends SheetForm<ProgrammeSheet> {
                     "mowing.trigger.oneThird",
                     "Mown when %s would come off".formatted(setting.third()))
                 .hint("One of the two, not both."),
-            Field.text("mowing.from", "First day of mowing in a year")
-                .hint(MONTH_DAY + " Left empty: 03-16, the model's default."),
-            Field.text("mowing.to", "Last day of mowing in a year")
-                .hint(MONTH_DAY + " Left empty: 12-11, the model's default."),
+            Field.text("mowing.from", "First day of mowing in a year").hint(usualDay(usual.from())),
+            Field.text("mowing.to", "Last day of mowing in a year").hint(usualDay(usual.to())),
             Field.number("mowing.clippings.returnedShare", shareLabel(setting.units()), "")
                 .hint("From 0, none, to 1, all of them. Left empty: all, the model's default."),
             Field.flag("mowing.clippings.byRules", "Decided at each mowing")
@@ -111,12 +118,23 @@ public final class ProgrammeForm extends SheetForm<ProgrammeSheet> {
     return "Left empty: when %s of the height would come off, the usual rule.".formatted(third);
   }
 
+  private static String usualDay(CalendarDay day) {
+    return MONTH_DAY + " Left empty: %s, the model's default.".formatted(UsualSeason.monthDay(day));
+  }
+
   static String shareLabel(Units units) {
     return units == Units.US ? "Share of clippings left" : "Share of clippings returned";
   }
 
-  private static Group feed(int number, boolean byDayOfYear) {
-    String at = "feeding[" + number + "].";
+  /**
+   * A row of feed.
+   *
+   * @param list path of the list
+   * @param number of the row, from 0
+   * @param byDayOfYear true where its day is told by its number
+   */
+  public static Group feed(String list, int number, boolean byDayOfYear) {
+    String at = list + "[" + number + "].";
     Field day =
         byDayOfYear
             ? Field.number(at + "dayOfYear", "Day of the year", "")

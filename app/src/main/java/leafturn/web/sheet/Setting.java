@@ -18,6 +18,7 @@ import leafturn.web.form.Field.Choice;
  * @param names what other sheets are called, by id
  * @param third largest share of the height that one cut should take by the rules of the book, in
  *     words: "a third" unless somebody has set another
+ * @param southern true where the sheet belongs south of the equator
  */
 public record Setting(
     Units units,
@@ -26,7 +27,8 @@ public record Setting(
     List<Choice> beds,
     List<Choice> photographs,
     Map<String, String> names,
-    String third) {
+    String third,
+    boolean southern) {
   public Setting {
     stations = List.copyOf(stations);
     beds = List.copyOf(beds);
