@@ -3,9 +3,10 @@ package leafturn.records.trial;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
+import leafturn.trials.design.Contrast;
 import leafturn.trials.design.layout.TrialLayout;
 import leafturn.trials.findings.Effect;
-import leafturn.trials.findings.RandomisationTest;
+import leafturn.trials.findings.ListedLayouts;
 import leafturn.trials.observation.Confounding;
 import leafturn.trials.observation.ObservedPlot;
 import leafturn.trials.observation.Remark;
@@ -17,16 +18,32 @@ public final class LayoutDoubts {
   /** The sentences; none where treatments and places can be told apart. */
   public static List<String> of(TrialLayout layout) {
     List<String> doubts = new ArrayList<>();
-    List<List<String>> allowed = layout.plan().arrangement().allowedLayouts();
-    if (!allowed.isEmpty() && RandomisationTest.smallest(allowed) > Effect.ALPHA) {
-      doubts.add(
-          "With %d allowed layouts the exact test cannot go below p = %.3g, whatever is measured, so that findings will be undecided; allow more layouts, at least 20, or 40 with the mirror image of each."
-              .formatted(allowed.size(), RandomisationTest.smallest(allowed)));
-    }
+    listed(layout, doubts);
     if (layout.plots().stream().map(plot -> plot.unit().block()).distinct().count() > 1) {
       sides(layout, doubts);
     }
     return doubts;
+  }
+
+  /** A list that is too short, or one whose drawn layout is met by its mirror image. */
+  private static void listed(TrialLayout layout, List<String> doubts) {
+    List<List<String>> allowed = layout.plan().arrangement().allowedLayouts();
+    if (allowed.isEmpty()) {
+      return;
+    }
+    Contrast contrast = layout.plan().treatments().contrasts().get(0);
+    double smallest = ListedLayouts.smallestP(contrast, allowed);
+    List<String> arms = layout.plots().stream().map(plot -> plot.unit().arm()).toList();
+    double ofDrawn = ListedLayouts.smallestP(contrast, arms, allowed);
+    if (smallest > Effect.ALPHA) {
+      doubts.add(
+          "With %d allowed layouts the exact test cannot go below p = %.3g whichever of them is drawn and whatever is measured, so that findings will be undecided; allow more layouts, at least 20, or 40 with the mirror image of each."
+              .formatted(allowed.size(), smallest));
+    } else if (ofDrawn > Effect.ALPHA) {
+      doubts.add(
+          "The list of %d allowed layouts holds the mirror image of the one that was drawn, so that the exact test cannot go below p = %.3g, whatever is measured, and findings will be undecided (of others on the list it could reach %.3g); allow more layouts, at least 40 with the mirror image of each."
+              .formatted(allowed.size(), ofDrawn, smallest));
+    }
   }
 
   private static void sides(TrialLayout layout, List<String> doubts) {

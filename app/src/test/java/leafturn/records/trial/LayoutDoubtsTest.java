@@ -77,6 +77,37 @@ class LayoutDoubtsTest {
             each -> assertThat(each).startsWith("Treatment and side always go together ("));
   }
 
+  /** Of 31 layouts on five yards the last has no mirror image, the others have. */
+  @Test
+  void aDrawnLayoutThatItsMirrorImageMeetsIsTold() {
+    List<String> layouts = new ArrayList<>();
+    for (int pattern = 0; pattern < 31; pattern++) {
+      List<String> arms = new ArrayList<>();
+      for (int yard = 0; yard < 5; yard++) {
+        boolean turned = (pattern >> yard & 1) == 1;
+        arms.add(turned ? "\"returned\", \"collected\"" : "\"collected\", \"returned\"");
+      }
+      layouts.add("[" + String.join(", ", arms) + "]");
+    }
+    List<Boolean> told = new ArrayList<>();
+    for (long seed = 1; seed <= 60; seed++) {
+      TrialLayout layout = layout(listed(layouts), 5, seed);
+      boolean alone =
+          layout.plots().stream()
+              .allMatch(plot -> plot.unit().column() == 1 == plot.unit().arm().equals("collected"));
+      boolean warned =
+          LayoutDoubts.of(layout).stream()
+              .anyMatch(
+                  each ->
+                      each.startsWith("The list of 31 allowed layouts holds the mirror image")
+                          && each.contains("below p = 0.0645")
+                          && each.contains("could reach 0.0323"));
+      assertThat(warned).isEqualTo(!alone);
+      told.add(warned);
+    }
+    assertThat(told).contains(true, false);
+  }
+
   @Test
   void stripsInTheSameOrderInEveryBlockAreTold() {
     List<String> orders = new ArrayList<>();

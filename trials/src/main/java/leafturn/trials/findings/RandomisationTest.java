@@ -18,7 +18,7 @@ import org.jspecify.annotations.Nullable;
  * @param p share of the layouts with a difference at least as large
  * @param layouts how many might have been drawn; of a sample, how many it has, the trial's own with
  *     them
- * @param smallestP that the layouts can give at all
+ * @param smallestP that these layouts can give to the one that was drawn, whatever is measured
  * @param listed whether they come from a stored list
  * @param sampled whether they are a sample, since there are too many to go through
  * @source fisher1935, section 21
@@ -126,22 +126,6 @@ public record RandomisationTest(
   }
 
   /**
-   * The smallest p that a list can give: one layout, or it and its mirror image where the list
-   * holds both.
-   *
-   * @param allowed the layouts, an arm for each plot; at least one
-   */
-  public static double smallest(List<List<String>> allowed) {
-    List<String> one = allowed.get(0);
-    boolean mirrored =
-        allowed.stream()
-            .anyMatch(
-                other ->
-                    IntStream.range(0, one.size()).noneMatch(i -> other.get(i).equals(one.get(i))));
-    return Math.min(1, (mirrored ? 2.0 : 1.0) / allowed.size());
-  }
-
-  /**
    * The difference of the arms' means over the listed layouts; null where they know not the plots.
    */
   private static @Nullable RandomisationTest ofList(
@@ -154,14 +138,32 @@ public record RandomisationTest(
     List<String> own = table.plots().stream().map(Plot::arm).toList();
     double observed = Math.abs(difference(contrast, own, values));
     long extreme = 0;
-    for (List<String> layout : drawn.allowed()) {
-      List<String> arms = IntStream.of(places).mapToObj(layout::get).toList();
+    for (List<String> arms : onPlots(places, drawn.allowed())) {
       double found = Math.abs(difference(contrast, arms, values));
       extreme += found >= observed * (1 - SAME) ? 1 : 0;
     }
     int layouts = drawn.allowed().size();
     return new RandomisationTest(
-        (double) extreme / layouts, layouts, smallest(drawn.allowed()), true, false);
+        (double) extreme / layouts,
+        layouts,
+        smallestP(contrast, own, onPlots(places, drawn.allowed()), values),
+        true,
+        false);
+  }
+
+  /** The layouts as they would have fallen on the plots of the table. */
+  private static List<List<String>> onPlots(int[] places, List<List<String>> allowed) {
+    return allowed.stream()
+        .map(layout -> IntStream.of(places).mapToObj(layout::get).toList())
+        .toList();
+  }
+
+  /** Of the plots that were read. */
+  private static double smallestP(
+      Contrast contrast, List<String> own, List<List<String>> layouts, double[] values) {
+    int[] read = IntStream.range(0, values.length).filter(i -> !Double.isNaN(values[i])).toArray();
+    return ListedLayouts.smallestP(
+        contrast, onPlots(read, List.of(own)).get(0), onPlots(read, layouts));
   }
 
   private static double difference(Contrast contrast, List<String> arms, double[] values) {

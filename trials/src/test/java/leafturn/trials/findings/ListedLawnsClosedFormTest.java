@@ -4,7 +4,6 @@ import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.within;
 
 import java.util.ArrayList;
-import java.util.Collections;
 import java.util.List;
 import java.util.Map;
 import java.util.Objects;
@@ -95,8 +94,7 @@ class ListedLawnsClosedFormTest {
       own.add(arm(plot));
       mirrored.add(arm(plot + 1));
     }
-    for (List<List<String>> allowed :
-        List.of(List.of(own, mirrored), Collections.nCopies(40, own))) {
+    for (List<List<String>> allowed : List.of(List.of(own, mirrored), allBut(mirrored))) {
       var found =
           findings(2, new Randomisation(1L, TrialFacts.Sides.LISTED, codes, allowed, List.of()))
               .outcomes()
@@ -118,5 +116,41 @@ class ListedLawnsClosedFormTest {
   void oneLawnHasItsPlotsAlone() {
     Effect effect = findings(1).outcomes().get(0).effects().get(0);
     assertThat(effect.estimated().df()).isCloseTo(2, within(1e-6));
+  }
+
+  /**
+   * Two of four plots on each of two lawns: 36 layouts, of which one is left out. Its mirror image,
+   * once drawn, stands alone, and whatever is first on the list says nothing of it.
+   */
+  @Test
+  void theLayoutThatWasDrawnSaysHowSmallPCanBe() {
+    List<String> own = new ArrayList<>();
+    List<String> mirrored = new ArrayList<>();
+    for (int plot = 0; plot < 2 * PLOTS; plot++) {
+      own.add(arm(plot));
+      mirrored.add(arm(plot + 1));
+    }
+    List<List<String>> allowed = allBut(mirrored);
+    assertThat(allowed).hasSize(35).contains(own);
+    assertThat(ListedLayouts.smallestP(Yards.MAIN, own, allowed)).isEqualTo(1.0 / 35);
+    List<String> paired = allowed.get(0);
+    assertThat(paired).isNotEqualTo(own);
+    assertThat(ListedLayouts.smallestP(Yards.MAIN, paired, allowed)).isEqualTo(2.0 / 35);
+    assertThat(ListedLayouts.smallestP(Yards.MAIN, allowed)).isEqualTo(1.0 / 35);
+  }
+
+  private static List<List<String>> allBut(List<String> left) {
+    List<List<String>> all = new ArrayList<>();
+    for (int pattern = 0; pattern < 1 << 2 * PLOTS; pattern++) {
+      if (Integer.bitCount(pattern & 15) == 2 && Integer.bitCount(pattern >> PLOTS) == 2) {
+        List<String> layout = new ArrayList<>();
+        for (int plot = 0; plot < 2 * PLOTS; plot++) {
+          layout.add(arm(pattern >> plot));
+        }
+        all.add(layout);
+      }
+    }
+    all.remove(left);
+    return all;
   }
 }
