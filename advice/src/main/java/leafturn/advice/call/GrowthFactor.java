@@ -12,11 +12,11 @@ import leafturn.model.lawn.LawnEquations;
  * How much faster or slower a lawn grows than its description says: a factor on the ceiling of leaf
  * growth, known as a normal distribution of its logarithm. Before anything was measured it is 1,
  * give or take the range of the ceiling in the parameter table, which is read as nine draws out of
- * ten (assumed). Each height logged before a cut says how much grew since the last one against the
- * model's growth; one such ratio is taken to be off by a standard deviation of 0.35 in its
- * logarithm (assumed: a few millimetres of reading on some two centimetres of growth, and weather
- * that differs from the station's). The estimate is the usual mean of both, weighed by their
- * precision, so that few heights move it little.
+ * ten (assumed). Each logged height says how much grew since the last logged cut against the
+ * model's growth, each taken as 5 mm at least; one such ratio is taken to be off by a standard
+ * deviation of 0.35 in its logarithm (assumed: a few millimetres of reading on some two centimetres
+ * of growth, and weather that differs from the station's). The estimate is the usual mean of both,
+ * weighed by their precision, so that few heights move it little.
  *
  * @param logMean mean of the logarithm
  * @param logSd standard deviation of the logarithm
@@ -30,7 +30,7 @@ record GrowthFactor(double logMean, double logSd) {
 
   private static final double NINE_OF_TEN = 2 * 1.6449;
 
-  /** Growth, mm, below which a measured interval says nothing of the lawn. */
+  /** Growth, mm, that a ruler tells; less of it counts as this much. */
   static final double LEAST_GROWTH_MM = 5;
 
   /** Ratios beyond these count as these: such a reading says more of itself than of the lawn. */

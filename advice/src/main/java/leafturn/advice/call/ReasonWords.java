@@ -72,7 +72,7 @@ final class ReasonWords {
                 ? say(
                     "Leaf is reckoned to have grown %s a day last week; nobody has seen whether it rests",
                     reader.onArea(prospect.today().recentGrowthGPerM2(), ""))
-                : "By the height measured it has hardly grown since the last mowing",
+                : "By the heights measured it has hardly grown of late",
             percent(prospect.today().soilWaterFraction())),
         say(
             "at rest below %s a day with less than %s of the water",

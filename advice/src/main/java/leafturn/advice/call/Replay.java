@@ -70,10 +70,13 @@ final class Replay implements DayListener {
     LogKeeper keeper = new LogKeeper(lawn, described, log);
     int measured = Math.min(terms.days(), spinUp + daysToLastHeight(log, weather));
     run.live(spinUp, measured, keeper, replay);
+    boolean heightToday = !known && heightOn(on, log);
+    replay.beforeItsWeather(heightToday, run, keeper);
     GrowthFactor unmeasured = GrowthFactor.unmeasured(lawn.ground().grass());
     GrowthFactor growth = replay.growth.factor(keeper.corrections(), unmeasured);
     LawnRun onward = new LawnRun(growth.applied(parameters), run.state(), terms);
     replay.onward(onward, measured, known, keeper);
+    replay.beforeItsWeather(!known && !heightToday, onward, keeper);
     return new LawnToday(
         on,
         known,
@@ -93,10 +96,19 @@ final class Replay implements DayListener {
   /** Days of the record up to the last height that was logged, that day included. */
   private static int daysToLastHeight(List<LogEntry> log, WeatherSeries weather) {
     return log.stream()
-        .filter(entry -> entry instanceof Mown mown && !Double.isNaN(mown.heightBeforeMm()))
+        .filter(Replay::tellsHeight)
         .mapToInt(entry -> Math.max(0, weather.indexOf(entry.day()) + 1))
         .max()
         .orElse(0);
+  }
+
+  private static boolean heightOn(LocalDate day, List<LogEntry> log) {
+    return log.stream().anyMatch(entry -> entry.day().equals(day) && tellsHeight(entry));
+  }
+
+  private static boolean tellsHeight(LogEntry entry) {
+    return entry instanceof LogEntry.Measured
+        || (entry instanceof Mown mown && !Double.isNaN(mown.heightBeforeMm()));
   }
 
   /** Lives from the last logged height to the day of the call. */
@@ -105,8 +117,12 @@ final class Replay implements DayListener {
     int today = Math.max(from, todayKnown ? days - 1 : days);
     run.live(from, today, keeper, this);
     run.live(today, days, log.isEmpty() ? unmownToday(keeper) : keeper, this);
+  }
+
+  /** What was done today, whose weather nobody knows yet. */
+  private void beforeItsWeather(boolean now, LawnRun run, LogKeeper keeper) {
     double returnedG = run.flow(Flows.RETURNED_G);
-    if (!todayKnown && keeper.beforeItsWeather(run, on)) {
+    if (now && keeper.beforeItsWeather(run, on)) {
       mown(on, run);
       fallen.fell(on, run.flow(Flows.RETURNED_G) - returnedG, 0, run);
     }
@@ -114,7 +130,8 @@ final class Replay implements DayListener {
 
   private void mown(LocalDate day, LawnRun run) {
     lastMown = day;
-    growth.cut(day, run.heightMm());
+    boolean logged = log.stream().anyMatch(e -> e instanceof Mown && e.day().equals(day));
+    growth.cut(day, logged ? run.heightMm() : Double.NaN);
   }
 
   private static int checkedDay(WeatherSeries weather, LocalDate on) {

@@ -43,7 +43,7 @@ class GrowthFactorClosedFormTest {
         List.of(
             new Correction(DAY, 100, 110, 0), // nothing known of what it grew from
             new Correction(DAY.plusDays(10), 96, 106, 0),
-            new Correction(DAY.plusDays(20), 79, 90, 0)); // too little growth to tell
+            new Correction(DAY.plusDays(20), 79, 80, 0)); // too little growth to tell
     OwnGrowth shown = logged.shown(heights, PRIOR);
     assertThat(shown.measured()).isEqualTo(1);
     assertThat(shown.factor().middle()).isEqualTo(PRIOR.measured(List.of(1.5)).middle());
@@ -53,5 +53,47 @@ class GrowthFactorClosedFormTest {
     double sd = Math.hypot(PRIOR.logSd(), 0.35);
     assertThat(past.expectedMm().high()).isCloseTo(76 + 20 * Math.exp(1.2816 * sd), within(1e-9));
     assertThat(past.within()).isTrue();
+  }
+
+  private static OwnGrowth after(LoggedGrowth logged, Correction... heights) {
+    return logged.shown(List.of(heights), PRIOR);
+  }
+
+  @Test
+  void aHeightAgainstTheModelCountsWithTheLeastThatARulerTells() {
+    LoggedGrowth logged = new LoggedGrowth();
+    logged.cut(DAY, 76);
+    OwnGrowth fast = after(logged, new Correction(DAY.plusDays(9), 79, 91, 0));
+    assertThat(fast.factor().middle()).isEqualTo(PRIOR.measured(List.of(15.0 / 5)).middle());
+    OwnGrowth still = after(logged, new Correction(DAY.plusDays(9), 86, 75, 0));
+    assertThat(still.factor().middle()).isEqualTo(PRIOR.measured(List.of(5.0 / 10)).middle());
+    assertThat(after(logged, new Correction(DAY.plusDays(9), 86, 60, 0)).measured()).isZero();
+  }
+
+  @Test
+  void aHeightBetweenCutsCountsFromTheCutOrTheHeightBefore() {
+    LoggedGrowth logged = new LoggedGrowth();
+    logged.cut(DAY, 76);
+    OwnGrowth twice =
+        after(
+            logged,
+            new Correction(DAY.plusDays(5), 86, 91, 0),
+            new Correction(DAY.plusDays(9), 101, 111, 0));
+    assertThat(twice.factor().middle()).isEqualTo(PRIOR.measured(List.of(1.5, 2.0)).middle());
+    OwnGrowth together =
+        after(
+            logged,
+            new Correction(DAY.plusDays(1), 79, 78, 0),
+            new Correction(DAY.plusDays(3), 85, 82, 0));
+    assertThat(together.measured()).isEqualTo(1);
+    assertThat(together.factor().middle()).isEqualTo(PRIOR.measured(List.of(6.0 / 10)).middle());
+  }
+
+  @Test
+  void growthFromACutThatNobodyLoggedTellsNothing() {
+    LoggedGrowth logged = new LoggedGrowth();
+    logged.cut(DAY, Double.NaN);
+    assertThat(after(logged, new Correction(DAY.plusDays(9), 90, 120, 0)))
+        .isEqualTo(OwnGrowth.UNMEASURED);
   }
 }

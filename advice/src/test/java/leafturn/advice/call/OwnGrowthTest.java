@@ -6,6 +6,7 @@ import java.time.LocalDate;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
+import leafturn.model.grass.Species;
 import leafturn.model.lawn.Lawn;
 import leafturn.model.lawn.LogEntry;
 import leafturn.model.lawn.SiteClimate;
@@ -84,5 +85,47 @@ class OwnGrowthTest {
   void withoutHeightsNothingIsLearned() {
     List<LogEntry> log = List.of(new LogEntry.Mown(ON.minusDays(9), Double.NaN, 76, 1));
     assertThat(learned(log)).isEqualTo(OwnGrowth.UNMEASURED);
+  }
+
+  @Test
+  void aHeightMeasuredTodayTeachesToo() {
+    LogEntry cut = new LogEntry.Mown(ON.minusDays(9), Double.NaN, 76, 1);
+    double modelMm =
+        Replay.to(
+                CallExamples.lawn(EVERY_DAYS),
+                new SiteClimate(WEATHER, CallExamples.fescue().site()),
+                List.of(cut),
+                ON)
+            .heightMm();
+    OwnGrowth slow = learned(List.of(cut, new LogEntry.Measured(ON, 76 + (modelMm - 76) / 2)));
+    assertThat(slow.measured()).isEqualTo(1);
+    assertThat(slow.factor().middle()).isBetween(0.7, 0.9);
+    assertThat(slow.past().get(0).day()).isEqualTo(ON);
+  }
+
+  @Test
+  void aHeightBeforeAMowingIsGrowthOfLate() {
+    List<LogEntry> log =
+        List.of(
+            new LogEntry.Mown(ON.minusDays(7), 93, 64, 1),
+            new LogEntry.Mown(ON.minusDays(14), Double.NaN, 64, 1));
+    assertThat(MeasuredGrowth.mmPerDay(log, ON, 64)).isEqualTo(29.0 / 7);
+    assertThat(MeasuredGrowth.mmPerDay(log, ON.plusDays(1), 64)).isNaN();
+    List<LogEntry> longAgo =
+        List.of(
+            new LogEntry.Mown(ON.minusDays(40), Double.NaN, 64, 1),
+            new LogEntry.Mown(ON.minusDays(3), 93, 64, 1));
+    assertThat(MeasuredGrowth.mmPerDay(longAgo, ON, 64)).isNaN();
+  }
+
+  @Test
+  void grassThatARulerFoundGrowingIsNotSaidToBeAtRest() {
+    Situation drought =
+        Situation.of(Species.KENTUCKY_BLUEGRASS, 64, 7, 18)
+            .dry(40, 6, 22, 33)
+            .logged(new LogEntry.Mown(LocalDate.of(2015, 7, 4), Double.NaN, 64, 1));
+    assertThat(drought.call().sentence()).contains("likely at rest");
+    drought.logged(new LogEntry.Mown(LocalDate.of(2015, 7, 11), 93, 64, 1));
+    assertThat(Situation.all(drought.call())).doesNotContain("at rest");
   }
 }
