@@ -29,6 +29,7 @@ final class LogIntake {
   private static final String NAME = "entry";
   private static final String DAY = "day";
   private static final String CUT_TO = "heightAfterMm";
+  private static final String CORRECTS = "corrects";
 
   private final Book book;
 
@@ -58,6 +59,11 @@ final class LogIntake {
 
     Sent with(@Nullable SentPhotograph chosen) {
       return new Sent(id, choice, units, fields, chosen);
+    }
+
+    /** True when a phone sends it in place of one of the same id that it kept, sent or not. */
+    boolean corrects() {
+      return fields.getOrDefault(CORRECTS, List.of()).contains("true");
     }
 
     Form form() {
@@ -91,11 +97,12 @@ final class LogIntake {
           book.write(
               who.name(),
               writing -> {
+                Sheet<LogSheet> before = corrected(writing, sent, content);
                 // One that is sent again is in the book already, whatever has come beside it since.
-                if (writing.find(Kind.LOG, sent.id()).isEmpty()) {
+                if (before != null || writing.find(Kind.LOG, sent.id()).isEmpty()) {
                   new LogCheck(writing, lawn.today(), sent.units()).check(sent.id(), content);
                 }
-                return written(writing, sent, content);
+                return written(writing, sent, content, before);
               }));
     } catch (StaleSheetException taken) {
       return new Outcome.Taken(taken.current());
@@ -118,12 +125,40 @@ final class LogIntake {
     }
   }
 
-  private static Sheet<LogSheet> written(BookWriting writing, Sent sent, LogSheet content) {
+  /**
+   * The entry in the book that this one corrects: its writer's own, sent while it was still being
+   * corrected, and nobody's since. Null where there is none.
+   */
+  private static @Nullable Sheet<LogSheet> corrected(
+      BookWriting writing, Sent sent, LogSheet content) {
+    return writing
+        .find(Kind.LOG, sent.id())
+        .filter(sheet -> sent.corrects() && sheet.version() == 1 && !sheet.withdrawn())
+        .filter(sheet -> sheet.writtenBy().equals(writing.by()))
+        .filter(sheet -> sheet.content().lawn().equals(content.lawn()))
+        .filter(sheet -> !sheet.content().equals(content))
+        .orElse(null);
+  }
+
+  private static Sheet<LogSheet> written(
+      BookWriting writing, Sent sent, LogSheet content, @Nullable Sheet<LogSheet> before) {
     SentPhotograph photograph = sent.photograph();
     if (photograph != null) {
       photograph.write(writing, content.lawn(), content.day(), null);
     }
-    return writing.add(Kind.LOG, sent.id(), content);
+    if (before != null) {
+      return writing.revise(Kind.LOG, sent.id(), before.version(), content);
+    }
+    return sent.corrects() && isThere(writing, sent, content)
+        ? writing.find(Kind.LOG, sent.id()).orElseThrow()
+        : writing.add(Kind.LOG, sent.id(), content);
+  }
+
+  /** True when a correction that is sent again was taken before. */
+  private static boolean isThere(BookWriting writing, Sent sent, LogSheet content) {
+    return writing.find(Kind.LOG, sent.id()).isPresent()
+        && writing.history(Kind.LOG, sent.id()).stream()
+            .anyMatch(version -> version.content().equals(content));
   }
 
   /** The entry as a document; a height that was filled in and not touched is kept to the mm. */

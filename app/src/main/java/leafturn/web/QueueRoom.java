@@ -26,6 +26,10 @@ final class QueueRoom implements Room {
   static final String TAKEN =
       "Another entry with the same id is in the book already. Discard this one, or enter it anew.";
 
+  private static final String CHANGED =
+      "This entry was sent before, and what the book has of it was changed or withdrawn since."
+          + " Correct it on the lawn’s page, and discard this one.";
+
   private static final String JSON_TYPE = "application/json; charset=utf-8";
   private static final int CONFLICT = 409;
   private static final int FAULTY = 422;
@@ -107,8 +111,8 @@ final class QueueRoom implements Room {
     }
     if (outcome instanceof LogIntake.Outcome.Faulty faulty) {
       answer(context, FAULTY, faults(faulty.form()));
-    } else if (outcome instanceof LogIntake.Outcome.Taken) {
-      answer(context, CONFLICT, sentence(TAKEN));
+    } else if (outcome instanceof LogIntake.Outcome.Taken taken) {
+      answer(context, CONFLICT, sentence(taken.current().version() > 1 ? CHANGED : TAKEN));
     } else {
       answer(context, 200, JSON.createObjectNode().put("id", id));
     }

@@ -54,6 +54,19 @@ class PhoneLogWaitingTest extends ServedPages {
     assertThat(book.newEntries()).extracting(LogSheet::done).containsExactly(new Done.Watered(13));
   }
 
+  @Test
+  void whatIsSentWhileItIsCorrectedTakesTheCorrection() throws Exception {
+    LogJourney journey = withoutConnection();
+    water(journey, "12");
+    journey.awaitUnsent(1).unsent().locator("a").click();
+    journey.type("watered", "waterMm", "13");
+    phone.setOffline(false);
+    journey.awaitUnsent(0).save("watered");
+    assertThat(journey.outcome()).hasText("In the book: Watered, Thursday 28 May.");
+    journey.awaitUnsent(0);
+    assertThat(book.newEntries()).extracting(LogSheet::done).containsExactly(new Done.Watered(13));
+  }
+
   private LogJourney withoutConnection() {
     LogJourney journey = new LogJourney(phone.newPage(), book.url("")).prepare();
     journey.openLawn(LAWN);

@@ -12,6 +12,8 @@ import { dayOfEntry, meaning, today } from "./words.js";
 
 const page = document.querySelector("[data-log]");
 const find = (name) => page.querySelector(`[data-${name}]`);
+/** By form, the entry that it corrects. While it is corrected it may be sent and leave the phone. */
+const correcting = new Map();
 /** The entry that the page says is kept for later, or null. */
 let toldLater = null;
 let person = page.dataset.person ? { id: page.dataset.person, name: page.dataset.personName } : null;
@@ -66,11 +68,14 @@ async function save(details, form) {
 
 async function entryOf(details, form) {
   const file = form.elements.photograph.files[0];
-  const earlier = (await queue.entries()).find((one) => one.id === form.dataset.correcting);
+  const earlier = correcting.get(form);
+  // The book keeps a taken id for what it has; of what it never took or took meanwhile this is the correction.
+  const corrects = earlier !== undefined && earlier.state !== "taken";
   const given = [...new FormData(form)].filter(([, value]) => typeof value === "string" && value.trim() !== "");
   const fields = given.filter(([name]) => !["_token", "id", "as"].includes(name));
   return {
-    id: form.dataset.correcting ?? crypto.randomUUID(),
+    id: corrects ? earlier.id : crypto.randomUUID(),
+    corrects,
     person,
     lawn: { id: page.dataset.lawn, address: page.dataset.address, title: page.dataset.title },
     as: details.dataset.as,
@@ -117,8 +122,7 @@ async function told(entry, details, form, typed) {
   if (left?.state === "faulty" || left?.state === "taken") {
     sentence.textContent = "";
     sentence.hidden = true;
-    // Saving again replaces an entry that the book never took; a taken id needs another one.
-    form.dataset.correcting = left.state === "faulty" ? entry.id : crypto.randomUUID();
+    correcting.set(form, left);
     showFaults(form, left.faults);
     return;
   }
@@ -180,7 +184,7 @@ function typedIn(form) {
 
 /** After saving the form is empty again, and the next lawn one tap away. */
 function begin(details, form, typed) {
-  delete form.dataset.correcting;
+  correcting.delete(form);
   showFaults(form, []);
   if (typedIn(form) !== typed) {
     // Sending took its time, and the next entry is being typed already.
@@ -214,7 +218,7 @@ async function correct() {
       input.value = typed.get(input.name)?.[0] ?? "";
     }
   }
-  form.dataset.correcting = entry.id;
+  correcting.set(form, entry);
   form.dispatchEvent(new Event("input"));
   details.open = true;
   showFaults(form, entry.faults);

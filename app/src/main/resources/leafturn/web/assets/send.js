@@ -79,6 +79,7 @@ function form(entry, token) {
   data.append("lawn", entry.lawn.id);
   data.append("as", entry.as);
   data.append("units", entry.units);
+  data.append("corrects", String(entry.corrects ?? false));
   for (const [name, value] of entry.fields) {
     data.append(name, value);
   }
