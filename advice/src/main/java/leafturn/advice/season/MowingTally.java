@@ -15,6 +15,10 @@ import leafturn.model.lawn.ReturnRule;
  * Looks at each mowing of a run: decides what becomes of its clippings where the programme leaves
  * that to the rules, and counts what a plan reports. Reads the day's state only: the height, the
  * cut, the day's water and the rain of the day before.
+ *
+ * <p>What a cut takes of the height is judged, as in advice for a day, by the height that the day
+ * began with: a run mows in the evening, and the growth of the day itself, which a daily step
+ * cannot divide, is nobody's delay. A cut on the first day on which a third is due is so within it.
  */
 final class MowingTally implements ReturnRule {
   private final ReturnPractice practice;
@@ -60,7 +64,7 @@ final class MowingTally implements ReturnRule {
     double heightMm = run.heightMm();
     double lengthMm = Math.max(0, heightMm - toHeightMm);
     double dryG = lengthMm * dryGPerMm;
-    boolean breaksThirdRule = lengthMm / heightMm > mostTakenFraction;
+    boolean breaksThirdRule = 1 - toHeightMm / run.morningHeightMm() > mostTakenFraction;
     double limitG = wet(run) ? wetLimitG : dryLimitG;
     boolean clumps = ClumpRisk.index(dryG, deckFactor, limitG) > mostClumpIndex;
     double share = practice.share();

@@ -11,6 +11,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.concurrent.atomic.AtomicInteger;
 import leafturn.advice.call.CallRules;
+import leafturn.advice.call.Spread;
 import leafturn.advice.season.PlannedProgramme.Origin;
 import leafturn.advice.season.ProgrammeOutcome.Feed;
 import leafturn.model.lawn.CalendarDay;
@@ -87,6 +88,24 @@ final class SeasonPlannerTest {
     assertThat(mowings(sooner.present())).isCloseTo(mowings(usual.present()), within(1.0));
     assertThat(sooner.present().outcome().risks().thirdRuleBrokenFraction().middle())
         .isGreaterThan(usual.present().outcome().risks().thirdRuleBrokenFraction().middle());
+  }
+
+  @Test
+  void cutsOnTheDayAThirdIsDueAreWithinIt() {
+    SeasonPlan plan =
+        PlanExamples.plan(
+            lawn,
+            10,
+            List.of(
+                PlanExamples.other(lawn, "by thirds", 0, ReturnPractice.always(1), 14.7),
+                PlanExamples.other(lawn, "every fortnight", 14, ReturnPractice.always(1), 14.7)));
+
+    assertThat(overAThird(plan.programmes().get(1)).high()).isLessThan(0.1);
+    assertThat(overAThird(plan.programmes().get(2)).middle()).isGreaterThan(0.3);
+  }
+
+  private static Spread overAThird(SeasonPlan.Result result) {
+    return result.outcome().risks().thirdRuleBrokenFraction();
   }
 
   private static double mowings(SeasonPlan.Result result) {

@@ -26,6 +26,9 @@ public final class BasisWords {
     sentences.add(
         "The model says more of the nitrogen in returned clippings comes back than long studies do, so the feed it finds for a returned lawn is a lower limit; lower a feed in steps and watch the lawn.");
     sentences.add(
+        "Mowings over %s are counted as advice counts them: by the height that the day of the mowing begins with, with the tolerance of the rules."
+            .formatted(basis.third()));
+    sentences.add(
         "Each cut has a quality of its own: the older its leaf and the longer its pieces, the slower it breaks down (assumed sizes).");
     if (basis.recordYears().size() < GOOD_RECORD_YEARS) {
       sentences.add(

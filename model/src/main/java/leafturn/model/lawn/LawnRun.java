@@ -36,6 +36,7 @@ public final class LawnRun {
   private double soilC;
   private double leafHeightFactor;
   private double wateredMm;
+  private double morningHeightMm;
   private @Nullable Stalks knownStalks;
   private int day;
 
@@ -67,6 +68,7 @@ public final class LawnRun {
       wateredMm = 0;
       soilC = terms.soilC[day];
       keeper.morning(this);
+      morningHeightMm = heightMm();
       step();
       flows[HEIGHT_BEFORE_MM] = heightMm();
       keeper.evening(this);
@@ -253,6 +255,11 @@ public final class LawnRun {
   /** Height of the grass, mm. */
   public double heightMm() {
     return equations.mass.heightMm(stores);
+  }
+
+  /** Height of the grass as the day that is lived began, before its growth, mm. */
+  public double morningHeightMm() {
+    return morningHeightMm;
   }
 
   /** N fraction of leaf, g/g. */
