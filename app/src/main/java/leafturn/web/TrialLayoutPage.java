@@ -91,6 +91,11 @@ public record TrialLayoutPage(
         id, name, "", "", "", List.of(), why, List.of(), List.of(), "", false, false, "", "");
   }
 
+  /** Why there is no GeoJSON of the plots, and what gives one. */
+  public String noPlace() {
+    return "No GeoJSON of the plots: an outline in metres alone has no place on the earth. An outline taken from a GeoJSON file on a lawn's own page has one; save the plan again after that.";
+  }
+
   /** The page of a layout. */
   static TrialLayoutPage of(
       String id, TrialLayout layout, String draws, boolean mayDraw, Units units) {

@@ -56,6 +56,7 @@ class TrialLayoutRoomTest extends DemoSite {
         .contains("The layout was drawn once so far.")
         .contains("Map of Heron Bank, play with 2 plots", "B8-2", "class=\"plot plot-1\"")
         .contains("From A, m", "Walking order", "480 cores on 2 dates go into 64 bags")
+        .contains("taken from a GeoJSON file on a lawn's own page has one")
         .doesNotContain("layout.geojson");
   }
 

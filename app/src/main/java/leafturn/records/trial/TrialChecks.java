@@ -29,6 +29,7 @@ import leafturn.trials.observation.Reading;
 import leafturn.trials.observation.ReadingKeys;
 import leafturn.trials.observation.RecordedLayout;
 import leafturn.trials.observation.Remark;
+import org.jspecify.annotations.Nullable;
 
 /** Everything that is wrong or risky about a trial of the book, in sentences. */
 public final class TrialChecks {
@@ -60,23 +61,25 @@ public final class TrialChecks {
 
   /** What is to be said of a trial's readings and of what befell it. */
   public List<Remark> remarks() {
-    return remarks(design());
+    return remarks(design(), trial.ended());
   }
 
-  /** The same beside findings, which warn of few units themselves where they test. */
+  /**
+   * The same beside findings, which tell an early end themselves, and few units where they test.
+   */
   List<Remark> remarksBesideFindings() {
     List<Remark> design = design();
     ExperimentalUnits units = units();
     if (over && units.isWarnedOfByTests()) {
       design.removeAll(units.remarks(readings.size()));
     }
-    return remarks(design);
+    return remarks(design, null);
   }
 
-  private List<Remark> remarks(List<Remark> remarks) {
+  private List<Remark> remarks(List<Remark> remarks, @Nullable LocalDate ended) {
     ground.plan().observing().outcomes().forEach(outcome -> remarks.addAll(outcome(outcome)));
     remarks.addAll(BagCodes.remarks(ground, readings));
-    remarks.addAll(looks());
+    remarks.addAll(looks(ended));
     remarks.addAll(hindsight().remarks());
     remarks.addAll(handling());
     return List.copyOf(remarks);
@@ -185,13 +188,13 @@ public final class TrialChecks {
     return ground.plot(reading.plot()).map(ObservedPlot::arm).orElse("");
   }
 
-  private List<Remark> looks() {
+  private List<Remark> looks(@Nullable LocalDate ended) {
     List<LocalDate> read = of(ground.plan().primary()).map(Reading::date).distinct().toList();
     return read.isEmpty()
         ? List.of()
         : new Looks(
                 ground.plan().observing().dates(),
-                trial.ended(),
+                ended,
                 ground.plan().observing().outcomes().size(),
                 ground.plan().treatments().contrasts().size())
             .remarks(read, over);

@@ -90,7 +90,7 @@ final class TrialHindsight {
   /** What stands beside a verdict, in sentences. */
   List<String> cautions(List<TrialEventSheet> events) {
     List<String> cautions = new ArrayList<>();
-    addEarlyEnd(cautions);
+    earlyEnd().ifPresent(cautions::add);
     for (TrialEventSheet event : events) {
       TrialEventSheet.Exclusion decided = event.exclusion();
       if (decided != null && decided.leftOut() && leavesOutAnything(event)) {
@@ -108,13 +108,14 @@ final class TrialHindsight {
     return cautions;
   }
 
-  private void addEarlyEnd(List<String> cautions) {
+  /** That the trial was ended before the primary outcome's last planned day. */
+  Optional<String> earlyEnd() {
     LocalDate ended = trial.ended();
     Outcome primary = plan.primary();
     List<LocalDate> planned = plannedDays(plan, primary);
     LocalDate last = planned.stream().max(Comparator.naturalOrder()).orElse(LocalDate.MIN);
     if (ended == null || !ended.isBefore(last)) {
-      return;
+      return Optional.empty();
     }
     long read =
         readings.stream()
@@ -123,7 +124,7 @@ final class TrialHindsight {
             .filter(day -> !day.isBefore(plan.observing().from()))
             .distinct()
             .count();
-    cautions.add(
+    return Optional.of(
         "The trial was ended on %s, before its last planned day %s, with %d of %d planned days read%s: a trial that stops when it looks good finds too much."
             .formatted(
                 ended,

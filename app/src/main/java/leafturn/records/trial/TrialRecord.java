@@ -17,6 +17,7 @@ import leafturn.trials.findings.Standing;
 import leafturn.trials.findings.TrialFacts.PlanRecord;
 import leafturn.trials.observation.Reading;
 import leafturn.trials.observation.ReadingKeys;
+import leafturn.trials.observation.RecordedLayout;
 import leafturn.trials.observation.Remark;
 
 /** How a trial was kept to its plan, in sentences. */
@@ -56,7 +57,10 @@ final class TrialRecord {
     }
     changes.addAll(new TrialHindsight(trial, plan, basis.readings()).cautions(basis.events()));
     if (isChanged()) {
-      changes.addAll(verdictChanges());
+      List<String> judging = verdictChanges();
+      changes.addAll(judging);
+      remarks.removeIf(
+          each -> !judging.isEmpty() && each.sentence().equals(RecordedLayout.CHANGED));
       if (frozenPlan.outcomes().stream().noneMatch(Outcome::primary)) {
         refusals.add("The primary outcome of the frozen plan is no longer in the plan.");
       }
@@ -120,24 +124,25 @@ final class TrialRecord {
         .min(Comparator.naturalOrder());
   }
 
-  private String frozen() {
+  /** When and as what the plan was frozen; that it was late is a warning of its own. */
+  private List<String> frozen() {
     TrialSheet.Frozen frozen = trial.frozen();
     if (frozen == null) {
-      return "The plan was never frozen: nothing shows that margin, outcome and rules were there before the results.";
+      return List.of(
+          "The plan was never frozen: nothing shows that margin, outcome and rules were there before the results.");
     }
+    List<String> lines = new ArrayList<>();
     LocalDate day = LocalDate.ofInstant(frozen.moment(), basis.zone());
-    String when =
-        readBefore()
-            .map(first -> ", though readings are dated before that, the first %s".formatted(first))
-            .orElse(
-                BookPlan.isFrozenLate(trial, basis.zone())
-                    ? ", though all its planned days lay before that"
-                    : ", before the first reading");
-    String since = isChanged() ? ", and it was changed since" : "";
+    lines.add(
+        frozenLate().isPresent()
+            ? "The SHA-256 of the frozen plan is %s.".formatted(frozen.hash())
+            : "The plan was frozen on %s, before the first reading; its SHA-256 is %s."
+                .formatted(day, frozen.hash()));
     Integer draws = basis.past().draws();
-    return "The plan was frozen on %s%s%s; its SHA-256 is %s.%s"
-        .formatted(
-            day, when, since, frozen.hash(), draws == null ? "" : " " + DrawWords.of(draws, true));
+    if (draws != null) {
+      lines.add(DrawWords.of(draws, true));
+    }
+    return lines;
   }
 
   /** What was kept of the plan, with all that was not as planned. */
@@ -190,6 +195,11 @@ final class TrialRecord {
   }
 
   private void addEarlyEnd(List<String> deviations) {
+    Optional<String> told = new TrialHindsight(trial, plan, basis.readings()).earlyEnd();
+    if (told.isPresent()) {
+      deviations.add(told.get());
+      return;
+    }
     LocalDate ended = trial.ended();
     List<LocalDate> dates = plan.observing().dates();
     if (ended != null && !dates.isEmpty() && ended.isBefore(dates.get(dates.size() - 1))) {

@@ -122,7 +122,8 @@ public final class FindingsView {
     TrialFacts facts = findings.facts();
     List<String> all = new ArrayList<>();
     all.add(randomisation(facts));
-    all.add(frozen(facts));
+    List<String> told = beside();
+    frozen(facts).stream().filter(each -> !told.contains(each)).forEach(all::add);
     String rule =
         findings.standing().fixedBeforehand()
             ? "Rule for leaving out, fixed beforehand: "
@@ -131,25 +132,25 @@ public final class FindingsView {
     if (facts.record().deviations().isEmpty()) {
       all.add("No deviation from the plan was noted.");
     }
-    List<String> told = beside();
     facts.record().deviations().stream()
         .map(FindingsView::ended)
-        .filter(each -> !told.contains(each))
+        .filter(each -> told.stream().noneMatch(line -> line.startsWith(each)))
         .forEach(each -> all.add("Deviation: " + each));
     return all;
   }
 
-  private String frozen(TrialFacts facts) {
-    String told = findings.standing().frozen();
+  private List<String> frozen(TrialFacts facts) {
+    List<String> told = findings.standing().frozen();
     String hash = facts.record().hash();
     if (!told.isEmpty()) {
       return told;
     }
     String unknown =
         "No frozen plan is known; that margin, outcome and exclusions were fixed beforehand rests on the word of those who ran it.";
-    return hash == null
-        ? unknown
-        : "%s The SHA-256 of the plan as given is %s.".formatted(unknown, hash);
+    return List.of(
+        hash == null
+            ? unknown
+            : "%s The SHA-256 of the plan as given is %s.".formatted(unknown, hash));
   }
 
   private static String randomisation(TrialFacts facts) {

@@ -160,7 +160,8 @@ public final class TrialPlanForm {
         "Outlines and beds are taken from the book as they are when you save.",
         List.of(
             Field.someOf(LAWNS, "Lawns that take part", lawns)
-                .hint("A lawn without an outline cannot be laid out; draw it on its page first.")));
+                .hint(
+                    "A lawn without an outline cannot be laid out; draw it on its page first, or take it there from a GeoJSON file, which gives the plots a place on the earth too.")));
   }
 
   private static Group plots() {

@@ -68,6 +68,7 @@ class HindsightWordsTest {
         "Left out from 2026-08-01 on: plots B4-2 (dog urine; dog). It was decided on 2026-10-20, and is not taken as blind: it came after the last planned day, 2026-10-12, when results could be seen; its reason is no rule of the frozen plan.";
     assertThat(new FindingsView(findings).headline()).contains(BOTH, told);
     assertThat(StandingWordsTest.document(findings))
+        .containsOnlyOnce("Left out from 2026-08-01 on")
         .contains(BOTH, told, "Before anything is concluded", "told to be decided blind, but");
     assertThat(FindingsReport.of(findings, List.of(), "leafturn").sentence()).contains(BOTH, told);
     assertThat(findings.standing().remarks())
@@ -138,7 +139,7 @@ class HindsightWordsTest {
     String told = "The layout was drawn 6 times before the plan was frozen";
     Findings often = findings(trial, readings, List.of(), drawn(6));
     assertThat(new FindingsView(often).headline()).contains(told);
-    assertThat(StandingWordsTest.document(often)).contains(told);
+    assertThat(StandingWordsTest.document(often)).containsOnlyOnce(told);
     Findings once = findings(trial, readings, List.of(), drawn(1));
     assertThat(new FindingsView(once).headline()).doesNotContain("drawn");
     assertThat(StandingWordsTest.document(once)).contains("The layout was drawn once before");
@@ -171,7 +172,11 @@ class HindsightWordsTest {
         StandingWordsTest.readings(trial, false).stream()
             .filter(each -> each.date().isBefore(LocalDate.of(2026, 9, 1)))
             .toList();
-    assertThat(new FindingsView(findings(trial, early, List.of(), TrialPast.UNKNOWN)).headline())
+    Findings findings = findings(trial, early, List.of(), TrialPast.UNKNOWN);
+    assertThat(StandingWordsTest.document(findings))
+        .containsOnlyOnce("ended on 2026-09-01")
+        .containsOnlyOnce("results are clear");
+    assertThat(new FindingsView(findings).headline())
         .contains(
             "The trial was ended on 2026-09-01, before its last planned day 2026-10-12",
             "(results are clear): a trial that stops when it looks good finds too much.");

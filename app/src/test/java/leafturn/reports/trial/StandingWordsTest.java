@@ -132,7 +132,9 @@ class StandingWordsTest {
     assertThat(findings.outcomes().get(0).outcome().margin()).isEqualTo(0.5);
     assertThat(new FindingsView(findings).record())
         .noneMatch(each -> each.contains("No deviation") || each.contains(told));
-    assertThat(document(findings)).containsOnlyOnce(told).doesNotContain("fixed beforehand");
+    assertThat(document(findings))
+        .containsOnlyOnce(told)
+        .doesNotContain("fixed beforehand", "changed after it was frozen", "changed since");
   }
 
   @Test
@@ -142,7 +144,8 @@ class StandingWordsTest {
         .contains("fixed beforehand", "before the first reading");
     TrialSheet late = trial(plan(0.5), plan(0.5), "2026-09-01");
     assertThat(document(findings(late, false, TrialPast.UNKNOWN)))
-        .contains("though readings are dated before that")
+        .containsOnlyOnce("frozen on 2026-09-01")
+        .contains("The plan was frozen on 2026-09-01, after readings of 2026-04-20 and later")
         .doesNotContain("fixed beforehand");
   }
 
@@ -191,7 +194,7 @@ class StandingWordsTest {
             document(
                 BookFindings.of(
                     new BookFindings.Basis(trial, List.of(), readings, true, ZoneOffset.UTC))))
-        .contains("frozen on 2026-04-21, though readings are dated before that");
+        .contains("frozen on 2026-04-21, after readings of 2026-04-20 and later");
   }
 
   @Test

@@ -19,6 +19,9 @@ public record RecordedLayout(
     String hash,
     @Nullable String frozenLayout,
     @Nullable String layout) {
+  /** That the plan is no longer the frozen one. */
+  public static final String CHANGED =
+      "The plan was changed after it was frozen; the findings list what was changed.";
 
   /** What is missing or has changed. */
   public List<Remark> remarks() {
@@ -35,9 +38,7 @@ public record RecordedLayout(
               "The plan was never frozen; freeze it before the first reading, so that nothing can"
                   + " be fitted to the results."));
     } else if (!frozenHash.equals(hash)) {
-      remarks.add(
-          Remark.warning(
-              "The plan was changed after it was frozen; the findings list what was changed."));
+      remarks.add(Remark.warning(CHANGED));
     }
     if (frozenLayout != null && layout != null && !frozenLayout.equals(layout)) {
       remarks.add(
