@@ -63,6 +63,8 @@ final class LawnRoom implements Room {
         desk.book().read(reading -> LawnLog.of(reading, id, Guest.visitor(context), wholeLog));
     Map<String, Object> content =
         Map.of(
+            "warnings",
+            desk.book().read(reading -> LawnWarnings.of(reading, placed, lawn)),
             "page",
             new LawnPage(lawn),
             "day",

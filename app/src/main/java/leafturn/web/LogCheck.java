@@ -62,8 +62,13 @@ final class LogCheck {
 
   /** That a day of an entry is one to come. */
   static String notYet(LocalDate day, LocalDate today) {
-    return "%s has not come yet: at this lawn it is %s. Give the day it was done."
-        .formatted(DayWords.dayAndYear(day), DayWords.dayAndYear(today));
+    return notYet(day, today, "lawn");
+  }
+
+  /** As {@link #notYet(LocalDate, LocalDate)}, of an entry that belongs to a place of this kind. */
+  static String notYet(LocalDate day, LocalDate today, String place) {
+    return "%s has not come yet: at this %s it is %s. Give the day it was done."
+        .formatted(DayWords.dayAndYear(day), place, DayWords.dayAndYear(today));
   }
 
   private Fault besides(LogSheet entry, LogSheet other) {

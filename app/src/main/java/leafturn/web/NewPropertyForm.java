@@ -24,6 +24,9 @@ final class NewPropertyForm {
   /** The choice of the example record in the field {@link #STATION}. */
   static final String EXAMPLE = "example";
 
+  /** The choice to begin without a record. */
+  static final String NONE = "none";
+
   static final String STATION = "station";
 
   /** A daily record that comes along; it wins over the choice. */
@@ -86,6 +89,7 @@ final class NewPropertyForm {
       }
     }
     choices.add(new Choice(EXAMPLE, "Example record: " + ExampleStation.ORIGIN));
+    choices.add(new Choice(NONE, "None yet: there is no advice until there is a record"));
     return new Group(
         "Its weather",
         "",

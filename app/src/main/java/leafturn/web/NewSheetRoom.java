@@ -131,6 +131,7 @@ final class NewSheetRoom implements Room {
       return addLawn(writing, asked, lawnForm, form);
     }
     C content = asked.form().kind().read(form.document(asked.form().noun(), asked.base()));
+    DayCheck.check(content, asked.setting().today());
     SheetCheck.together(writing, asked.id(), content);
     return writing.add(asked.form().kind(), asked.id(), content);
   }
@@ -143,6 +144,7 @@ final class NewSheetRoom implements Room {
             asked.id(),
             asked.setting().today(),
             lawnForm.programme());
+    DayCheck.check(begun.lawn(), asked.setting().today());
     SheetCheck.together(writing, asked.id(), begun.lawn());
     Sheet<LawnSheet> added = writing.add(Kind.LAWN, asked.id(), begun.lawn());
     writing.add(Kind.PROGRAMME, begun.programmeId(), begun.programme());

@@ -91,7 +91,7 @@ final class PropertyRoom implements Room {
   }
 
   private NewProperty begin(BookWriting writing, Form form, @Nullable WeatherUpload weather) {
-    String station = station(writing, form, weather);
+    @Nullable String station = station(writing, form, weather);
     NewProperty begun = read(writing, form, station);
     if (weather != null) {
       weather.write(writing, begun.property().name());
@@ -111,11 +111,15 @@ final class PropertyRoom implements Room {
         address -> taken(reading, address));
   }
 
-  private static String station(BookWriting writing, Form form, @Nullable WeatherUpload weather) {
+  private static @Nullable String station(
+      BookWriting writing, Form form, @Nullable WeatherUpload weather) {
     if (weather != null) {
       return weather.station();
     }
     String chosen = form.value(NewPropertyForm.STATION);
+    if (chosen.equals(NewPropertyForm.NONE)) {
+      return null;
+    }
     return chosen.equals(NewPropertyForm.EXAMPLE) ? ExampleStation.standIn(writing) : chosen;
   }
 

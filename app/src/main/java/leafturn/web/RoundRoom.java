@@ -4,6 +4,7 @@ import io.javalin.http.Context;
 import java.util.Map;
 import leafturn.advice.call.LawnWithoutCall;
 import leafturn.advice.call.RoundOfLawns;
+import leafturn.records.round.Register;
 import leafturn.records.sheet.AdviceSheet.Way;
 
 /** The round of the day. */
@@ -25,7 +26,17 @@ final class RoundRoom implements Room {
     if (round.withoutCall().stream().anyMatch(LawnWithoutCall::underWay)) {
       context.header("Retry-After", Desk.SOON_SECONDS);
     }
-    Map<String, RoundPage> content = Map.of("page", new RoundPage(round));
+    Map<String, Object> content =
+        Map.of(
+            "page",
+            new RoundPage(round),
+            "warning",
+            round.isEmpty() ? "" : warning(context, round));
     desk.show(context, round.isEmpty() ? "empty.jte" : "round.jte", "Round", round, content);
+  }
+
+  private String warning(Context context, RoundOfLawns round) {
+    Register seen = desk.rounds().register().only(Guest.visitor(context)::mayRead);
+    return desk.book().read(reading -> LawnWarnings.ofRound(reading, round.today(), seen.lawns()));
   }
 }

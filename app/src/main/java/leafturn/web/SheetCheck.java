@@ -29,6 +29,7 @@ final class SheetCheck {
    * @throws leafturn.records.InputException with every fault
    */
   static void together(BookReading reading, String id, Content content) {
+    PlaceCheck.check(reading, id, content);
     if (content instanceof LawnSheet lawn) {
       List<Sheet<ProgrammeSheet>> programmes = reading.ofLawn(Kind.PROGRAMME, id);
       together(reading, lawn, null);

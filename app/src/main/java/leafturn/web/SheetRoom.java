@@ -110,6 +110,7 @@ final class SheetRoom implements Room {
   }
 
   private static <C extends Content> void check(BookReading reading, Found<C> found, C content) {
+    DayCheck.check(content, found.setting().today());
     SheetCheck.together(reading, found.sheet().id(), content);
     if (content instanceof LogSheet entry) {
       new LogCheck(reading, found.setting().today(), found.setting().units())

@@ -95,6 +95,20 @@ public class BookReading {
         Map.of("lawn", lawn));
   }
 
+  /** Of each lawn with sheets of a kind that tell of a day after another and count: the last. */
+  public final Map<String, LocalDate> latestDays(Kind<?> kind, LocalDate after) {
+    Map<String, LocalDate> days = new HashMap<>();
+    handle
+        .createQuery(
+            "select lawn, max(on_day) from sheet where kind = :kind and not withdrawn"
+                + " and on_day > cast(:after as date) and lawn is not null group by lawn")
+        .bind("kind", kind.name())
+        .bind("after", after.toString())
+        .map((row, context) -> Map.entry(row.getString(1), row.getObject(2, LocalDate.class)))
+        .forEach(entry -> days.put(entry.getKey(), entry.getValue()));
+    return days;
+  }
+
   /** The sheets of a kind that belong to a lawn, tell of a day or one after it, and count. */
   public final <C extends Content> List<Sheet<C>> ofLawnSince(
       Kind<C> kind, String lawn, LocalDate from) {

@@ -19,6 +19,9 @@ public record Anchor(double longitudeDeg, double latitudeDeg) {
 
   private static final double STEPS_PER_DEG = 1e9;
 
+  /** Mean radius of the earth, km; half a per cent is near enough for telling places apart. */
+  private static final double EARTH_KM = 6371;
+
   /**
    * @throws IllegalArgumentException when there is no such place or no lawn can be there
    */
@@ -41,6 +44,20 @@ public record Anchor(double longitudeDeg, double latitudeDeg) {
   static boolean isFit(double longitudeDeg, double latitudeDeg) {
     return Math.abs(longitudeDeg) <= FARTHEST_LONGITUDE_DEG
         && Math.abs(latitudeDeg) <= FARTHEST_LATITUDE_DEG;
+  }
+
+  /**
+   * Great-circle distance to another place, km; haversine formula on a sphere.
+   *
+   * @param longitude degrees east
+   * @param latitude degrees north, -90 to 90
+   */
+  public double distanceKm(double longitude, double latitude) {
+    double north = Math.sin(Math.toRadians(latitude - latitudeDeg) / 2);
+    double east = Math.sin(Math.toRadians(longitude - longitudeDeg) / 2);
+    double shrink = Math.cos(Math.toRadians(latitude)) * Math.cos(Math.toRadians(latitudeDeg));
+    double half = Math.sqrt(north * north + shrink * east * east);
+    return 2 * EARTH_KM * Math.asin(Math.min(1, half));
   }
 
   /** Reads the object in a field, or null when it is missing or wrong. */

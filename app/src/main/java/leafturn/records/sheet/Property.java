@@ -2,8 +2,13 @@ package leafturn.records.sheet;
 
 import java.time.DateTimeException;
 import java.time.ZoneId;
+import java.util.Locale;
+import java.util.Optional;
 import leafturn.records.Faults;
 import leafturn.records.JsonObject;
+import leafturn.records.Numbers;
+import leafturn.records.shape.Anchor;
+import leafturn.records.shape.Outline;
 import org.jspecify.annotations.Nullable;
 
 /**
@@ -28,6 +33,56 @@ public record Property(
     @Nullable String station,
     @Nullable String note)
     implements Content {
+  /** Farther than a place given to half a degree may be off, km. */
+  private static final double FAR_KM = 100;
+
+  /** Nearer to each other than this there are no opposite seasons, degrees of latitude. */
+  private static final double TROPICS_DEG = 10;
+
+  /**
+   * That an outline lies too far away to belong to this property, in a sentence; empty where it may
+   * belong, or has no place on the earth. Without a longitude only latitudes are compared.
+   */
+  public Optional<String> farFrom(Outline outline) {
+    Anchor there = outline.anchor();
+    if (there == null) {
+      return Optional.empty();
+    }
+    double longitude = longitudeDeg == null ? there.longitudeDeg() : longitudeDeg;
+    double km = there.distanceKm(longitude, latitudeDeg);
+    if (km <= FAR_KM) {
+      return Optional.empty();
+    }
+    return Optional.of(
+        String.format(
+            Locale.ROOT,
+            "the outline lies at latitude %.2f, longitude %.2f, but the property at latitude %.2f%s,"
+                + " %,.0f km away. The two numbers of its positions may be swapped: GeoJSON gives"
+                + " longitude first, then latitude. Mend the file, or the property’s place.",
+            there.latitudeDeg(),
+            there.longitudeDeg(),
+            latitudeDeg,
+            longitudeDeg == null
+                ? ""
+                : String.format(Locale.ROOT, ", longitude %.2f", longitudeDeg),
+            km));
+  }
+
+  /**
+   * That a record comes from the other side of the equator, where the seasons are the opposite, in
+   * a sentence; empty where it does not, or nobody said where it comes from.
+   */
+  public Optional<String> oppositeSeasons(WeatherStation record) {
+    Double there = record.latitudeDeg();
+    boolean same =
+        there == null || there * latitudeDeg >= 0 || Math.abs(there - latitudeDeg) <= TROPICS_DEG;
+    return same
+        ? Optional.empty()
+        : Optional.of(
+            "the record of %s comes from latitude %s, the property lies at latitude %s, in the other"
+                    .formatted(record.name(), Numbers.plain(there), Numbers.plain(latitudeDeg))
+                + " hemisphere: its summer is winter there, so no advice would hold.");
+  }
 
   static Property read(JsonObject json) {
     String name = json.requiredText("name", Limits.NAME, "what its people call it");

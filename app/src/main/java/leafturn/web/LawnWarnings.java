@@ -1,0 +1,93 @@
+package leafturn.web;
+
+import java.time.LocalDate;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Map;
+import java.util.TreeMap;
+import java.util.stream.Stream;
+import leafturn.advice.call.LawnOnRound;
+import leafturn.records.book.BookReading;
+import leafturn.records.round.PlacedLawn;
+import leafturn.records.sheet.Kind;
+import leafturn.records.sheet.WeatherStation;
+import leafturn.reports.DayWords;
+
+/** What makes all advice of a lawn or a round doubtful, in sentences that stand above it. */
+final class LawnWarnings {
+  private static final String CHECK =
+      " The clock of the machine that holds this book may be wrong: check its date before you"
+          + " follow what stands here.";
+
+  private LawnWarnings() {}
+
+  /** The sentences above a lawn's advice. */
+  static List<String> of(BookReading reading, PlacedLawn placed, LawnOnRound lawn) {
+    List<String> sentences = new ArrayList<>();
+    LocalDate today = lawn.call().on();
+    Stream.of(Kind.LOG, Kind.ADVICE)
+        .flatMap(kind -> reading.ofLawnSince(kind, placed.lawn().id(), today.plusDays(1)).stream())
+        .map(sheet -> sheet.content().day())
+        .max(LocalDate::compareTo)
+        .ifPresent(
+            last ->
+                sentences.add(
+                    "The book has entries or advice of this lawn up to %s, but here it is %s."
+                            .formatted(DayWords.dayAndYear(last), DayWords.dayAndYear(today))
+                        + CHECK));
+    if (placed.station() != null) {
+      WeatherStation record = placed.station().content();
+      placed
+          .property()
+          .content()
+          .oppositeSeasons(record)
+          .ifPresent(
+              sentence ->
+                  sentences.add(
+                      Character.toUpperCase(sentence.charAt(0))
+                          + sentence.substring(1)
+                          + " Choose another record on the property’s page."));
+    }
+    return sentences;
+  }
+
+  /**
+   * The sentence above a round; empty when there is nothing to warn of.
+   *
+   * @param today the day of the round
+   * @param lawns of the round
+   */
+  static String ofRound(BookReading reading, LocalDate today, List<PlacedLawn> lawns) {
+    // Where the day begins earlier than that of the round it may be tomorrow already.
+    LocalDate tomorrow = today.plusDays(1);
+    Map<String, LocalDate> last = new TreeMap<>(reading.latestDays(Kind.LOG, tomorrow));
+    reading
+        .latestDays(Kind.ADVICE, tomorrow)
+        .forEach(
+            (lawn, day) -> last.merge(lawn, day, (one, other) -> one.isAfter(other) ? one : other));
+    List<PlacedLawn> ahead =
+        lawns.stream().filter(lawn -> last.containsKey(lawn.lawn().id())).toList();
+    if (ahead.isEmpty()) {
+      return "";
+    }
+    PlacedLawn first = ahead.get(0);
+    String others =
+        ahead.size() == 1
+            ? ""
+            : ahead.size() == 2
+                ? " and of one more lawn"
+                : " and of %d more lawns".formatted(ahead.size() - 1);
+    return "The book has entries or advice of %s, %s%s that lie after today: up to %s, but here it is %s."
+            .formatted(
+                first.lawn().content().name(),
+                first.property().content().name(),
+                others,
+                DayWords.dayAndYear(
+                    ahead.stream()
+                        .map(lawn -> last.get(lawn.lawn().id()))
+                        .max(LocalDate::compareTo)
+                        .orElseThrow()),
+                DayWords.dayAndYear(today))
+        + CHECK;
+  }
+}
