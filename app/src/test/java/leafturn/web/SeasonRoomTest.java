@@ -7,6 +7,8 @@ import java.time.MonthDay;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.regex.Matcher;
+import java.util.regex.Pattern;
 import leafturn.model.lawn.CalendarDay;
 import leafturn.records.ProgrammeFields;
 import leafturn.records.SourceText;
@@ -103,10 +105,19 @@ class SeasonRoomTest extends DemoSite {
     assertThat(asking.get(PAGE).body())
         .contains("Now is: ", "From 1 June 2015 on the lawn will be kept by another programme");
 
+    String height = heightNow();
     asking.postForm(PAGE + "/adopt", Map.of("number", "1", "from", "2015-05-28"));
+    assertThat(heightNow()).isEqualTo(height);
     assertThat(asking.get(PAGE).body())
         .contains("This plan was made for the lawn as it was kept before")
         .contains("“From the season plan” (from 28 May 2015 on)");
+  }
+
+  /** The height of the grass as the lawn's page tells it. */
+  private String heightNow() throws Exception {
+    Matcher told = Pattern.compile("(\\d+)\u202fmm").matcher(asking.get(LAWN).body());
+    assertThat(told.find()).isTrue();
+    return told.group(1);
   }
 
   private void assertRefused(String from, String sentence) throws Exception {

@@ -7,7 +7,6 @@ import java.util.ArrayList;
 import java.util.List;
 import leafturn.model.ParameterTable;
 import leafturn.model.grass.Species;
-import leafturn.model.lawn.CutHeights;
 import leafturn.model.lawn.Lawn;
 import leafturn.model.lawn.LogEntry;
 import leafturn.model.lawn.LogKeeper.Correction;
@@ -74,9 +73,9 @@ final class CallNotes {
   /**
    * Heights the model was set to.
    *
-   * @param heights cut heights, below which the model knows no grass
+   * @param lawn whose cut heights say below what the model knows no grass
    */
-  void corrections(List<Correction> corrections, CutHeights heights) {
+  void corrections(List<Correction> corrections, Lawn lawn) {
     int first = Math.max(0, corrections.size() - CORRECTIONS_SHOWN);
     if (first > 0) {
       notes.add(say("The model was set to %d earlier measured heights as well.", first));
@@ -84,7 +83,7 @@ final class CallNotes {
     for (Correction correction : corrections.subList(first, corrections.size())) {
       boolean atVisit = correction.measured().atVisit();
       String height = reader.height(correction.measuredMm());
-      double cutMm = heights.in(correction.day().getMonth());
+      double cutMm = lawn.programmeOn(correction.day()).mowing().heights().on(correction.day());
       if (correction.measuredMm() < cutMm - LOWER_MM) {
         notes.add(lower(correction, cutMm));
         continue;

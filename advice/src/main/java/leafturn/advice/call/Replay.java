@@ -4,7 +4,6 @@ import java.time.LocalDate;
 import java.util.ArrayList;
 import java.util.List;
 import leafturn.model.Flows;
-import leafturn.model.Parameters;
 import leafturn.model.lawn.DailyTerms;
 import leafturn.model.lawn.DayListener;
 import leafturn.model.lawn.Keeper;
@@ -61,21 +60,24 @@ final class Replay implements DayListener {
     int cycle = wholeYearsDays(weather, today);
     boolean known = today < weather.days();
     DailyTerms terms = terms(climate, spinUp, cycle, known ? today + 1 : today);
-    Parameters parameters = LawnParameters.withCutQuality(lawn);
-    LawnEquations described = new LawnEquations(parameters);
-    LawnRun run = new LawnRun(described, LawnModel.startState(lawn, described), terms);
-    run.live(0, spinUp, new ProgrammeKeeper(lawn.programme(), described), DayListener.NONE);
+    LocalDate first = weather.firstDay();
+    Lawn before = lawn.keptBy(lawn.programmeOn(first));
+    LawnEquations described = new LawnEquations(LawnParameters.withCutQuality(before));
+    LawnRun spun = new LawnRun(described, LawnModel.startState(before, described), terms);
+    spun.live(0, spinUp, new ProgrammeKeeper(before.programme(), described), DayListener.NONE);
 
     Replay replay = new Replay(on, shownFrom(lawn, on), log, new FallenCuts(on));
     LogKeeper keeper = new LogKeeper(lawn, described, log);
     int measured = Math.min(terms.days(), spinUp + daysToLastHeight(log, weather));
+    KeptRun run = new KeptRun(lawn, terms, LawnEquations::new, spun.state(), first);
     run.live(spinUp, measured, keeper, replay);
     boolean heightToday = !known && heightOn(on, log);
-    replay.beforeItsWeather(heightToday, run, keeper);
+    LocalDate then = climate.dayAt(measured - spinUp);
+    replay.beforeItsWeather(heightToday, run.on(then), keeper);
     GrowthFactor unmeasured = GrowthFactor.unmeasured(lawn.ground().grass());
     GrowthFactor growth = replay.growth.factor(keeper.corrections(), unmeasured);
-    LawnRun onward = new LawnRun(growth.applied(parameters), run.state(), terms);
-    replay.onward(onward, measured, known, keeper);
+    KeptRun grown = new KeptRun(lawn, terms, growth::applied, run.on(then).state(), then);
+    LawnRun onward = replay.onward(grown, measured, known, keeper);
     replay.beforeItsWeather(!known && !heightToday, onward, keeper);
     return new LawnToday(
         on,
@@ -112,11 +114,12 @@ final class Replay implements DayListener {
   }
 
   /** Lives from the last logged height to the day of the call. */
-  private void onward(LawnRun run, int from, boolean todayKnown, LogKeeper keeper) {
-    int days = run.terms().days();
+  private LawnRun onward(KeptRun kept, int from, boolean todayKnown, LogKeeper keeper) {
+    int days = kept.run().terms().days();
     int today = Math.max(from, todayKnown ? days - 1 : days);
-    run.live(from, today, keeper, this);
-    run.live(today, days, log.isEmpty() ? unmownToday(keeper) : keeper, this);
+    kept.live(from, today, keeper, this);
+    kept.live(today, days, log.isEmpty() ? unmownToday(keeper) : keeper, this);
+    return kept.on(on);
   }
 
   /** What was done today, whose weather nobody knows yet. */

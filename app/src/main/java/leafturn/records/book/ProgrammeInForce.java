@@ -22,4 +22,11 @@ public final class ProgrammeInForce {
     }
     return found;
   }
+
+  /** The programmes that held before that of a day, in order; each until the next one's day. */
+  public static List<ProgrammeSheet> before(LocalDate day, List<Sheet<ProgrammeSheet>> byDay) {
+    List<ProgrammeSheet> begun =
+        byDay.stream().map(Sheet::content).filter(one -> !one.from().isAfter(day)).toList();
+    return begun.isEmpty() ? begun : begun.subList(0, begun.size() - 1);
+  }
 }

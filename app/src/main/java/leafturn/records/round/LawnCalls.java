@@ -60,6 +60,7 @@ final class LawnCalls {
   /** What is read from the book for a call, all of one moment. */
   private record Read(
       @Nullable ProgrammeSheet programme,
+      List<ProgrammeSheet> earlier,
       List<LogSheet> log,
       VisitHeights visits,
       Circumstances circumstances,
@@ -110,12 +111,14 @@ final class LawnCalls {
       Read read =
           book.read(
               reading -> {
-                ProgrammeSheet programme =
-                    ProgrammeInForce.on(on, reading.ofLawn(Kind.PROGRAMME, placed.lawn().id()));
+                List<Sheet<ProgrammeSheet>> programmes =
+                    reading.ofLawn(Kind.PROGRAMME, placed.lawn().id());
+                ProgrammeSheet programme = ProgrammeInForce.on(on, programmes);
                 List<LogSheet> log = log(reading, placed.lawn().id());
                 StationWeather weather = climates.of(reading, station, revision, on.minusDays(1));
                 return new Read(
                     programme,
+                    ProgrammeInForce.before(on, programmes),
                     log,
                     new VisitHeights(visits(reading, placed.lawn().id()), log),
                     by.known().apply(KnownOfLawn.of(reading, placed, programme, log, on)),
@@ -151,15 +154,17 @@ final class LawnCalls {
   private LawnOnRound called(
       PlacedLawn placed, Sheet<WeatherStation> station, Read read, LocalDate on, Units units) {
     LawnSheet sheet = placed.lawn().content();
-    LawnReading described =
-        LawnFile.read(
-            LawnDocument.compose(
-                placed.property().content(),
-                station.content(),
-                sheet,
-                read.programme(),
-                read.soil().soil()));
-    Lawn lawn = described.lawn();
+    Function<@Nullable ProgrammeSheet, LawnReading> keptBy =
+        programme ->
+            LawnFile.read(
+                LawnDocument.compose(
+                    placed.property().content(),
+                    station.content(),
+                    sheet,
+                    programme,
+                    read.soil().soil()));
+    LawnReading described = keptBy.apply(read.programme());
+    Lawn lawn = described.lawn().keptBefore(earlier(read, keptBy));
     List<String> notes = new ArrayList<>(described.notes());
     sheet.mixtureNote().ifPresent(notes::add);
     notes.addAll(read.soil().notes());
@@ -180,6 +185,21 @@ final class LawnCalls {
         LawnWords.description(lawn, sheet, read.soil().words(), units),
         LawnWords.lastEntry(log, on, units),
         call.noting(notes));
+  }
+
+  /** How the lawn was kept before its present programme began. */
+  private static List<Lawn.Earlier> earlier(
+      Read read, Function<@Nullable ProgrammeSheet, LawnReading> keptBy) {
+    List<ProgrammeSheet> sheets = new ArrayList<>(read.earlier());
+    if (read.programme() != null) {
+      sheets.add(read.programme());
+    }
+    List<Lawn.Earlier> earlier = new ArrayList<>();
+    for (int i = 0; i < read.earlier().size(); i++) {
+      LocalDate until = sheets.get(i + 1).from();
+      earlier.add(new Lawn.Earlier(keptBy.apply(sheets.get(i)).lawn().programme(), until));
+    }
+    return earlier;
   }
 
   /** All that a call is made from but its possible seasons. */

@@ -1,5 +1,7 @@
 package leafturn.model.lawn;
 
+import java.time.LocalDate;
+import java.util.List;
 import java.util.Map;
 import leafturn.model.grass.Species;
 import leafturn.model.soil.Soil;
@@ -12,6 +14,7 @@ import org.jspecify.annotations.Nullable;
  * @param site where it lies
  * @param ground what grows there, and on what
  * @param programme what is done to it year after year
+ * @param earlier how it was kept before, in the order of days; empty where it was always kept so
  * @param spinUpYears years run with the same programme before the first reported day, 0 to 200
  * @param parameters model parameters by short name that win over everything else
  */
@@ -19,14 +22,52 @@ public record Lawn(
     Site site,
     Ground ground,
     Programme programme,
+    List<Earlier> earlier,
     int spinUpYears,
     Map<String, Double> parameters) {
   public Lawn {
+    earlier = List.copyOf(earlier);
     parameters = Map.copyOf(parameters);
     if (spinUpYears < 0 || spinUpYears > 200) {
       throw new IllegalArgumentException(
           "spinUpYears is " + spinUpYears + ", but must lie from 0 to 200");
     }
+  }
+
+  /** A lawn that was always kept by one programme. */
+  public Lawn(
+      Site site,
+      Ground ground,
+      Programme programme,
+      int spinUpYears,
+      Map<String, Double> parameters) {
+    this(site, ground, programme, List.of(), spinUpYears, parameters);
+  }
+
+  /**
+   * A programme by which a lawn was kept.
+   *
+   * @param until the first day on which it no longer held
+   */
+  public record Earlier(Programme programme, LocalDate until) {}
+
+  /** The same lawn, kept otherwise before. */
+  public Lawn keptBefore(List<Earlier> otherwise) {
+    return new Lawn(site, ground, programme, otherwise, spinUpYears, parameters);
+  }
+
+  /** The same lawn, always kept by a programme. */
+  public Lawn keptBy(Programme always) {
+    return new Lawn(site, ground, always, spinUpYears, parameters);
+  }
+
+  /** The programme that held on a day; the first one where that is before all of them. */
+  public Programme programmeOn(LocalDate day) {
+    return earlier.stream()
+        .filter(one -> one.until().isAfter(day))
+        .findFirst()
+        .map(Earlier::programme)
+        .orElse(programme);
   }
 
   /**

@@ -139,6 +139,9 @@ public final class LawnRun {
    * @param returnedShare share of the clippings returned, 0-1
    */
   public void cut(double toHeightMm, double returnedShare) {
+    if (flows[MOWINGS] == 0) {
+      flows[HEIGHT_BEFORE_MM] = heightMm(); // it may have been measured since the day was lived
+    }
     if (toHeightMm < stores[CUT_HEIGHT_MM]) {
       setCutHeight(toHeightMm);
     }

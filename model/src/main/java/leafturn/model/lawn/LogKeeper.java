@@ -5,6 +5,7 @@ import java.util.ArrayList;
 import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.Objects;
 import leafturn.model.Flows;
 import leafturn.model.lawn.LogEntry.Fed;
 import leafturn.model.lawn.LogEntry.Measured;
@@ -38,11 +39,12 @@ public final class LogKeeper implements Keeper {
     }
   }
 
-  private final ProgrammeKeeper programme;
-  private final CutHeights cutHeights;
+  private final Lawn lawn;
+  private final Map<Programme, ProgrammeKeeper> keepers = new HashMap<>();
   private final Map<LocalDate, List<LogEntry>> entries = new HashMap<>();
   private final @Nullable LocalDate firstEntry;
   private final boolean feedingLogged;
+  private @Nullable Programme held;
   private final List<Correction> corrections = new ArrayList<>();
 
   /**
@@ -51,16 +53,34 @@ public final class LogKeeper implements Keeper {
    * @param log entries in any order
    */
   public LogKeeper(Lawn lawn, LawnEquations equations, List<LogEntry> log) {
-    this.programme = new ProgrammeKeeper(lawn.programme(), equations);
-    this.cutHeights = lawn.programme().mowing().heights();
+    this.lawn = lawn;
+    lawn.earlier()
+        .forEach(
+            one -> keepers.put(one.programme(), new ProgrammeKeeper(one.programme(), equations)));
+    keepers.put(lawn.programme(), new ProgrammeKeeper(lawn.programme(), equations));
     log.forEach(entry -> entries.computeIfAbsent(entry.day(), day -> new ArrayList<>()).add(entry));
     this.firstEntry = log.stream().map(LogEntry::day).min(LocalDate::compareTo).orElse(null);
     this.feedingLogged = log.stream().anyMatch(Fed.class::isInstance);
   }
 
+  private ProgrammeKeeper keeperOn(LocalDate day) {
+    return Objects.requireNonNull(keepers.get(lawn.programmeOn(day)));
+  }
+
+  /** Where one programme takes over from another, the deck is set to it. */
+  private void takeOver(LawnRun run, LocalDate day) {
+    Programme programme = lawn.programmeOn(day);
+    if (held != null && held != programme) {
+      ProgrammeKeeper.turnHeight(run, programme.mowing().heights().on(day));
+    }
+    held = programme;
+  }
+
   @Override
   public void morning(LawnRun run) {
     LocalDate today = run.terms().date(run.day());
+    takeOver(run, today);
+    ProgrammeKeeper programme = keeperOn(today);
     if (!feedingLogged || beforeLog(today)) {
       programme.morning(run);
     } else {
@@ -79,7 +99,7 @@ public final class LogKeeper implements Keeper {
   public void evening(LawnRun run) {
     LocalDate today = run.terms().date(run.day());
     if (beforeLog(today)) {
-      programme.evening(run);
+      keeperOn(today).evening(run);
     }
     for (LogEntry entry : entries.getOrDefault(today, List.of())) {
       if (entry instanceof Mown mown) {
@@ -121,7 +141,9 @@ public final class LogKeeper implements Keeper {
       measure(run, new Measured(mown.day(), mown.heightBeforeMm()));
     }
     run.cut(
-        Double.isNaN(mown.heightAfterMm()) ? cutHeights.on(mown.day()) : mown.heightAfterMm(),
+        Double.isNaN(mown.heightAfterMm())
+            ? lawn.programmeOn(mown.day()).mowing().heights().on(mown.day())
+            : mown.heightAfterMm(),
         mown.returnedShare());
   }
 

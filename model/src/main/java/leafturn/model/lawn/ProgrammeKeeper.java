@@ -94,8 +94,12 @@ public final class ProgrammeKeeper implements Keeper {
     if (!setsDeck) {
       return;
     }
+    turnHeight(run, cutHeightMm(run));
+  }
+
+  /** Moves the lawn's cut height to another one, mm, as far as the grass stands so high. */
+  public static void turnHeight(LawnRun run, double wantedMm) {
     double nowMm = run.store(Stores.CUT_HEIGHT_MM);
-    double wantedMm = cutHeightMm(run);
     if (wantedMm < nowMm) {
       run.setCutHeight(wantedMm);
     } else if (wantedMm > nowMm) {
