@@ -54,9 +54,13 @@ public record TrialSizePage(
       SizeTable table,
       List<String> figures,
       String figureWords) {
-    static Answer of(SizeDocument document, SizeAnswer answer) {
+    /**
+     * @param ofList what a list of allowed layouts can show; none without one
+     */
+    static Answer of(SizeDocument document, SizeAnswer answer, List<String> ofList) {
       SizeWords wording = new SizeWords(document);
-      List<String> words = wording.of(answer);
+      List<String> words = new ArrayList<>(wording.of(answer));
+      words.addAll(ofList);
       List<PowerFigure.Line> lines = lines(answer.table());
       PowerFigure figure =
           new PowerFigure(

@@ -3,7 +3,10 @@ package leafturn.records.trial;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
+import leafturn.trials.analysis.paired.SignFlipTest;
+import leafturn.trials.design.Arrangement;
 import leafturn.trials.design.Contrast;
+import leafturn.trials.design.Design;
 import leafturn.trials.design.layout.TrialLayout;
 import leafturn.trials.findings.Effect;
 import leafturn.trials.findings.ListedLayouts;
@@ -19,6 +22,7 @@ public final class LayoutDoubts {
   public static List<String> of(TrialLayout layout) {
     List<String> doubts = new ArrayList<>();
     listed(layout, doubts);
+    paired(layout, doubts);
     if (layout.plots().stream().map(plot -> plot.unit().block()).distinct().count() > 1) {
       sides(layout, doubts);
     }
@@ -43,6 +47,23 @@ public final class LayoutDoubts {
       doubts.add(
           "The list of %d allowed layouts holds the mirror image of the one that was drawn, so that the exact test cannot go below p = %.3g, whatever is measured, and findings will be undecided (of others on the list it could reach %.3g); allow more layouts, at least 40 with the mirror image of each."
               .formatted(allowed.size(), ofDrawn, smallest));
+    }
+  }
+
+  /** Two pairs of strips are laid by one coin, so that the coins may be too few. */
+  private static void paired(TrialLayout layout, List<String> doubts) {
+    Arrangement arrangement = layout.plan().arrangement();
+    if (arrangement.design() != Design.PAIRED_STRIPS) {
+      return;
+    }
+    int lawns = layout.plan().lawns().size();
+    int coins = lawns * ((arrangement.blocks() + 1) / 2);
+    double smallest = SignFlipTest.smallestP(coins);
+    if (smallest > Effect.ALPHA) {
+      doubts.add(
+          "One coin lays two pairs of a lawn, as ABBA or BAAB: %d pairs with %d %s, with which the exact test cannot go below p = %.3g, whatever is measured, so that findings will claim no difference; it takes 6 coins, as 11 pairs on one lawn or 6 lawns have."
+              .formatted(
+                  lawns * arrangement.blocks(), coins, coins == 1 ? "coin" : "coins", smallest));
     }
   }
 

@@ -64,8 +64,8 @@ public final class PlannedTable {
    */
   private static @Nullable LaidTrial laid(TrialPlan plan, AskedTrial asked, Path file) {
     return switch (plan.arrangement().design()) {
-      case SPLIT_YARD, RANDOMISED_BLOCK, PAIRED_STRIPS -> null;
-      case SPLIT_PLOT, STRIP_PLOT, LATIN_SQUARE, LISTED -> {
+      case SPLIT_YARD, RANDOMISED_BLOCK -> null;
+      case SPLIT_PLOT, STRIP_PLOT, LATIN_SQUARE, PAIRED_STRIPS, LISTED -> {
         if (asked.columns().plot() == null) {
           throw new InputException(
               "%s: a table of a %s needs the codes of its plots, as leafturn trial lay gives them; name their column in the model, \"trial\": {\"plot\": \"plot\"}."

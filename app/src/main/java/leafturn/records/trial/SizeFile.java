@@ -89,7 +89,8 @@ public final class SizeFile {
     int secondArms = layout.hasSecondFactor() ? requiredArms("secondArms") : 1;
     boolean second = layout.hasSecondFactor() && isSecond();
     int years = layout.hasFormula() ? 1 : years();
-    Integer units = units(arms);
+    int perLawn = perLawn();
+    Integer units = units(arms, perLawn);
     DifferenceTest test = test();
     boolean any = isAny(second ? secondArms : arms);
     Double power = SizeFields.inside(root, "power", test.alpha(), MOST_POWER);
@@ -118,7 +119,8 @@ public final class SizeFile {
             variances.values(),
             variances.wholePlot(),
             variances.secondStrip(),
-            sampling);
+            sampling,
+            perLawn);
     SizeQuestion size =
         new SizeQuestion(
             design,
@@ -158,8 +160,7 @@ public final class SizeFile {
   }
 
   private int arms() {
-    boolean halves = layout == Layout.SPLIT_YARD || layout == Layout.YARDS_AND_YEARS;
-    Integer arms = root.wholeNumber("arms", 2, halves ? 2 : MOST_ARMS, "");
+    Integer arms = root.wholeNumber("arms", 2, layout.isOfPairs() ? 2 : MOST_ARMS, "");
     return arms == null ? 2 : arms;
   }
 
@@ -179,6 +180,20 @@ public final class SizeFile {
     return years == null ? 2 : years;
   }
 
+  /** Pairs of strips, or plots of each arm, on each lawn. */
+  private int perLawn() {
+    Integer number =
+        layout.hasNumberPerLawn() ? root.wholeNumber("perLawn", 1, MOST_UNITS, "") : null;
+    if (number == null && layout.hasNumberPerLawn() && !root.has("perLawn")) {
+      root.missing(
+          "perLawn",
+          layout == Layout.LISTED
+              ? "plots of each arm on each lawn"
+              : "pairs of strips on each lawn");
+    }
+    return number == null ? 1 : number;
+  }
+
   private boolean isSecond() {
     String compare =
         Choice.read(root, "compare", new String[] {"practice", "second"}, word -> word);
@@ -193,9 +208,12 @@ public final class SizeFile {
     return "any".equals(test);
   }
 
-  private @Nullable Integer units(int arms) {
+  private @Nullable Integer units(int arms, int perLawn) {
     Integer units = root.wholeNumber("units", 0, MOST_UNITS, layout.units());
-    int fewest = layout == Layout.LATIN_SQUARE && arms == 2 ? 2 : layout.fewest();
+    int fewest =
+        Design.oneFactor(layout, arms, PlotVariance.whole(1), Sampling.ONCE)
+            .onEachLawn(perLawn)
+            .fewestUnits();
     if (units != null && units < fewest) {
       root.fault(
           "units",

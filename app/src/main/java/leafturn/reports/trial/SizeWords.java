@@ -177,6 +177,19 @@ public final class SizeWords {
     int units = at != null ? at.units() : needed == null ? 0 : needed.whole();
     double smallest = units == 0 ? Double.NaN : question.design().smallestP(units);
     if (Double.isNaN(smallest)) {
+      if (layout == Layout.LISTED) {
+        words.add(
+            "The smallest p of the exact test is that of the list: one divided by the number of its layouts, or twice that where the mirror image of the drawn one is on it.");
+      }
+      return;
+    }
+    if (layout == Layout.PAIRED_STRIPS) {
+      words.add(
+          "The smallest p that drawing lots anew could give with %s is %s: one coin lays two pairs of a lawn, as ABBA or BAAB, which makes %d coins."
+              .formatted(
+                  numbers.count(units),
+                  SizeNumbers.number(smallest),
+                  question.design().coins(units)));
       return;
     }
     if (layout != Layout.SPLIT_YARD) {
@@ -235,18 +248,37 @@ public final class SizeWords {
           units < FEWEST_BY_COIN
               ? "Fewer than 6 yards cannot reach p below 0.05 by drawing lots, however large the difference; take 6 or more by coin, 8 or more balanced, better 10."
               : "Fewer than 8 yards cannot reach p below 0.05 by drawing lots where sides are balanced; draw each side by coin, or take 8.");
-    } else if (units > 0 && question.design().smallestP(units) >= question.test().alpha()) {
+    } else if (cannotConfirm(units)) {
       warnings.add(
-          "%s cannot reach p below %s by drawing lots anew, however large the difference."
+          "%s cannot reach p below %s by drawing lots anew, however large the difference%s."
               .formatted(
                   SizeNumbers.capital(numbers.count(units)),
-                  SizeNumbers.number(question.test().alpha())));
+                  SizeNumbers.number(question.test().alpha()),
+                  enoughPairs(units)));
     }
     if (document.variances().stream().anyMatch(own -> own.status().equals("assumed"))) {
       warnings.add(
           "Some of the variances are assumed; measure your own on a first round and ask again.");
     }
     return warnings;
+  }
+
+  /** Whether the layouts that could be drawn are too few to show any difference. */
+  public boolean cannotConfirm(int units) {
+    return units > 0 && question.design().smallestP(units) >= question.test().alpha();
+  }
+
+  private String enoughPairs(int units) {
+    if (layout != Layout.PAIRED_STRIPS) {
+      return "";
+    }
+    Design design = question.design();
+    int enough = units;
+    while (design.smallestP(enough) >= question.test().alpha()) {
+      enough++;
+    }
+    return ", since one coin lays two pairs of a lawn; with as many on each lawn as planned, it takes %d"
+        .formatted(enough);
   }
 
   private String range(Needed needed) {

@@ -38,16 +38,20 @@ public record PlannedChance(String words, boolean weak) {
       }
       SizeDocument question =
           SizeFile.read(form.changed(form.filled(units)).document("size", form.base()));
-      SizeAnswer.AtUnits at = TrialSize.of(question.size()).at();
-      return at == null ? null : of(question, at);
+      SizeAnswer answer = TrialSize.of(question.size());
+      SizeAnswer.AtUnits at = answer.at();
+      return at == null ? null : of(question, answer, at);
     } catch (InputException unfinished) {
       return null;
     }
   }
 
-  private static PlannedChance of(SizeDocument question, SizeAnswer.AtUnits at) {
-    boolean weak = at.power() < question.size().power();
-    String words = new SizeWords(question).chance(at);
-    return new PlannedChance(words, weak);
+  private static PlannedChance of(SizeDocument question, SizeAnswer answer, SizeAnswer.AtUnits at) {
+    SizeWords wording = new SizeWords(question);
+    String words = wording.chance(at);
+    if (wording.cannotConfirm(at.units())) {
+      return new PlannedChance(words + " " + wording.warnings(answer).get(0), true);
+    }
+    return new PlannedChance(words, at.power() < question.size().power());
   }
 }

@@ -9,15 +9,18 @@ import java.util.Locale;
 import java.util.Map;
 import leafturn.quantity.DisplayNumber;
 import leafturn.quantity.Units;
-import leafturn.trials.design.Design;
+import leafturn.trials.design.Arrangement;
 import leafturn.trials.design.Outcome;
 import leafturn.trials.design.TrialPlan;
+import leafturn.trials.findings.Effect;
+import leafturn.trials.findings.ListedLayouts;
 import leafturn.trials.power.Spread;
 import leafturn.web.form.Field;
 import leafturn.web.form.Field.Choice;
 import leafturn.web.form.Form;
 import leafturn.web.form.FormShape;
 import leafturn.web.form.FormShape.Group;
+import org.jspecify.annotations.Nullable;
 
 /** The question about a trial's size that follows from its plan, as a form. */
 public final class SizeForm {
@@ -184,14 +187,42 @@ public final class SizeForm {
     if (!plan.treatments().secondArms().isEmpty()) {
       base.put("secondArms", plan.treatments().secondArms().size());
     }
+    Integer perLawn = perLawn();
+    if (perLawn != null) {
+      base.put("perLawn", perLawn);
+    }
     return base.toString();
   }
 
   private String design() {
-    Design design = plan.arrangement().design();
-    return switch (design) {
-      case SPLIT_YARD, LATIN_SQUARE, SPLIT_PLOT, STRIP_PLOT, RANDOMISED_BLOCK -> design.word();
-      case PAIRED_STRIPS, LISTED -> Design.RANDOMISED_BLOCK.word();
+    return plan.arrangement().design().word();
+  }
+
+  /** What the plan's list of allowed layouts can show, in a sentence; none without one. */
+  public List<String> ofList() {
+    List<List<String>> allowed = plan.arrangement().allowedLayouts();
+    if (allowed.isEmpty()) {
+      return List.of();
+    }
+    double smallest = ListedLayouts.smallestP(plan.treatments().contrasts().get(0), allowed);
+    return List.of(
+        "Over the %d layouts of this plan that could be drawn it is %s%s."
+            .formatted(
+                allowed.size(),
+                DisplayNumber.significant(smallest, 3),
+                smallest > Effect.ALPHA ? ", so that no difference can be shown; allow more" : ""));
+  }
+
+  /** Pairs of strips, or plots of each treatment, on each lawn; null for other designs. */
+  private @Nullable Integer perLawn() {
+    Arrangement arrangement = plan.arrangement();
+    return switch (arrangement.design()) {
+      case PAIRED_STRIPS -> arrangement.blocks();
+      case LISTED -> {
+        int plots = arrangement.allowedLayouts().get(0).size();
+        yield Math.max(1, plots / plan.lawns().size() / plan.treatments().arms().size());
+      }
+      default -> null;
     };
   }
 
@@ -200,6 +231,7 @@ public final class SizeForm {
       case SPLIT_YARD -> "yards";
       case LATIN_SQUARE -> "squares";
       case PAIRED_STRIPS -> "pairs of strips";
+      case LISTED -> "lawns";
       default -> "blocks";
     };
   }
@@ -207,7 +239,7 @@ public final class SizeForm {
   private int plannedUnits() {
     int blocks = plan.arrangement().blocks();
     return switch (plan.arrangement().design()) {
-      case SPLIT_YARD -> plan.lawns().size();
+      case SPLIT_YARD, LISTED -> plan.lawns().size();
       case LATIN_SQUARE -> 1;
       case PAIRED_STRIPS -> blocks * plan.lawns().size();
       default -> blocks;

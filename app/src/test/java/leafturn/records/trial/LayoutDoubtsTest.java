@@ -77,6 +77,15 @@ class LayoutDoubtsTest {
             each -> assertThat(each).startsWith("Treatment and side always go together ("));
   }
 
+  @Test
+  void pairsOfStripsWithFewCoinsAreTold() {
+    List<String> few = LayoutDoubts.of(layout("\"design\": \"paired-strips\", \"pairs\": 2", 1, 1));
+    assertThat(few)
+        .anyMatch(each -> each.contains("2 pairs with 1 coin") && each.contains("p = 1.00"));
+    assertThat(LayoutDoubts.of(layout("\"design\": \"paired-strips\", \"pairs\": 1", 6, 1)))
+        .noneMatch(each -> each.contains("coin"));
+  }
+
   /** Of 31 layouts on five yards the last has no mirror image, the others have. */
   @Test
   void aDrawnLayoutThatItsMirrorImageMeetsIsTold() {

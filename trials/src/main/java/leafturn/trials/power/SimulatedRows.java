@@ -43,6 +43,8 @@ final class SimulatedRows {
   static List<String> columns(Design design) {
     return switch (design.layout()) {
       case SPLIT_YARD -> List.of("yard", "practice", "date");
+      case PAIRED_STRIPS -> List.of("pair", "practice", "date");
+      case LISTED -> List.of("lawn", "practice", "plot", "date");
       case INDEPENDENT_GROUPS -> List.of("plot", "practice", "date");
       case RANDOMISED_BLOCK -> List.of("block", "practice", "date");
       case LATIN_SQUARE -> List.of("square", "row", "column", "practice", "date");
@@ -103,6 +105,14 @@ final class SimulatedRows {
         addDates(name, "collected");
         addDates(name, "returned");
       }
+      case PAIRED_STRIPS -> forArms(arm -> addDates(name, arm));
+      case LISTED ->
+          forArms(
+              arm -> {
+                for (int plot = 1; plot <= design.perLawn(); plot++) {
+                  addDates(name, arm, Integer.toString(plot));
+                }
+              });
       case INDEPENDENT_GROUPS -> forArms(arm -> addDates(arm + " " + name, arm));
       case RANDOMISED_BLOCK -> forArms(arm -> addDates(name, arm));
       case LATIN_SQUARE -> addSquare(name);
@@ -157,6 +167,8 @@ final class SimulatedRows {
       }
       case INDEPENDENT_GROUPS -> {}
       case RANDOMISED_BLOCK -> add(around.block(), "block");
+      case PAIRED_STRIPS -> add(around.block(), "pair");
+      case LISTED -> add(around.block(), "lawn");
       case LATIN_SQUARE -> {
         add(around.block(), "row");
         add(around.block(), "column");

@@ -47,6 +47,8 @@ final class UsualModel {
   private static List<RandomTerm> random(Layout layout) {
     return switch (layout) {
       case SPLIT_YARD -> List.of(RandomTerm.mean("yard"));
+      case PAIRED_STRIPS -> List.of(RandomTerm.mean("pair"));
+      case LISTED -> List.of(RandomTerm.mean("lawn"));
       case INDEPENDENT_GROUPS -> List.of();
       case RANDOMISED_BLOCK -> List.of(RandomTerm.mean("block"));
       case LATIN_SQUARE -> List.of(RandomTerm.mean("row"), RandomTerm.mean("column"));

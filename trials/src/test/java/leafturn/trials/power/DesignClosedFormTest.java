@@ -52,6 +52,27 @@ class DesignClosedFormTest {
     assertThat(strips.varianceOfDifference(6)).isCloseTo(2 * (0.2 + 1.0 / 3) / 6, within(1e-15));
   }
 
+  /** Of three pairs on a lawn two share a coin; of one pair a lawn none does. */
+  @Test
+  void oneCoinLaysTwoPairsOfStrips() {
+    Design strips = of(Layout.PAIRED_STRIPS, 2);
+    assertThat(strips.onEachLawn(6).smallestP(6)).isCloseTo(2 / 8.0, within(1e-12));
+    assertThat(strips.onEachLawn(3).smallestP(6)).isCloseTo(2 / 16.0, within(1e-12));
+    assertThat(strips.onEachLawn(3).smallestP(7)).isCloseTo(2 / 32.0, within(1e-12));
+    assertThat(strips.onEachLawn(1).smallestP(6)).isCloseTo(2 / 64.0, within(1e-12));
+    assertThat(strips.onEachLawn(6).degreesOfFreedom(6)).isEqualTo(5);
+  }
+
+  /** Three lawns of four plots: twelve less three lawns and one difference of arms. */
+  @Test
+  void listedLawnsHoldSeveralPlotsOfAnArm() {
+    Design listed = of(Layout.LISTED, 2).onEachLawn(2);
+    assertThat(listed.degreesOfFreedom(3)).isEqualTo(8);
+    assertThat(listed.varianceOfDifference(3)).isCloseTo(2 / 6.0, within(1e-15));
+    assertThat(of(Layout.LISTED, 3).degreesOfFreedom(4)).isEqualTo(6);
+    assertThat(listed.smallestP(3)).isNaN();
+  }
+
   @Test
   void coresCannotGoBelowTheFloor() {
     PlotVariance variance = new PlotVariance(0.05, 0.1, 0.5, 0.3, 0);
