@@ -10,14 +10,12 @@ public record ShortAnswer(String headline, String rest) {
   /** What stands in a line or two of large type on a phone, characters. */
   private static final int SHORT = 52;
 
-  private static final String NO_BREAK = "\u00a0";
   private static final String STOP = ". ";
   private static final String COLON = ": ";
 
   /** An answer after its first sentence, and a long first sentence after its colon. */
   public static ShortAnswer of(String sentence) {
-    String kept = sentence.replaceAll("(?<=\\d) (?=mm\\b|%)", NO_BREAK);
-    return parted(kept);
+    return parted(Unbroken.of(sentence));
   }
 
   private static ShortAnswer parted(String sentence) {

@@ -28,7 +28,7 @@ final class Pages {
   /** A part of a page, which needs no frame. */
   String part(String template, Map<String, ?> content) {
     StringOutput output = new StringOutput();
-    engine.render(template, new HashMap<String, Object>(content), output);
+    engine.render(template, new HashMap<String, Object>(content), new PageOutput(output));
     return output.toString();
   }
 }

@@ -107,7 +107,7 @@ class ForecastRoomTest extends DemoSite {
             "The county’s service",
             "date,temp_max,temp_min,rain_mm,rain_chance_percent\n2015-05-28,29,19,10,0\n");
     assertThat(looked.statusCode()).isEqualTo(422);
-    assertThat(looked.body()).contains("10 mm of rain stand beside a chance of 0 %");
+    assertThat(looked.body()).contains("10\u00a0mm of rain stand beside a chance of 0\u00a0%");
   }
 
   @Test

@@ -56,7 +56,7 @@ class ImportRoomTest extends DemoSite {
     String address = Asking.location(sent).getPath();
     String page = asking.get(address).body();
     assertThat(page)
-        .contains("1 entry can be imported.", "20 May 2015 watered, 12 mm", "Import this entry");
+        .contains("1 entry can be imported.", "20 May 2015 watered, 12\u00a0mm", "Import this entry");
     assertThat(entries()).isEqualTo(before);
     Map<String, String> fields = Map.of("seen", seen(page));
     assertThat(asking.postForm(address + "/add", fields).statusCode()).isEqualTo(303);
@@ -83,7 +83,7 @@ class ImportRoomTest extends DemoSite {
         .contains("2 things are to be put right first.")
         .contains("line 3, column A / Tag", "is not a date")
         .contains("line 3, column C / Zoll", "is not a number")
-        .contains("20 May 2015 watered, 12.7 mm", "<option value=\"us\" selected");
+        .contains("20 May 2015 watered, 12.7\u00a0mm", "<option value=\"us\" selected");
   }
 
   @ParameterizedTest

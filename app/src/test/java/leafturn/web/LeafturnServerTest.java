@@ -78,7 +78,7 @@ class LeafturnServerTest {
             "<h1>Mow today and return the clippings.</h1>",
             "limit a third · Crider 1955",
             "best choice",
-            "27 % of the height",
+            "27\u00a0% of the height",
             "Take care");
     assertThat(page).doesNotContain("style=", "<style", "onclick", "saved");
   }

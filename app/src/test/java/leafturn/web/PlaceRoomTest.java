@@ -94,7 +94,7 @@ class PlaceRoomTest extends DemoSite {
                 "thatchPlugsMm", "10; 12; 14"));
     assertThat(visitor.read(address))
         .contains("Mean height", "80\u202fmm, standard deviation 10\u202fmm")
-        .contains("84\u202f% (95 % interval 76\u202f% to 90\u202f%)", "70, 80, 90\u202fmm")
+        .contains("84\u202f% (95\u00a0% interval 76\u202f% to 90\u202f%)", "70, 80, 90\u202fmm")
         .contains("Mean thatch", "12\u202fmm");
   }
 
@@ -137,7 +137,7 @@ class PlaceRoomTest extends DemoSite {
     String address = added.headers().firstValue("Location").orElseThrow();
     assertThat(address).isEqualTo("/lawns/heron-bank-croquet-lawn");
     assertThat(visitor.read(address))
-        .contains("Croquet lawn", "fine fescue 80 %, perennial ryegrass 20 %, 600\u202fm²")
+        .contains("Croquet lawn", "fine fescue 80\u00a0%, perennial ryegrass 20\u00a0%, 600\u202fm²")
         .contains("The mixture is reckoned as if all of it were fine fescue.");
     assertThat(visitor.send("/properties/heron-bank/lawns/new", ADD, fields).statusCode())
         .as("the same form sent twice")

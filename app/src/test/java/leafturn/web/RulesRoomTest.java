@@ -33,7 +33,7 @@ class RulesRoomTest extends DemoSite {
   void aThresholdThatIsSetChangesTheCallAndSaysWhy() throws Exception {
     send(WET, "save", "8", "Trial", 0);
     assertThat(send("save", "10", "Our own trial of 2014", 0).statusCode()).isEqualTo(303);
-    assertThat(get(LAWN)).contains(">Mow today and collect.<", WHY, " at 10 g/m²");
+    assertThat(get(LAWN)).contains(">Mow today and collect.<", WHY, " at 10\u00a0g/m²");
     assertThat(get("/rules")).contains("Our own trial of 2014", "set by Owner; usual 40\u202fg/m²");
     assertThat(send("standard", "", "", 1).statusCode()).isEqualTo(303);
     assertThat(get(LAWN)).contains("<h1>Mow today and return");

@@ -55,7 +55,7 @@ class UsReaderTest extends DemoSite {
   @Test
   void theNitrogenABedMayTakeIsTypedAsPoundsAndKeptAsKilograms() throws Exception {
     String blank = newSheet(Kind.BED, "property", propertyId());
-    assertThat(visitor.read(blank)).contains("lb/1000 ft²").doesNotContain("kg/ha");
+    assertThat(visitor.read(blank)).contains("lb/1000\u00a0ft²").doesNotContain("kg/ha");
     HttpResponse<String> saved =
         visitor.send(blank, "/sheets/new", bed(Map.of("mostNKgPerHa", "2")));
     assertThat(saved.statusCode()).isEqualTo(303);
@@ -66,7 +66,7 @@ class UsReaderTest extends DemoSite {
             .orElseThrow();
     assertThat(bed.content().mostNKgPerHa())
         .isCloseTo(KG_PER_HA_OF_2_LB_PER_1000_FT2, within(1e-4));
-    assertThat(visitor.read("/sheets/" + bed.id())).contains("2\u202flb/1000 ft²");
+    assertThat(visitor.read("/sheets/" + bed.id())).contains("2\u202flb/1000\u00a0ft²");
   }
 
   @Test
@@ -76,7 +76,7 @@ class UsReaderTest extends DemoSite {
         visitor.send(blank, "/sheets/new", bed(Map.of("mostNKgPerHa", "30")));
     assertThat(refused.statusCode()).isEqualTo(422);
     assertThat(refused.body())
-        .contains("30 is out of range; give a number from 0 to 20.48, lb/1000 ft².", "value=\"30\"")
+        .contains("30 is out of range; give a number from 0 to 20.48, lb/1000\u00a0ft².", "value=\"30\"")
         .doesNotContain("kg/ha");
   }
 
@@ -97,17 +97,17 @@ class UsReaderTest extends DemoSite {
     assertThat(visitor.read("/sources"))
         .contains("20\u202f°C", "68\u202f°F (64.4 to 71.6)")
         .contains("5.5\u202f°C difference", "9.9\u202f°F difference (9 to 12.6)")
-        .contains("19\u202fg DM/m²/d", "3.89\u202flb DM/1000 ft²/d")
+        .contains("19\u202fg DM/m²/d", "3.89\u202flb DM/1000\u00a0ft²/d")
         .contains("15\u202fcm", "5.91\u202fin")
-        .contains("0.6\u202fg/m²/mm", "3.12\u202flb/1000 ft²/in")
-        .contains("120\u202fg DM/m²/mm", "624\u202flb DM/1000 ft²/in")
-        .contains("392 kg N/ha (8.03\u202flb N/1000 ft²)", "313 mm (12.3\u202fin)");
+        .contains("0.6\u202fg/m²/mm", "3.12\u202flb/1000\u00a0ft²/in")
+        .contains("120\u202fg DM/m²/mm", "624\u202flb DM/1000\u00a0ft²/in")
+        .contains("392\u00a0kg N/ha (8.03\u202flb N/1000\u00a0ft²)", "313\u00a0mm (12.3\u202fin)");
   }
 
   @Test
   void everyThresholdOfARuleIsReadAndSetInTheReadersUnit() throws Exception {
     assertThat(visitor.read("/rules"))
-        .contains("2-4 °C (4-7 °F) colder", "lb/1000 ft²/d", "lb/yd³", "0.01\u202fin")
+        .contains("2-4\u00a0°C (4-7\u00a0°F) colder", "lb/1000\u00a0ft²/d", "lb/yd³", "0.01\u202fin")
         .doesNotContain("g/m²", "g/L", "0.00984", "0.0787");
     String rule = "/rules/dry-g-per-litre";
     assertThat(visitor.read(rule)).contains("in lb/yd³");
@@ -201,7 +201,7 @@ class UsReaderTest extends DemoSite {
         "Bo", writing -> writing.revise(Kind.LOG, id, 1, Kind.LOG.read(json(fed.formatted(5)))));
     String page = "/sheets/" + id;
     assertThat(visitor.read(page))
-        .contains("0.8193\u202flb/1000 ft²", "1.024\u202flb/1000 ft²", "0.315\u202fin");
+        .contains("0.8193\u202flb/1000\u00a0ft²", "1.024\u202flb/1000\u00a0ft²", "0.315\u202fin");
     assertThat(metricOn(page)).isEmpty();
 
     Map<String, String> mine =
@@ -209,7 +209,7 @@ class UsReaderTest extends DemoSite {
     HttpResponse<String> conflict = visitor.send(page + "/correct", page, mine);
     assertThat(conflict.statusCode()).isEqualTo(409);
     assertThat(conflict.body())
-        .contains("1.024\u202flb/1000 ft²", "1\u202flb/1000 ft²", "value=\"1\"");
+        .contains("1.024\u202flb/1000\u00a0ft²", "1\u202flb/1000\u00a0ft²", "value=\"1\"");
     assertThat(metric(conflict.body())).isEmpty();
   }
 
