@@ -56,7 +56,8 @@ class ImportRoomTest extends DemoSite {
     String address = Asking.location(sent).getPath();
     String page = asking.get(address).body();
     assertThat(page)
-        .contains("1 entry can be imported.", "20 May 2015 watered, 12\u00a0mm", "Import this entry");
+        .contains(
+            "1 entry can be imported.", "20 May 2015 watered, 12\u00a0mm", "Import this entry");
     assertThat(entries()).isEqualTo(before);
     Map<String, String> fields = Map.of("seen", seen(page));
     assertThat(asking.postForm(address + "/add", fields).statusCode()).isEqualTo(303);

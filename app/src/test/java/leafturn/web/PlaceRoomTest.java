@@ -137,7 +137,8 @@ class PlaceRoomTest extends DemoSite {
     String address = added.headers().firstValue("Location").orElseThrow();
     assertThat(address).isEqualTo("/lawns/heron-bank-croquet-lawn");
     assertThat(visitor.read(address))
-        .contains("Croquet lawn", "fine fescue 80\u00a0%, perennial ryegrass 20\u00a0%, 600\u202fm²")
+        .contains(
+            "Croquet lawn", "fine fescue 80\u00a0%, perennial ryegrass 20\u00a0%, 600\u202fm²")
         .contains("The mixture is reckoned as if all of it were fine fescue.");
     assertThat(visitor.send("/properties/heron-bank/lawns/new", ADD, fields).statusCode())
         .as("the same form sent twice")

@@ -76,7 +76,8 @@ class UsReaderTest extends DemoSite {
         visitor.send(blank, "/sheets/new", bed(Map.of("mostNKgPerHa", "30")));
     assertThat(refused.statusCode()).isEqualTo(422);
     assertThat(refused.body())
-        .contains("30 is out of range; give a number from 0 to 20.48, lb/1000\u00a0ft².", "value=\"30\"")
+        .contains(
+            "30 is out of range; give a number from 0 to 20.48, lb/1000\u00a0ft².", "value=\"30\"")
         .doesNotContain("kg/ha");
   }
 
@@ -107,7 +108,8 @@ class UsReaderTest extends DemoSite {
   @Test
   void everyThresholdOfARuleIsReadAndSetInTheReadersUnit() throws Exception {
     assertThat(visitor.read("/rules"))
-        .contains("2-4\u00a0°C (4-7\u00a0°F) colder", "lb/1000\u00a0ft²/d", "lb/yd³", "0.01\u202fin")
+        .contains(
+            "2-4\u00a0°C (4-7\u00a0°F) colder", "lb/1000\u00a0ft²/d", "lb/yd³", "0.01\u202fin")
         .doesNotContain("g/m²", "g/L", "0.00984", "0.0787");
     String rule = "/rules/dry-g-per-litre";
     assertThat(visitor.read(rule)).contains("in lb/yd³");

@@ -77,6 +77,7 @@ final class CellReader {
       case DAY_OF_YEAR -> dayOfYear(text, pick.dates());
       case YES_NO, YES -> yesOrNo(text);
       case WORDS -> words(text);
+      case MIXTURE -> MixtureCell.read(text);
     };
   }
 

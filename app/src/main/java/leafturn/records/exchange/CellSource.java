@@ -76,6 +76,7 @@ final class CellSource {
         value.forEach(word -> words.add(word.asText()));
         yield String.join("; ", words);
       }
+      case MIXTURE -> MixtureCell.text(value);
       default -> value.asText();
     };
   }

@@ -46,7 +46,9 @@ public record Column(
     /** "yes", or empty for no. */
     YES,
     /** Several words with semicolons between them. */
-    WORDS
+    WORDS,
+    /** Further grasses of a mixture, each with its per cent, with semicolons between them. */
+    MIXTURE
   }
 
   public Column {

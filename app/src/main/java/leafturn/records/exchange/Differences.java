@@ -30,6 +30,9 @@ final class Differences {
       if (there.isMissingNode()) {
         return "nothing";
       }
+      if (column.type() == Column.Type.MIXTURE) {
+        return '"' + MixtureCell.text(there) + '"';
+      }
       if (!there.isNumber()) {
         return '"' + there.asText() + '"';
       }
@@ -63,8 +66,29 @@ final class Differences {
   }
 
   private static boolean same(JsonNode said, JsonNode there) {
+    if (said.isArray()) {
+      return alike(said, there);
+    }
     return said.isNumber() && there.isNumber()
         ? said.doubleValue() == there.doubleValue()
         : said.asText().equalsIgnoreCase(there.asText()) && there.isValueNode();
+  }
+
+  /** True for lists of the same things, whatever their order. */
+  private static boolean alike(JsonNode said, JsonNode there) {
+    boolean alike = said.size() == there.size();
+    for (JsonNode one : said) {
+      boolean found = false;
+      for (JsonNode other : there) {
+        found |= one.isObject() ? sameFields(one, other) : same(one, other);
+      }
+      alike &= found;
+    }
+    return alike;
+  }
+
+  private static boolean sameFields(JsonNode said, JsonNode there) {
+    return said.properties().stream()
+        .allMatch(field -> same(field.getValue(), there.path(field.getKey())));
   }
 }

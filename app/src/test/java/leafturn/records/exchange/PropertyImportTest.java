@@ -4,9 +4,12 @@ import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.assertThatList;
 
 import java.time.LocalDate;
+import java.util.List;
+import leafturn.quantity.Units;
 import leafturn.records.Examples;
 import leafturn.records.exchange.Findings.Finding;
 import leafturn.records.sheet.Kind;
+import leafturn.records.sheet.LawnSheet;
 import leafturn.records.sheet.ProgrammeSheet;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
@@ -82,6 +85,62 @@ class PropertyImportTest extends ImportingTest {
         .satisfies(
             fault -> {
               assertThat(fault.place()).isEqualTo(place);
+              assertThat(fault.sentence()).containsIgnoringCase(sentence);
+            });
+  }
+
+  private static final String MIXED = "property,latitude,time_zone,lawn,grass,mixture\n";
+
+  @Test
+  void aMixtureComesInAndIsTheSameAgain() {
+    String row = "Fern,40,UTC,Front,tall fescue,";
+    String table = MIXED + row + "Fine fescue 20; perennial ryegrass 12.5 %\n";
+    book.write(book.properties(table));
+    LawnSheet lawn =
+        book.book().read(reader -> reader.at(Kind.LAWN, "fern-front")).orElseThrow().content();
+    assertThat(lawn.grasses())
+        .isEqualTo("tall fescue 67.5 %, fine fescue 20 %, perennial ryegrass 12.5 %");
+    Column column =
+        PropertyColumns.ALL.stream()
+            .filter(one -> one.name().equals("mixture"))
+            .findFirst()
+            .orElseThrow();
+    String cell = new CellSource(Kind.LAWN.write(lawn)).text(column, Units.METRIC);
+    assertThat(cell).isEqualTo("fine fescue 20; perennial ryegrass 12.5");
+
+    for (String same : List.of(table, MIXED + row + cell + "\n", MIXED + row + "\n")) {
+      Preview again = book.properties(same);
+      assertThat(again.arrivals().count()).isZero();
+      assertThat(again.conflicts().kept()).as(same).isEmpty();
+      assertThat(again.faults().kept()).isEmpty();
+    }
+    assertThat(book.properties(MIXED + row + "fine fescue 30\n").conflicts().kept())
+        .containsExactly(
+            new Finding(
+                "line 2, column F / mixture",
+                "The book has \"fine fescue 20; perennial ryegrass 12.5\". The book stays as it"
+                    + " is."));
+  }
+
+  @ParameterizedTest
+  @CsvSource(
+      delimiter = '|',
+      value = {
+        "fine fescue|give each further grass with its per cent",
+        "20|give each further grass with its per cent",
+        ";|give each further grass with its per cent",
+        "fine fescue 20 perennial ryegrass 10|give each further grass with its per cent",
+        "fescue 20|fine fescue",
+        "tall fescue 20|is named already",
+        "fine fescue 60|from 1 to 50",
+        "fine fescue 40; perennial ryegrass 30|the main grass is the one there is most of"
+      })
+  void everyFaultOfAMixtureIsToldOfItsCell(String cell, String sentence) {
+    assertThat(book.properties(MIXED + "Fern,40,UTC,Front,tall fescue," + cell).faults().kept())
+        .singleElement()
+        .satisfies(
+            fault -> {
+              assertThat(fault.place()).isEqualTo("line 2, column F / mixture");
               assertThat(fault.sentence()).containsIgnoringCase(sentence);
             });
   }
