@@ -79,6 +79,11 @@ public final class QuantityWords {
     return DisplayNumber.plain(rounded.doubleValue());
   }
 
+  /** A bare number to two significant digits, or as it is where it is whole: "1.8", "12", "3". */
+  public static String brief(double value) {
+    return value % 1 == 0 ? DisplayNumber.plain(value) : quantity(value, "");
+  }
+
   /** A number rounded to a step, and its unit. */
   static String rounded(double value, double step, String unit) {
     return withUnit(number(value, step), unit);

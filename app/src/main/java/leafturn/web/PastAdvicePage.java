@@ -267,11 +267,11 @@ public final class PastAdvicePage {
   }
 
   private static String plain(Range range) {
-    String middle = QuantityWords.plain(range.middle());
+    String middle = QuantityWords.brief(range.middle());
     return range.low() == range.high()
         ? middle
         : "%s (%s to %s)"
-            .formatted(middle, QuantityWords.plain(range.low()), QuantityWords.plain(range.high()));
+            .formatted(middle, QuantityWords.brief(range.low()), QuantityWords.brief(range.high()));
   }
 
   /** "Standard rules (3fa2c1d0), leafturn 0.1.0". */

@@ -1,5 +1,6 @@
 package leafturn.web;
 
+import java.time.LocalDate;
 import java.util.concurrent.atomic.AtomicBoolean;
 import leafturn.advice.season.NoPlanException;
 import leafturn.advice.season.PlanProgress;
@@ -35,6 +36,7 @@ final class PlanJob implements PlanProgress, Runnable {
   private final LawnToPlan subject;
   private final PlanRequest request;
   private final Form form;
+  private final LocalDate day;
   private final AtomicBoolean stop = new AtomicBoolean();
   private volatile State state = State.WAITING;
   private volatile int done;
@@ -46,13 +48,18 @@ final class PlanJob implements PlanProgress, Runnable {
    * A plan that is made.
    *
    * @param subject the lawn as it was when the plan was asked for
+   * @param day on which it was asked for
    */
-  record Made(SeasonPlan plan, LawnToPlan subject) {}
+  record Made(SeasonPlan plan, LawnToPlan subject, LocalDate day) {}
 
-  PlanJob(LawnToPlan subject, PlanRequest request, Form form) {
+  /**
+   * @param day today where the lawn is
+   */
+  PlanJob(LawnToPlan subject, PlanRequest request, Form form, LocalDate day) {
     this.subject = subject;
     this.request = request;
     this.form = form;
+    this.day = day;
   }
 
   @Override
@@ -63,7 +70,7 @@ final class PlanJob implements PlanProgress, Runnable {
     }
     state = State.RUNNING;
     try {
-      made = new Made(SeasonPlanner.plan(request, 1, this), subject);
+      made = new Made(SeasonPlanner.plan(request, 1, this), subject, day);
       state = State.DONE;
     } catch (PlanStoppedException stopped) {
       state = State.STOPPED;

@@ -8,6 +8,7 @@ import leafturn.advice.season.PlanAim;
 import leafturn.advice.season.PlannedProgramme.Origin;
 import leafturn.advice.season.Ranking;
 import leafturn.advice.season.SeasonPlan;
+import leafturn.reports.DayWords;
 import leafturn.reports.UnitWords;
 import leafturn.reports.figure.TradeFigure;
 import leafturn.reports.plan.AimWords;
@@ -54,18 +55,25 @@ public final class SeasonAnswer {
   private final AimWords aims;
   private final ProgrammeWords programmes;
   private final List<String> notes;
+  private final String day;
   private final PlanWeights look;
   private final UnitWords units;
 
-  SeasonAnswer(SeasonPlan plan, List<String> notes, PlanWeights look, UnitWords units) {
-    this.plan = plan;
-    this.notes = notes;
+  SeasonAnswer(PlanJob.Made made, PlanWeights look, UnitWords units) {
+    this.plan = made.plan();
+    this.notes = made.subject().notes();
+    this.day = DayWords.dayAndYear(made.day());
     this.look = look;
     this.units = units;
     this.ranking = Ranking.of(plan, look.weights());
     this.trade = new TradeWords(plan, ranking, look.weights(), units);
     this.aims = new AimWords(units, plan.basis().third());
     this.programmes = new ProgrammeWords(units, plan.basis().third());
+  }
+
+  /** The day on which it was asked for. */
+  public String day() {
+    return day;
   }
 
   public String sentence() {

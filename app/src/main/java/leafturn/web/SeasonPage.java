@@ -75,7 +75,7 @@ public final class SeasonPage {
   /** The plan with all that is shown of it, or null as long as there is none. */
   public @Nullable SeasonAnswer answer() {
     PlanJob.Made made = job == null ? null : job.made();
-    return made == null ? null : new SeasonAnswer(made.plan(), made.subject().notes(), look, units);
+    return made == null ? null : new SeasonAnswer(made, look, units);
   }
 
   /** How the lawn has come to be kept otherwise since the plan was made; empty where it has not. */

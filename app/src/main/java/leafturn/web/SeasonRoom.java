@@ -134,7 +134,7 @@ final class SeasonRoom implements Room {
     try {
       LocalDate today = desk.rounds().dayOf(placed);
       LawnToPlan subject = desk.book().read(reading -> LawnToPlan.of(reading, placed, today));
-      PlanJob job = new PlanJob(subject, request(subject, form), form);
+      PlanJob job = new PlanJob(subject, request(subject, form), form, today);
       if (plans.ask(placed.lawn().id(), job)) {
         Answers.goTo(context, address(placed));
       } else {

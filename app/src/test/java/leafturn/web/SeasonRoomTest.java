@@ -64,7 +64,11 @@ class SeasonRoomTest extends DemoSite {
             "<a href=\"/sources\">Sources</a>")
         .containsPattern("\\d\u202fg/m²\u00a0N a year")
         .containsPattern("(?s)Twice a week, by the rules.*Twice a week, by the rules.*Twice a week")
-        .contains("Of 2 programmes", "Over 100 possible seasons", "<svg class=\"season-wide\"")
+        .contains(
+            "Of 2 programmes",
+            " · plan of Thursday 28 May 2015",
+            "Over 100 possible seasons",
+            "<svg class=\"season-wide\"")
         .doesNotContain("members");
     HttpResponse<String> progress = asking.get(PAGE + "/progress");
     assertThat(progress.body()).contains("2 of 2 programmes").doesNotContain("<html");

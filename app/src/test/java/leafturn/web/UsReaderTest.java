@@ -140,7 +140,7 @@ class UsReaderTest extends DemoSite {
   void notesNameTheFieldsOfTheFormsInTheReadersUnits() throws Exception {
     NoteWords us = new NoteWords(Units.US);
     assertThat(us.of("Not given in mowing and assumed: heightMm 76 mm, from day 60."))
-        .isEqualTo("Not given in mowing and assumed: cut height 2.99\u202fin, from 1\u00a0March.");
+        .isEqualTo("Not given in mowing and assumed: cut height 3.0\u202fin, from 1\u00a0March.");
     assertThat(us.of("Not given in the lawn and assumed: spinUpYears 4."))
         .isEqualTo("Not given in the lawn and assumed: 4 years run beforehand.");
     assertThat(us.of("Not given in soil and assumed: fieldCapacity 0.36 m3/m3 (clay)."))

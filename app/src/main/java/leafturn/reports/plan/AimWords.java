@@ -62,7 +62,10 @@ public record AimWords(UnitWords units, String third) {
       case WORK -> "mowings a year";
       case CARRYING -> "clippings carried away, " + units.volumeOnAreaUnit() + " a year";
       case FEED -> "N needed for growth as now, " + onArea + " a year";
-      case KEEPING -> "N in returned clippings, " + onArea + " a year";
+      case KEEPING ->
+          (units.units() == Units.US ? "N in clippings left, " : "N in returned clippings, ")
+              + onArea
+              + " a year";
       case NITRATE -> "nitrate N lost, " + onArea + " a year";
       case THATCH -> "thatch after five years, " + units.heightUnit();
       case CLUMPS -> "mowings with clumps likely a year";

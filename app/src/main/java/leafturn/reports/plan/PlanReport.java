@@ -84,6 +84,7 @@ public record PlanReport(
     UnitWords units = new UnitWords(Units.METRIC);
     TradeWords trade = new TradeWords(plan, ranking, weights, units);
     List<String> words = new ArrayList<>(List.of(trade.answer()));
+    words.addAll(ProgrammeWarnings.of(plan, units));
     words.add(trade.now());
     words.addAll(trade.againstNow());
     words.addAll(trade.trades());
@@ -97,8 +98,7 @@ public record PlanReport(
     for (Ranking.Place place : ranking.places()) {
       entries.add(entry(place, plan.programmes().get(place.number()), programmes));
     }
-    List<String> all = new ArrayList<>(ProgrammeWarnings.of(plan, units));
-    all.addAll(notes);
+    List<String> all = new ArrayList<>(notes);
     all.addAll(plan.basis().notes());
     return new PlanReport(
         plan.basis().draws().seasons(),

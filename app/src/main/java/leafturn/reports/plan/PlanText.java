@@ -49,6 +49,7 @@ public final class PlanText {
   private List<String> lines(List<String> notes, int adopt) {
     TradeWords trade = new TradeWords(plan, ranking, weights, UNITS);
     paragraph(trade.answer());
+    ProgrammeWarnings.of(plan, UNITS).forEach(this::paragraph);
     paragraph(trade.now());
     trade.againstNow().forEach(this::paragraph);
     lines.add("");
@@ -59,7 +60,6 @@ public final class PlanText {
     trade.trades().forEach(this::paragraph);
     lines.add("");
     paragraph(trade.weighed());
-    ProgrammeWarnings.of(plan, UNITS).forEach(this::paragraph);
     BasisWords.of(plan.basis()).forEach(this::paragraph);
     List<String> all = new ArrayList<>(notes);
     all.addAll(plan.basis().notes());

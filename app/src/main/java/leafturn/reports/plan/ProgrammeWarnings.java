@@ -10,6 +10,7 @@ import leafturn.advice.season.PlannedProgramme.Origin;
 import leafturn.advice.season.ProgrammeOutcome;
 import leafturn.advice.season.SeasonPlan;
 import leafturn.model.lawn.Programme;
+import leafturn.reports.DayWords;
 import leafturn.reports.QuantityWords;
 import leafturn.reports.UnitWords;
 
@@ -17,6 +18,9 @@ import leafturn.reports.UnitWords;
 public final class ProgrammeWarnings {
   private static final int COMMON_YEAR = 2015;
   private static final int DAYS = 365;
+
+  /** Share of the height by which a deck may be lowered at once; common practice, no source. */
+  private static final double MOST_LOWERED = 1.0 / 3;
 
   private ProgrammeWarnings() {}
 
@@ -40,6 +44,10 @@ public final class ProgrammeWarnings {
             "%s hardly mows (%s): fewer than %d mowings a year keep a meadow and no lawn."
                 .formatted(name, times(mowings), ProgrammeOutcome.FEWEST_MOWINGS));
       }
+      String scalped = scalped(planned.programme().mowing(), units);
+      if (!scalped.isEmpty()) {
+        warnings.add(name + scalped);
+      }
       double highestMm = highestMm(planned.programme().mowing());
       String highest = units.height(highestMm);
       String decks = units.height(DeckHeights.HIGHEST_MM);
@@ -60,14 +68,40 @@ public final class ProgrammeWarnings {
     return mowings == 1 ? "once a year" : QuantityWords.plain(mowings) + " times a year";
   }
 
+  /** The greatest drop from one day to the next, where it takes the turf down to its stubble. */
+  private static String scalped(Programme.Mowing mowing, UnitWords units) {
+    List<LocalDate> days = days(mowing);
+    String told = "";
+    double most = MOST_LOWERED;
+    for (int day = 1; day < days.size(); day++) {
+      double beforeMm = mowing.heights().on(days.get(day - 1));
+      double afterMm = mowing.heights().on(days.get(day));
+      double lowered = 1 - afterMm / beforeMm;
+      if (lowered > most) {
+        most = lowered;
+        told =
+            " goes down from %s in %s to %s in %s: lowering by more than a third at once scalps the turf; go down in steps some days apart (common practice, no source)."
+                .formatted(
+                    units.height(beforeMm),
+                    DayWords.month(days.get(day - 1)),
+                    units.height(afterMm),
+                    DayWords.month(days.get(day)));
+      }
+    }
+    return told;
+  }
+
   /** Highest cut height on a day of the mowing season; nobody mows to those of other months. */
   private static double highestMm(Programme.Mowing mowing) {
+    return days(mowing).stream().mapToDouble(mowing.heights()::on).max().orElseThrow();
+  }
+
+  /** The days of the mowing season in order. */
+  private static List<LocalDate> days(Programme.Mowing mowing) {
     int from = mowing.from().in(COMMON_YEAR);
     int days = Math.floorMod(mowing.to().in(COMMON_YEAR) - from, DAYS) + 1;
     return IntStream.range(from - 1, from - 1 + days)
         .mapToObj(day -> LocalDate.ofYearDay(COMMON_YEAR, day % DAYS + 1))
-        .mapToDouble(mowing.heights()::on)
-        .max()
-        .orElseThrow();
+        .toList();
   }
 }

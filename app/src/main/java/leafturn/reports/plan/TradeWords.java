@@ -113,25 +113,23 @@ public final class TradeWords {
   public List<String> trades() {
     List<Integer> unbeaten = ranking.unbeatenByDistance();
     List<String> sentences = new ArrayList<>();
-    sentences.add(
-        "Of %d programmes %d are unbeaten: for none of these is another as good on every aim and better on one."
-            .formatted(plan.programmes().size(), unbeaten.size()));
+    sentences.add(unbeaten(plan.programmes().size(), unbeaten.size()));
     if (weights.chosen().size() == 1) {
       return sentences;
     }
     List<String> reached = new ArrayList<>();
     for (PlanAim aim : weights.chosen()) {
       int most = Ranking.alone(plan, aim).best();
-      if (figure(aim, most).equals(figure(aim, ranking.best()))) {
-        reached.add(aims.wish(aim));
-      } else {
+      if (betters(aim, most)) {
         sentences.add(sentence(aim, most));
+      } else {
+        reached.add(aims.wish(aim));
       }
     }
     if (!reached.isEmpty()) {
       sentences.add(
           1,
-          "None that keeps a lawn is better than the one nearest your aims for "
+          "None that keeps a lawn is better, by a difference that counts, than the one nearest your aims for "
               + ProgrammeWords.joined(reached)
               + ".");
     }
@@ -141,14 +139,35 @@ public final class TradeWords {
     return sentences;
   }
 
+  private static String unbeaten(int all, int unbeaten) {
+    return unbeaten == 1
+        ? "Of %d programmes 1 is unbeaten: it is as good as any other on every aim and better on one."
+            .formatted(all)
+        : "Of %d programmes %d are unbeaten: for none of these is another as good on every aim and better on one."
+            .formatted(all, unbeaten);
+  }
+
+  /** Whether a programme is better by an aim than the one nearest to all, and reads so. */
+  private boolean betters(PlanAim aim, int number) {
+    ProgrammeOutcome now = plan.present().outcome();
+    ProgrammeOutcome best = plan.programmes().get(ranking.best()).outcome();
+    return aim.compare(plan.programmes().get(number).outcome(), best, now) < 0
+        && !figure(aim, number).equals(figure(aim, ranking.best()));
+  }
+
   private String figure(PlanAim aim, int number) {
     return aims.figure(aim, plan.programmes().get(number).outcome());
   }
 
   private String sentence(PlanAim aim, int number) {
     Result most = plan.programmes().get(number);
-    return "If %s were all that counts: %s (%s)%s."
-        .formatted(aims.wish(aim), inASentence(number), figure(aim, number), price(aim, most));
+    return "If %s were all that counts: %s (%s instead of %s)%s."
+        .formatted(
+            aims.wish(aim),
+            inASentence(number),
+            figure(aim, number),
+            figure(aim, ranking.best()),
+            price(aim, most));
   }
 
   /** The aim on which an extreme programme falls furthest behind the one nearest to all aims. */

@@ -8,6 +8,7 @@ import java.util.Map;
 import java.util.regex.MatchResult;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
+import leafturn.quantity.DisplayNumber;
 import leafturn.quantity.Measure;
 import leafturn.quantity.Units;
 import leafturn.records.sheet.Kind;
@@ -81,8 +82,11 @@ public final class NoteWords {
     if (unit == null || measure == null) {
       return unit == null ? number : number + " " + unit;
     }
-    return QuantityWords.plain(measure.shown(Double.parseDouble(number), units))
+    String symbol = measure.unit(units).symbol();
+    double shown = measure.shown(Double.parseDouble(number), units);
+    boolean ruler = symbol.equals("in");
+    return (ruler ? DisplayNumber.decimals(shown, 1) : QuantityWords.plain(shown))
         + QuantityWords.THIN
-        + measure.unit(units).symbol();
+        + symbol;
   }
 }

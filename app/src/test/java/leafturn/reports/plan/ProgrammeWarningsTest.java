@@ -74,12 +74,21 @@ class ProgrammeWarningsTest {
 
   @Test
   void theHighestMonthCountsIfItIsMownInIt() {
-    assertThat(own(METRIC, new CutHeights(76, Map.of(Month.JULY, 130.0)), 28))
+    assertThat(own(METRIC, new CutHeights(90, Map.of(Month.JULY, 130.0)), 28))
         .singleElement()
         .asString()
         .contains("cuts at 130\u202fmm");
-    assertThat(own(METRIC, new CutHeights(76, Map.of(Month.NOVEMBER, 130.0)), 28)).hasSize(1);
-    assertThat(own(METRIC, new CutHeights(76, Map.of(Month.DECEMBER, 130.0)), 28)).isEmpty();
+    assertThat(own(METRIC, new CutHeights(90, Map.of(Month.NOVEMBER, 130.0)), 28)).hasSize(1);
+    assertThat(own(METRIC, new CutHeights(90, Map.of(Month.DECEMBER, 130.0)), 28)).isEmpty();
+  }
+
+  @Test
+  void aDropOfMoreThanAThirdFromMonthToMonthIsTold() {
+    assertThat(own(METRIC, new CutHeights(76, Map.of(Month.JUNE, 110.0)), 28)).isEmpty();
+    assertThat(own(METRIC, new CutHeights(76, Map.of(Month.JUNE, 110.0, Month.JULY, 40.0)), 28))
+        .containsExactly(
+            "“Mine” goes down from 110\u202fmm in June to 40\u202fmm in July: lowering by more than a third at once scalps the turf; go down in steps some days apart (common practice, no source).");
+    assertThat(own(METRIC, new CutHeights(76, Map.of(Month.DECEMBER, 20.0)), 28)).isEmpty();
   }
 
   @Test
