@@ -16,6 +16,7 @@ import leafturn.trials.observation.Remark;
  * @param days the planned days, each with how far every outcome has come
  * @param remarks what is wrong or risky; empty for raters who must not know the arms
  * @param entries what was entered, the latest first
+ * @param withdrawn what was taken back, by whom, when and why, in sentences
  * @param mayLog whether the reader may enter readings
  * @param mayChange whether the reader may withdraw them and import files
  */
@@ -28,6 +29,7 @@ public record TrialReadingsPage(
     List<Day> days,
     List<Remark> remarks,
     List<Entry> entries,
+    List<String> withdrawn,
     boolean mayLog,
     boolean mayChange) {
   public TrialReadingsPage {
@@ -35,6 +37,7 @@ public record TrialReadingsPage(
     days = List.copyOf(days);
     remarks = List.copyOf(remarks);
     entries = List.copyOf(entries);
+    withdrawn = List.copyOf(withdrawn);
   }
 
   /**

@@ -63,8 +63,9 @@ final class TrialReadingsRoom implements Room {
       fault = String.join(" ", none.faults());
     }
     TrialClock clock = new TrialClock(reading, desk.clock());
+    boolean mayKnowArms = shelf.mayKnowArms(trial.content());
     List<Remark> remarks =
-        ground == null || readings.isEmpty() || !shelf.mayKnowArms(trial.content())
+        ground == null || readings.isEmpty() || !mayKnowArms
             ? List.of()
             : new TrialChecks(
                     trial.content().with(shelf.past(trial, clock.zone(trial.content()))),
@@ -84,6 +85,7 @@ final class TrialReadingsRoom implements Room {
         ground == null ? List.of() : days(ground, readings),
         remarks,
         entries(sheets),
+        shelf.withdrawnSheets(id).stream().map(each -> withdrawn(each, mayKnowArms)).toList(),
         shelf.mayLog(trial.content()),
         shelf.mayChange() && trial.content().ended() == null);
   }
@@ -127,20 +129,36 @@ final class TrialReadingsRoom implements Room {
     return entries;
   }
 
-  private TrialReadingsPage.Entry entry(Sheet<TrialReadingsSheet> sheet) {
-    List<Reading> readings = sheet.content().readings();
-    String from = sheet.content().file() == null ? "" : ", from " + sheet.content().file();
+  private static String what(TrialReadingsSheet sheet) {
+    List<Reading> readings = sheet.readings();
     String outcomes =
         String.join(", ", readings.stream().map(Reading::outcome).distinct().toList());
+    return "%s: %d %s"
+        .formatted(
+            EffectWords.name(outcomes),
+            readings.size(),
+            readings.size() == 1 ? "reading" : "readings");
+  }
+
+  /** What was taken back; its reason may tell the arms and is kept from those who must not know. */
+  private String withdrawn(Sheet<TrialReadingsSheet> sheet, boolean mayKnowArms) {
+    TrialReadingsSheet content = sheet.content();
+    return "%s, %s: withdrawn by %s, %s%s"
+        .formatted(
+            DayWords.dayAndYear(Objects.requireNonNull(content.day())),
+            what(content),
+            sheet.writtenBy(),
+            Moments.words(sheet.writtenAt(), desk.clock().getZone()),
+            content.whyWithdrawn() == null || !mayKnowArms ? "" : ": " + content.whyWithdrawn());
+  }
+
+  private TrialReadingsPage.Entry entry(Sheet<TrialReadingsSheet> sheet) {
+    String from = sheet.content().file() == null ? "" : ", from " + sheet.content().file();
     return new TrialReadingsPage.Entry(
         sheet.id(),
         sheet.version(),
         DayWords.dayAndYear(Objects.requireNonNull(sheet.content().day())),
-        "%s: %d %s"
-            .formatted(
-                EffectWords.name(outcomes),
-                readings.size(),
-                readings.size() == 1 ? "reading" : "readings"),
+        what(sheet.content()),
         "%s, %s%s"
             .formatted(
                 sheet.writtenBy(), Moments.words(sheet.writtenAt(), desk.clock().getZone()), from));
@@ -151,29 +169,39 @@ final class TrialReadingsRoom implements Room {
     String id = context.pathParam("id");
     String sheet = context.pathParam("sheet");
     int version = version(context.formParam("version"));
+    String why = why(context.formParam("why"));
     desk.book()
         .write(
             visitor.person().name(),
             writing -> {
               Sheet<TrialSheet> trial =
                   new TrialShelf(writing, visitor).find(id).orElseThrow(Refusal::notFound);
-              boolean there =
+              TrialReadingsSheet readings =
                   writing
                       .find(Kind.TRIAL_READINGS, sheet)
-                      .filter(found -> found.content().trial().equals(id))
-                      .isPresent();
-              if (!there) {
-                throw Refusal.notFound();
-              }
+                      .map(Sheet::content)
+                      .filter(found -> found.trial().equals(id))
+                      .orElseThrow(Refusal::notFound);
               if (trial.content().ended() != null) {
                 throw new Refusal(
                     409,
                     "This trial has ended; its readings stay as they are.",
                     "Readings taken back after the end could be chosen by what they show. Nothing was changed.");
               }
-              return writing.withdraw(Kind.TRIAL_READINGS, sheet, version);
+              TrialReadingsSheet back = Kind.TRIAL_READINGS.checked(readings.withdrawnFor(why));
+              return writing.withdraw(Kind.TRIAL_READINGS, sheet, version, back);
             });
     Answers.goTo(context, "/trials/" + id + "/readings");
+  }
+
+  private static String why(@Nullable String sent) {
+    if (sent == null || sent.isBlank()) {
+      throw new Refusal(
+          422,
+          "Say why these readings are withdrawn.",
+          "Go back and give the reason, for instance 'the wrong plot was read'; the findings tell it. Nothing was changed.");
+    }
+    return sent.strip();
   }
 
   private static int version(@Nullable String sent) {

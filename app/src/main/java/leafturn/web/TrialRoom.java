@@ -115,7 +115,7 @@ final class TrialRoom implements Room {
         state == TrialState.PLANNED ? TrialPage.late(content, clock.today(content)) : "",
         state == TrialState.PLANNED ? PlannedChance.of(content, units) : null,
         plan,
-        content.frozen() == null ? "" : content.frozen().hash(),
+        mayKnowArms ? hash(content) : "",
         TrialPage.changes(shelf.history(id), units, zone).stream()
             .map(later -> mayKnowArms ? later : later.without(PlanWords.SEED))
             .toList(),
@@ -125,6 +125,14 @@ final class TrialRoom implements Room {
             .toList(),
         shelf.mayChange(),
         shelf.mayLog(content));
+  }
+
+  /**
+   * The digest of the frozen plan; beside the plan it would tell whether a guessed seed is right.
+   */
+  private static String hash(TrialSheet trial) {
+    TrialSheet.Frozen frozen = trial.frozen();
+    return frozen == null ? "" : frozen.hash();
   }
 
   private static String readings(List<Sheet<TrialReadingsSheet>> sheets) {

@@ -45,7 +45,7 @@ class BlindRatersTest extends TwoYardsSite {
     }
     assertThat(helper.get(trial + "/data.zip").statusCode()).isEqualTo(403);
     assertThat(helper.get(trial + "/plan").statusCode()).isEqualTo(403);
-    assertThat(helper.get(trial).body()).doesNotContain(">Seed<");
+    assertThat(helper.get(trial).body()).doesNotContain(">Seed<", "SHA-256");
     assertThat(helper.get(trial + "/layout/field-sheets.pdf").statusCode()).isEqualTo(200);
     assertThat(helper.get(trial + "/layout/labels.pdf").statusCode()).isEqualTo(200);
   }
@@ -59,7 +59,7 @@ class BlindRatersTest extends TwoYardsSite {
     read(trial);
     tellsNoArms(helper, trial);
     assertThat(adviser.get(trial + "/layout").body()).contains("returned");
-    assertThat(adviser.get(trial).body()).contains(">Seed<");
+    assertThat(adviser.get(trial).body()).contains(">Seed<", "SHA-256");
 
     yards.post(adviser, trial + "/end", Map.of("why", "The yard was sold"));
     assertThat(helper.get(trial + "/layout").body()).contains("Treatment", "returned");

@@ -168,4 +168,35 @@ class TrialEntryRoomTest extends TwoYardsSite {
                 assertThat(earlier.words())
                     .isEqualTo("dog urine (B1-1); left out, Rule 2 of the plan"));
   }
+
+  @Test
+  void readingsAreWithdrawnForAReasonThatIsKept() throws Exception {
+    String trial = yards.planned();
+    yards.post(adviser, trial + "/freeze", Map.of());
+    Map<String, String> sent = new LinkedHashMap<>();
+    sent.put("entry", "00000000-0000-4000-8000-000000000007");
+    sent.put("date", "2015-05-04");
+    sent.put("outcome", "quality");
+    sent.put("rater", "Henk");
+    sent.put("plot-B1-1", "6.5");
+    assertThat(yards.post(adviser, trial + "/readings/enter", sent).statusCode()).isEqualTo(303);
+    Sheet<TrialReadingsSheet> sheet = yards.readings(trial).get(0);
+    String back = trial + "/readings/" + sheet.id() + "/withdraw";
+    Map<String, String> form = new LinkedHashMap<>();
+    form.put("version", Integer.toString(sheet.version()));
+    form.put("why", " ");
+    HttpResponse<String> refused = yards.post(adviser, back, form);
+    assertThat(refused.statusCode()).isEqualTo(422);
+    assertThat(refused.body()).contains("Say why these readings are withdrawn.");
+    assertThatList(yards.readings(trial)).hasSize(1);
+    form.put("why", "the neighbour's plot was read");
+    assertThat(yards.post(adviser, back, form).statusCode()).isEqualTo(303);
+    assertThatList(yards.readings(trial)).isEmpty();
+    assertThat(adviser.get(trial + "/readings").body())
+        .contains("quality: 1 reading: withdrawn by", "the neighbour's plot was read");
+    TrialPackageFile packed = TrialPackageFile.open("trial.zip", adviser.file(trial + "/data.zip"));
+    assertThat(Objects.requireNonNull(packed.read().trial().past()).withdrawn())
+        .extracting(TrialPast.Withdrawn::why)
+        .containsExactly("the neighbour's plot was read");
+  }
 }

@@ -83,7 +83,9 @@ class TrialFindingsRoomTest extends DemoSite {
         .contains("margin that matters: ±0.5", "SHA-256 is")
         .contains("the paired result and the mixed model of one season", "All values")
         .contains("There are no readings of soil_potassium")
-        .doesNotContain("style=", "no difference", "no effect");
+        .doesNotContain("style=", "no difference", "no effect")
+        .contains("<details class=\"on-paper\">")
+        .doesNotContain("<details>");
     List<String> told =
         Pattern.compile("<(?:li|p)>([^<]{40,})</")
             .matcher(page)

@@ -196,7 +196,7 @@ class TrialImportRoomTest {
             List.of(
                 new TrialPast.PlanVersion(before, LocalDate.of(2014, 4, 1), null),
                 new TrialPast.PlanVersion(after, LocalDate.of(2014, 5, 4), "A slip of the pen.")),
-            List.of(new TrialPast.Withdrawn(LocalDate.of(2014, 6, 2), List.of(back))),
+            List.of(new TrialPast.Withdrawn(LocalDate.of(2014, 6, 2), List.of(back), null)),
             List.of(
                 new TrialPast.EarlierEvent(
                     LocalDate.of(2014, 6, 3), LocalDate.of(2014, 6, 2), "dog urine (all plots)")));

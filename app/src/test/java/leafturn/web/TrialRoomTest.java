@@ -168,7 +168,10 @@ class TrialRoomTest extends TwoYardsSite {
         site.book.read(reading -> reading.ofTrial(Kind.TRIAL_READINGS, demo.id())).get(0);
     String back = "/trials/%s/readings/%s/withdraw".formatted(demo.id(), read.id());
     HttpResponse<String> refused =
-        yards.post(adviser, back, Map.of("version", Integer.toString(read.version())));
+        yards.post(
+            adviser,
+            back,
+            Map.of("version", Integer.toString(read.version()), "why", "wrong plot"));
     assertThat(refused.statusCode()).isEqualTo(409);
     assertThat(refused.body()).contains("This trial has ended; its readings stay as they are.");
     assertThat(adviser.get("/trials/" + demo.id() + "/readings").body())

@@ -90,6 +90,11 @@ public final class BookWriting extends BookReading {
     return replace(before, before.content(), true);
   }
 
+  /** Takes a sheet out of what counts, with what is said of it from then on. */
+  public <C extends Content> Sheet<C> withdraw(Kind<C> kind, String id, int basedOn, C content) {
+    return replace(current(kind, id, basedOn), content, true);
+  }
+
   /** Lets a withdrawn sheet count again. */
   public <C extends Content> Sheet<C> restore(Kind<C> kind, String id, int basedOn) {
     Sheet<C> before = current(kind, id, basedOn);

@@ -68,8 +68,9 @@ public record TrialPast(
    *
    * @param on the day it was done, where the book is kept
    * @param readings as they were
+   * @param why it was done; null where nobody said
    */
-  public record Withdrawn(LocalDate on, List<Reading> readings) {
+  public record Withdrawn(LocalDate on, List<Reading> readings, @Nullable String why) {
     public Withdrawn {
       readings = List.copyOf(readings);
     }
@@ -78,8 +79,9 @@ public record TrialPast(
       LocalDate on = json.requiredDate("on");
       List<Reading> readings =
           json.objects("readings").stream().map(TrialReadingsSheet::reading).toList();
+      String why = json.text("why", Limits.SENTENCE);
       json.refuseOthers();
-      return new Withdrawn(on, readings);
+      return new Withdrawn(on, readings, why);
     }
   }
 

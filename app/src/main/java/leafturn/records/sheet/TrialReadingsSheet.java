@@ -17,6 +17,7 @@ import org.jspecify.annotations.Nullable;
  * @param fileHash SHA-256 of that file, or null
  * @param readings at least one, 1,000 at most
  * @param note anything to remember; may be null
+ * @param whyWithdrawn why they were taken back; null where they count, or where nobody said
  */
 public record TrialReadingsSheet(
     String trial,
@@ -24,7 +25,8 @@ public record TrialReadingsSheet(
     @Nullable String file,
     @Nullable String fileHash,
     List<Reading> readings,
-    @Nullable String note)
+    @Nullable String note,
+    @Nullable String whyWithdrawn)
     implements Content {
   /** Readings of one sheet, so that its document stays small. */
   public static final int MOST = 1000;
@@ -34,6 +36,22 @@ public record TrialReadingsSheet(
 
   public TrialReadingsSheet {
     readings = List.copyOf(readings);
+  }
+
+  /** Readings that count. */
+  public TrialReadingsSheet(
+      String trial,
+      @Nullable String laboratory,
+      @Nullable String file,
+      @Nullable String fileHash,
+      List<Reading> readings,
+      @Nullable String note) {
+    this(trial, laboratory, file, fileHash, readings, note, null);
+  }
+
+  /** The same, taken back for a reason. */
+  public TrialReadingsSheet withdrawnFor(String why) {
+    return new TrialReadingsSheet(trial, laboratory, file, fileHash, readings, note, why);
   }
 
   /** The earliest day of its readings. */
@@ -56,8 +74,9 @@ public record TrialReadingsSheet(
       json.fault("readings", "there are %d; give %d at most.".formatted(readings.size(), MOST));
     }
     String note = json.text("note", Limits.NOTE);
+    String why = json.text("whyWithdrawn", Limits.SENTENCE);
     json.end();
-    return new TrialReadingsSheet(trial, laboratory, file, hash, readings, note);
+    return new TrialReadingsSheet(trial, laboratory, file, hash, readings, note, why);
   }
 
   /** Reads the document of one reading, as a row of a table makes it. */

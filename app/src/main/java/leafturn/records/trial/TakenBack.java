@@ -53,7 +53,7 @@ record TakenBack(
     int count = taken.readings().size();
     long again =
         taken.readings().stream().filter(each -> now.contains(ReadingKeys.of(each))).count();
-    return "%d %s of %s on %s %s withdrawn on %s, %s%s."
+    return "%d %s of %s on %s %s withdrawn on %s%s, %s%s."
         .formatted(
             count,
             count == 1 ? "reading" : "readings",
@@ -62,6 +62,7 @@ record TakenBack(
             TrialHindsight.named(taken.readings().stream().map(each -> each.date().toString())),
             count == 1 ? "was" : "were",
             taken.on(),
+            taken.why() == null ? "" : " (" + taken.why() + ")",
             seen.apply(taken.on()),
             again == 0 ? "; nothing stands in their place" : "; %d stand anew".formatted(again));
   }

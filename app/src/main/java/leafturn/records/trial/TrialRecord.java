@@ -185,9 +185,10 @@ final class TrialRecord {
     if (readings.size() > MOST_VALUES) {
       values.add("and %d more".formatted(readings.size() - MOST_VALUES));
     }
-    return "Withdrawn on %s: %d %s of %s (%s)"
+    return "Withdrawn on %s%s: %d %s of %s (%s)"
         .formatted(
             taken.on(),
+            taken.why() == null ? "" : ", because " + taken.why(),
             readings.size(),
             readings.size() == 1 ? "reading" : "readings",
             String.join(", ", readings.stream().map(Reading::outcome).distinct().toList()),

@@ -105,6 +105,11 @@ public final class TrialShelf {
     return book.ofTrial(Kind.TRIAL_READINGS, trial);
   }
 
+  /** The sheets of readings of a trial that were taken back. */
+  public List<Sheet<TrialReadingsSheet>> withdrawnSheets(String trial) {
+    return book.withdrawnOfTrial(Kind.TRIAL_READINGS, trial);
+  }
+
   /** All readings of a trial that count. */
   public List<Reading> readings(String trial) {
     return readingSheets(trial).stream()
@@ -125,12 +130,14 @@ public final class TrialShelf {
       withdrawn.addAll(brought.withdrawn());
       events.addAll(brought.events());
     }
-    book.withdrawnOfTrial(Kind.TRIAL_READINGS, trial.id())
+    withdrawnSheets(trial.id())
         .forEach(
             sheet ->
                 withdrawn.add(
                     new TrialPast.Withdrawn(
-                        LocalDate.ofInstant(sheet.writtenAt(), zone), sheet.content().readings())));
+                        LocalDate.ofInstant(sheet.writtenAt(), zone),
+                        sheet.content().readings(),
+                        sheet.content().whyWithdrawn())));
     events(trial.id()).forEach(event -> addEarlier(events, event.id(), zone));
     List<Sheet<TrialSheet>> history = history(trial.id());
     return new TrialPast(

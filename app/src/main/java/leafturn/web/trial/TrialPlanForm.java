@@ -136,7 +136,7 @@ public final class TrialPlanForm {
                 .hint("For a list of your own: a layout a line, the arm of each plot in order."),
             Field.number("seed", "Seed of the draw", "")
                 .hint(
-                    "Any whole number; the same seed draws the same layout. The one filled in was drawn by chance.")
+                    "Any whole number; the same seed draws the same layout and the same codes of bags, so give two trials different ones. The one filled in was drawn by chance.")
                 .needed()));
   }
 

@@ -54,7 +54,11 @@ final class AnyTrial {
   private TrialPast past(ObjectNode plan) {
     return new TrialPast(
         any.list(3, () -> new TrialPast.PlanVersion(plan, any.day(), any.maybe(any::note))),
-        any.list(3, () -> new TrialPast.Withdrawn(any.day(), any.list(1, 3, this::reading))),
+        any.list(
+            3,
+            () ->
+                new TrialPast.Withdrawn(
+                    any.day(), any.list(1, 3, this::reading), any.maybe(any::text))),
         any.list(3, () -> new TrialPast.EarlierEvent(any.day(), any.day(), any.text())),
         any.list(
             3,
@@ -70,7 +74,8 @@ final class AnyTrial {
         any.maybe(any::text),
         any.maybe(() -> "0123456789abcdef".repeat(4)),
         any.list(1, 6, this::reading),
-        any.maybe(any::note));
+        any.maybe(any::note),
+        any.maybe(any::text));
   }
 
   private Reading reading() {

@@ -98,11 +98,12 @@ class HindsightWordsTest {
     List<Reading> kept = all.stream().filter(each -> each.date().isBefore(LAST)).toList();
     List<Reading> back = all.stream().filter(each -> each.date().equals(LAST)).toList();
     TrialPast past =
-        new TrialPast(List.of(), List.of(new TrialPast.Withdrawn(LATE, back)), List.of());
+        new TrialPast(
+            List.of(), List.of(new TrialPast.Withdrawn(LATE, back, "rater ill")), List.of());
     Findings findings = findings(trial, kept, List.of(), past);
     assertThat(new FindingsView(findings).headline())
         .contains(
-            "16 readings of quality on 2026-10-12 were withdrawn on 2026-10-20, after the last planned day, 2026-10-12, when results could be seen; nothing stands in their place.");
+            "16 readings of quality on 2026-10-12 were withdrawn on 2026-10-20 (rater ill), after the last planned day, 2026-10-12, when results could be seen; nothing stands in their place.");
     assertThat(new FindingsView(findings).headline()).contains(BOTH);
     Findings whole = findings(trial, all, List.of(), TrialPast.UNKNOWN);
     assertThat(Objects.requireNonNull(findings.keptIn()).effects())

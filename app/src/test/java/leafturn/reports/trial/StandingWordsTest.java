@@ -165,11 +165,12 @@ class StandingWordsTest {
     LocalDate day = LocalDate.of(2026, 4, 20);
     Reading before = Reading.own(readings(trial, false).get(0).plot(), day, "quality", "9", "Ada");
     String again = readings(trial, false).get(0).value();
-    TrialPast.Withdrawn taken = new TrialPast.Withdrawn(LocalDate.of(2026, 6, 1), List.of(before));
+    TrialPast.Withdrawn taken =
+        new TrialPast.Withdrawn(LocalDate.of(2026, 6, 1), List.of(before), "wrong plot read");
     Findings findings = findings(trial, false, new TrialPast(List.of(), List.of(taken), List.of()));
     assertThat(new FindingsView(findings).record())
         .contains(
-            "Deviation: Withdrawn on 2026-06-01: 1 reading of quality (%s on 2026-04-20: 9, now %s)."
+            "Deviation: Withdrawn on 2026-06-01, because wrong plot read: 1 reading of quality (%s on 2026-04-20: 9, now %s)."
                 .formatted(before.plot(), again))
         .doesNotContain("No deviation from the plan was noted.");
   }
