@@ -34,10 +34,11 @@ final class OneUnit {
     String arms = columns.factor();
     List<String> warnings = new ArrayList<>();
     warnings.add(
-        "There is one %s: its rows measure its areas and do not repeat %s, so tests and intervals of %s are left out; only the difference between the areas can be stated, here that of the model's means%s."
+        "There is one %s: its rows measure its areas and do not repeat %s, so tests, intervals and letters of %s are left out; only the difference between the areas can be stated, here that of the model's means%s."
             .formatted(columns.unit(), arms, arms, columns.time() == null ? "" : OF_DATES));
     report.warnings().stream()
         .filter(each -> !each.startsWith(arms + " ") && !each.startsWith(arms + "*"))
+        .filter(each -> !each.startsWith(TrialReport.OF_LETTERS))
         .forEach(warnings::add);
     return new TrialReport(
         report.observations(),
@@ -48,7 +49,7 @@ final class OneUnit {
         report.correlation(),
         report.residualVariance(),
         report.boundary(),
-        report.means(),
+        report.means().stream().map(OneUnit::withheld).toList(),
         report.contrasts().stream().map(OneUnit::withheld).toList(),
         report.aboveLimit(),
         warnings);
@@ -58,6 +59,18 @@ final class OneUnit {
     return List.of(test.term().split("\\*", -1)).contains(arms)
         ? new TrialReport.Test(test.term(), test.numDf(), 0, Double.NaN, Double.NaN)
         : test;
+  }
+
+  private static TrialReport.Mean withheld(TrialReport.Mean own) {
+    return new TrialReport.Mean(
+        own.levels(),
+        own.mean(),
+        Double.NaN,
+        0,
+        Double.NaN,
+        Double.NaN,
+        null,
+        own.geometricMean());
   }
 
   private static TrialReport.Contrast withheld(TrialReport.Contrast own) {

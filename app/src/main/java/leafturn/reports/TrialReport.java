@@ -40,6 +40,7 @@ public record TrialReport(
     List<Contrast> contrasts,
     @JsonInclude(JsonInclude.Include.NON_NULL) @Nullable List<Above> aboveLimit,
     List<String> warnings) {
+  static final String OF_LETTERS = "Means that share a letter";
 
   /** How many values of one level lie above their detection limit, of how many. */
   public record Above(String factor, String level, int above, int values) {}
@@ -153,8 +154,9 @@ public record TrialReport(
   private static String letters(TrialModel model) {
     Comparison compare = Objects.requireNonNull(model.compare());
     boolean plain = compare.multiplicity() == Comparison.Multiplicity.NONE;
-    return "Means that share a letter are not shown to differ (%s); that does not make them equal."
+    return "%s are not shown to differ (%s); that does not make them equal."
         .formatted(
+            OF_LETTERS,
             plain
                 ? "not adjusted for the number of comparisons"
                 : "adjusted by " + compare.multiplicity().word());

@@ -106,6 +106,14 @@ class TrialBadDataTest {
     assertThat(told.path("contrasts").get(0).path("difference").isNumber()).isTrue();
     assertThat(told.path("contrasts").get(0).path("pAdjusted").isNull()).isTrue();
     assertThat(told.path("warnings").get(0).asText()).contains("There is one yard");
+    assertThat(told.path("means")).isNotEmpty();
+    for (JsonNode mean : told.path("means")) {
+      assertThat(mean.path("mean").isNumber()).isTrue();
+      for (String left : List.of("se", "lower", "upper", "letters")) {
+        assertThat(mean.path(left).isNull()).as(left).isTrue();
+      }
+    }
+    assertThat(told.path("warnings").toString()).doesNotContain("share a letter");
     assertThat(analyse(one, model).out())
         .contains("not tested", "There is one yard", "that of the model's means, to which every");
     Path report = folder.resolve("one.html");

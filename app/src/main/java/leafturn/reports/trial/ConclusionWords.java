@@ -81,6 +81,11 @@ final class ConclusionWords {
         all.add(season());
       }
       case SUCH_YARDS -> {
+        if (yards() == 0) {
+          all.add(
+              "Nothing can be said of such yards: none of the trial's has the whole season of both treatments.");
+          break;
+        }
         all.add(
             "The result holds for yards like the %d of the trial, looked after in the same way."
                 .formatted(yards()));

@@ -25,6 +25,9 @@ record EffectNumbers(boolean ratio) {
    * that tell on which side of it it lies.
    */
   String interval(double lower, double upper, double se) {
+    if (!Double.isFinite(lower) && !Double.isFinite(upper)) {
+      return "–";
+    }
     return end(lower, se) + " to " + end(upper, se);
   }
 

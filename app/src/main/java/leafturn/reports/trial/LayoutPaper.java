@@ -5,6 +5,8 @@ import static leafturn.reports.paper.Paper.escaped;
 import java.time.format.TextStyle;
 import java.util.List;
 import java.util.Locale;
+import java.util.stream.Stream;
+import leafturn.quantity.DisplayNumber;
 import leafturn.quantity.Measure;
 import leafturn.quantity.Units;
 import leafturn.records.trial.LayoutDoubts;
@@ -14,6 +16,7 @@ import leafturn.reports.figure.TrialMap;
 import leafturn.reports.figure.TrialMapFile;
 import leafturn.reports.paper.Paper;
 import leafturn.trials.design.Protocol;
+import leafturn.trials.design.Treatments;
 import leafturn.trials.design.TrialPlan;
 import leafturn.trials.design.layout.DroppedPlot;
 import leafturn.trials.design.layout.LaidLawn;
@@ -104,11 +107,29 @@ public final class LayoutPaper {
     if (protocol.deckCleaned()) {
       item("The deck is cleaned and the bag emptied between plots: engine off, key or lead out.");
     }
-    item(
-        protocol.feed() == Protocol.Feed.EQUAL
-            ? "All plots are fed alike."
-            : "Plots are fed by their treatment's share of the usual feed.");
+    item(fed(protocol));
     layout.plan().observing().exclusions().forEach(this::item);
+  }
+
+  /** Alike, unless a treatment of either factor is a share of the feed. */
+  private String fed(Protocol protocol) {
+    Treatments treatments = layout.plan().treatments();
+    List<String> shares =
+        Stream.concat(treatments.arms().stream(), treatments.secondArms().stream())
+            .filter(arm -> arm.feedShare() != 1)
+            .map(arm -> "'%s' %s".formatted(arm.name(), share(arm.feedShare())))
+            .toList();
+    if (shares.isEmpty()) {
+      return protocol.feed() == Protocol.Feed.EQUAL
+          ? "All plots are fed alike."
+          : "Plots are fed by their treatment's share of the usual feed.";
+    }
+    return "Plots are fed by their treatment's share of the usual feed: %s; all others the usual."
+        .formatted(String.join(", ", shares));
+  }
+
+  private static String share(double share) {
+    return share == 0 ? "none" : DisplayNumber.plain(share) + " times the usual";
   }
 
   private void lawn(LaidLawn lawn) {

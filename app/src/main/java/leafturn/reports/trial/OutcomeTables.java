@@ -5,6 +5,7 @@ import java.util.List;
 import java.util.Locale;
 import java.util.function.Function;
 import leafturn.quantity.DisplayNumber;
+import leafturn.trials.analysis.inference.MarginalTests;
 import leafturn.trials.analysis.mixed.MixedFit;
 import leafturn.trials.findings.DatesModel;
 import leafturn.trials.findings.Effect;
@@ -195,6 +196,9 @@ final class OutcomeTables {
   }
 
   private static String df(double df) {
+    if (Double.isNaN(df)) {
+      return "–";
+    }
     return Math.abs(df - Math.rint(df)) < 1e-6
         ? Long.toString(Math.round(df))
         : String.format(Locale.ROOT, "%.2f", df);
@@ -229,16 +233,7 @@ final class OutcomeTables {
       return List.of();
     }
     List<List<String>> tests = new ArrayList<>();
-    model
-        .tests()
-        .forEach(
-            test ->
-                tests.add(
-                    List.of(
-                        test.term(),
-                        DisplayNumber.significant(test.f(), 4),
-                        df(test.numeratorDf()) + " and " + df(test.denominatorDf()),
-                        EffectWords.plainP(test.p()))));
+    model.tests().forEach(test -> tests.add(test(test)));
     List<List<String>> variances = new ArrayList<>();
     for (MixedFit.Variance own : model.variances()) {
       variances.add(variance(String.join(" by ", own.within()), own.variance()));
@@ -256,6 +251,16 @@ final class OutcomeTables {
             "Mixed model of all dates: variances" + (words.isRatio() ? ", log scale" : ""),
             List.of("Between", "Variance", "Standard deviation"),
             variances));
+  }
+
+  private static List<String> test(MarginalTests.Test test) {
+    return test.isEstimable()
+        ? List.of(
+            test.term(),
+            DisplayNumber.significant(test.f(), 4),
+            df(test.numeratorDf()) + " and " + df(test.denominatorDf()),
+            EffectWords.plainP(test.p()))
+        : List.of(test.term(), "not estimable", "–", "–");
   }
 
   private static List<String> variance(String of, double variance) {

@@ -86,6 +86,24 @@ class LayoutDoubtsTest {
         .noneMatch(each -> each.contains("coin"));
   }
 
+  /** A second factor may be the feed; then the paper tells its shares. */
+  @Test
+  void thePaperTellsTheShareOfTheFeed() {
+    String design =
+        """
+        "design": "split-plot", "blocks": 2, "secondFactor": "feed", "protocol": {"feed": "equal"},
+        "secondArms": [{"name": "low", "feedShare": 0}, {"name": "usual"}, {"name": "high", "feedShare": 2}]""";
+    assertThat(LayoutPaper.of(layout(design, 1, 1), Units.METRIC).html())
+        .contains("share of the usual feed: &#39;low&#39; none, &#39;high&#39; 2 times the usual; all others")
+        .doesNotContain("All plots are fed alike");
+    assertThat(
+            LayoutPaper.of(
+                    layout("\"protocol\": {\"feed\": \"equal\"}, \"design\": \"split-yard\"", 4, 1),
+                    Units.METRIC)
+                .html())
+        .contains("All plots are fed alike.");
+  }
+
   /** Of 31 layouts on five yards the last has no mirror image, the others have. */
   @Test
   void aDrawnLayoutThatItsMirrorImageMeetsIsTold() {

@@ -112,6 +112,23 @@ class FindingsEdgesTest {
   }
 
   @Test
+  void anArmThatWasNotReadOnADateLeavesTermsOutAndNoDashesBetween() {
+    var noise = noisy(1);
+    Findings found =
+        findings(
+            8,
+            TWO,
+            List.of(MAIN),
+            (plot, date) ->
+                date == 2 && plot.arm().equals("returned")
+                    ? Double.NaN
+                    : noise.applyAsDouble(plot, date));
+    assertThat(words(found))
+        .contains("not estimable")
+        .doesNotContain("NaN and", "– to –", "like the 0 ", "– and –");
+  }
+
+  @Test
   void whereTheExactTestCannotShowADifferenceNoneIsClaimed() {
     Findings few = findings(5, TWO, List.of(MAIN), noisy(3));
     assertThat(new FindingsView(few).headline())

@@ -146,6 +146,10 @@ public record DatesModel(
     int dates = columns.table().dates().size();
     int parameters = fit.variances().size() + 1 + timeParameters(correlation, dates);
     String word = correlation == null ? Correlation.COMPOUND_SYMMETRY.word() : correlation.word();
+    if (fit.hasTimeWithoutError()) {
+      throw new TrialFaultException(
+          "%s leaves a date without any error of its own.".formatted(word));
+    }
     return new Fitted(correlation, new Candidate(word, aicc(fit, parameters), parameters));
   }
 

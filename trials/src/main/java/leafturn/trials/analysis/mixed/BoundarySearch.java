@@ -15,6 +15,12 @@ final class BoundarySearch {
   private static final double NEARLY_ZERO = 0.02;
   private static final double SAME_VALUE = 1e-6;
 
+  /** Natural logarithm of 100. */
+  private static final double MUCH_SMALLER = Math.log(100);
+
+  /** How a variance of one time is named that the data want at zero. */
+  static final String SPREAD = "residual variance at time";
+
   private BoundarySearch() {}
 
   static NewtonMinimum.Point settle(
@@ -39,7 +45,37 @@ final class BoundarySearch {
     if (structure.time().isAtLimit(structure.timeParameters(best.position()))) {
       boundary.add("correlation over time: at the limit of what is possible");
     }
+    for (int time = 0; time < structure.time().spreads(); time++) {
+      if (vanishes(best, likelihood, time)) {
+        boundary.add(
+            "%s %d of %d: best at zero, and taken as near to it as the search came"
+                .formatted(SPREAD, time + 1, structure.time().spreads()));
+      }
+    }
     return best;
+  }
+
+  /**
+   * Whether the data want no variance of its own at a time: with its standard deviation a hundred
+   * times smaller the likelihood is not worse.
+   */
+  private static boolean vanishes(
+      NewtonMinimum.Point best, RestrictedLikelihood likelihood, int time) {
+    CovarianceStructure structure = likelihood.structure();
+    double[] position = best.position().clone();
+    int first = structure.timeOffset() + 1;
+    if (time > 0) {
+      position[first + time - 1] -= MUCH_SMALLER;
+    } else {
+      // All else is relative to the first time, and so grows where that shrinks.
+      for (int i = 0; i < structure.timeOffset(); i++) {
+        position[i] *= Math.exp(MUCH_SMALLER);
+      }
+      for (int k = 1; k < structure.time().spreads(); k++) {
+        position[first + k - 1] += MUCH_SMALLER;
+      }
+    }
+    return likelihood.at(position).value() <= best.value() + SAME_VALUE;
   }
 
   private static String name(RandomEffects effects, int row) {

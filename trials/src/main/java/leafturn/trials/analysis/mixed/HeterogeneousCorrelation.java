@@ -46,6 +46,11 @@ final class HeterogeneousCorrelation extends TimeCorrelation {
   }
 
   @Override
+  int spreads() {
+    return times;
+  }
+
+  @Override
   Double rho(double[] free) {
     return power.rho(free);
   }

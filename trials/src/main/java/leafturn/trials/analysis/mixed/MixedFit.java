@@ -106,6 +106,11 @@ public final class MixedFit implements FixedFit {
     return estimates.boundary;
   }
 
+  /** Whether the errors of some time are best without any variance. */
+  public boolean hasTimeWithoutError() {
+    return estimates.boundary.stream().anyMatch(each -> each.startsWith(BoundarySearch.SPREAD));
+  }
+
   /** What a reader should know of the fit. */
   public List<String> warnings() {
     return estimates.warnings;

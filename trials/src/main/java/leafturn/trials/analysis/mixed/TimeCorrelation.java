@@ -65,6 +65,11 @@ abstract class TimeCorrelation {
     return null;
   }
 
+  /** At how many times the errors have a variance of their own; 0 where all have the same. */
+  int spreads() {
+    return 0;
+  }
+
   /** Whether the correlation lies at the end of what is possible. */
   boolean isAtLimit(double[] free) {
     Double rho = rho(free);
