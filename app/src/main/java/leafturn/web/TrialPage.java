@@ -93,6 +93,10 @@ public record TrialPage(
     return state == TrialState.PLANNED;
   }
 
+  /** Beside the standing of a trial that came in a package. */
+  static final String BROUGHT =
+      " All this is as the package says that it came with; this book did not see it.";
+
   static String standing(TrialSheet trial, TrialState state, ZoneId zone, String progress) {
     TrialSheet.Frozen frozen = trial.frozen();
     if (state == TrialState.NEVER_FROZEN) {

@@ -111,7 +111,8 @@ final class TrialRoom implements Room {
         content.name(),
         content.plan().path("question").asText(),
         state,
-        TrialPage.standing(content, state, zone, state(shelf, trial, clock)),
+        TrialPage.standing(content, state, zone, state(shelf, trial, clock))
+            + (shelf.cameFrozen(id) ? TrialPage.BROUGHT : ""),
         state == TrialState.PLANNED ? TrialPage.late(content, clock.today(content)) : "",
         state == TrialState.PLANNED ? PlannedChance.of(content, units) : null,
         plan,

@@ -81,6 +81,14 @@ class TrialBadDataTest {
         "yard 1, practice collected, date 2026-06-15: potassium_ppm stands on lines 3 and 66 as 124 and 130");
   }
 
+  /** The example has no overTime: its dates are levels of a factor, all of which must be dates. */
+  @Test
+  void aDateThatTheCalendarHasNotIsRefused() throws IOException {
+    refused(
+        changed(row -> row.startsWith("yard 2,") ? row.replace("2026-06-15", "2026-13-01") : row),
+        "date is '2026-13-01', which is no date of the calendar");
+  }
+
   @Test
   void oneLevelOneYardOrAnArmWithoutValues() throws IOException {
     refused(changed(row -> row.contains("returned") ? "" : row), "one level", "'collected'");

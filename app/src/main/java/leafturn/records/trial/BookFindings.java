@@ -36,16 +36,28 @@ public final class BookFindings {
    * @param readings what was read
    * @param ended whether its season is over
    * @param zone in which the book counts its days
+   * @param brought whether it came frozen from another book, in a package
    */
   public record Basis(
       TrialSheet trial,
       List<TrialEventSheet> events,
       List<Reading> readings,
       boolean ended,
-      ZoneId zone) {
+      ZoneId zone,
+      boolean brought) {
     public Basis {
       events = List.copyOf(events);
       readings = List.copyOf(readings);
+    }
+
+    /** Of a trial whose plan was frozen where it is kept. */
+    public Basis(
+        TrialSheet trial,
+        List<TrialEventSheet> events,
+        List<Reading> readings,
+        boolean ended,
+        ZoneId zone) {
+      this(trial, events, readings, ended, zone, false);
     }
 
     /** What was changed and taken back. */
@@ -82,7 +94,8 @@ public final class BookFindings {
     List<TrialEventSheet> events = shelf.events(trial.id()).stream().map(Sheet::content).toList();
     boolean ended = isOver(trial.content(), today);
     TrialSheet whole = trial.content().with(shelf.past(trial, zone));
-    return new Basis(whole, events, shelf.readings(trial.id()), ended, zone);
+    boolean brought = shelf.cameFrozen(trial.id());
+    return new Basis(whole, events, shelf.readings(trial.id()), ended, zone, brought);
   }
 
   /**
@@ -93,7 +106,8 @@ public final class BookFindings {
    */
   public static Basis basis(PackedTrial packed, LocalDate today, ZoneId zone) {
     boolean ended = isOver(packed.trial(), today);
-    return new Basis(packed.trial(), packed.events(), packed.readings(), ended, zone);
+    boolean brought = packed.trial().frozen() != null;
+    return new Basis(packed.trial(), packed.events(), packed.readings(), ended, zone, brought);
   }
 
   /** Whether the season of a trial is over. */

@@ -125,7 +125,11 @@ public final class TrialChecks {
 
   /** The plots of which the primary outcome was read: no other can judge a treatment. */
   private List<ObservedPlot> read() {
-    Set<String> codes = of(ground.plan().primary()).map(Reading::plot).collect(Collectors.toSet());
+    Set<String> codes =
+        of(ground.plan().primary())
+            .filter(each -> events.stream().noneMatch(event -> TrialValues.leavesOut(event, each)))
+            .map(Reading::plot)
+            .collect(Collectors.toSet());
     return codes.isEmpty()
         ? ground.plots()
         : ground.plots().stream().filter(plot -> codes.contains(plot.code())).toList();

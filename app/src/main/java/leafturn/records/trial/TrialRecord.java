@@ -70,7 +70,7 @@ final class TrialRecord {
   }
 
   private boolean isFixedBeforeReading() {
-    return trial.frozen() != null && !isChanged() && frozenLate().isEmpty();
+    return trial.frozen() != null && !basis.brought() && !isChanged() && frozenLate().isEmpty();
   }
 
   /** That the plan was frozen when something was read already, or all of it should have been. */
@@ -138,6 +138,10 @@ final class TrialRecord {
             ? "The SHA-256 of the frozen plan is %s.".formatted(frozen.hash())
             : "The plan was frozen on %s, before the first reading; its SHA-256 is %s."
                 .formatted(day, frozen.hash()));
+    if (basis.brought()) {
+      lines.add(
+          "When it was frozen is told as the package says that the trial came with; this book did not see it.");
+    }
     Integer draws = basis.past().draws();
     if (draws != null) {
       lines.add(DrawWords.of(draws, true));

@@ -150,12 +150,17 @@ public final class TrialShelf {
    */
   public @Nullable Integer draws(Sheet<TrialSheet> trial) {
     List<Sheet<TrialSheet>> history = history(trial.id());
-    boolean cameFrozen = history.get(history.size() - 1).content().frozen() != null;
     TrialPast brought = trial.content().past();
     if (brought != null) {
       return brought.draws();
     }
-    return cameFrozen ? null : Integer.valueOf(BookPlan.draws(history));
+    return cameFrozen(trial.id()) ? null : Integer.valueOf(BookPlan.draws(history));
+  }
+
+  /** Whether a trial came frozen from another book: nobody saw here when its plan was fixed. */
+  public boolean cameFrozen(String trial) {
+    List<Sheet<TrialSheet>> history = history(trial);
+    return history.get(history.size() - 1).content().frozen() != null;
   }
 
   /**
@@ -169,7 +174,7 @@ public final class TrialShelf {
     if (brought != null) {
       entered.addAll(brought.entered());
     }
-    boolean cameFrozen = first.content().frozen() != null;
+    boolean cameFrozen = cameFrozen(first.id());
     LocalDate came = LocalDate.ofInstant(first.writtenAt(), zone);
     for (Sheet<TrialReadingsSheet> sheet : readingSheets(first.id())) {
       LocalDate on = LocalDate.ofInstant(sheet.writtenAt(), zone);

@@ -3,6 +3,7 @@ package leafturn.trials.observation;
 import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.List;
+import java.util.regex.Pattern;
 import leafturn.trials.analysis.data.Times;
 import leafturn.trials.analysis.data.TrialTable;
 import leafturn.trials.analysis.model.OverTime;
@@ -10,6 +11,8 @@ import leafturn.trials.analysis.model.TrialModel;
 
 /** Whether a model takes dates for what they are: in order, never drawn at random. */
 public final class DateRole {
+  private static final Pattern WRITTEN_AS_DATE = Pattern.compile("\\d{4}-\\d{1,2}-\\d{1,2}");
+
   private DateRole() {}
 
   /**
@@ -18,11 +21,38 @@ public final class DateRole {
    */
   public static List<Remark> remarks(TrialTable table, TrialModel model) {
     OverTime overTime = model.overTime();
+    List<Remark> faults =
+        model.factors().stream()
+            .filter(table::has)
+            .flatMap(name -> impossible(name, table).stream())
+            .toList();
+    if (!faults.isEmpty()) {
+      return faults;
+    }
     List<String> columns =
         overTime == null
             ? table.columns().stream().filter(name -> holdsDates(table.cells(name))).toList()
             : List.of(overTime.time());
     return columns.size() == 1 ? remarks(model, columns.get(0)) : List.of();
+  }
+
+  /** Cells written as dates that the calendar does not have, in a column that else holds dates. */
+  private static List<Remark> impossible(String name, TrialTable table) {
+    String[] cells = table.cells(name);
+    if (Arrays.stream(cells).noneMatch(cell -> Times.isDate(cell.strip()))) {
+      return List.of();
+    }
+    return Arrays.stream(cells)
+        .distinct()
+        .filter(cell -> WRITTEN_AS_DATE.matcher(cell.strip()).matches())
+        .filter(cell -> !Times.isDate(cell.strip()))
+        .map(
+            cell ->
+                Remark.refused(
+                    "Line %d: %s is '%s', which is no date of the calendar as the others of the column"
+                        + " are; write dates as 2026-05-31.",
+                    table.lines().get(Arrays.asList(cells).indexOf(cell)), name, cell))
+        .toList();
   }
 
   private static boolean holdsDates(String[] cells) {
