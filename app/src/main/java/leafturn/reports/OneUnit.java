@@ -63,14 +63,7 @@ final class OneUnit {
 
   private static TrialReport.Mean withheld(TrialReport.Mean own) {
     return new TrialReport.Mean(
-        own.levels(),
-        own.mean(),
-        Double.NaN,
-        0,
-        Double.NaN,
-        Double.NaN,
-        null,
-        own.geometricMean());
+        own.levels(), own.mean(), Double.NaN, 0, Double.NaN, Double.NaN, null, own.geometricMean());
   }
 
   private static TrialReport.Contrast withheld(TrialReport.Contrast own) {

@@ -87,18 +87,14 @@ final class TrialReportLines {
 
   /** None where a single unit has none to give. */
   private String limits(TrialReport.Mean mean) {
-    return Double.isNaN(mean.lower())
-        ? ""
-        : " (%s)".formatted(range(mean.lower(), mean.upper()));
+    return Double.isNaN(mean.lower()) ? "" : " (%s)".formatted(range(mean.lower(), mean.upper()));
   }
 
   private void addMeans() {
     List<Row> rows = new ArrayList<>();
     for (TrialReport.Mean mean : report.means()) {
       String words =
-          Double.isNaN(mean.mean())
-              ? "not estimable"
-              : given(mean.mean()) + limits(mean);
+          Double.isNaN(mean.mean()) ? "not estimable" : given(mean.mean()) + limits(mean);
       String letters = mean.letters() == null ? "" : " " + mean.letters();
       rows.add(new Row(String.join(", ", mean.levels().values()), words + letters));
     }

@@ -131,7 +131,12 @@ class TrialImportRoomTest {
     assertThat(trial.content()).isEqualTo(packed.trial());
     String page = asking.get("/trials/" + trial.id()).body();
     assertThat(page)
-        .contains("The plan was frozen by Wren", "unchanged since", "this book did not see it", "230 readings", "dog urine");
+        .contains(
+            "The plan was frozen by Wren",
+            "unchanged since",
+            "this book did not see it",
+            "230 readings",
+            "dog urine");
     PackedTrial out =
         book.read(
             reading ->

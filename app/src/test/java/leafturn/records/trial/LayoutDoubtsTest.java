@@ -94,7 +94,7 @@ class LayoutDoubtsTest {
         "design": "split-plot", "blocks": 2, "secondFactor": "feed", "protocol": {"feed": "equal"},
         "secondArms": [{"name": "low", "feedShare": 0}, {"name": "usual"}, {"name": "high", "feedShare": 2}]""";
     assertThat(LayoutPaper.of(layout(design, 1, 1), Units.METRIC).html())
-        .contains("share of the usual feed: &#39;low&#39; none, &#39;high&#39; 2 times the usual; all others")
+        .contains("share of the usual feed: 'low' none, 'high' 2 times the usual; all others")
         .doesNotContain("All plots are fed alike");
     assertThat(
             LayoutPaper.of(
