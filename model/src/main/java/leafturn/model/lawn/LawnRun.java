@@ -1,17 +1,7 @@
 package leafturn.model.lawn;
 
 import static leafturn.model.Flows.*;
-import static leafturn.model.Stores.CUT_HEIGHT_MM;
-import static leafturn.model.Stores.DAYS_SINCE_MOWING;
-import static leafturn.model.Stores.FAST_FERTILISER_N;
-import static leafturn.model.Stores.LEAF_C;
-import static leafturn.model.Stores.PLANT_K;
-import static leafturn.model.Stores.PLANT_N;
-import static leafturn.model.Stores.PLANT_P;
-import static leafturn.model.Stores.SLOW_FERTILISER_N;
-import static leafturn.model.Stores.SOIL_K;
-import static leafturn.model.Stores.SOIL_P;
-import static leafturn.model.Stores.STUBBLE_C;
+import static leafturn.model.Stores.*;
 
 import java.util.Arrays;
 import leafturn.model.Flows;
