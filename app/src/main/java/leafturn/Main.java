@@ -7,6 +7,7 @@ import java.net.InetAddress;
 import java.net.URI;
 import java.nio.charset.StandardCharsets;
 import java.time.Clock;
+import java.util.LinkedHashSet;
 import java.util.Locale;
 import java.util.Set;
 import java.util.TreeSet;
@@ -58,7 +59,8 @@ public final class Main {
             : TlsFiles.read(where.certificate(), where.key(), CLOCK.instant());
     InetAddress proxy =
         where.proxy() == null ? null : Listening.address("--behind-proxy", where.proxy());
-    Set<String> names = new TreeSet<>(where.hosts());
+    // The names that were asked for come before those of the certificate.
+    Set<String> names = new LinkedHashSet<>(new TreeSet<>(where.hosts()));
     if (tls != null) {
       names.addAll(tls.names());
     }

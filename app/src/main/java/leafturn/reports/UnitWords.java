@@ -23,6 +23,11 @@ public record UnitWords(Units units) {
     return Measure.HEIGHT.unit(units).symbol();
   }
 
+  /** The unit of heights within a sentence: "mm" or "inches", since "in in" is hard to read. */
+  public String heightUnitInWords() {
+    return us() ? "inches" : heightUnit();
+  }
+
   /** The unit of rates, for a heading: "g/m²" or "lb/1000 ft²". */
   public String onAreaUnit() {
     return Measure.MASS_PER_AREA.unit(units).symbol();

@@ -21,6 +21,10 @@ final class Faulty {
   private static final int FAULT = 500;
   private static final int UNAVAILABLE = 503;
 
+  private static final String STILL_TYPED =
+      " What you typed still stands in the form: go back with the browser's Back button and send it"
+          + " once more then.";
+
   private final Desk desk;
 
   Faulty(Desk desk) {
@@ -97,20 +101,35 @@ final class Faulty {
 
   private void unavailable(BookUnavailableException fault, Context context) {
     LOG.warn("{} {} failed: {}", context.method(), context.path(), fault.getMessage());
-    if (fault.reason() == BookUnavailableException.Reason.DISK) {
-      desk.tell(
-          context,
-          UNAVAILABLE,
-          "The server's disk is full.",
-          "The disk that the book lies on is full, or does not take what is written. Nothing of"
-              + " this was saved. Once there is room on it, everything works again by itself.");
-      return;
+    boolean sent = context.method().equals(HandlerType.POST);
+    String kept = sent ? STILL_TYPED : "";
+    switch (fault.reason()) {
+      case DISK ->
+          desk.tell(
+              context,
+              UNAVAILABLE,
+              "The server's disk is full.",
+              "The disk that the book lies on is full, or does not take what is written. Nothing of"
+                  + " this was saved. Once there is room on it, everything works again by itself."
+                  + kept);
+      case GONE ->
+          desk.tell(
+              context,
+              UNAVAILABLE,
+              "The book's file is gone.",
+              "The file of this book is no longer in the folder it was opened in: somebody deleted"
+                  + " or moved it. Nothing of this was saved. Whoever runs the server puts the"
+                  + " folder back, or starts the server with its new place or a book imported from"
+                  + " the newest archive; the server's log names the folder."
+                  + kept);
+      default ->
+          desk.tell(
+              context,
+              UNAVAILABLE,
+              "The book does not answer.",
+              "Nothing of this was saved; try again in a while. The server's log tells more."
+                  + kept);
     }
-    desk.tell(
-        context,
-        UNAVAILABLE,
-        "The book does not answer.",
-        "Nothing of this was saved; try again in a while. The server's log tells more.");
   }
 
   private void fault(Exception fault, Context context) {

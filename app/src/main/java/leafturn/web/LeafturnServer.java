@@ -7,6 +7,7 @@ import io.javalin.http.HandlerType;
 import io.javalin.util.JavalinBindException;
 import java.net.URI;
 import java.time.Clock;
+import java.util.Comparator;
 import java.util.List;
 import java.util.stream.Stream;
 import leafturn.records.InputException;
@@ -72,11 +73,15 @@ public final class LeafturnServer implements AutoCloseable {
     String host =
         listening.names().stream()
             .filter(name -> !name.startsWith("*") && !listening.isForThisMachineAlone())
-            .sorted()
-            .findFirst()
+            .min(Comparator.comparing(LeafturnServer::isNumbers))
             .orElse(LOOPBACK);
     boolean port = listening.proxy() == null;
     return URI.create(listening.scheme() + "://" + host + (port ? ":" + javalin.port() : "") + "/");
+  }
+
+  /** True for a network address, which a certificate may name beside the names people ask for. */
+  private static boolean isNumbers(String name) {
+    return name.matches("[0-9.]+|\\[.*");
   }
 
   /** The port it listens on. */

@@ -5,6 +5,8 @@ import java.net.InetAddress;
 import java.net.InetSocketAddress;
 import java.net.ServerSocket;
 import java.net.UnknownHostException;
+import java.util.Collections;
+import java.util.LinkedHashSet;
 import java.util.Locale;
 import java.util.Set;
 import java.util.stream.Collectors;
@@ -35,7 +37,9 @@ public record Listening(
     names =
         names.stream()
             .map(name -> name.toLowerCase(Locale.ROOT))
-            .collect(Collectors.toUnmodifiableSet());
+            .collect(
+                Collectors.collectingAndThen(
+                    Collectors.toCollection(LinkedHashSet::new), Collections::unmodifiableSet));
     if (tls != null && proxy != null) {
       throw new InputException(
           "TLS ends in one place: give either --tls or --behind-proxy, not both.");

@@ -118,7 +118,7 @@ final class NewSheetRoom implements Room {
 
   private void again(Context context, Asked<?> asked, Form form) {
     context.status(UNUSABLE);
-    show(context, asked, form);
+    show(context, asked, asked.form().offeredAgain(form));
   }
 
   private static <C extends Content> Sheet<?> add(BookWriting writing, Asked<C> asked, Form typed) {

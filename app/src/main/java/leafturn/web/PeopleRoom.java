@@ -150,7 +150,7 @@ final class PeopleRoom implements Room {
                 new PeoplePage.Happening(
                     moment(entry.at()),
                     entry.name().isEmpty() ? "a name the book does not know" : entry.name(),
-                    entry.outcome().words(),
+                    entry.words(),
                     CameFrom.place(entry.address())))
         .toList();
   }

@@ -187,9 +187,13 @@ final class SheetRoom implements Room {
             .orElse(typed);
     String mine = form.document(now.form().noun(), now.document()).text();
     String more =
-        "%s changed this sheet, %s, while you were working on it. Nothing of yours is saved yet, and"
-            + " nothing is lost: here is theirs beside yours, and below your form. What you did not"
-            + " change stands there as it now is.";
+        (theirs.withdrawn()
+                ? "%s withdrew this sheet, %s, while you were working on it, so it no longer counts."
+                    + " Saved over it, yours is kept but stays withdrawn until it is restored on its"
+                    + " page."
+                : "%s changed this sheet, %s, while you were working on it.")
+            + " Nothing of yours is saved yet, and nothing is lost: here is theirs beside yours, and"
+            + " below your form. What you did not change stands there as it now is.";
     page(
         context,
         new SheetFormPage(
@@ -201,8 +205,8 @@ final class SheetRoom implements Room {
             form,
             now.address(),
             Map.of(VERSION, Integer.toString(theirs.version())),
-            "Save mine over it",
-            "Keep theirs",
+            theirs.withdrawn() ? "Save mine over it, still withdrawn" : "Save mine over it",
+            theirs.withdrawn() ? "Leave it withdrawn" : "Keep theirs",
             now.address(),
             differences(now, mine)));
   }

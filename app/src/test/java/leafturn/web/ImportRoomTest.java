@@ -93,7 +93,7 @@ class ImportRoomTest extends DemoSite {
       textBlock =
           """
           log        | date,what,water_mm         | 2015-05-20,watered,1,2 | soon,watered,1
-          properties | property,lawn,area_m2      | Fern Row,Front,1,200   | ,Front,200
+          properties | property,lawn,grass        | Fern,Front,fescue,200  | ,Front,fine fescue
           weather    | date,rain_mm,tmax_c        | 2015-05-20,1,2,9       | soon,12,9
           """)
   void aStrayCellIsToldBesideEveryOtherFault(String kind, String header, String stray, String wrong)

@@ -17,6 +17,8 @@ import java.nio.file.Path;
 import java.time.Clock;
 import java.time.Duration;
 import java.time.Instant;
+import java.util.LinkedHashSet;
+import java.util.List;
 import java.util.Map;
 import java.util.Set;
 import leafturn.records.InputException;
@@ -93,6 +95,15 @@ class ListeningTest {
     assertThatThrownBy(() -> serve(listening("127.0.0.1", tls(), null, Set.of("localhost"))))
         .isInstanceOf(InputException.class)
         .hasMessageContaining("leafturn book owner");
+  }
+
+  @Test
+  void theFirstPageIsToldUnderANameThatWasAskedForAndNotUnderANumber() {
+    owner();
+    Set<String> names = new LinkedHashSet<>(List.of("127.0.0.1", "localhost", "lawns.test"));
+    try (LeafturnServer server = serve(listening("127.0.0.1", tls(), null, names))) {
+      assertThat(server.address().getHost()).isEqualTo("localhost");
+    }
   }
 
   @Test

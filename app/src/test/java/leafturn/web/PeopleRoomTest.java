@@ -48,6 +48,8 @@ class PeopleRoomTest {
             "version",
             Integer.toString(anna.version()));
     assertThat(owner.post("/people/" + anna.id(), form).statusCode()).isEqualTo(303);
+    assertThat(owner.get("/people/sign-ins").body())
+        .contains("role or shares were changed by " + site.person(Role.OWNER).name());
     assertThat(adviser.get("/").statusCode()).isEqualTo(303);
     assertThat(site.person(Role.ADVISER).role()).isEqualTo(Role.READER);
     assertThat(site.book.<Set<String>>read(r -> Shares.of(r, anna.id())))

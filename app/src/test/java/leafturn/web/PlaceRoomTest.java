@@ -77,7 +77,9 @@ class PlaceRoomTest extends DemoSite {
     HttpResponse<String> answer = visitor.send(form("soil-test", "lawn"), ADD, fields);
     assertThat(answer.statusCode()).isEqualTo(422);
     assertThat(answer.body())
-        .contains("id=\"f-determinations-0-value-fault\"", "value=\"much\"", "is not a number");
+        .contains("id=\"f-determinations-0-value-fault\"", "value=\"much\"", "is not a number")
+        .containsPattern("f-determinations-1-analyte[^§]*?value=\"pH\" selected")
+        .containsPattern("f-determinations-2-analyte[^§]*?value=\"organic matter\" selected");
   }
 
   @Test

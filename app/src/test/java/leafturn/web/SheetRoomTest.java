@@ -93,6 +93,24 @@ class SheetRoomTest extends DemoSite {
   }
 
   @Test
+  void whoeverCorrectsWhatAnotherWithdrewIsToldThatItIsWithdrawnAndStaysSo() throws Exception {
+    Sheet<LogSheet> mowing = lastMowing();
+    String path = "/sheets/" + mowing.id();
+    Map<String, String> mine = fields(mowing, 1, "70", "mine");
+    assertThat(visitor.send(path + "/withdraw", Map.of("version", "1")).statusCode())
+        .isEqualTo(303);
+    HttpResponse<String> stale = send(mowing, mine);
+    assertThat(stale.statusCode()).isEqualTo(409);
+    assertThat(stale.body())
+        .contains("withdrew this sheet", "stays withdrawn until it is restored")
+        .contains("Save mine over it, still withdrawn", "Leave it withdrawn")
+        .doesNotContain("changed this sheet");
+    mine.put("version", "2");
+    assertThat(send(mowing, mine).statusCode()).isEqualTo(303);
+    assertThat(visitor.read(path)).contains("it no longer counts", "Restore it", "mine");
+  }
+
+  @Test
   void anEntryOfADayToComeIsRefusedWhenItIsCorrectedToo() throws Exception {
     Sheet<LogSheet> mowing = lastMowing();
     Map<String, String> fields = fields(mowing, 1, "51", "");

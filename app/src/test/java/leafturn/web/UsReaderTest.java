@@ -133,7 +133,9 @@ class UsReaderTest extends DemoSite {
     assertThat(visitor.read("/lawns/" + LAWN + "/log"))
         .contains("Mown, clippings left", "Mown, bagged", "Mown, part of the clippings left");
     assertThat(visitor.read("/lawns/" + LAWN))
-        .contains("Last entry</dt><dd>Mown on", "% of the clippings left");
+        .contains("Last entry</dt><dd>Mown on", "% of the clippings left")
+        .contains("Height of the grass in inches from the soil up")
+        .doesNotContain(" in in ");
   }
 
   @Test

@@ -116,6 +116,40 @@ class OutlineFieldTest {
   }
 
   @Test
+  void anEmptyDrawingIsBegunByTheKeysAndTheButton() {
+    try (Visit visit = new Visit(chromium.window(Window.DESK), page.url())) {
+      list(visit).fill("");
+      Locator ground = visit.page().locator(".outline-ground");
+      assertThat(visit.page().locator(".outline-status")).containsText("or press Enter");
+      ground.press("Enter");
+      assertThat(list(visit)).hasValue("0 0\n");
+      visit.page().getByText("Add a corner").click();
+      assertThat(list(visit)).hasValue("0 0\n5 0\n");
+      ground.press("Enter");
+      for (int step = 0; step < 4; step++) {
+        ground.press("ArrowUp");
+      }
+      assertThat(list(visit)).hasValue("0 0\n5 0\n2.5 2\n");
+      assertThat(visit.page().locator(".outline-size")).containsText("5.0 m²");
+    }
+  }
+
+  @Test
+  void aLineThatTouchesItselfIsToldAtOnceAndHasNoArea() {
+    try (Visit visit = new Visit(chromium.window(Window.DESK), page.url())) {
+      list(visit).fill("0 0\n8 0\n8 8\n0 8\n\n3 3\n5 3\n5 5\n3 5\n3 4\n5 4");
+      Locator size = visit.page().locator(".outline-size");
+      assertThat(size).containsText("no area yet: a line touches itself");
+      assertThat(size).not().containsText("m²");
+      list(visit).fill("0 0\n8 0\n8 8\n0 8\n\n3 3\n5 3\n5 5\n3 5");
+      assertThat(size).containsText("60.0 m²");
+      visit.page().getByText("Next corner").click();
+      visit.page().getByText("Cut a hole").click();
+      assertThat(visit.page().locator(".outline-status")).containsText("a tap adds a corner to it");
+    }
+  }
+
+  @Test
   void cornersAreDraggedAndSetByMouse() {
     try (Visit visit = new Visit(chromium.window(Window.DESK), page.url())) {
       rectangle(visit.page(), "4", "4");

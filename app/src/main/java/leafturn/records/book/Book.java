@@ -161,6 +161,9 @@ public final class Book implements AutoCloseable {
    * @throws BookUnavailableException when the database cannot be reached or written
    */
   public <T> T write(String by, Function<BookWriting, T> writing) {
+    if (place.gone()) {
+      throw BookFaults.gone(place);
+    }
     if (!place.hasRoom()) {
       throw BookFaults.noRoom(place);
     }

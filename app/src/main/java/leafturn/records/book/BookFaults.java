@@ -104,6 +104,21 @@ final class BookFaults {
         cause);
   }
 
+  /** What is written to a file that was deleted or moved away is lost when it is closed. */
+  static BookUnavailableException gone(BookPlace place) {
+    String file = String.valueOf(place.folder());
+    return fault(
+        Reason.GONE,
+        place,
+        "its file is no longer in "
+            + file
+            + ", where it was opened: somebody deleted or moved it. Nothing of this was saved. Stop"
+            + " the server, put the folder back or name its new place with --book, and start again."
+            + " If it is lost, "
+            + remedy(place),
+        new IOException("no file in " + file));
+  }
+
   static BookUnavailableException noRoom(BookPlace place) {
     IOException full = new IOException("less room than a write may need");
     return notWritten(place, new SQLException("the disk is full", DISK_FULL, full));

@@ -76,6 +76,14 @@ public record BookPlace(String given, @Nullable Path folder, @Nullable Path arch
   }
 
   /**
+   * True when the file of a folder's book is no longer where it was opened, so that what is written
+   * would be lost with it.
+   */
+  boolean gone() {
+    return folder != null && !begun();
+  }
+
+  /**
    * False when the disk of a folder's book has less room than a write of a large photograph may
    * take. The database closes its file when a write fails, so none is begun then.
    */
@@ -93,6 +101,18 @@ public record BookPlace(String given, @Nullable Path folder, @Nullable Path arch
   }
 
   /**
+   * What is wrong with a folder that cannot be written to, and what to do.
+   *
+   * @param begun true when it holds a book
+   */
+  static String notWritable(boolean begun) {
+    return begun
+        ? "the folder cannot be written to, which its book needs even to be read. Copy the whole"
+            + " folder to a place that can be written to, and check, export or serve the copy."
+        : "the folder cannot be written to; choose another.";
+  }
+
+  /**
    * The JDBC URL, with the folder made if need be.
    *
    * @throws InputException when the folder cannot be made or written to
@@ -107,7 +127,7 @@ public record BookPlace(String given, @Nullable Path folder, @Nullable Path arch
       throw new InputException(given + ": the folder cannot be made; choose another.");
     }
     if (!Files.isWritable(folder)) {
-      throw new InputException(given + ": the folder cannot be written to; choose another.");
+      throw new InputException(given + ": " + notWritable(begun()));
     }
     String file = folder.resolve(FILE).toString();
     if (file.contains(";")) {

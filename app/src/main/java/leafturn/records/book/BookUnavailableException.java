@@ -14,6 +14,9 @@ public final class BookUnavailableException extends RuntimeException {
     /** Its file or its tables are not what they should be. */
     DAMAGED,
 
+    /** Its file is no longer where it was opened. */
+    GONE,
+
     /** The disk it lies on is full, or takes nothing for another cause. */
     DISK,
 

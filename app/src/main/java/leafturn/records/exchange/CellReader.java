@@ -103,6 +103,10 @@ final class CellReader {
 
   /** What is wrong with the decimal mark of a number, or null. */
   @Nullable String decimalMarkFault(String text) {
+    if (!table.decimalCommas() && TWO_READINGS.matcher(text).matches()) {
+      return "%s has a comma: write %s if it parts thousands, %s if it is a decimal comma."
+          .formatted(Faults.quoted(text), text.replace(",", ""), text.replace(',', '.'));
+    }
     if (text.indexOf(',') >= 0 && !table.decimalCommas()) {
       return Faults.quoted(text)
           + " has a decimal comma; write a point, or separate the columns by semicolons.";

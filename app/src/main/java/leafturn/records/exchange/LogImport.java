@@ -30,6 +30,9 @@ import org.jspecify.annotations.Nullable;
  * without ids one is too many.
  */
 public final class LogImport {
+  /** Stands for the day of rows while no column is taken for it. */
+  private static final String ANY_DAY = "2000-01-01";
+
   private final BookReading book;
   private final TableLook look;
   private final Ask ask;
@@ -68,6 +71,8 @@ public final class LogImport {
     LogImport logs = new LogImport(book, look, ask);
     if (logs.mayBeRead()) {
       table.rows().forEach(logs::row);
+    } else {
+      table.rows().forEach(logs::cells);
     }
     List<LogSheet> added =
         logs.sheets.stream().map(NewSheet::content).map(LogSheet.class::cast).toList();
@@ -90,6 +95,16 @@ public final class LogImport {
   /** The day it is at a lawn of the book. */
   private LocalDate today(String of) {
     return todays.computeIfAbsent(of, id -> lawns.today(id, ask.today).orElseThrow());
+  }
+
+  /** What is wrong in a row while columns are missing that every row must have. */
+  private void cells(Table.Row row) {
+    RowDocument document = RowDocument.of(LogColumns.LOG, row, look.faults);
+    document.put("lawn", Arrivals.idOf("no lawn"));
+    if (!look.faults.has("date")) {
+      document.put("day", ANY_DAY);
+    }
+    document.check(Kind.LOG::read);
   }
 
   private void row(Table.Row row) {

@@ -4,13 +4,14 @@ import com.fasterxml.jackson.databind.JsonNode;
 import java.time.LocalDate;
 import java.util.ArrayList;
 import java.util.HashMap;
+import java.util.HashSet;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.Set;
 import leafturn.records.Dates;
 import leafturn.records.Faults;
 import leafturn.records.LawnFile;
-import leafturn.records.NearestName;
 import leafturn.records.book.BookReading;
 import leafturn.records.book.Sheet;
 import leafturn.records.exchange.Arrivals.NewSheet;
@@ -20,7 +21,6 @@ import leafturn.records.sheet.LawnDocument;
 import leafturn.records.sheet.LawnSheet;
 import leafturn.records.sheet.ProgrammeSheet;
 import leafturn.records.sheet.Property;
-import leafturn.records.sheet.WeatherStation;
 import leafturn.records.table.Table;
 import org.jspecify.annotations.Nullable;
 
@@ -29,11 +29,17 @@ import org.jspecify.annotations.Nullable;
  * a lawn by its name on its property; what is said of a property may stand in one of its rows only.
  */
 public final class PropertyImport {
+  /** These stand for what is missing, which is told by itself. */
+  private static final String NOBODY = "nameless";
+
+  private static final String NO_PROPERTY = Arrivals.idOf("no property");
+
   private final BookReading book;
   private final TableLook look;
   private final LocalDate programmesFrom;
-  private final List<Sheet<WeatherStation>> stations;
+  private final NamedStations stations;
   private final Map<String, Place> places = new HashMap<>();
+  private final Set<String> faultyPlaces = new HashSet<>();
   private final Map<String, Table.Row> rowOfLawn = new HashMap<>();
   private final List<NewSheet<?>> sheets = new ArrayList<>();
 
@@ -44,7 +50,7 @@ public final class PropertyImport {
     this.book = book;
     this.look = look;
     this.programmesFrom = programmesFrom;
-    this.stations = book.all(Kind.STATION);
+    this.stations = new NamedStations(book.all(Kind.STATION), look.faults);
   }
 
   /**
@@ -64,16 +70,7 @@ public final class PropertyImport {
 
   private void row(Table.Row row) {
     String name = look.faults.text(row, PropertyColumns.PROPERTY);
-    if (name.isEmpty()) {
-      look.faults.add(row, PropertyColumns.PROPERTY, "the property is missing; give its name.");
-      return;
-    }
-    String address = Address.of(name);
-    Place place = places.get(address);
-    place = place == null ? firstSeen(row, address) : seenAgain(row, place);
-    if (place != null) {
-      places.put(address, place);
-    }
+    Place place = name.isEmpty() ? nameless(row) : place(row, Address.of(name));
     RowDocument lawn = RowDocument.of(PropertyColumns.LAWN, row, look.faults);
     RowDocument programme = RowDocument.of(PropertyColumns.PROGRAMME, row, look.faults);
     if (!lawn.isEmpty() || !programme.isEmpty()) {
@@ -81,15 +78,41 @@ public final class PropertyImport {
     }
   }
 
+  private @Nullable Place nameless(Table.Row row) {
+    look.faults.add(row, PropertyColumns.PROPERTY, "the property is missing; give its name.");
+    RowDocument document = RowDocument.of(PropertyColumns.PROPERTY, row, look.faults);
+    document.put("name", NOBODY);
+    document.put("address", NOBODY);
+    // Another row may tell what this one leaves out.
+    document.check(Kind.PROPERTY::read);
+    return null;
+  }
+
+  /** The property of a row; what is wrong with it is told of the first row that names it. */
+  private @Nullable Place place(Table.Row row, String address) {
+    Place before = places.get(address);
+    if (before == null && faultyPlaces.contains(address)) {
+      RowDocument.of(PropertyColumns.PROPERTY, row, look.faults);
+      return null;
+    }
+    Place place = before == null ? firstSeen(row, address) : seenAgain(row, before);
+    if (place == null) {
+      faultyPlaces.add(address);
+    } else {
+      places.put(address, place);
+    }
+    return place;
+  }
+
   private @Nullable Place firstSeen(Table.Row row, String address) {
     RowDocument document = RowDocument.of(PropertyColumns.PROPERTY, row, look.faults);
     document.put("address", address);
-    station(row, document);
+    stations.named(row, document);
     Optional<Sheet<Property>> known = book.at(Kind.PROPERTY, address);
     if (known.isPresent()) {
       return inBook(row, known.get(), document);
     }
-    onlyStation(row, document);
+    stations.theOnlyOne(row, document);
     Property property = document.read(Kind.PROPERTY::read);
     if (property == null) {
       return null;
@@ -118,7 +141,7 @@ public final class PropertyImport {
 
   private @Nullable Place seenAgain(Table.Row row, Place place) {
     RowDocument document = RowDocument.of(PropertyColumns.PROPERTY, row, look.faults);
-    station(row, document);
+    stations.named(row, document);
     String before = Kind.PROPERTY.write(place.property());
     for (Differences.Difference difference : Differences.between(document.json(), before)) {
       Optional<Column> column = column(PropertyColumns.PROPERTY, difference.path());
@@ -133,41 +156,12 @@ public final class PropertyImport {
     return place;
   }
 
-  private void station(Table.Row row, RowDocument document) {
-    String name = look.faults.text(row, PropertyColumns.STATION);
-    if (name.isEmpty()) {
-      return;
-    }
-    Optional<Sheet<WeatherStation>> station =
-        stations.stream().filter(each -> each.content().name().equalsIgnoreCase(name)).findFirst();
-    station.ifPresentOrElse(
-        found -> document.put("station", found.id()),
-        () ->
-            look.faults.add(
-                row,
-                PropertyColumns.STATION,
-                "%s is no weather station of this book; %s"
-                    .formatted(Faults.quoted(name), stationAdvice(name))));
-  }
-
-  /** A property that names no station takes the only one there is. */
-  private void onlyStation(Table.Row row, RowDocument document) {
-    if (look.faults.text(row, PropertyColumns.STATION).isEmpty() && stations.size() == 1) {
-      document.put("station", stations.get(0).id());
-    }
-  }
-
-  private String stationAdvice(String name) {
-    List<String> names = stations.stream().map(each -> each.content().name()).toList();
-    return names.isEmpty()
-        ? "add the station first, or empty the cell."
-        : NearestName.advice(name, names);
-  }
-
   private void lawn(Table.Row row, @Nullable Place place, RowDocument lawn, RowDocument programme) {
     String name = look.faults.text(row, PropertyColumns.LAWN);
     if (name.isEmpty()) {
       look.faults.add(row, PropertyColumns.LAWN, "the lawn has no name; give it one.");
+      lawn.put("name", NOBODY);
+      ImportedLawn.read(NO_PROPERTY, NOBODY, lawn, programme, programmesFrom);
       return;
     }
     String propertyName = look.faults.text(row, PropertyColumns.PROPERTY);
@@ -178,6 +172,7 @@ public final class PropertyImport {
           row,
           PropertyColumns.LAWN,
           "this lawn stands in %s too; keep one of them.".formatted(look.table.place(before)));
+      ImportedLawn.read(NO_PROPERTY, NOBODY, lawn, programme, programmesFrom);
       return;
     }
     Optional<Sheet<LawnSheet>> known = place == null ? Optional.empty() : known(place, name);
@@ -202,17 +197,12 @@ public final class PropertyImport {
       RowDocument lawn,
       RowDocument programme,
       String address) {
-    String propertyId = place == null ? Arrivals.idOf("no property") : place.id();
-    String id = Arrivals.idOf("lawn " + propertyId + " " + address);
-    lawn.put("property", propertyId);
-    lawn.put("address", address);
-    LawnSheet sheet = lawn.read(Kind.LAWN::read);
+    String propertyId = place == null ? NO_PROPERTY : place.id();
     boolean programmeTold = !programme.isEmpty();
-    programme.put("lawn", id);
-    if (!programme.has("from")) {
-      programme.put("from", programmesFrom.toString());
-    }
-    ProgrammeSheet yearly = programmeTold ? programme.read(Kind.PROGRAMME::read) : null;
+    var parts = ImportedLawn.read(propertyId, address, lawn, programme, programmesFrom);
+    String id = parts.id();
+    LawnSheet sheet = parts.lawn();
+    ProgrammeSheet yearly = parts.programme();
     if (place == null || sheet == null || (programmeTold && yearly == null) || taken(row, id)) {
       return;
     }

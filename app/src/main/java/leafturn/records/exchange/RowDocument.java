@@ -97,6 +97,20 @@ final class RowDocument {
     }
   }
 
+  /** Tells what a reader finds wrong with the cells there are, not what is missing. */
+  void check(Function<SourceText, ?> reader) {
+    try {
+      reader.apply(new SourceText(name, json.toString()));
+    } catch (InputException e) {
+      e.faultsByField().stream().filter(this::isOfACell).forEach(this::tell);
+    }
+  }
+
+  private boolean isOfACell(Fault fault) {
+    String path = fault.field().replaceFirst("\\[.*", "");
+    return !path.isEmpty() && !json.at("/" + path.replace('.', '/')).isMissingNode();
+  }
+
   private void tell(Fault fault) {
     String path = fault.field().replaceFirst("\\[.*", "");
     if (faultOfPath.containsKey(path)) {

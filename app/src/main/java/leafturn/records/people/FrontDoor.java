@@ -1,5 +1,6 @@
 package leafturn.records.people;
 
+import java.time.Duration;
 import java.time.Instant;
 import java.time.InstantSource;
 import java.util.Optional;
@@ -9,6 +10,8 @@ import org.jspecify.annotations.Nullable;
 
 /** Where people come in with name and password; one at a time, so that guesses cannot race. */
 public final class FrontDoor {
+  private static final Duration ONCE_IN = Duration.ofMinutes(1);
+
   private final Book book;
   private final InstantSource clock;
 
@@ -44,6 +47,7 @@ public final class FrontDoor {
     Optional<Instant> paused =
         book.read(reading -> SignIns.pausedUntil(reading, name, address, now));
     if (paused.isPresent()) {
+      notePaused(name, address, now);
       return new Answer.Paused(paused.get());
     }
     Optional<Person> person =
@@ -84,6 +88,20 @@ public final class FrontDoor {
       note(person.name(), person, address, Outcome.WRONG);
     }
     return right;
+  }
+
+  /** Writes down a try during a pause, once a minute: guesses must not fill the disk. */
+  private void notePaused(String name, String address, Instant now) {
+    Instant since = now.minus(ONCE_IN);
+    boolean noted =
+        book.<Boolean>read(reading -> SignIns.pauseNoted(reading, name, address, since));
+    if (!noted) {
+      note(
+          name,
+          book.read(reading -> People.named(reading, name)).orElse(null),
+          address,
+          Outcome.PAUSED);
+    }
   }
 
   private void note(String name, @Nullable Person person, String address, Outcome outcome) {

@@ -34,13 +34,14 @@ public final class SignIns {
   public enum Outcome {
     CAME_IN("signed in"),
     WRONG("wrong name or password"),
+    PAUSED("tried during a pause, told once a minute"),
     WENT("signed out"),
     WENT_EVERYWHERE("signed out everywhere"),
     INVITATION_TAKEN("took up an invitation"),
     PASSWORD_CHANGED("changed the password"),
     PASSWORD_RESET("got a new password at the command line"),
     RIGHTS_CHANGED("role or shares were changed"),
-    WITHDRAWN("was withdrawn");
+    WITHDRAWN("account was withdrawn");
 
     private final String words;
 
@@ -52,14 +53,25 @@ public final class SignIns {
     public String words() {
       return words;
     }
+
+    /** True for what others do to somebody. */
+    boolean byOthers() {
+      return this == RIGHTS_CHANGED || this == WITHDRAWN;
+    }
   }
 
   /**
    * One line of the record.
    *
    * @param name who it was, or empty where nobody of that name is in the book
+   * @param by who did it to them, or empty for what they did themselves or nobody noted
    */
-  public record Entry(Instant at, String name, String address, Outcome outcome) {}
+  public record Entry(Instant at, String name, String address, Outcome outcome, String by) {
+    /** What happened, and who did it. */
+    public String words() {
+      return by.isEmpty() ? outcome.words() : outcome.words() + " by " + by;
+    }
+  }
 
   private SignIns() {}
 
@@ -74,14 +86,15 @@ public final class SignIns {
     writing
         .handle()
         .createUpdate(
-            "insert into sign_in (happened_at, name, name_key, person, address, outcome)"
-                + " values (:now, :name, :key, :person, :address, :outcome)")
+            "insert into sign_in (happened_at, name, name_key, person, address, outcome, done_by)"
+                + " values (:now, :name, :key, :person, :address, :outcome, :by)")
         .bind("now", writing.now().atOffset(ZoneOffset.UTC))
         .bind("name", person == null ? "" : person.name())
         .bind("key", Secret.hash(Person.key(name)))
         .bind("person", person == null ? null : person.id())
         .bind("address", address)
         .bind("outcome", outcome.name())
+        .bind("by", writing.by())
         .execute();
     writing
         .handle()
@@ -90,12 +103,27 @@ public final class SignIns {
         .execute();
   }
 
+  /** True when a try during a pause, of this name or from this address, stands since a moment. */
+  static boolean pauseNoted(BookReading reading, String name, String address, Instant since) {
+    return reading
+        .handle()
+        .createQuery(
+            "select count(*) from sign_in where (name_key = :key or address = :address)"
+                + " and outcome = 'PAUSED' and happened_at > :since")
+        .bind("key", Secret.hash(Person.key(name)))
+        .bind("address", address)
+        .bind("since", since.atOffset(ZoneOffset.UTC))
+        .mapTo(Integer.class)
+        .map(count -> count > 0)
+        .one();
+  }
+
   /** The latest entries, the last first. */
   public static List<Entry> latest(BookReading reading, int most) {
     return reading
         .handle()
         .createQuery(
-            "select happened_at, name, address, outcome from sign_in order by number desc"
+            "select happened_at, name, address, outcome, done_by from sign_in order by number desc"
                 + " fetch first "
                 + most
                 + " rows only")
@@ -146,10 +174,13 @@ public final class SignIns {
   }
 
   private static Entry entry(ResultSet row) throws SQLException {
+    Outcome outcome = Outcome.valueOf(row.getString("outcome"));
+    String by = row.getString("done_by");
     return new Entry(
         row.getObject("happened_at", OffsetDateTime.class).toInstant(),
         row.getString("name"),
         row.getString("address"),
-        Outcome.valueOf(row.getString("outcome")));
+        outcome,
+        by == null || !outcome.byOthers() ? "" : by);
   }
 }

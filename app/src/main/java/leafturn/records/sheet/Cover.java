@@ -2,6 +2,7 @@ package leafturn.records.sheet;
 
 import java.util.stream.Stream;
 import leafturn.records.JsonObject;
+import org.jspecify.annotations.Nullable;
 
 /**
  * A point count: how many points of a frame or a walk fell on what.
@@ -12,19 +13,21 @@ import leafturn.records.JsonObject;
  * @param bare points on bare ground
  */
 public record Cover(int grass, int weed, int moss, int bare) {
+  private static final Integer ZERO = 0;
   private static final int MOST_POINTS = 10_000;
 
   static Cover read(JsonObject section) {
-    Cover cover =
-        new Cover(
-            count(section, "grass"),
-            count(section, "weed"),
-            count(section, "moss"),
-            count(section, "bare"));
+    Integer grass = count(section, "grass");
+    Integer weed = count(section, "weed");
+    Integer moss = count(section, "moss");
+    Integer bare = count(section, "bare");
+    // What could not be read was counted all the same.
+    boolean readable = grass != null && weed != null && moss != null && bare != null;
+    Cover cover = new Cover(or0(grass), or0(weed), or0(moss), or0(bare));
     section.refuseOthers();
     if (!given(section)) {
       section.missing("grass", "the number of points that fell on grass");
-    } else if (cover.points() == 0) {
+    } else if (cover.points() == 0 && readable) {
       section.fault("grass", "no point is counted; leave cover out, or count at least one.");
     }
     return cover;
@@ -34,8 +37,12 @@ public record Cover(int grass, int weed, int moss, int bare) {
     return Stream.of("grass", "weed", "moss", "bare").anyMatch(section::has);
   }
 
-  private static int count(JsonObject section, String name) {
-    Integer points = section.wholeNumber(name, 0, MOST_POINTS, "points");
+  /** The points of a kind, 0 where none is told; null after a fault. */
+  private static @Nullable Integer count(JsonObject section, String name) {
+    return section.has(name) ? section.wholeNumber(name, 0, MOST_POINTS, "points") : ZERO;
+  }
+
+  private static int or0(@Nullable Integer points) {
     return points == null ? 0 : points;
   }
 

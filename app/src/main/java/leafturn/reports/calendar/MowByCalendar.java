@@ -11,7 +11,9 @@ import leafturn.advice.call.LawnOnRound;
 import leafturn.advice.call.Spread;
 import leafturn.quantity.ShareWords;
 import leafturn.reports.DayWords;
+import leafturn.reports.LastSafeDay;
 import leafturn.reports.MowBy;
+import org.jspecify.annotations.Nullable;
 
 /** The days by which lawns want mowing, as a calendar to subscribe to. */
 public final class MowByCalendar {
@@ -39,12 +41,21 @@ public final class MowByCalendar {
     Call call = lawn.call();
     Spread mowBy = call.mowBy();
     if (mowBy != null && wantsMowing(call, mowBy)) {
-      LocalDate day = DayWords.after(call.on(), mowBy.middle());
+      LocalDate safe = safeDay(call);
+      LocalDate day = safe == null ? DayWords.after(call.on(), mowBy.middle()) : safe;
       // A call changes with what was entered, and with each day that passes.
       long sequence = revision + Math.max(0, call.on().toEpochDay() - FIRST_DAY.toEpochDay());
       events.add(new DayEvent(id, sequence, madeAt, day, summary(lawn), description(call)));
     }
     return this;
+  }
+
+  /**
+   * The last safe day of a lawn that is to be mown, as its page tells it: by the day in half of the
+   * possible seasons too much would come off in the other half. Null where there is none.
+   */
+  private static @Nullable LocalDate safeDay(Call call) {
+    return call.choice() == Choice.LEAVE_ALONE ? null : call.particulars().lastSafeDay();
   }
 
   private static boolean wantsMowing(Call call, Spread mowBy) {
@@ -64,13 +75,16 @@ public final class MowByCalendar {
     String what =
         lawn.call().choice() == Choice.LEAVE_ALONE
             ? share + " of the height would come off"
-            : "mow by this day";
+            : safeDay(lawn.call()) == null
+                ? "mow by this day"
+                : "mow by this day, the last safe one";
     return lawn.lawnName() + ", " + lawn.propertyName() + ": " + what;
   }
 
   private static String description(Call call) {
     return call.sentence()
         + "\n"
+        + (safeDay(call) == null ? "" : LastSafeDay.words(call) + ".\n")
         + MowBy.explained(call)
         + "; reckoned over "
         + call.possibleSeasons().count()

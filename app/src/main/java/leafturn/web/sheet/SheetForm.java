@@ -56,6 +56,11 @@ public abstract class SheetForm<C extends Content> {
     return sent.closedUp();
   }
 
+  /** A new form that is shown again with its faults: what {@link #begun} offered is there again. */
+  public Form offeredAgain(Form faulty) {
+    return faulty;
+  }
+
   /** What follows from a sheet and does not stand in it. */
   public List<Line> findings(C content, Setting setting) {
     return List.of();

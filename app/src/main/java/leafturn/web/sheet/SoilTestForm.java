@@ -1,6 +1,7 @@
 package leafturn.web.sheet;
 
 import java.util.ArrayList;
+import java.util.Iterator;
 import java.util.List;
 import java.util.Map;
 import java.util.stream.Collectors;
@@ -28,6 +29,7 @@ final class SoilTestForm extends SheetForm<SoilTestSheet> {
           Analyte.POTASSIUM,
           Analyte.MAGNESIUM,
           Analyte.CALCIUM);
+  private static final String ANALYTE = "analyte";
   private static final int SPARE = 2;
   private static final double USUAL_DEPTH_CM = 10;
 
@@ -52,26 +54,36 @@ final class SoilTestForm extends SheetForm<SoilTestSheet> {
 
   @Override
   public Form begun(Setting setting) {
-    Form form =
+    return offeredAgain(
         super.begun(setting)
             .with("day", setting.today().toString())
-            .with("depthCm", Measure.DEPTH.begun(USUAL_DEPTH_CM, setting.units()));
-    for (int i = 0; i < USUAL.size(); i++) {
-      Analyte analyte = USUAL.get(i);
-      form =
-          form.with(at(i) + "analyte", Choice.word(analyte))
-              .with(at(i) + "unit", Choice.word(analyte.units().get(0)));
+            .with("depthCm", Measure.DEPTH.begun(USUAL_DEPTH_CM, setting.units())));
+  }
+
+  /** The usual figures that no row is for stand in the rows after the last that is used. */
+  @Override
+  public Form offeredAgain(Form form) {
+    List<String> rows = rows(form);
+    List<String> told = rows.stream().map(row -> form.value(row + ANALYTE)).toList();
+    Iterator<String> free =
+        rows.stream().filter(row -> form.value(row + ANALYTE).isEmpty()).iterator();
+    Form offered = form;
+    for (Analyte analyte : USUAL) {
+      if (!told.contains(Choice.word(analyte)) && free.hasNext()) {
+        String row = free.next();
+        offered =
+            offered
+                .with(row + ANALYTE, Choice.word(analyte))
+                .with(row + "unit", Choice.word(analyte.units().get(0)));
+      }
     }
-    return form;
+    return offered;
   }
 
   @Override
   public Form tidied(Form sent) {
     List<String> empty =
-        sent.shape().fields().stream()
-            .map(Field::path)
-            .filter(path -> path.endsWith("].analyte"))
-            .map(path -> path.substring(0, path.length() - "analyte".length()))
+        rows(sent).stream()
             .filter(row -> sent.value(row + "value").isEmpty())
             .filter(row -> sent.value(row + "detectionLimit").isEmpty())
             .toList();
@@ -95,6 +107,15 @@ final class SoilTestForm extends SheetForm<SoilTestSheet> {
     return same && !limit.isEmpty()
         ? form.without(path::equals).with(limitPath, limit)
         : form; // the reader of the document says what is wrong
+  }
+
+  /** The beginnings of the paths of its rows. */
+  private static List<String> rows(Form form) {
+    return form.shape().fields().stream()
+        .map(Field::path)
+        .filter(path -> path.endsWith("]." + ANALYTE))
+        .map(path -> path.substring(0, path.length() - ANALYTE.length()))
+        .toList();
   }
 
   private static String at(int number) {

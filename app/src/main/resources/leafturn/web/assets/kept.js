@@ -31,6 +31,7 @@ export async function fillKeptPage(page) {
 function fillLawns(page, lawns, waiting) {
   find(page, "headline").textContent = "Which lawn?";
   find(page, "choices").hidden = true;
+  find(page, "elsewhere").hidden = true;
   const list = find(page, "lawns");
   for (const lawn of lawns.lawns) {
     const link = document.createElement("a");

@@ -79,11 +79,15 @@ export class Draft {
     });
   }
 
-  // The middle of the side after the marked corner, or null where there is no side.
-  middle() {
+  // The middle of the side after the marked corner; where there is no side yet, a place for a corner
+  // to begin with, and one some way east of a single corner.
+  placeToAdd(beside) {
     const ring = this.ring();
-    if (!ring || ring.length < 2) {
-      return null;
+    if (!ring) {
+      return [0, 0];
+    }
+    if (ring.length < 2) {
+      return [ring[0][0] + beside, ring[0][1]];
     }
     const [x1, y1] = ring[this.mark.corner];
     const [x2, y2] = ring[(this.mark.corner + 1) % ring.length];

@@ -127,6 +127,28 @@ export function crosses(shape) {
   );
 }
 
+function isOn([x, y], [[ax, ay], [bx, by]]) {
+  const between = (value, one, other) => value >= Math.min(one, other) && value <= Math.max(one, other);
+  return turn([ax, ay], [bx, by], [x, y]) === 0 && between(x, ax, bx) && between(y, ay, by);
+}
+
+// True when a corner of a ring lies on another side of the same ring, or a side runs back on the one
+// before it; not looked for in very long lists. A corner given twice in a row is one corner.
+export function touchesItself(shape) {
+  return rings(shape).some((given) => {
+    const ring = given.filter((corner, i) => distance(corner, given[(i + 1) % given.length]) > 0);
+    if (ring.length < 3 || ring.length > 400) {
+      return false;
+    }
+    return ring.some((corner, i) =>
+      ring.some((from, j) => {
+        const next = (j + 1) % ring.length;
+        return i !== j && i !== next && isOn(corner, [from, ring[next]]);
+      }),
+    );
+  });
+}
+
 // A small square inside the edge and outside the other holes, or null when there is no room.
 export function roomForHole(piece, step) {
   const box = bounds({ pieces: [piece] });

@@ -9,6 +9,11 @@ import * as outline from "./outline-shape.js";
 
 const DRAGGED_PX = 4;
 
+// A second corner set by the keys lies so many steps east of the first.
+const BESIDE_STEPS = 10;
+
+const HOLE_HELP = " Drag its inside to move the hole, its corners to shape it; a tap adds a corner to it.";
+
 class Desk {
   constructor(field) {
     this.field = field;
@@ -77,12 +82,7 @@ class Desk {
   }
 
   add() {
-    const middle = this.draft.middle();
-    if (middle) {
-      this.insert(middle);
-    } else {
-      this.say("Tap the ground to set the first corners, or start from a rectangle.");
-    }
+    this.insert(this.draft.placeToAdd(BESIDE_STEPS * Number(this.step.value)));
   }
 
   insert(place) {
@@ -257,7 +257,9 @@ class Desk {
     if (shape.badLine) {
       parts.push(`line ${shape.badLine} of the list cannot be read yet`);
     } else if (outline.crosses(shape)) {
-      parts.push("two sides cross: walk round in order");
+      parts[0] = "no area yet: two sides cross; walk round in order";
+    } else if (outline.touchesItself(shape)) {
+      parts[0] = "no area yet: a line touches itself; move the corner away or remove it";
     }
     this.field.querySelector(".outline-size").textContent = parts.join(" · ");
     clearTimeout(this.telling);
@@ -268,12 +270,12 @@ class Desk {
     const { mark, shape } = this.draft;
     const ring = this.draft.ring();
     if (!ring || mark.corner < 0 || mark.corner >= ring.length) {
-      return "Tap the ground to set the first corner.";
+      return "Tap the ground to set the first corner, or press Enter.";
     }
     const [x, y] = ring[mark.corner];
     const line = mark.ring === 0 ? "the edge" : `hole ${mark.ring}`;
     const piece = shape.pieces.length > 1 ? `, piece ${mark.piece + 1}` : "";
-    return `Corner ${mark.corner + 1} of ${ring.length} of ${line}${piece}: ${x} ${this.unit} east, ${y} ${this.unit} north.`;
+    return `Corner ${mark.corner + 1} of ${ring.length} of ${line}${piece}: ${x} ${this.unit} east, ${y} ${this.unit} north.${mark.ring === 0 ? "" : HOLE_HELP}`;
   }
 
   say(words) {

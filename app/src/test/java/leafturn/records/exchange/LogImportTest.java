@@ -105,6 +105,25 @@ class LogImportTest extends ImportingTest {
   }
 
   @Test
+  void wrongCellsAreToldWhileNoColumnIsTakenForTheDate() {
+    Preview preview =
+        book.log(
+            "Datum,what,clippings,height_before_mm\n"
+                + "01.05.2015,moan,returned,90\n"
+                + "2015-05-15,mown,maybe,1200\n",
+            ImportBook.FRONT);
+    assertThat(preview.faults().kept())
+        .extracting(Findings.Finding::place)
+        .contains(
+            "line 2, column B / what",
+            "line 3, column C / clippings",
+            "line 3, column D / height_before_mm")
+        .noneMatch(place -> place.contains("date"));
+    assertThat(preview.faults().kept())
+        .anyMatch(fault -> fault.sentence().startsWith("No column is taken for date"));
+  }
+
+  @Test
   void allFaultsAreToldAtOnce() {
     Preview preview =
         book.log("date,what\n2015-13-01,fed\n2015-05-28,mown\nx,y\n", ImportBook.FRONT);

@@ -146,6 +146,34 @@ class PropertyImportTest extends ImportingTest {
   }
 
   @Test
+  void allFaultsOfARowAreToldAtOnceAndThoseOfItsPropertyInItsFirstRow() {
+    Preview preview =
+        book.properties(
+            HEADER
+                + "Alder,95,UTC,,Lawn,fine fescue,640,,,\n"
+                + "Alder,,,,Lawn,fescue,-3,,,\n"
+                + ",40,Mars,,Lawn,tall fescue,0,,,\n"
+                + "Good,40.7,UTC,,Front,tall fescue,\"1,200\",,,\n");
+    assertThat(preview.faults().kept())
+        .extracting(Finding::place)
+        .containsExactlyInAnyOrder(
+            "line 2, column B / latitude",
+            "line 3, column E / lawn",
+            "line 3, column F / grass",
+            "line 3, column G / area_m2",
+            "line 4, column A / property",
+            "line 4, column C / time_zone",
+            "line 4, column G / area_m2",
+            "line 5, column G / area_m2");
+    assertThat(preview.faults().kept())
+        .contains(
+            new Finding(
+                "line 5, column G / area_m2",
+                "\"1,200\" has a comma: write 1200 if it parts thousands, 1.200 if it is a decimal"
+                    + " comma."));
+  }
+
+  @Test
   void aLawnThatStandsTwiceIsTold() {
     Preview preview =
         book.properties(

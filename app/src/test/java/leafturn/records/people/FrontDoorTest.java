@@ -43,7 +43,7 @@ class FrontDoorTest {
       assertThat(session.person()).isEqualTo(ada.id());
       assertThat(session.secretHash()).isEqualTo(Secret.hash(secret)).doesNotContain(secret);
       assertThatList(book.read(r -> SignIns.latest(r, 10)))
-          .containsExactly(new SignIns.Entry(now, "Ada Lind", HERE, Outcome.CAME_IN));
+          .containsExactly(new SignIns.Entry(now, "Ada Lind", HERE, Outcome.CAME_IN, ""));
     }
   }
 
@@ -85,6 +85,25 @@ class FrontDoorTest {
       assertThat(door.knock("Ada", GOOD, HERE, "")).isInstanceOf(Answer.In.class);
       assertThat(door.knock("Ada", "wrong words", HERE, "")).isEqualTo(new Answer.Wrong());
       assertThat(door.knock("Ada", GOOD, HERE, "")).isInstanceOf(Answer.In.class);
+    }
+  }
+
+  @ParameterizedTest
+  @EnumSource
+  void triesDuringAPauseAreWrittenDownOnceAMinute(Engine engine) {
+    try (Book book = book(engine)) {
+      withPassword(book, "Ada");
+      FrontDoor door = new FrontDoor(book, clock);
+      for (int i = 0; i < 8; i++) {
+        door.knock("Ada", "wrong words", HERE, "");
+      }
+      assertThatList(book.read(r -> SignIns.latest(r, 10)))
+          .extracting(SignIns.Entry::outcome)
+          .filteredOn(Outcome.PAUSED::equals)
+          .hasSize(1);
+      assertThatList(book.read(r -> SignIns.latest(r, 1)))
+          .extracting(SignIns.Entry::name)
+          .containsExactly("Ada");
     }
   }
 

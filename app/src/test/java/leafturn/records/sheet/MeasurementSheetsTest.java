@@ -1,11 +1,15 @@
 package leafturn.records.sheet;
 
 import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.api.Assertions.assertThatList;
+import static org.assertj.core.api.Assertions.assertThatThrownBy;
 import static org.assertj.core.api.Assertions.within;
 
 import java.util.Objects;
 import leafturn.quantity.SoilLayer;
 import leafturn.records.Choice;
+import leafturn.records.InputException;
+import leafturn.records.SourceText;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
@@ -56,6 +60,21 @@ class MeasurementSheetsTest {
           """)
   void refusesAFaultyVisit(String changes, String field, String words) {
     Changed.assertRefused(Kind.VISIT, VISIT, changes, field, words);
+  }
+
+  @Test
+  void aCountThatCannotBeReadIsNotSaidToBeMissingToo() {
+    String visit =
+        "{\"lawn\": \"00000000-0000-4000-8000-000000000001\", \"day\": \"2015-05-28\","
+            + " \"cover\": {\"grass\": 80.5}}";
+    assertThatThrownBy(() -> Kind.VISIT.read(new SourceText("visit", visit)))
+        .isInstanceOfSatisfying(
+            InputException.class,
+            refused ->
+                assertThatList(refused.faults())
+                    .singleElement()
+                    .asString()
+                    .contains("not a whole number"));
   }
 
   @Test

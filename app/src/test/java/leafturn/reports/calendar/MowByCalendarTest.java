@@ -3,6 +3,7 @@ package leafturn.reports.calendar;
 import static org.assertj.core.api.Assertions.assertThat;
 
 import java.time.Instant;
+import java.time.LocalDate;
 import java.util.List;
 import java.util.regex.MatchResult;
 import java.util.regex.Pattern;
@@ -10,6 +11,7 @@ import leafturn.advice.call.Call;
 import leafturn.advice.call.CallRule;
 import leafturn.advice.call.Choice;
 import leafturn.advice.call.LawnOnRound;
+import leafturn.advice.call.Particulars;
 import leafturn.advice.call.Reason;
 import leafturn.advice.call.Spread;
 import leafturn.web.SampleRound;
@@ -29,6 +31,64 @@ class MowByCalendarTest {
             "Mow tomorrow once it is dry\\, and return the clippings.",
             "by Wed 3 June in half of the possible seasons (1–5\u00a0June in eight of ten)",
             "made for Friday 29 May 2015");
+  }
+
+  @Test
+  void aLawnWithALastSafeDayStandsOnThatDay() {
+    String text = unfolded(calendarOf(safeUntil(LocalDate.of(2015, 6, 1))));
+    assertThat(text)
+        .contains(
+            "DTSTART;VALUE=DATE:20150601",
+            "South lawn\\, Sallow House: mow by this day\\, the last safe one",
+            "Last safe day\\, in nearly all seasons: Mon 1 June.",
+            "by Wed 3 June in half of the possible seasons");
+  }
+
+  private static LawnOnRound safeUntil(LocalDate day) {
+    LawnOnRound lawn = SampleRound.get().lawn("sallow-house-south").orElseThrow();
+    Call call = lawn.call();
+    Particulars none = Particulars.NONE;
+    Particulars safe =
+        new Particulars(
+            none.cuts(),
+            day,
+            "",
+            none.hours(),
+            null,
+            none.conflicts(),
+            none.watering(),
+            none.placing(),
+            none.lying());
+    return with(
+        lawn,
+        new Call(
+            call.on(),
+            call.choice(),
+            call.mowOn(),
+            call.sentence(),
+            call.reasons(),
+            call.options(),
+            call.mowBy(),
+            call.wouldChange(),
+            call.cautions(),
+            call.notes(),
+            call.today(),
+            call.outlook(),
+            call.possibleSeasons(),
+            call.waits(),
+            call.limits(),
+            call.units(),
+            safe));
+  }
+
+  private static LawnOnRound with(LawnOnRound lawn, Call call) {
+    return new LawnOnRound(
+        lawn.slug(),
+        lawn.propertyName(),
+        lawn.lawnName(),
+        lawn.description(),
+        lawn.lastEntry(),
+        call);
   }
 
   @Test
@@ -70,13 +130,7 @@ class MowByCalendarTest {
             call.limits(),
             call.units(),
             call.particulars());
-    return new LawnOnRound(
-        lawn.slug(),
-        lawn.propertyName(),
-        lawn.lawnName(),
-        lawn.description(),
-        lawn.lastEntry(),
-        left);
+    return with(lawn, left);
   }
 
   private static String calendarOf(LawnOnRound lawn) {

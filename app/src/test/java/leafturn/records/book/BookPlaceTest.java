@@ -1,0 +1,37 @@
+package leafturn.records.book;
+
+import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.api.Assertions.assertThatThrownBy;
+
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.time.Clock;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.io.TempDir;
+
+class BookPlaceTest {
+  @TempDir Path folder;
+
+  @Test
+  void aBookThatCannotBeWrittenToIsToBeCopiedAndAnEmptyFolderIsToBeAnother() {
+    assertThat(BookPlace.notWritable(true))
+        .contains("even to be read", "Copy the whole folder", "check, export or serve the copy");
+    assertThat(BookPlace.notWritable(false)).endsWith("choose another.");
+  }
+
+  @Test
+  void aFileThatWentAwayIsToldWithItsFolderAndWhatToDo() throws Exception {
+    BookPlace place = BookPlace.of(folder);
+    try (Book book = Book.open(place, Clock.systemUTC())) {
+      assertThat(place.gone()).isFalse();
+      Files.move(folder.resolve("book.mv.db"), folder.resolve("away"));
+      assertThat(place.gone()).isTrue();
+      assertThatThrownBy(() -> book.write("Ada", writing -> true))
+          .isInstanceOf(BookUnavailableException.class)
+          .hasMessageContaining(folder.toString())
+          .hasMessageContaining("Nothing of this was saved")
+          .hasMessageContaining("put the folder back");
+      Files.move(folder.resolve("away"), folder.resolve("book.mv.db"));
+    }
+  }
+}
