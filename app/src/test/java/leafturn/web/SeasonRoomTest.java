@@ -55,7 +55,7 @@ class SeasonRoomTest extends DemoSite {
         .contains(
             "By your aims",
             "Water given",
-            "Aims as weighted: less work 1",
+            "Aims as weighted: less work 2",
             "Twice a week, by the rules",
             "As now",
             "Work in a year",

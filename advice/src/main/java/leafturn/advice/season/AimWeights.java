@@ -34,8 +34,12 @@ public record AimWeights(Map<PlanAim, Double> byAim) {
   /** A lawn is to grow about as now: a programme that starves it is cheap at everything else. */
   private static final double USUAL_OF_GROWTH = 4;
 
+  /** Thatch, clumps and the third rule all gain by mowing often; its price counts against them. */
+  private static final double USUAL_OF_WORK = 2;
+
   /**
-   * All aims count the same but for growth, and for nutrients kept: the feed needed tells those.
+   * All aims count the same but for growth and work, and for nutrients kept: the feed needed tells
+   * those. The weights are our judgement.
    */
   public static AimWeights usual() {
     Map<PlanAim, Double> weights = new EnumMap<>(PlanAim.class);
@@ -45,6 +49,7 @@ public record AimWeights(Map<PlanAim, Double> byAim) {
           switch (aim) {
             case KEEPING -> 0.0;
             case GROWTH -> USUAL_OF_GROWTH;
+            case WORK -> USUAL_OF_WORK;
             default -> 1.0;
           });
     }

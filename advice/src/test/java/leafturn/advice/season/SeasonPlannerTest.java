@@ -91,6 +91,26 @@ final class SeasonPlannerTest {
   }
 
   @Test
+  void aSlowLawnIsNotProposedToBeMownTwiceAsOftenByTheUsualAims() {
+    PlannedProgramme unfed = PlanExamples.other(lawn, "", 0, ReturnPractice.always(1), 0);
+    SeasonPlan plan =
+        SeasonPlanner.plan(
+            new PlanRequest(
+                PlanExamples.with(lawn, unfed.programme()),
+                PlanExamples.newYork(),
+                List.of(),
+                true,
+                new PlanRequest.Draws(10, 7),
+                CallRules.standard()),
+            2,
+            PlanProgress.NONE);
+    Ranking usual = Ranking.of(plan, AimWeights.usual());
+
+    assertThat(mowings(plan.programmes().get(usual.best())))
+        .isLessThan(2 * mowings(plan.present()));
+  }
+
+  @Test
   void cutsOnTheDayAThirdIsDueAreWithinIt() {
     SeasonPlan plan =
         PlanExamples.plan(
