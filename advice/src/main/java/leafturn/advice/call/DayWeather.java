@@ -17,6 +17,28 @@ record DayWeather(Prospect prospect) {
     return prospect.inMost(season -> holds(rule, prospect.seasons().get(season), day));
   }
 
+  /** True when grass may be frozen on a day, or was seen to be; not once it was seen free of it. */
+  boolean frostPossible(int day) {
+    return day == 0
+        ? prospect.known().frostAt().isPresent() || (inMost(CallRule.FROST, 0) && !seenThawed())
+        : inMost(CallRule.FROST, day);
+  }
+
+  /** True when frost is possible on a day, and does not leave while it is light. */
+  boolean frostLasts(int day) {
+    double thawC = prospect.rules().threshold(CallRule.THAW);
+    return frostPossible(day)
+        && prospect.inMost(season -> prospect.seasons().get(season).maximumC()[day] <= thawC);
+  }
+
+  /** True when somebody found it free of frost today, at an hour at which it is reckoned so too. */
+  boolean seenThawed() {
+    return prospect
+        .known()
+        .frostFreeAt()
+        .anyMatch(at -> 2 * prospect.hours().day(0).frostFraction(at.getHour()) < 1);
+  }
+
   private double fraction(CallRule rule, int day) {
     long count = prospect.seasons().stream().filter(season -> holds(rule, season, day)).count();
     return (double) count / prospect.seasons().size();

@@ -58,11 +58,12 @@ record GreenUp(Prospect prospect) {
     return (double) frosty / prospect.seasons().size();
   }
 
-  private boolean frost(Season season, int from) {
+  private boolean frost(Season season, int day) {
+    int from = day == 0 && prospect.weather().seenThawed() ? 1 : day; // tonight's is tomorrow's
     double harmfulC = prospect.rules().threshold(CallRule.GREEN_UP_FROST);
     double[] minimumC = season.minimumC();
-    int end = Math.min(minimumC.length, from + lookDays());
-    return IntStream.range(from, end).anyMatch(day -> minimumC[day] <= harmfulC);
+    int end = Math.min(minimumC.length, day + lookDays());
+    return IntStream.range(from, end).anyMatch(each -> minimumC[each] <= harmfulC);
   }
 
   /** First day from today on, on which frost is past; -1 when none is in sight. */

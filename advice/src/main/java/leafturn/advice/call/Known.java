@@ -94,9 +94,28 @@ final class Known {
         .isPresent();
   }
 
-  /** Hour at which frost was seen on the ground today; early where nobody noted it. */
+  /**
+   * Hour at which frost was seen on the ground today; early where nobody noted it, empty where the
+   * leaves were found dry since, with time to thaw.
+   */
   Optional<LocalTime> frostAt() {
-    return seenToday(Sight.GROUND_FROST).map(frost -> orMorning(frost.at()));
+    return seenToday(Sight.GROUND_FROST)
+        .map(frost -> orMorning(frost.at()))
+        .filter(frost -> seenToday(Sight.DRY_LEAVES).filter(dry -> thawed(frost, dry)).isEmpty());
+  }
+
+  private boolean thawed(LocalTime frost, Sighting dry) {
+    return dry.at() != null
+        && ChronoUnit.MINUTES.between(frost, dry.at())
+            >= 60 * rules.threshold(CallRule.THAW_HOURS);
+  }
+
+  /** Hours of today at which what was seen leaves no room for frost; none before frost was seen. */
+  Stream<LocalTime> frostFreeAt() {
+    return facts.sightings().stream()
+        .filter(seen -> seen.on().equals(on()) && seen.withoutFrost())
+        .flatMap(seen -> Stream.ofNullable(seen.at()))
+        .filter(at -> frostAt().isEmpty());
   }
 
   /** Hour from which the leaves were found dry today, unless they were found wet since. */

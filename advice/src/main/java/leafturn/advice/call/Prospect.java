@@ -227,14 +227,12 @@ final class Prospect {
 
   /** True when frost is possible on a day, and does not leave while it is light. */
   boolean frost(int day) {
-    boolean lasts =
-        inMost(season -> seasons.get(season).maximumC()[day] <= rules().threshold(CallRule.THAW));
-    return frostPossible(day) && lasts;
+    return weather.frostLasts(day);
   }
 
   /** True when grass may be frozen on a day, or was seen to be. */
   boolean frostPossible(int day) {
-    return (day == 0 && known().frostAt().isPresent()) || weather.inMost(CallRule.FROST, day);
+    return weather.frostPossible(day);
   }
 
   /** True when the grass can be mown today, but not before some hour. */

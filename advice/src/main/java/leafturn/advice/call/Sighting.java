@@ -28,4 +28,13 @@ public record Sighting(LocalDate on, @Nullable LocalTime at, Sight sight, boolea
   public static Sighting none(Sight sight, LocalDate on) {
     return new Sighting(on, null, sight, false);
   }
+
+  /** True for a look that leaves no room for frozen grass at its hour. */
+  boolean withoutFrost() {
+    return switch (sight) {
+      case GROUND_FROST -> !there;
+      case DRY_LEAVES, GREENING_UP -> there;
+      default -> false;
+    };
+  }
 }

@@ -38,6 +38,38 @@ class SituationVariantsTest {
   }
 
   @Test
+  void leavesFoundDryAtNoonAreNotFrozen() {
+    Situation april =
+        Situation.of(Species.TALL_FESCUE, 76, 4, 20).mown(6, 96).dry(6, 6, 9, 20).coldToday(-3, 20);
+    assertThat(april.call().sentence()).startsWith("Wait until the frost has gone");
+    Call early = april.saw(at(Sight.DRY_LEAVES, april.on(), 5)).call();
+    assertThat(early.sentence()).startsWith("Wait until the frost has gone");
+    Call noon = april.saw(at(Sight.DRY_LEAVES, april.on(), 12)).call();
+    assertThat(noon.sentence()).startsWith("Mow today and return");
+    assertThat(Situation.all(noon)).doesNotContain("frost", "frozen");
+    Situation white = april.saw(at(Sight.GROUND_FROST, april.on(), 8));
+    assertThat(white.call().sentence()).startsWith("Mow today and return");
+    Call again = white.saw(at(Sight.GROUND_FROST, april.on(), 13)).call();
+    assertThat(again.sentence()).startsWith("Wait until the frost has gone");
+  }
+
+  @Test
+  void strawSeenGreeningAtNoonIsLoweredAfterAColdNight() {
+    Situation bermuda =
+        Situation.of(Species.BERMUDAGRASS, 38, 4, 25)
+            .logged(new LogEntry.Mown(LocalDate.of(2014, 10, 20), Double.NaN, 38, 1))
+            .logged(new LogEntry.Measured(LocalDate.of(2015, 4, 25), 50))
+            .dry(5, 30, 12, 25)
+            .coldToday(-1, 25);
+    Call noon =
+        bermuda
+            .saw(at(Sight.GREENING_UP, bermuda.on(), 12), at(Sight.DRY_LEAVES, bermuda.on(), 12))
+            .call();
+    assertThat(noon.choice()).isEqualTo(Choice.LOWER_ONCE_AND_COLLECT);
+    assertThat(noon.mowOn()).isEqualTo(bermuda.on());
+  }
+
+  @Test
   void frostThatStaysKeepsTheMowerInItsShed() {
     Situation cold =
         Situation.of(Species.TALL_FESCUE, 76, 12, 1)
