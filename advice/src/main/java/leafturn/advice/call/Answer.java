@@ -74,9 +74,9 @@ final class Answer {
       return "";
     }
     return say(
-        " Leaves are dry %s in %s of the possible seasons: %s if they are, else wait for dry hours%s.",
+        " Leaves are dry %s in %s: %s if they are, else wait for dry hours%s.",
         days.when(plan.day()),
-        Words.percent(1 - prospect.leaves().wetFraction(plan.day())),
+        Words.ofSeasons(1 - prospect.leaves().wetFraction(plan.day())),
         reader.giveBack(),
         atTheLatest(plan));
   }

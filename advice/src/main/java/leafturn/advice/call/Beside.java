@@ -21,6 +21,7 @@ record Beside(Prospect prospect, Weighing weighing, @Nullable CallRule left) {
     boolean mown = left == null && plan.choice() != Choice.LOWER_ONCE_AND_COLLECT;
     int safe = mown || left == CallRule.DUE ? due.lastSafeDay() : -1;
     int chosen = mown ? plan.day() : 0;
+    boolean passed = safe < chosen && prospect.known().facts().visits().firstDayIsChosen();
     return new Particulars(
         plan.cuts().stream()
             .map(
@@ -29,7 +30,7 @@ record Beside(Prospect prospect, Weighing weighing, @Nullable CallRule left) {
                         prospect.date(cut.day()), cut.toMm(), cut.returnedShare() > 0))
             .toList(),
         safe < 0 || safe < chosen ? null : prospect.date(safe),
-        mown ? new UnfitDays(prospect, weighing).words(due, safe, chosen) : "",
+        mown ? new UnfitDays(prospect, weighing).words(due, passed ? -1 : safe, chosen) : "",
         hours(),
         prospect.todayUntold()
             ? null

@@ -60,8 +60,8 @@ final class DayReasonWords {
         CallRule.SATURATED,
         "Soil full of water",
         say(
-            "The root zone holds %s of the water it can %s; wheels press and smear such soil.%s",
-            percent(prospect.medianOf(season -> season.soilWaterFraction()[day])),
+            "The root zone holds %s %s; wheels press and smear such soil.%s",
+            Words.ofCapacity(prospect.medianOf(season -> season.soilWaterFraction()[day])),
             days.when(day),
             prospect.weather().ofSeasons(CallRule.SATURATED, day)),
         "limit " + percent(rules.threshold(CallRule.SATURATED)),
@@ -133,9 +133,7 @@ final class DayReasonWords {
   /** What makes leaves count as wet beside the water: too few dry hours, or some seasons' rain. */
   private String reckoned(int day) {
     if (!MowingHours.has(day)) {
-      return water(day).isEmpty()
-          ? say("Rain or water wets them in %s of the possible seasons. ", wetSeasons(day))
-          : "";
+      return water(day).isEmpty() ? say("Rain or water wets them in %s. ", wetSeasons(day)) : "";
     }
     if (prospect.dryHours(day).isPresent()) {
       return "";
@@ -150,7 +148,7 @@ final class DayReasonWords {
   }
 
   private String wetSeasons(int day) {
-    return percent(prospect.leaves().wetFraction(day));
+    return Words.ofSeasons(prospect.leaves().wetFraction(day));
   }
 
   /** The part of today in which wet leaves or rain were seen. */

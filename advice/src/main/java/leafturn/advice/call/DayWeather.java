@@ -1,6 +1,5 @@
 package leafturn.advice.call;
 
-import static leafturn.advice.call.Words.percent;
 import static leafturn.advice.call.Words.say;
 
 import java.util.function.ToDoubleFunction;
@@ -84,10 +83,8 @@ record DayWeather(Prospect prospect) {
       return "";
     }
     double fraction = fraction(rule, day);
-    return fraction == 1
-        ? " That is so in all possible seasons."
-        : say(
-            " That is so in %s of the possible seasons; it counts where more than half say so.",
-            percent(fraction));
+    return say(
+        " That is so in %s%s.",
+        Words.ofSeasons(fraction), fraction == 1 ? "" : "; it counts where more than half say so");
   }
 }

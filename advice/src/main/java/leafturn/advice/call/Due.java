@@ -16,24 +16,35 @@ final class Due {
   }
 
   /**
-   * True when a cut is due on a day: by the programme, or because a day later more than a third
-   * would come off.
+   * True when a cut is due on a day: by the programme, or because on the next day of mowing more
+   * than a third may come off.
    */
   boolean on(int day) {
-    return prospect.inMost(season -> on(prospect.seasons().get(season), day));
+    return lastSafe(day) || prospect.inMost(season -> on(prospect.seasons().get(season), day));
+  }
+
+  /** True on a safe visit after which the next one comes when it is no longer safe. */
+  private boolean lastSafe(int day) {
+    boolean any = prospect.known().facts().visits().anyDay();
+    if (any || prospect.known().newlySeeded() || !prospect.visit(day) || !safe(day)) {
+      return false;
+    }
+    int next = prospect.nextVisit(day + 1);
+    return next < 0 || !safe(Math.min(next, WeatherToCome.DAYS));
   }
 
   /**
-   * The last day on which somebody can come and no more than a third would come off; -1 where there
-   * is none, or where no end of the safe days is in sight.
+   * The last of the usual days on which somebody can come and no more than a third would come off;
+   * -1 where there is none, or where no end of the safe days is in sight.
    */
   int lastSafeDay() {
     int last = -1;
+    Visits usual = prospect.known().facts().visits().forFurtherCuts();
     for (int day = 0; day <= WeatherToCome.DAYS; day++) {
       if (!safe(day)) {
         return last;
       }
-      last = prospect.visit(day) ? day : last;
+      last = usual.possible(prospect.date(day)) ? day : last;
     }
     return -1;
   }
@@ -75,8 +86,8 @@ final class Due {
   private boolean byProgramme(Season season, int day) {
     double heightMm = season.heightMm()[day];
     if (prospect.mowing().byOneThirdRule()) {
-      return Prospect.takenFraction(heightMm, prospect.cutHeightMm())
-          >= rules.threshold(CallRule.DUE);
+      double taken = Prospect.takenFraction(heightMm, prospect.cutHeightMm());
+      return Math.round(100 * taken) >= Math.round(100 * rules.threshold(CallRule.DUE)); // as shown
     }
     return prospect.today().daysSinceMowing() + day >= prospect.mowing().everyDays()
         && heightMm - prospect.cutHeightMm() >= rules.threshold(CallRule.LEAST_GROWTH);

@@ -34,9 +34,9 @@ final class FeedWords {
     }
     int safe = new Due(prospect).lastSafeDay();
     return say(
-        " The granular feed lies dry and may not be watered in%s, and the mower picks granules up: keep all clippings on the lawn, and better mow after rain%s.",
+        " The granular feed lies dry and may not be watered in%s, and the mower picks granules up: keep all clippings on the lawn%s.",
         water.map(on -> say(" before %s", days.name(on))).orElse(""),
-        safe > day ? say(", if it comes by %s", days.name(safe)) : "");
+        safe > day ? say("; wait only for rain that is sure to come by %s", days.name(safe)) : "");
   }
 
   /**

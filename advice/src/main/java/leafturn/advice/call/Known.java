@@ -106,8 +106,7 @@ final class Known {
 
   private boolean thawed(LocalTime frost, Sighting dry) {
     return dry.at() != null
-        && ChronoUnit.MINUTES.between(frost, dry.at())
-            >= 60 * rules.threshold(CallRule.THAW_HOURS);
+        && ChronoUnit.MINUTES.between(frost, dry.at()) >= 60 * rules.threshold(CallRule.THAW_HOURS);
   }
 
   /** Hours of today at which what was seen leaves no room for frost; none before frost was seen. */

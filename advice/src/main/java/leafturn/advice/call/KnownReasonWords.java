@@ -74,8 +74,8 @@ final class KnownReasonWords {
     return MowingHours.has(day)
         ? ""
         : say(
-            " Leaves are wet %s in %s of the possible seasons.",
-            days.when(day), percent(prospect.leaves().wetFraction(day)));
+            " Leaves are wet %s in %s.",
+            days.when(day), Words.ofSeasons(prospect.leaves().wetFraction(day)));
   }
 
   private Reason visit(int day, boolean against) {
@@ -191,7 +191,7 @@ final class KnownReasonWords {
     if (!greenUp.frostPast(day)) {
       return written(
           CallRule.GREEN_UP,
-          say("Frost in %s of the possible seasons", percent(frost)),
+          "Frost in " + Words.ofSeasons(frost),
           say(
               "within %d days of %s. Straw shelters what turns green; lowered too soon, frost takes it.",
               greenUp.lookDays(), days.name(day)),
@@ -251,7 +251,7 @@ final class KnownReasonWords {
             "%s Collected seed heads sow less, but the soil holds seed already: the benefit is modest.",
             seen
                 ? "Seen on the lawn."
-                : "By the warmth of the year; a look at the lawn overrules it."),
+                : say("By the %s; a look at the lawn overrules it.", known.seedHeads().likelyBy())),
         seen
             ? "a sighting"
             : say("likely from %s of the peak", percent(rules.threshold(CallRule.SEED_HEADS))),

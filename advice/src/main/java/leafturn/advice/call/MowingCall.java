@@ -167,31 +167,18 @@ public final class MowingCall {
 
   private Call left(CallRule rule) {
     List<Option> options = choices.options(null);
+    ReasonToLeave why = new ReasonToLeave(prospect, weighing);
     Decision decision =
         new Decision(
             rule,
             Choice.LEAVE_ALONE,
             null,
             new LeaveWords(prospect).sentence(rule),
-            withTheWish(
-                new ReasonWriter(prospect).leave(reasonToLeave(rule), dayOf(rule)), options),
+            withTheWish(new ReasonWriter(prospect).leave(why.rule(rule), why.day(rule)), options),
             new Conditions(prospect).whenLeft(rule),
             new Cautions(prospect).whenLeft(rule),
             List.of());
     return call(decision, options, Plan.unmown());
-  }
-
-  /** The day a rule speaks against: for one that leaves no day, that of the least bad plan. */
-  private int dayOf(CallRule rule) {
-    Weighed best = weighing.best();
-    boolean heaviest = !best.broken().isEmpty() && best.broken().get(0) == rule;
-    return heaviest && rule != CallRule.SEASON ? best.plan().day() : 0;
-  }
-
-  private CallRule reasonToLeave(CallRule rule) {
-    boolean nothing =
-        rule == CallRule.DUE && weighing.of(Choice.MOW_AND_RETURN, 0).breaks(CallRule.LEAST_GROWTH);
-    return nothing ? CallRule.LEAST_GROWTH : rule;
   }
 
   private Call decided(Weighed best) {

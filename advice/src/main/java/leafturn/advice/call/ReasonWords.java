@@ -67,13 +67,13 @@ final class ReasonWords {
         CallRule.HARDLY_GROWING,
         "Hardly growing",
         say(
-            "%s, and the soil holds %s of the water it can. Grass at rest in drought is best left alone.",
+            "%s, and the soil holds %s. Grass at rest in drought is best left alone.",
             Double.isNaN(prospect.known().measuredGrowthMmPerDay(prospect.cutHeightMm()))
                 ? say(
                     "Leaf is reckoned to have grown %s a day last week; nobody has seen whether it rests",
                     reader.onArea(prospect.today().recentGrowthGPerM2(), ""))
                 : "By the heights measured it has hardly grown of late",
-            percent(prospect.today().soilWaterFraction())),
+            Words.ofCapacity(prospect.today().soilWaterFraction())),
         say(
             "at rest below %s a day with less than %s of the water",
             reader.onArea(rules.threshold(CallRule.HARDLY_GROWING), ""),
@@ -82,11 +82,14 @@ final class ReasonWords {
   }
 
   private Reason due(int day, boolean against) {
+    if (prospect.known().newlySeeded()) {
+      return firstCut(day, against);
+    }
     String taken = taken(prospect.heightMm(day), prospect.cutHeightMm());
     if (prospect.mowing().byOneThirdRule()) {
       return written(
           CallRule.DUE,
-          beside(day) + " of the height",
+          taken + " of the height",
           say(
               "would come off %s. From the limit up to %s any good day will do; sooner only makes work.",
               days.when(day), prospect.rules().third()),
@@ -107,13 +110,19 @@ final class ReasonWords {
         against);
   }
 
-  /** Share of the height that would come off, with as many digits as tell it from the limit. */
-  private String beside(int day) {
-    double taken = Prospect.takenFraction(prospect.heightMm(day), prospect.cutHeightMm());
-    double limit = rules.threshold(CallRule.DUE);
-    return percent(taken).equals(percent(limit)) && taken != limit
-        ? say("%.1f %%", 100 * taken)
-        : percent(taken);
+  private Reason firstCut(int day, boolean against) {
+    double times = rules.threshold(CallRule.FIRST_CUT);
+    return Reason.of(
+        rules.entry(CallRule.FIRST_CUT),
+        say("%s of a new lawn", reader.height(prospect.heightMm(day))),
+        say(
+            "So it stands %s. Its first cut waits for %s, %s times the cut height of %s, until its roots hold.",
+            days.when(day),
+            reader.height(times * prospect.cutHeightMm()),
+            figure(times),
+            reader.height(prospect.cutHeightMm())),
+        say("from %s times", figure(times)),
+        against);
   }
 
   private Reason half(int day, boolean against) {

@@ -108,6 +108,13 @@ record SeedHeads(
     return !(windowFraction == 0);
   }
 
+  /** What a likelihood rests on where nobody looked. */
+  String likelyBy() {
+    return basis == Basis.AUTUMN
+        ? "calendar, for the second flush of cool maritime autumns"
+        : "warmth of the year";
+  }
+
   private static boolean holds(Sighting look, LocalDate on, Figures figures) {
     int days = look.there() ? figures.seenDays() : figures.notSeenDays();
     return !look.on().isBefore(on.minusDays(days));

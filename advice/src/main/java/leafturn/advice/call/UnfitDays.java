@@ -92,8 +92,6 @@ record UnfitDays(Prospect prospect, Weighing weighing) {
   /** In how many of the possible seasons; nothing of a height that is the same in all of them. */
   private String in(int day, double fraction) {
     Spread height = prospect.spreadOf(season -> season.heightMm()[day]);
-    return height.low() == height.high()
-        ? ""
-        : say(" in %s of the possible seasons", Words.percent(fraction));
+    return height.low() == height.high() ? "" : " in " + Words.ofSeasons(fraction);
   }
 }

@@ -1,7 +1,6 @@
 package leafturn.advice.call;
 
 import static leafturn.advice.call.Words.figure;
-import static leafturn.advice.call.Words.percent;
 import static leafturn.advice.call.Words.say;
 
 import java.time.LocalTime;
@@ -73,6 +72,11 @@ final class WateringAdvice {
           "Grass at rest needs no water yet. After %s days without rain give %s once, to keep its crowns alive and not to wake it.",
           every, water);
     }
+    if (likelyMm() >= SPARING_RAIN_MM) {
+      return say(
+          "Grass at rest needs no water yet: %s of rain is likely within three days (middle of the possible seasons). Without it give %s once, to keep its crowns alive and not to wake it.",
+          reader.water(likelyMm()), water);
+    }
     return say(
         "To keep the crowns alive, not to wake the grass, give %s %s, and again every %s days without rain.",
         water, when(allowedDay().get()), every);
@@ -102,14 +106,13 @@ final class WateringAdvice {
     return prospect.recentGrowthGPerM2() >= rules.threshold(CallRule.HARDLY_GROWING);
   }
 
-  /** Dry soil, and no rain in sight that would do. */
+  /** Dry soil, whether rain is in sight that would do or not. */
   private boolean runsDry() {
     LawnToday today = prospect.today();
-    double rainMm = prospect.medianOf(WateringAdvice::rainMm);
     return !prospect.standsIn()
         && !prospect.watered()
         && today.soilWaterFraction() < rules.threshold(CallRule.WATER_BELOW)
-        && neededMm() - rainMm >= LEAST_MM
+        && (likelyToDo() ? missingMm() : missingMm() - likelyMm()) >= LEAST_MM
         && prospect.mowingSeason().contains(today.on());
   }
 
@@ -121,15 +124,34 @@ final class WateringAdvice {
     return sum;
   }
 
+  private double missingMm() {
+    return prospect.today().soilWaterMissingMm();
+  }
+
+  /** Rain of the days ahead in the middle of the possible seasons, mm. */
+  private double likelyMm() {
+    return prospect.medianOf(WateringAdvice::rainMm);
+  }
+
+  /** True where rain likely brings half or more of what is missing. */
+  private boolean likelyToDo() {
+    return 2 * likelyMm() >= missingMm();
+  }
+
   private double neededMm() {
-    return Math.min(rules.threshold(CallRule.WATER_AT_ONCE), prospect.today().soilWaterMissingMm());
+    return Math.min(rules.threshold(CallRule.WATER_AT_ONCE), missingMm() - likelyMm());
   }
 
   private String forGrowth() {
     String dry =
         say(
-            "The root zone holds %s of the water it can, and little rain is likely within three days",
-            percent(prospect.today().soilWaterFraction()));
+            "The root zone holds %s and lacks %s; %s rain is likely within three days (middle of the possible seasons)",
+            Words.ofCapacity(prospect.today().soilWaterFraction()),
+            reader.water(missingMm()),
+            likelyMm() < 1 ? "hardly any" : reader.water(likelyMm()) + " of");
+    if (likelyToDo()) {
+      return dry + ": wait for it, and water no more than what is missing after it.";
+    }
     return allowedDay()
         .map(
             day ->

@@ -18,6 +18,22 @@ final class Words {
     return say("%.0f %%", 100 * fraction);
   }
 
+  /** A share of the possible seasons: "28 % of the possible seasons", "all possible seasons". */
+  static String ofSeasons(double fraction) {
+    String share = percent(fraction);
+    return fraction == 1
+        ? "all possible seasons"
+        : (share.equals(percent(1)) ? "nearly all" : share + " of the") + " possible seasons";
+  }
+
+  /** Water in the soil: "28 % of the water it can hold", "hardly any of the water it can hold". */
+  static String ofCapacity(double fraction) {
+    String share = percent(fraction);
+    String part =
+        share.equals(percent(0)) ? "hardly any of" : fraction >= 1 ? "all" : share + " of";
+    return part + " the water it can hold";
+  }
+
   /** A small count: "two". */
   static String count(int count) {
     return switch (count) {

@@ -51,12 +51,11 @@ class AdviserWordsTest {
   }
 
   @Test
-  void aShareJustBelowItsLimitIsNotShownAsTheLimit() {
-    Call call =
+  void aShareShownAsItsLimitIsDue() {
+    Call call = // 16.7 %
         Situation.of(Species.KENTUCKY_BLUEGRASS, 60, 7, 10).mown(5, 72).dry(3, 8, 15, 26).call();
-    Reason due = reason(call, "due");
-    assertThat(due.threshold()).isEqualTo("from 17 %");
-    assertThat(due.headline()).startsWith("16.7 %");
+    assertThat(call.mowOn()).isEqualTo(call.on());
+    assertThat(call.reasons()).noneMatch(reason -> reason.ruleId().equals("due"));
   }
 
   @Test
@@ -83,7 +82,10 @@ class AdviserWordsTest {
     int days = (int) ChronoUnit.DAYS.between(fed.on(), safe);
     assertThat(banned.sentence())
         .contains(
-            "may not be watered in", "picks granules up", "on the lawn", "after rain, if it comes")
+            "may not be watered in",
+            "picks granules up",
+            "on the lawn",
+            "rain that is sure to come by")
         .endsWith(new DayNames(fed.on()).name(days) + ".");
     assertThat(reason(banned, "feed-dry").meaning()).contains("let rain wash them in");
   }

@@ -72,6 +72,7 @@ class SeedHeadsTest {
     LocalDate october = LocalDate.of(2014, 10, 15);
     SiteClimate coast = new SiteClimate(steady(11, 18), Site.at(51, 20));
     SeedHeads maritime = SeedHeads.of(coast, Circumstances.NONE, october, STANDARD);
+    assertThat(maritime.likelyBy()).startsWith("calendar");
     assertThat(maritime.basis()).isEqualTo(Basis.AUTUMN);
     assertThat(maritime.likelihood()).isBetween(0.25, 0.3);
     assertThat(on(october, Circumstances.NONE).likelihood()).isZero();

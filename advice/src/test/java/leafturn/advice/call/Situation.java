@@ -17,6 +17,7 @@ import leafturn.model.soil.Soil;
 import leafturn.model.weather.Site;
 import leafturn.model.weather.WeatherSeries;
 import leafturn.model.weather.WeatherSeries.Quantity;
+import leafturn.model.weather.generator.WeatherForecast;
 import leafturn.quantity.Units;
 
 /** A lawn on a day, told as an adviser tells it: grass, heights, last mowing, weather, facts. */
@@ -32,6 +33,7 @@ final class Situation {
   private WeatherSeries weather = NEW_YORK;
   private int everyDays;
   private CallRules rules = CallRules.standard();
+  private SeasonsAsked seasons = SeasonsAsked.USUAL;
   private Circumstances facts = Circumstances.NONE;
   private final List<LogEntry> log = new ArrayList<>();
 
@@ -109,6 +111,14 @@ final class Situation {
     weather = CallExamples.changed(weather, quantity, from, to, value);
   }
 
+  /** A forecast of the days from tomorrow on. */
+  Situation forecast(WeatherForecast.Day... days) {
+    seasons =
+        new SeasonsAsked(
+            SeasonsAsked.USUAL_COUNT, 1, new WeatherForecast(on.plusDays(1), List.of(days)));
+    return this;
+  }
+
   Situation facts(Circumstances known) {
     facts = known;
     return this;
@@ -127,7 +137,7 @@ final class Situation {
         lawn,
         new SiteClimate(weather, lawn.site()),
         log,
-        new Asked(on, rules, Units.METRIC, facts));
+        new Asked(on, rules, Units.METRIC, facts, seasons));
   }
 
   private Lawn lawn() {

@@ -27,7 +27,7 @@ class SituationEdgesTest {
     assertThat(frosty.choice()).isEqualTo(Choice.LEAVE_ALONE);
     assertThat(frosty.sentence()).contains("Wait with the one low cut", "frost", "look again");
     assertThat(frosty.reasons().get(0).ruleId()).isEqualTo("green-up");
-    assertThat(frosty.reasons().get(0).headline()).contains("Frost in 100 %");
+    assertThat(frosty.reasons().get(0).headline()).isEqualTo("Frost in all possible seasons");
     assertThat(frosty.wouldChange())
         .anyMatch(text -> text.contains("only the tips"))
         .anyMatch(text -> text.contains("Once frost is past"));
