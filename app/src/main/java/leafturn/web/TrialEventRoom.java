@@ -5,6 +5,7 @@ import com.fasterxml.jackson.databind.ObjectMapper;
 import com.fasterxml.jackson.databind.node.ObjectNode;
 import io.javalin.http.Context;
 import java.time.LocalDate;
+import java.time.ZoneOffset;
 import java.util.List;
 import java.util.Map;
 import java.util.UUID;
@@ -18,7 +19,9 @@ import leafturn.records.book.StaleSheetException;
 import leafturn.records.people.Visitor;
 import leafturn.records.sheet.Kind;
 import leafturn.records.sheet.TrialEventSheet;
+import leafturn.records.sheet.TrialPast;
 import leafturn.records.sheet.TrialSheet;
+import leafturn.records.trial.BookPlan;
 import leafturn.records.trial.TrialShelf;
 import leafturn.reports.DayWords;
 import leafturn.trials.observation.ObservedPlot;
@@ -40,7 +43,8 @@ final class TrialEventRoom implements Room {
   }
 
   /** A trial and, where one is changed, an event of it. */
-  private record Asked(Sheet<TrialSheet> trial, @Nullable Sheet<TrialEventSheet> event) {
+  private record Asked(
+      Sheet<TrialSheet> trial, TrialPast past, @Nullable Sheet<TrialEventSheet> event) {
     String address() {
       String events = "/trials/" + trial.id() + "/events";
       return event == null ? events : events + "/" + event.id();
@@ -52,9 +56,10 @@ final class TrialEventRoom implements Room {
       return EventForm.shape(
           desk.grounds().of(asked.trial().content()).plots().stream()
               .map(ObservedPlot::code)
-              .toList());
+              .toList(),
+          BookPlan.rules(asked.trial().content().with(asked.past())));
     } catch (InputException none) {
-      return EventForm.shape(List.of());
+      return EventForm.shape(List.of(), List.of());
     }
   }
 
@@ -167,7 +172,7 @@ final class TrialEventRoom implements Room {
                           .find(Kind.TRIAL_EVENT, wanted)
                           .filter(found -> found.content().trial().equals(trial.id()))
                           .orElseThrow(Refusal::notFound);
-              return new Asked(trial, event);
+              return new Asked(trial, shelf.past(trial, ZoneOffset.UTC), event);
             });
   }
 

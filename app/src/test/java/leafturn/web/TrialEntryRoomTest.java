@@ -16,6 +16,7 @@ import leafturn.records.sheet.Kind;
 import leafturn.records.sheet.TrialEventSheet;
 import leafturn.records.sheet.TrialPast;
 import leafturn.records.sheet.TrialReadingsSheet;
+import leafturn.records.trial.BookPlan;
 import leafturn.records.trial.TrialPackageFile;
 import org.junit.jupiter.api.Test;
 
@@ -135,6 +136,23 @@ class TrialEntryRoomTest extends TwoYardsSite {
 
   private void keep(String path, Map<String, String> event) {
     assertThat(yards.post(adviser, path, event).statusCode()).isEqualTo(303);
+  }
+
+  @Test
+  void theRulesOfTheFrozenPlanAreOfferedAsReasons() {
+    Map<String, String> fields = new LinkedHashMap<>(yards.plan());
+    fields.put("exclusions", "Dog urine on more than a tenth of a plot");
+    String trial = yards.planned(fields);
+    yards.post(adviser, trial + "/freeze", Map.of());
+    assertThat(BookPlan.rules(yards.trial(trial).content()))
+        .containsExactly("Dog urine on more than a tenth of a plot");
+    assertThat(adviser.get(trial + "/events").body())
+        .contains(
+            "list=\"f-exclusion-why-offered\"",
+            "<datalist id=\"f-exclusion-why-offered\"",
+            ">rule 1</option>",
+            "rule 1: Dog urine on more",
+            "Another reason stays possible");
   }
 
   @Test

@@ -152,7 +152,8 @@ public final class ReadingImport {
     Outcome outcome = ground.outcome(given.outcome()).orElse(null);
     ObservedPlot plot = ground.plot(given.plot()).orElse(null);
     if (outcome == null) {
-      look.faults.add(row, of, ground.noOutcome(given.outcome()));
+      Column named = look.reading.column(ReadingColumns.OUTCOME).orElse(of);
+      look.faults.add(row, named, ground.noOutcome(given.outcome()));
     } else if (plot == null) {
       look.faults.add(row, LaboratoryTable.plotHeading(laboratory), ground.noPlot(given.plot()));
     } else if (given.date().isAfter(today)) {

@@ -42,6 +42,17 @@ public final class BookPlan {
   }
 
   /**
+   * The rules for leaving out, as they were frozen.
+   *
+   * @param trial with its past, where that is known
+   * @throws leafturn.records.InputException with every fault of its plan
+   */
+  public static List<String> rules(TrialSheet trial) {
+    TrialPast past = Objects.requireNonNullElse(trial.past(), TrialPast.UNKNOWN);
+    return new FrozenPlan(past, of(trial)).exclusions();
+  }
+
+  /**
    * SHA-256 of the plan as it stands, in its canonical form.
    *
    * @throws leafturn.records.InputException with every fault it has

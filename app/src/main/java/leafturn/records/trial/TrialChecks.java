@@ -70,10 +70,17 @@ public final class TrialChecks {
   List<Remark> remarksBesideFindings() {
     List<Remark> design = design();
     ExperimentalUnits units = units();
-    if (over && units.isWarnedOfByTests()) {
+    boolean told = units.isWarnedOfByTests() || units.judgesTreatments() && leavesOutAnything();
+    if (over && told) {
       design.removeAll(units.remarks(readings.size()));
     }
     return remarks(design, null);
+  }
+
+  /** Then the units of the layout are more than those that the tests rest on. */
+  private boolean leavesOutAnything() {
+    return of(ground.plan().primary())
+        .anyMatch(each -> events.stream().anyMatch(event -> TrialValues.leavesOut(event, each)));
   }
 
   private List<Remark> remarks(List<Remark> remarks, @Nullable LocalDate ended) {

@@ -209,6 +209,9 @@ final class TrialHindsight {
 
   /** Whether a reason names a rule by its number or by its words. */
   static boolean isRule(String why, List<String> rules) {
+    if (rules.stream().anyMatch(rule -> rule.strip().equalsIgnoreCase(why.strip()))) {
+      return true;
+    }
     Matcher numbered = NUMBERED_RULE.matcher(why);
     if (numbered.find()) {
       int number = Integer.parseInt(numbered.group(1));

@@ -164,8 +164,8 @@ public final class TrialShelf {
   }
 
   /**
-   * When readings were entered. Those that came into the book on the day a frozen trial came with
-   * them were entered elsewhere; of them is known what the trial brought with it.
+   * When readings were entered. Those that came into the book together with a frozen trial were
+   * entered elsewhere; of them is known what the trial brought with it.
    */
   private List<TrialPast.Entered> entered(List<Sheet<TrialSheet>> history, ZoneId zone) {
     List<TrialPast.Entered> entered = new ArrayList<>();
@@ -175,10 +175,9 @@ public final class TrialShelf {
       entered.addAll(brought.entered());
     }
     boolean cameFrozen = cameFrozen(first.id());
-    LocalDate came = LocalDate.ofInstant(first.writtenAt(), zone);
     for (Sheet<TrialReadingsSheet> sheet : readingSheets(first.id())) {
       LocalDate on = LocalDate.ofInstant(sheet.writtenAt(), zone);
-      if (!cameFrozen || !on.equals(came)) {
+      if (!cameFrozen || sheet.writtenAt().isAfter(first.writtenAt())) {
         addEntered(sheet.content().readings(), on, entered);
       }
     }

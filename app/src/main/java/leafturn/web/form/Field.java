@@ -15,7 +15,8 @@ import org.jspecify.annotations.Nullable;
  * @param measure what a number measures, or null
  * @param unit unit of a number that is the same for everyone; may be empty
  * @param hint what to enter, or which default stands in and why; may be empty
- * @param choices what can be chosen, for {@link Type#ONE_OF} and {@link Type#SOME_OF}
+ * @param choices what can be chosen, for {@link Type#ONE_OF} and {@link Type#SOME_OF}; what is
+ *     offered, for {@link Type#TEXT}
  * @param required true when it cannot be left empty
  */
 public record Field(
@@ -67,6 +68,11 @@ public record Field(
   /** A line of text. */
   public static Field text(String path, String label) {
     return of(path, label, Type.TEXT);
+  }
+
+  /** A line of text, for which some are offered. */
+  public static Field text(String path, String label, List<Choice> offered) {
+    return new Field(path, label, Type.TEXT, null, "", "", offered, false);
   }
 
   /** Several lines of text. */

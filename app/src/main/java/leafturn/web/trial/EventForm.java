@@ -1,6 +1,8 @@
 package leafturn.web.trial;
 
 import java.util.List;
+import java.util.stream.Collectors;
+import java.util.stream.IntStream;
 import java.util.stream.Stream;
 import leafturn.quantity.Measure;
 import leafturn.records.sheet.TrialEventSheet;
@@ -18,9 +20,10 @@ public final class EventForm {
    * The fields.
    *
    * @param plots codes of the plots
+   * @param rules for leaving out, of the frozen plan
    */
-  public static FormShape shape(List<String> plots) {
-    return new FormShape(List.of(what(plots), mowing(), decision()));
+  public static FormShape shape(List<String> plots, List<String> rules) {
+    return new FormShape(List.of(what(plots), mowing(), decision(rules)));
   }
 
   private static Group what(List<String> plots) {
@@ -52,7 +55,15 @@ public final class EventForm {
             Field.number("mown.collectedHeightMm", "Height, clippings collected", Measure.HEIGHT)));
   }
 
-  private static Group decision() {
+  private static Group decision(List<String> rules) {
+    List<Choice> offered =
+        IntStream.range(0, rules.size())
+            .mapToObj(i -> new Choice(rules.get(i), "rule " + (i + 1)))
+            .toList();
+    String named =
+        IntStream.range(0, rules.size())
+            .mapToObj(i -> "rule %d: %s".formatted(i + 1, rules.get(i)))
+            .collect(Collectors.joining("; "));
     return new Group(
         "For a mishap: do its plots stay in?",
         "Decide before anybody looks at the results, by the rules of the plan, named by number (rule"
@@ -63,7 +74,12 @@ public final class EventForm {
                 "From that day on its plots are",
                 List.of(new Choice("true", "left out"), new Choice("false", "kept in"))),
             yesOrNo("exclusion.blind", "Decided without knowing arms and results"),
-            Field.text("exclusion.why", "By which rule, or why")));
+            Field.text("exclusion.why", "By which rule, or why", offered)
+                .hint(
+                    named.isEmpty()
+                        ? "The frozen plan has no rules; findings tell the reason as one that is none."
+                        : "Choose one of the frozen plan (%s). Another reason stays possible; findings tell that it is no rule."
+                            .formatted(named))));
   }
 
   private static Field yesOrNo(String path, String label) {

@@ -103,7 +103,8 @@ class ReadingImportTest {
         .satisfiesExactly(
             each -> assertThat(each).contains("line 2", "value", "is no number"),
             each -> assertThat(each).contains("line 3, column A / plot", "no plot of the layout"),
-            each -> assertThat(each).contains("line 4", "no outcome of the plan"),
+            each ->
+                assertThat(each).contains("line 4, column C / outcome", "no outcome of the plan"),
             each ->
                 assertThat(each)
                     .contains("line 5, column E / unit", "unit of soil_potassium is missing"),

@@ -287,6 +287,8 @@ class TrialPlanFileTest {
                   ((ArrayNode) plan.get("allowedLayouts"))
                       .set(0, plan.get("allowedLayouts").get(1));
                 }))
-        .anySatisfy(fault -> assertThat(fault).contains("layout 2 stands in the list already"));
+        .anySatisfy(
+            fault ->
+                assertThat(fault).contains("layout 2 stands in the list already, as layout 1"));
   }
 }

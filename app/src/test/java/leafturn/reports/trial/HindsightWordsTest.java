@@ -91,6 +91,20 @@ class HindsightWordsTest {
         .contains("not taken as blind: 1 of its readings stood in the book.");
   }
 
+  /**
+   * The tests tell their own degrees of freedom; those of the whole layout stand not beside them.
+   */
+  @Test
+  void degreesOfFreedomAreThoseOfTheUnitsThatAreLeft() throws IOException {
+    TrialEventSheet event = leftOut(DOG, "Rule 2: dog urine");
+    assertThat(StandingWordsTest.document(leavingOut(event, TrialPast.UNKNOWN)))
+        .doesNotContain("Treatments are judged on");
+    TrialSheet trial = trial();
+    List<Reading> readings = StandingWordsTest.readings(trial, false);
+    assertThat(StandingWordsTest.document(findings(trial, readings, List.of(), TrialPast.UNKNOWN)))
+        .contains("Treatments are judged on");
+  }
+
   @Test
   void readingsTakenBackWithResultsInSightStandBesideTheHeadline() throws IOException {
     TrialSheet trial = trial();

@@ -137,7 +137,11 @@ final class ArrangementCheck {
     for (int i = 0; i < layouts.size() && findings.isEmpty(); i++) {
       layout(i, layouts.get(i), layouts.get(0).size());
       if (!seen.add(layouts.get(i))) {
-        add("allowedLayouts", "layout %d stands in the list already; keep one of them.", i + 1);
+        add(
+            "allowedLayouts",
+            "layout %d stands in the list already, as layout %d; keep one of them.",
+            i + 1,
+            layouts.indexOf(layouts.get(i)) + 1);
       }
     }
   }

@@ -76,6 +76,6 @@ class BelowDetectionClosedFormTest {
     TrialTable table = ReferenceCase.table("arm,y\na,<1\na,<1\na,<1\nb,2.1\nb,3.4\nb,2.6\nb,4.2\n");
     assertThatThrownBy(() -> CensoredAnalysis.of(table, oneWay().model()))
         .isInstanceOf(TrialFaultException.class)
-        .hasMessageContaining("has no lower bound");
+        .hasMessageContaining("in arm a lie below detection, so its mean has no lower bound");
   }
 }

@@ -1,7 +1,10 @@
 package leafturn.trials.analysis.censored;
 
+import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.List;
+import java.util.stream.IntStream;
+import leafturn.trials.analysis.data.Factor;
 import leafturn.trials.analysis.data.ModelFrame;
 import leafturn.trials.analysis.data.TrialFaultException;
 import leafturn.trials.analysis.fixed.Coding;
@@ -48,11 +51,30 @@ public record CensoredFit(
     for (int k = 0; k < basis.rank(); k++) {
       if (!(errors[k] < BOUNDLESS * regression.scale())) {
         throw new TrialFaultException(
-            "All values of %s in a group lie below detection, so its mean has no lower bound; compare the proportions above the limit, or leave that group out."
-                .formatted(frame.response().name()));
+            "All values of %s in %s lie below detection, so its mean has no lower bound; compare the proportions above the limit, or leave that group out."
+                .formatted(frame.response().name(), whollyBelow(model, frame)));
       }
     }
     return new CensoredFit(model, frame, columns, basis, regression);
+  }
+
+  /** The groups of which nothing lies above its limit: of one factor, or of all together. */
+  private static String whollyBelow(TrialModel model, ModelFrame frame) {
+    List<String> named = new ArrayList<>();
+    for (String name : model.factors()) {
+      Factor factor = frame.factor(name);
+      for (int level = 0; level < factor.levels().size(); level++) {
+        int own = level;
+        boolean below =
+            IntStream.range(0, frame.rows())
+                .filter(row -> factor.codes()[row] == own)
+                .allMatch(row -> frame.response().belowDetection()[row]);
+        if (below) {
+          named.add("%s %s".formatted(name, factor.levels().get(level)));
+        }
+      }
+    }
+    return named.isEmpty() ? "a group of several factors" : String.join(" and ", named);
   }
 
   @Override
