@@ -29,8 +29,13 @@ public final class TrialMapFile {
    */
   public static String alone(LaidLawn lawn, TrialMap.Look look, double roomPx) {
     double full = OutlineFormat.SHEET.mostHeightPx;
-    double most = roomPx < LEAST_SHEET_PX ? full : Math.min(full, roomPx);
+    double most = !hasRoom(roomPx) ? full : Math.min(full, roomPx);
     return standing(TrialMap.draw(lawn, OutlineFormat.SHEET, most, look));
+  }
+
+  /** Whether a sheet has room enough for a map. */
+  public static boolean hasRoom(double roomPx) {
+    return roomPx >= LEAST_SHEET_PX;
   }
 
   /** The same without cores, as one of several beside each other on a sheet: two, or three. */

@@ -3,6 +3,7 @@ package leafturn.reports.trial;
 import static leafturn.reports.paper.Paper.escaped;
 
 import java.time.format.TextStyle;
+import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
 import java.util.stream.Stream;
@@ -36,6 +37,9 @@ public final class LayoutPaper {
   private final TapeWords tapes;
   private final StringBuilder body = new StringBuilder();
 
+  /** Paragraphs and items of the first sheet. */
+  private final List<String> inFront = new ArrayList<>();
+
   private LayoutPaper(TrialLayout layout, Units units) {
     this.layout = layout;
     this.units = units;
@@ -46,7 +50,9 @@ public final class LayoutPaper {
   public static Paper of(TrialLayout layout, Units units) {
     LayoutPaper paper = new LayoutPaper(layout, units);
     paper.front();
-    layout.lawns().forEach(paper::lawn);
+    boolean listed = paper.plots() <= MOST_IN_FRONT;
+    paper.lawn(layout.lawns().get(0), !listed);
+    layout.lawns().stream().skip(1).forEach(lawn -> paper.lawn(lawn, false));
     return Paper.of(layout.plan().name() + ": layout", "", paper.body.toString());
   }
 
@@ -71,6 +77,10 @@ public final class LayoutPaper {
     if (rows.size() <= MOST_IN_FRONT) {
       body.append("<h2>Plots</h2>").append(PaperTable.of(plotColumns(), rows));
     }
+  }
+
+  private int plots() {
+    return layout.lawns().stream().mapToInt(lawn -> lawn.plots().size()).sum();
   }
 
   private List<String> plotColumns() {
@@ -132,20 +142,15 @@ public final class LayoutPaper {
     return share == 0 ? "none" : DisplayNumber.plain(share) + " times the usual";
   }
 
-  private void lawn(LaidLawn lawn) {
-    body.append("<div class=\"new-sheet\"><h2>")
-        .append(escaped(lawn.lawn().name()))
-        .append("</h2><figure>");
-    TrialMap.Look look = new TrialMap.Look(layout.plan().treatments().names(), List.of(), units);
+  /**
+   * A lawn on a sheet of its own; one that takes several begins on the first sheet where there is
+   * room for its map.
+   *
+   * @param mayBeginInFront whether it may begin there
+   */
+  private void lawn(LaidLawn lawn, boolean mayBeginInFront) {
     List<String> notes = lawn.notes().stream().map(tapes::sentence).toList();
-    double roomPx =
-        SheetRoom.titled()
-            .paragraphs(notes)
-            .table(lawn.plots().size())
-            .table(lawn.dropped().size())
-            .table(lawn.pegs().size())
-            .leftPx();
-    body.append(TrialMapFile.alone(lawn, look, roomPx)).append("</figure>");
+    map(lawn, notes, mayBeginInFront);
     notes.forEach(this::paragraph);
     body.append("<h3>Plots</h3>");
     body.append(
@@ -172,6 +177,25 @@ public final class LayoutPaper {
                             peg.at().side()))
                 .toList()));
     body.append("</div>");
+  }
+
+  private void map(LaidLawn lawn, List<String> notes, boolean mayBeginInFront) {
+    TrialMap.Look look = new TrialMap.Look(layout.plan().treatments().names(), List.of(), units);
+    double ownPx =
+        SheetRoom.titled()
+            .paragraphs(notes)
+            .table(lawn.plots().size())
+            .table(lawn.dropped().size())
+            .table(lawn.pegs().size())
+            .leftPx();
+    double frontPx = SheetRoom.titled().paragraphs(inFront).heads(3).leftPx();
+    boolean begins =
+        mayBeginInFront && !TrialMapFile.hasRoom(ownPx) && TrialMapFile.hasRoom(frontPx);
+    body.append(begins ? "<div><h2>" : "<div class=\"new-sheet\"><h2>")
+        .append(escaped(lawn.lawn().name()))
+        .append("</h2><figure>")
+        .append(TrialMapFile.alone(lawn, look, begins ? frontPx : ownPx))
+        .append("</figure>");
   }
 
   private void dropped(List<DroppedPlot> plots) {
@@ -202,10 +226,12 @@ public final class LayoutPaper {
   }
 
   private void paragraph(String words) {
+    inFront.add(words);
     body.append("<p>").append(escaped(words)).append("</p>");
   }
 
   private void item(String words) {
+    inFront.add(words);
     body.append("<li>").append(escaped(words)).append("</li>");
   }
 }

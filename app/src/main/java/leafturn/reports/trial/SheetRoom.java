@@ -44,6 +44,12 @@ final class SheetRoom {
     return this;
   }
 
+  /** Heads that stand alone. */
+  SheetRoom heads(int count) {
+    takenPx += count * HEAD_PX;
+    return this;
+  }
+
   /** A table of one-line rows below a head of its own. */
   SheetRoom table(int rows) {
     takenPx += rows == 0 ? 0 : HEAD_PX + ROW_PX * (rows + 1) + AFTER_TABLE_PX;

@@ -70,6 +70,28 @@ class TrialSheetsTest {
     }
   }
 
+  /** A lawn whose plots take several sheets begins below what is kept the same. */
+  @Test
+  void theFirstSheetOfManyPlotsHoldsTheirMap() throws IOException {
+    String arms =
+        IntStream.rangeClosed(1, 6)
+            .mapToObj("{\"name\": \"rate %d\", \"clippings\": \"returned\"}"::formatted)
+            .collect(Collectors.joining(", "));
+    String plan =
+        PLAN.formatted(
+                "{\"name\": \"Long meadow\", \"outline\": \"60 x 40\", \"mower\": {\"deckWidthMm\": 530, \"discharge\": \"rear\"}}")
+            .replace("split-yard", "randomised-block")
+            .replaceFirst(
+                "\"sides\": \"coin\"",
+                "\"blocks\": 6, \"plots\": {\"passes\": 3, \"guardPasses\": 1, \"lengthM\": 3}")
+            .replaceFirst("(?s)\"arms\": \\[.*?\\],", "\"arms\": [" + arms + "],");
+    TrialLayout many = TrialLayout.of(TrialPlanFile.read(new SourceText("plan", plan)));
+    assertThat(many.plots()).hasSize(36);
+    List<String> sheets = sheets(LayoutPaper.of(many, Units.METRIC));
+    assertThat(sheets.get(0))
+        .contains("What is kept the same", "Long meadow", "Passes run towards");
+  }
+
   @Test
   void eachDateHasItsTableAndItsMapsOnOneSheet() throws IOException {
     List<String> sheets = sheets(FieldSheets.of(layout(), Units.METRIC));
