@@ -106,6 +106,19 @@ class HindsightWordsTest {
   }
 
   @Test
+  void whatAPackageSaysOfItsFreezingIsToldAsThat() throws IOException {
+    TrialSheet trial = trial();
+    List<Reading> readings = StandingWordsTest.readings(trial, false);
+    for (boolean brought : List.of(true, false)) {
+      BookFindings.Basis basis =
+          new BookFindings.Basis(trial, List.of(), readings, true, ZoneOffset.UTC, brought);
+      String words = StandingWordsTest.document(BookFindings.of(basis));
+      assertThat(words.contains("this book did not see it")).isEqualTo(brought);
+      assertThat(words.contains("fixed beforehand")).isEqualTo(!brought);
+    }
+  }
+
+  @Test
   void readingsTakenBackWithResultsInSightStandBesideTheHeadline() throws IOException {
     TrialSheet trial = trial();
     List<Reading> all = StandingWordsTest.readings(trial, false);

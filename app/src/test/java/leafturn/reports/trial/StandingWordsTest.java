@@ -150,19 +150,6 @@ class StandingWordsTest {
   }
 
   @Test
-  void whatAPackageSaysOfItsFreezingIsToldAsThat() throws IOException {
-    TrialSheet trial = trial(plan(0.5), plan(0.5), "2026-03-01");
-    List<Reading> readings = readings(trial, false);
-    for (boolean brought : List.of(true, false)) {
-      BookFindings.Basis basis =
-          new BookFindings.Basis(trial, List.of(), readings, true, ZoneOffset.UTC, brought);
-      String words = document(BookFindings.of(basis));
-      assertThat(words.contains("this book did not see it")).isEqualTo(brought);
-      assertThat(words.contains("fixed beforehand")).isEqualTo(!brought);
-    }
-  }
-
-  @Test
   void aPlanFrozenAfterItsLastPlannedDayIsToldAsSuch() throws IOException {
     TrialSheet late = trial(plan(0.5), plan(0.5), "2027-03-01");
     assertThat(BookPlan.isFrozenLate(late, ZoneOffset.UTC)).isTrue();

@@ -118,15 +118,6 @@ class MistakesTest {
             List.of(2, 3));
     assertThat(DateRole.remarks(table, random.model()))
         .isEqualTo(DateRole.remarks(random.model(), "date"));
-    TrialTable wrong =
-        new TrialTable(
-            List.of("quality", "practice", "date"),
-            List.of(
-                List.of("6", "returned", "2026-05-04"), List.of("5", "collected", "2026-13-01")),
-            List.of(2, 3));
-    assertThat(sentences(DateRole.remarks(wrong, random.model()), Weight.REFUSED))
-        .containsExactly(
-            "Line 3: date is '2026-13-01', which is no date of the calendar as the others of the column are; write dates as 2026-05-31.");
   }
 
   private static Reading potassium(@Nullable String sample) {
