@@ -1,16 +1,23 @@
 package leafturn.advice.call;
 
 import java.util.ArrayList;
+import java.util.Collections;
 import java.util.Comparator;
 import java.util.EnumSet;
 import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Set;
+import java.util.stream.IntStream;
 import leafturn.advice.call.Plan.PlannedCut;
 
 /** Says which rules a plan breaks. */
 final class Judgement {
+  /**
+   * So long after the last safe day a few dry hours are no longer worth it, days; our judgement.
+   */
+  private static final int LATE_DAYS = 3;
+
   private final Prospect prospect;
   private final CallRules rules;
   private final Known known;
@@ -83,8 +90,18 @@ final class Judgement {
       return;
     }
     double taken = plan.largestTakenFraction(prospect);
-    add(taken > prospect.thirdAndTolerance(), CallRule.ONE_THIRD, broken);
+    boolean late = plan.inSteps() && missesSafeVisit(plan.day());
+    add(taken > prospect.thirdAndTolerance() || late, CallRule.ONE_THIRD, broken);
     add(taken > rules.threshold(CallRule.HALF), CallRule.HALF, broken);
+  }
+
+  /** True of a day long after the last safe one, where somebody could come and mow before. */
+  private boolean missesSafeVisit(int day) {
+    int lastSafe = due.lastSafeDay();
+    return day > lastSafe + LATE_DAYS
+        && IntStream.rangeClosed(0, lastSafe)
+            .mapToObj(each -> ofDay.computeIfAbsent(each, this::onDay))
+            .anyMatch(broken -> Collections.disjoint(broken, Weighing.NEVER_MOWN));
   }
 
   /** What lies on the turf afterwards. */

@@ -13,6 +13,7 @@ import leafturn.model.lawn.LogEntry;
 import leafturn.model.lawn.SiteClimate;
 import leafturn.model.weather.WeatherSeries;
 import leafturn.model.weather.WeatherSeries.Quantity;
+import leafturn.quantity.Units;
 import org.junit.jupiter.api.Test;
 
 /** Which answer follows from which state of a tall fescue lawn cut to 76 mm, and why. */
@@ -93,6 +94,22 @@ class MowingCallTest {
             "Wait for the dry hours of today, about %d to %d, then mow and return the clippings.",
             today.from(), today.to());
     assertThat(today.words()).contains("wet with rain until about " + today.from());
+  }
+
+  @Test
+  void aSafeVisitIsNotLetGoForDaysOfGrowthOnlyBecauseItIsWet() {
+    SiteClimate climate =
+        new SiteClimate(today(Quantity.RAIN_MM, 20), CallExamples.fescue().site());
+    for (double heightMm = 96; heightMm <= 112; heightMm += 4) {
+      Visits visits = Visits.on(ON, ON.plusDays(7), ON.plusDays(14));
+      Asked asked =
+          new Asked(ON, CallRules.standard(), Units.METRIC, Circumstances.NONE.withVisits(visits));
+      Call call =
+          MowingCall.of(
+              CallExamples.fescue(), climate, CallExamples.standingAt(ON, heightMm), asked);
+      assertThat(call.mowOn()).as("%s mm", heightMm).isEqualTo(ON);
+      assertThat(call.choice()).isEqualTo(Choice.MOW_AND_COLLECT);
+    }
   }
 
   @Test
