@@ -6,6 +6,7 @@ import java.util.HashMap;
 import java.util.List;
 import java.util.Locale;
 import java.util.Map;
+import java.util.function.Consumer;
 import java.util.function.Function;
 import java.util.regex.Pattern;
 import leafturn.records.FaultUnits;
@@ -98,9 +99,9 @@ final class RowDocument {
   }
 
   /** Tells what a reader finds wrong with the cells there are, not what is missing. */
-  void check(Function<SourceText, ?> reader) {
+  void check(Consumer<SourceText> reader) {
     try {
-      reader.apply(new SourceText(name, json.toString()));
+      reader.accept(new SourceText(name, json.toString()));
     } catch (InputException e) {
       e.faultsByField().stream().filter(this::isOfACell).forEach(this::tell);
     }

@@ -74,8 +74,10 @@ public record Property(
    */
   public Optional<String> oppositeSeasons(WeatherStation record) {
     Double there = record.latitudeDeg();
-    boolean same =
-        there == null || there * latitudeDeg >= 0 || Math.abs(there - latitudeDeg) <= TROPICS_DEG;
+    if (there == null) {
+      return Optional.empty();
+    }
+    boolean same = there * latitudeDeg >= 0 || Math.abs(there - latitudeDeg) <= TROPICS_DEG;
     return same
         ? Optional.empty()
         : Optional.of(
