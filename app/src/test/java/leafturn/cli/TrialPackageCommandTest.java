@@ -109,7 +109,8 @@ class TrialPackageCommandTest {
     Files.writeString(
         german, "plot,date,outcome,value,unit\nB1-1,2026-04-20,soil_potassium,\"1,234\",mg/kg\n");
     Ran quoted = run("trial", "package", PLAN, german.toString(), at("m.zip"));
-    assertThat(quoted.err()).contains("has a decimal comma");
+    assertThat(quoted.err())
+        .contains("write 1234 if it parts thousands, 1.234 if it is a decimal comma");
   }
 
   /** The readings of the example with each line changed. */
