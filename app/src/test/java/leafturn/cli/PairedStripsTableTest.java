@@ -3,8 +3,6 @@ package leafturn.cli;
 import static org.assertj.core.api.Assertions.assertThat;
 
 import java.io.IOException;
-import java.io.PrintWriter;
-import java.io.StringWriter;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.Locale;
@@ -51,20 +49,7 @@ class PairedStripsTableTest {
           String.format(
               Locale.ROOT, "%s,%d,%s,%.1f%n", plot.code(), pair, plot.unit().arm(), 6 + effect));
     }
-    Path report = folder.resolve("findings.html");
-    StringWriter err = new StringWriter();
-    int code =
-        new LeafturnCommand(new PrintWriter(new StringWriter()), new PrintWriter(err))
-            .run(
-                "trial",
-                "analyse",
-                Files.writeString(folder.resolve("data.csv"), csv).toString(),
-                Files.writeString(folder.resolve("model.json"), MODEL.formatted(trial)).toString(),
-                "--plan",
-                plan.toString(),
-                "--report",
-                report.toString());
-    return code == 0 ? Files.readString(report) : code + " " + err;
+    return AnalysedTable.findings(folder, plan, csv, MODEL.formatted(trial));
   }
 
   /**
