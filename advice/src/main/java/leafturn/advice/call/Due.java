@@ -17,10 +17,23 @@ final class Due {
 
   /**
    * True when a cut is due on a day: by the programme, or because on the next day of mowing more
-   * than a third may come off.
+   * than a third may come off; today also where the cut that is due tomorrow would be a wet one.
    */
   boolean on(int day) {
-    return lastSafe(day) || prospect.inMost(season -> on(prospect.seasons().get(season), day));
+    return lastSafe(day) || inMost(day) || (day == 0 && beforeWet());
+  }
+
+  private boolean inMost(int day) {
+    return prospect.inMost(season -> on(prospect.seasons().get(season), day));
+  }
+
+  private boolean beforeWet() {
+    return !prospect.known().newlySeeded()
+        && prospect.visit(0)
+        && prospect.visit(1)
+        && !prospect.wet(0)
+        && prospect.wet(1)
+        && inMost(1);
   }
 
   /** True on a safe visit after which the next one comes when it is no longer safe. */

@@ -50,6 +50,16 @@ class VisitsAndWaterTest {
   }
 
   @Test
+  void nobodyIsSentIntoTomorrowsRainForADayOfGrowth() {
+    for (int nowMm = 73; nowMm <= 77; nowMm++) {
+      Situation may = Situation.of(Species.KENTUCKY_BLUEGRASS, 64, 5, 20).mown(5, nowMm);
+      Call call = may.dry(5, 5, 9, 21).forecast(rain(25), rain(25), rain(25), rain(25)).call();
+      assertThat(call.mowOn()).as("%d mm", nowMm).isNotEqualTo(may.on().plusDays(1));
+      assertThat(call.sentence()).doesNotContain("wet clippings");
+    }
+  }
+
+  @Test
   void restingGrassWaitsForRainThatIsLikely() {
     Situation july =
         Situation.of(Species.KENTUCKY_BLUEGRASS, 64, 7, 18).mown(17, 66).dry(30, 0, 22, 33);

@@ -5,6 +5,7 @@ import java.util.Optional;
 import leafturn.records.Faults;
 import leafturn.records.NearestName;
 import leafturn.records.book.Sheet;
+import leafturn.records.sheet.Property;
 import leafturn.records.sheet.WeatherStation;
 import leafturn.records.table.Table;
 
@@ -33,11 +34,27 @@ record NamedStations(List<Sheet<WeatherStation>> all, Findings faults) {
                     .formatted(Faults.quoted(name), advice(name))));
   }
 
-  /** A property that names no station takes the only one there is. */
+  /** A property that names no station takes the only one there is, of its hemisphere. */
   void theOnlyOne(Table.Row row, RowDocument document) {
     if (faults.text(row, PropertyColumns.STATION).isEmpty() && all.size() == 1) {
-      document.put("station", all.get(0).id());
+      double latitude = document.json().path("latitudeDeg").asDouble();
+      if (!Property.hasOppositeSeasons(latitude, all.get(0).content())) {
+        document.put("station", all.get(0).id());
+      }
     }
+  }
+
+  /** Tells that a property named a station of the other hemisphere. */
+  void check(Table.Row row, Property property) {
+    all.stream()
+        .filter(station -> station.id().equals(property.station()))
+        .flatMap(station -> property.oppositeSeasons(station.content()).stream())
+        .forEach(
+            sentence ->
+                faults.add(
+                    row,
+                    PropertyColumns.STATION,
+                    sentence + " Name another station, or empty the cell."));
   }
 
   private String advice(String name) {

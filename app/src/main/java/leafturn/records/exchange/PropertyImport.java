@@ -117,6 +117,7 @@ public final class PropertyImport {
     if (property == null) {
       return null;
     }
+    stations.check(row, property);
     String id = Arrivals.idOf("property " + address);
     if (taken(row, id)) {
       return null;

@@ -70,13 +70,22 @@ final class VisitHeights {
   List<String> notes(LocalDate on) {
     return visits.stream()
         .map(VisitSheet::day)
-        .filter(day -> mown.contains(day) && !measured.contains(day))
         .filter(day -> !day.isAfter(on) && day.isAfter(on.minusDays(TOLD_DAYS)))
         .distinct()
-        .map(
-            day ->
-                "The heights of the visit on %s are left aside: the grass was mown that day, and nobody knows which came first. Log the height before the cut with the mowing."
-                    .formatted(Dates.words(day)))
+        .flatMap(day -> why(day).stream())
         .toList();
+  }
+
+  private Optional<String> why(LocalDate day) {
+    if (firstEntry.filter(day::isBefore).isPresent()) {
+      return Optional.of(
+          "The heights of the visit on %s are left aside: the log begins later, and nobody knows what was mown before it. Log a mowing before that day, too."
+              .formatted(Dates.words(day)));
+    }
+    return mown.contains(day) && !measured.contains(day)
+        ? Optional.of(
+            "The heights of the visit on %s are left aside: the grass was mown that day, and nobody knows which came first. Log the height before the cut with the mowing."
+                .formatted(Dates.words(day)))
+        : Optional.empty();
   }
 }

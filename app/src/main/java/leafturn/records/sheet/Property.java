@@ -74,16 +74,18 @@ public record Property(
    */
   public Optional<String> oppositeSeasons(WeatherStation record) {
     Double there = record.latitudeDeg();
-    if (there == null) {
-      return Optional.empty();
-    }
-    boolean same = there * latitudeDeg >= 0 || Math.abs(there - latitudeDeg) <= TROPICS_DEG;
-    return same
+    return there == null || !hasOppositeSeasons(latitudeDeg, record)
         ? Optional.empty()
         : Optional.of(
             "the record of %s comes from latitude %s, the property lies at latitude %s, in the other"
                     .formatted(record.name(), Numbers.plain(there), Numbers.plain(latitudeDeg))
                 + " hemisphere: its summer is winter there, so no advice would hold.");
+  }
+
+  /** Whether a record comes from the other side of the equator than a latitude, °, well apart. */
+  public static boolean hasOppositeSeasons(double latitudeDeg, WeatherStation record) {
+    Double there = record.latitudeDeg();
+    return there != null && there * latitudeDeg < 0 && Math.abs(there - latitudeDeg) > TROPICS_DEG;
   }
 
   static Property read(JsonObject json) {

@@ -41,7 +41,8 @@ final class ImportBook implements AutoCloseable {
               Kind.STATION,
               STATION,
               Kind.STATION.read(
-                  json("{'name': 'Hill', 'origin': 'our own gauge', 'windHeightM': 2}")));
+                  json(
+                      "{'name': 'Hill', 'origin': 'our own gauge', 'windHeightM': 2, 'latitudeDeg': 40.4}")));
           String site = "'latitudeDeg': 40.78, 'timeZone': 'America/New_York'}";
           writing.add(
               Kind.PROPERTY,

@@ -11,6 +11,7 @@ import leafturn.records.exchange.Findings.Finding;
 import leafturn.records.sheet.Kind;
 import leafturn.records.sheet.LawnSheet;
 import leafturn.records.sheet.ProgrammeSheet;
+import leafturn.records.sheet.Property;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
@@ -71,6 +72,7 @@ class PropertyImportTest extends ImportingTest {
         "Fern,95,UTC,,Front,fine fescue,,,,|line 2, column B / latitude|from -90 to 90",
         "Fern,40,Mars,,Front,fine fescue,,,,|line 2, column C / time_zone|is not a time zone",
         "Fern,40,UTC,Hil,Front,fine fescue,,,,|line 2, column D / station|did you mean Hill?",
+        "Fern,-33.8,UTC,Hill,Front,fine fescue,,,,|line 2, column D / station|in the other hemisphere",
         "Fern,40,UTC,,,fine fescue,,,,|line 2, column E / lawn|the lawn has no name",
         "Fern,40,UTC,,Front,,,,,|line 2, column F / grass|it is missing",
         "Fern,40,UTC,,Front,fescue,,,,|line 2, column F / grass|fine fescue",
@@ -87,6 +89,20 @@ class PropertyImportTest extends ImportingTest {
               assertThat(fault.place()).isEqualTo(place);
               assertThat(fault.sentence()).containsIgnoringCase(sentence);
             });
+  }
+
+  @Test
+  void theOnlyStationIsNoneForAPropertyOfTheOtherHemisphere() {
+    for (double latitude : new double[] {40, -33.8}) {
+      Property property =
+          (Property)
+              book.properties(HEADER + "Fern," + latitude + ",UTC,,Front,fine fescue,,,,\n")
+                  .arrivals()
+                  .sheets()
+                  .get(0)
+                  .content();
+      assertThat(property.station() == null).isEqualTo(latitude < 0);
+    }
   }
 
   private static final String MIXED = "property,latitude,time_zone,lawn,grass,mixture\n";

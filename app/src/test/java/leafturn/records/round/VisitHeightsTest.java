@@ -54,6 +54,10 @@ class VisitHeightsTest {
     List<VisitSheet> visits = List.of(visit(DAY.minusDays(90), 60.0), visit(DAY, 74.0));
     assertThat(new VisitHeights(visits, List.of(mown(DAY.minusDays(9)))).entries())
         .containsExactly(new LogEntry.Measured(DAY, 74, true));
+    assertThat(new VisitHeights(visits, List.of(mown(DAY.plusDays(1)))).notes(DAY.plusDays(1)))
+        .singleElement()
+        .asString()
+        .contains("visit on 28 May 2015 are left aside: the log begins later");
     assertThat(new VisitHeights(visits, List.of()).entries())
         .as("without a log the last one tells where the grass stands")
         .containsExactly(new LogEntry.Measured(DAY, 74, true));

@@ -120,11 +120,6 @@ public record Effect(
     return with(found);
   }
 
-  /** The same undecided, where the layouts that might have been drawn can show nothing. */
-  Effect leftOpen() {
-    return with(Verdict.UNDECIDED);
-  }
-
   private Effect with(Verdict found) {
     return new Effect(
         contrast, units, estimated, pAdjusted, equivalence, leastDetectable, newUnit, found);

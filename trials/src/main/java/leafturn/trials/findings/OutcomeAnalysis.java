@@ -196,16 +196,16 @@ final class OutcomeAnalysis {
   /**
    * The verdicts. Pairs are judged by their units alone: where these are too few for the exact test
    * to show any difference, the t test rests on the shape of the errors alone, which so few cannot
-   * tell, and claims none.
+   * tell, and claims none; nor does it where a stored list of layouts is too short. To be
+   * equivalent may still be shown.
    */
   private List<Effect> judged(List<Effect> effects, Support support, boolean paired) {
     if (!outcome.primary()) {
       return effects;
     }
     RandomisationTest drawn = support.randomisation();
-    if (drawn != null && drawn.leavesOpen()) {
-      return effects.stream().map(Effect::leftOpen).toList();
-    }
+    boolean claimsNone =
+        drawn != null && (drawn.leavesOpen() || (paired && drawn.canShowNothing()));
     OrdinalCheck ordinal = support.ordinal();
     List<Effect> judged = new ArrayList<>();
     for (Effect effect : effects) {
@@ -216,7 +216,7 @@ final class OutcomeAnalysis {
         differs = ordinal.counts() ? asClasses : asNumbers && asClasses;
         addOrdinal(ordinal, asNumbers, asClasses);
       }
-      judged.add(effect.judged(differs && !(paired && drawn != null && drawn.canShowNothing())));
+      judged.add(effect.judged(differs && !claimsNone));
     }
     return judged;
   }

@@ -75,7 +75,9 @@ final class BoundarySearch {
         position[first + k - 1] += MUCH_SMALLER;
       }
     }
-    return likelihood.at(position).value() <= best.value() + SAME_VALUE;
+    // Where all values of a time are alike it grows beyond what numbers hold.
+    double value = likelihood.at(position).value();
+    return Double.isNaN(value) || value <= best.value() + SAME_VALUE;
   }
 
   private static String name(RandomEffects effects, int row) {

@@ -58,6 +58,10 @@ public final class MixedModel {
     RestrictedLikelihood.State state = Objects.requireNonNull(likelihood.state(best.position()));
     List<String> warnings = new ArrayList<>(frame.notes());
     if (best.gradientSize() > 1e-3) {
+      if (structure.time().spreads() > 0) {
+        throw new TrialFaultException(
+            "The search for the variances found no end: the values of some time hardly scatter beside those of the others, so that no variance of its own can be found for each; take one for all times, as ar1 or compound-symmetry have.");
+      }
       warnings.add(
           "The search for the variances ended before the likelihood was flat; take them as rough.");
     }

@@ -1,6 +1,7 @@
 package leafturn.trials.analysis.mixed;
 
 import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.api.Assertions.assertThatThrownBy;
 
 import java.util.ArrayList;
 import java.util.List;
@@ -8,6 +9,7 @@ import java.util.Map;
 import java.util.Random;
 import java.util.stream.IntStream;
 import leafturn.trials.analysis.data.ModelFrame;
+import leafturn.trials.analysis.data.TrialFaultException;
 import leafturn.trials.analysis.data.TrialTable;
 import leafturn.trials.analysis.model.DegreesOfFreedom;
 import leafturn.trials.analysis.model.OverTime;
@@ -36,6 +38,10 @@ class TimeWithoutErrorTest {
         }
       }
     }
+    return fit(rows);
+  }
+
+  private static MixedFit fit(List<List<String>> rows) {
     TrialModel model =
         new TrialModel(
             "y",
@@ -61,6 +67,24 @@ class TimeWithoutErrorTest {
     assertThat(fit(5, 5, 0, 5).boundary())
         .anyMatch(each -> each.startsWith("residual variance at time 3 of 4: best at zero"));
     assertThat(fit(5, 5, 0, 5).hasTimeWithoutError()).isTrue();
+  }
+
+  /** Values that are all alike on a date make the likelihood grow without end. */
+  @Test
+  void aDateOnWhichAllValuesAreAlikeIsRefused() {
+    List<List<String>> rows = new ArrayList<>();
+    Random random = new Random(7);
+    for (int block = 1; block <= 8; block++) {
+      for (String arm : List.of("a", "b")) {
+        for (int date = 0; date < 4; date++) {
+          double y = date == 1 ? (arm.equals("a") ? 6.0 : 6.2) : 6 + random.nextGaussian();
+          rows.add(List.of("" + block, arm, "d" + date, Double.toString(y)));
+        }
+      }
+    }
+    assertThatThrownBy(() -> fit(rows))
+        .isInstanceOf(TrialFaultException.class)
+        .hasMessageContaining("hardly scatter");
   }
 
   /** However small its share, an error that the data show is none at zero. */
