@@ -83,7 +83,7 @@ final class Answer {
 
   /** How long dry hours may be waited for, and what is done where none come. */
   private String atTheLatest(Plan plan) {
-    Due due = new Due(prospect);
+    Due due = prospect.due();
     int safe = due.lastSafeDay();
     if (safe > plan.day()) {
       int next = prospect.nextVisit(plan.day() + 1);

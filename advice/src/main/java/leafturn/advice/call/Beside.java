@@ -17,7 +17,7 @@ record Beside(Prospect prospect, Weighing weighing, @Nullable CallRule left) {
    * @param conflicts where rules of thumb disagree
    */
   Particulars of(Plan plan, List<String> conflicts) {
-    Due due = new Due(prospect);
+    Due due = prospect.due();
     boolean mown = left == null && plan.choice() != Choice.LOWER_ONCE_AND_COLLECT;
     int safe = mown || left == CallRule.DUE ? due.lastSafeDay() : -1;
     int chosen = mown ? plan.day() : 0;

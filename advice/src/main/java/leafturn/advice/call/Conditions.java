@@ -105,7 +105,7 @@ final class Conditions {
 
   /** What a visit between the usual ones would spare, where the next one comes too late. */
   private void anotherDay(Plan plan, List<String> changes) {
-    Due due = new Due(prospect);
+    Due due = prospect.due();
     if (known.facts().visits().anyDay() || plan.day() < 2 || due.safe(plan.day())) {
       return;
     }

@@ -77,7 +77,7 @@ final class DayReasonWords {
         say(
             "The ground is likely too soft for wheels %s; water of the day itself is not in that.%s",
             days.when(day), prospect.weather().ofSeasons(CallRule.SOFT_GROUND, day)),
-        "limit " + reader.waterLimit(rules.threshold(prospect.softRule())),
+        "limit " + reader.waterLimit(rules.threshold(prospect.weather().softRule())),
         against);
   }
 

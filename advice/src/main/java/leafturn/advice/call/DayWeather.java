@@ -47,7 +47,7 @@ record DayWeather(Prospect prospect) {
     double value = quantity(rule, day).applyAsDouble(season);
     return switch (rule) {
       case FROST -> value <= prospect.rules().threshold(rule);
-      case SOFT_GROUND -> value > prospect.rules().threshold(prospect.softRule());
+      case SOFT_GROUND -> value > prospect.rules().threshold(softRule());
       default -> value >= prospect.rules().threshold(rule);
     };
   }
@@ -86,5 +86,10 @@ record DayWeather(Prospect prospect) {
     return say(
         " That is so in %s%s.",
         Words.ofSeasons(fraction), fraction == 1 ? "" : "; it counts where more than half say so");
+  }
+
+  /** Soil under seedlings counts as soft sooner. */
+  CallRule softRule() {
+    return prospect.known().newlySeeded() ? CallRule.SEEDLING_GROUND : CallRule.SOFT_GROUND;
   }
 }

@@ -9,10 +9,19 @@ final class Due {
 
   private final Prospect prospect;
   private final CallRules rules;
+  private final int[] nextVisits = new int[WeatherToCome.DAYS + 1];
+  private final double[] overFractions = new double[WeatherToCome.DAYS + 1];
 
+  /** The prospect may still lack its {@link WetLeaves}. */
   Due(Prospect prospect) {
     this.prospect = prospect;
     this.rules = prospect.rules();
+    for (int day = 0; day <= WeatherToCome.DAYS; day++) {
+      int shown = day;
+      nextVisits[day] = prospect.nextVisit(day + 1);
+      long over = prospect.seasons().stream().filter(season -> over(season, shown)).count();
+      overFractions[day] = (double) over / prospect.seasons().size();
+    }
   }
 
   /**
@@ -42,7 +51,7 @@ final class Due {
     if (any || prospect.known().newlySeeded() || !prospect.visit(day) || !safe(day)) {
       return false;
     }
-    int next = prospect.nextVisit(day + 1);
+    int next = nextVisits[day];
     return next < 0 || !safe(Math.min(next, WeatherToCome.DAYS));
   }
 
@@ -69,8 +78,7 @@ final class Due {
 
   /** Share of the possible seasons in which more than a third would come off on a day, 0-1. */
   double overFraction(int day) {
-    long over = prospect.seasons().stream().filter(season -> over(season, day)).count();
-    return (double) over / prospect.seasons().size();
+    return overFractions[Math.min(day, WeatherToCome.DAYS)];
   }
 
   boolean on(Season season, int day) {
@@ -86,7 +94,7 @@ final class Due {
 
   /** True when by the next day of mowing more than a third would come off. */
   private boolean lastChance(Season season, int day) {
-    int next = prospect.nextVisit(day + 1);
+    int next = nextVisits[day];
     return next < 0 || over(season, next);
   }
 

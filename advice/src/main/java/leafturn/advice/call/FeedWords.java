@@ -32,7 +32,7 @@ final class FeedWords {
           " The granular feed lies dry, and the mower picks granules up: wash it in with %s first unless its label says otherwise, mow once the leaves are dry, and keep all clippings on the lawn.",
           waterWords());
     }
-    int safe = new Due(prospect).lastSafeDay();
+    int safe = prospect.due().lastSafeDay();
     return say(
         " The granular feed lies dry and may not be watered in%s, and the mower picks granules up: keep all clippings on the lawn%s.",
         water.map(on -> say(" before %s", days.name(on))).orElse(""),

@@ -31,7 +31,7 @@ final class Judgement {
     this.prospect = prospect;
     this.rules = prospect.rules();
     this.known = prospect.known();
-    this.due = new Due(prospect);
+    this.due = prospect.due();
     GreenUp greenUp = new GreenUp(prospect);
     this.greening = greenUp.greening();
     this.straw = greenUp.toBeLowered();

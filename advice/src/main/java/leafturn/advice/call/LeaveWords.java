@@ -48,7 +48,7 @@ final class LeaveWords {
   private String outOfSeason() {
     LocalDate start = prospect.mowingSeason().startAfter(prospect.today().on());
     long days = ChronoUnit.DAYS.between(prospect.today().on(), start);
-    boolean over = days <= WeatherToCome.DAYS && 2 * new Due(prospect).overFraction((int) days) > 1;
+    boolean over = days <= WeatherToCome.DAYS && 2 * prospect.due().overFraction((int) days) > 1;
     return say(
         "Leave it: the mowing season begins on %s.%s",
         DayNames.date(start),
@@ -150,7 +150,7 @@ final class LeaveWords {
   }
 
   private String nextLook() {
-    Due due = new Due(prospect);
+    Due due = prospect.due();
     double[] first = new double[prospect.seasons().size()];
     for (int season = 0; season < first.length; season++) {
       DaysAhead.Season one = prospect.seasons().get(season);

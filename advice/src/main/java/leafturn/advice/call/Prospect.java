@@ -28,6 +28,7 @@ final class Prospect {
   private final MowingHours hours;
   private final List<Optional<Span>> dryHours;
   private final MowingSeason mowingSeason;
+  private final Due due;
   private final WetLeaves leaves;
   private final DayWeather weather = new DayWeather(this);
   private final double[] heightsMm = new double[WeatherToCome.DAYS + 1];
@@ -44,6 +45,7 @@ final class Prospect {
       int shown = day;
       heightsMm[day] = medianOf(season -> season.heightMm()[shown]);
     }
+    this.due = new Due(this);
     this.leaves = new WetLeaves(this);
   }
 
@@ -210,6 +212,11 @@ final class Prospect {
         rules().threshold(wet ? CallRule.CLUMP_LIMIT_WET : CallRule.CLUMP_LIMIT_DRY));
   }
 
+  /** When a cut is due. */
+  Due due() {
+    return due;
+  }
+
   /** What the weather rules out. */
   DayWeather weather() {
     return weather;
@@ -270,11 +277,6 @@ final class Prospect {
   /** True when rain has softened the ground, by weather that was measured. */
   boolean soft(int day) {
     return basis.measured() && weather.inMost(CallRule.SOFT_GROUND, day);
-  }
-
-  /** Soil under seedlings counts as soft sooner. */
-  CallRule softRule() {
-    return known().newlySeeded() ? CallRule.SEEDLING_GROUND : CallRule.SOFT_GROUND;
   }
 
   boolean hot(int day) {
