@@ -1,75 +1,70 @@
 package leafturn.web;
 
 import java.time.LocalDate;
-import java.util.ArrayList;
-import java.util.List;
-import leafturn.records.Faults.Fault;
-import leafturn.records.InputException;
-import leafturn.records.sheet.Content;
-import leafturn.records.sheet.HeapSheet;
-import leafturn.records.sheet.IntakeSheet;
-import leafturn.records.sheet.LawnSheet;
-import leafturn.records.sheet.PhotographSheet;
-import leafturn.records.sheet.SoilTestSheet;
-import leafturn.records.sheet.ThatchSheet;
-import leafturn.records.sheet.VisitSheet;
+import java.util.Set;
+import leafturn.records.Dates;
+import leafturn.records.sheet.Kind;
+import leafturn.reports.DayWords;
+import leafturn.web.form.Field;
+import leafturn.web.form.Form;
 import org.jspecify.annotations.Nullable;
 
 /**
- * Checks that what a sheet tells as done or seen was not still to come. Programmes, forecasts and
- * trials may tell of days ahead.
+ * Checks that what a form tells as done or seen was not still to come. It looks at what was typed,
+ * so that such a day is told at once with whatever else is wrong. Programmes, forecasts and trials
+ * may tell of days ahead.
  */
 final class DayCheck {
-  private final LocalDate today;
-  private final String place;
-  private final List<Fault> faults = new ArrayList<>();
+  private static final Set<Kind<?>> OF_THE_PAST =
+      Set.of(
+          Kind.LAWN,
+          Kind.HEAP,
+          Kind.INTAKE,
+          Kind.VISIT,
+          Kind.SOIL_TEST,
+          Kind.THATCH,
+          Kind.PHOTOGRAPH,
+          Kind.LOG);
 
-  private DayCheck(LocalDate today, String place) {
-    this.today = today;
-    this.place = place;
-  }
+  private DayCheck() {}
 
   /**
-   * Checks the days of what is about to be written.
+   * A form with a fault beside each day that cannot be.
    *
+   * @param kind of the sheet it makes
    * @param today the day it is where the sheet belongs
-   * @throws InputException with every fault
+   * @param place what the sheet belongs to, in a word
    */
-  static void check(Content content, LocalDate today) {
-    boolean ofLawn = content.lawn() != null || content instanceof LawnSheet;
-    DayCheck check = new DayCheck(today, ofLawn ? "lawn" : "property");
-    check.days(content);
-    if (!check.faults.isEmpty()) {
-      throw InputException.of(check.faults);
+  static Form told(Form form, Kind<?> kind, LocalDate today, String place) {
+    if (!OF_THE_PAST.contains(kind)) {
+      return form;
     }
+    Form told = form;
+    for (Field field : form.shape().fields()) {
+      LocalDate day = day(form, field);
+      if (day != null && day.isAfter(today)) {
+        told = told.faulted(field.path(), LogCheck.notYet(day, today, place));
+      }
+    }
+    return kind == Kind.HEAP ? notBeforeItsHeap(told) : told;
   }
 
-  private void days(Content content) {
-    if (content instanceof VisitSheet
-        || content instanceof SoilTestSheet
-        || content instanceof ThatchSheet
-        || content instanceof PhotographSheet) {
-      past("day", content.day());
-    } else if (content instanceof IntakeSheet intake) {
-      past("day", intake.day());
-      past("mowing.lastSharpened", intake.mowing().lastSharpened());
-      for (int i = 0; i < intake.productsUsed().size(); i++) {
-        past("productsUsed[" + i + "].lastUsed", intake.productsUsed().get(i).lastUsed());
+  private static Form notBeforeItsHeap(Form form) {
+    LocalDate started = Dates.parse(form.value("started"));
+    Form told = form;
+    for (Field field : form.shape().fields()) {
+      LocalDate day = field.path().startsWith("heat[") ? day(form, field) : null;
+      if (started != null && day != null && day.isBefore(started)) {
+        String sentence =
+            "%s lies before the day on which the heap was begun, %s; correct one of the two days."
+                .formatted(DayWords.dayAndYear(day), DayWords.dayAndYear(started));
+        told = told.faulted(field.path(), sentence);
       }
-    } else if (content instanceof HeapSheet heap) {
-      past("started", heap.started());
-      for (int i = 0; i < heap.heat().size(); i++) {
-        past("heat[" + i + "].day", heap.heat().get(i).day());
-      }
-    } else if (content instanceof LawnSheet lawn && lawn.mower() != null) {
-      past("mower.lastSharpened", lawn.mower().lastSharpened());
     }
+    return told;
   }
 
-  private void past(String field, @Nullable LocalDate day) {
-    if (day != null && day.isAfter(today)) {
-      String sentence = LogCheck.notYet(day, today, place);
-      faults.add(new Fault(field, sentence, sentence));
-    }
+  private static @Nullable LocalDate day(Form form, Field field) {
+    return field.type() == Field.Type.DATE ? Dates.parse(form.value(field.path())) : null;
   }
 }

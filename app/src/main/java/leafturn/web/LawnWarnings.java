@@ -2,14 +2,17 @@ package leafturn.web;
 
 import java.time.LocalDate;
 import java.util.ArrayList;
+import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.Optional;
 import java.util.TreeMap;
 import java.util.stream.Stream;
 import leafturn.advice.call.LawnOnRound;
 import leafturn.records.book.BookReading;
 import leafturn.records.round.PlacedLawn;
 import leafturn.records.sheet.Kind;
+import leafturn.records.sheet.Property;
 import leafturn.records.sheet.WeatherStation;
 import leafturn.reports.DayWords;
 
@@ -18,6 +21,9 @@ final class LawnWarnings {
   private static final String CHECK =
       " The clock of the machine that holds this book may be wrong: check its date before you"
           + " follow what stands here.";
+
+  /** So many properties are named; of more the number is told. */
+  private static final int MOST_TOLD = 3;
 
   private LawnWarnings() {}
 
@@ -52,12 +58,43 @@ final class LawnWarnings {
   }
 
   /**
-   * The sentence above a round; empty when there is nothing to warn of.
+   * The sentences above a round.
    *
    * @param today the day of the round
    * @param lawns of the round
    */
-  static String ofRound(BookReading reading, LocalDate today, List<PlacedLawn> lawns) {
+  static List<String> ofRound(BookReading reading, LocalDate today, List<PlacedLawn> lawns) {
+    return Stream.concat(ahead(reading, today, lawns).stream(), ofSeasons(lawns).stream()).toList();
+  }
+
+  /** Of the register alone, so that it costs a round nothing. */
+  private static List<String> ofSeasons(List<PlacedLawn> lawns) {
+    Map<String, String> ofProperties = new LinkedHashMap<>();
+    for (PlacedLawn lawn : lawns) {
+      if (lawn.station() != null) {
+        Property property = lawn.property().content();
+        property
+            .oppositeSeasons(lawn.station().content())
+            .ifPresent(
+                sentence ->
+                    ofProperties.put(lawn.property().id(), property.name() + ": " + sentence));
+      }
+    }
+    List<String> told = new ArrayList<>(ofProperties.values().stream().limit(MOST_TOLD).toList());
+    int more = ofProperties.size() - told.size();
+    if (more > 0) {
+      told.add(
+          more == 1
+              ? "So it is with one more property."
+              : "So it is with %d more properties.".formatted(more));
+    }
+    return told.isEmpty()
+        ? List.of()
+        : List.of(String.join(" ", told) + " Choose another record on the property’s page.");
+  }
+
+  private static Optional<String> ahead(
+      BookReading reading, LocalDate today, List<PlacedLawn> lawns) {
     // Where the day begins earlier than that of the round it may be tomorrow already.
     LocalDate tomorrow = today.plusDays(1);
     Map<String, LocalDate> last = new TreeMap<>(reading.latestDays(Kind.LOG, tomorrow));
@@ -68,7 +105,7 @@ final class LawnWarnings {
     List<PlacedLawn> ahead =
         lawns.stream().filter(lawn -> last.containsKey(lawn.lawn().id())).toList();
     if (ahead.isEmpty()) {
-      return "";
+      return Optional.empty();
     }
     PlacedLawn first = ahead.get(0);
     String others =
@@ -77,7 +114,8 @@ final class LawnWarnings {
             : ahead.size() == 2
                 ? " and of one more lawn"
                 : " and of %d more lawns".formatted(ahead.size() - 1);
-    return "The book has entries or advice of %s, %s%s that lie after today: up to %s, but here it is %s."
+    return Optional.of(
+        "The book has entries or advice of %s, %s%s that lie after today: up to %s, but here it is %s."
             .formatted(
                 first.lawn().content().name(),
                 first.property().content().name(),
@@ -88,6 +126,6 @@ final class LawnWarnings {
                         .max(LocalDate::compareTo)
                         .orElseThrow()),
                 DayWords.dayAndYear(today))
-        + CHECK;
+        + CHECK);
   }
 }

@@ -2,8 +2,6 @@ package leafturn.web;
 
 import com.fasterxml.jackson.databind.node.JsonNodeFactory;
 import com.fasterxml.jackson.databind.node.ObjectNode;
-import java.time.LocalDate;
-import java.time.format.DateTimeParseException;
 import java.util.List;
 import java.util.Map;
 import leafturn.quantity.Measure;
@@ -27,7 +25,6 @@ import org.jspecify.annotations.Nullable;
  */
 final class LogIntake {
   private static final String NAME = "entry";
-  private static final String DAY = "day";
   private static final String CUT_TO = "heightAfterMm";
   private static final String CORRECTS = "corrects";
 
@@ -90,7 +87,7 @@ final class LogIntake {
     try {
       content = Kind.LOG.read(document(form, lawn, sent));
     } catch (InputException wrong) {
-      return new Outcome.Faulty(withDayToCome(form.faulted(wrong), lawn.today()));
+      return new Outcome.Faulty(told(form, lawn).faulted(wrong));
     }
     try {
       return new Outcome.Kept(
@@ -112,17 +109,8 @@ final class LogIntake {
   }
 
   /** A day to come is told at once with the faults that keep an entry from being read. */
-  private static Form withDayToCome(Form form, LocalDate today) {
-    String typed = form.value(DAY);
-    if (!typed.matches("\\d{4}-\\d{2}-\\d{2}")) {
-      return form;
-    }
-    try {
-      LocalDate day = LocalDate.parse(typed);
-      return day.isAfter(today) ? form.faulted(DAY, LogCheck.notYet(day, today)) : form;
-    } catch (DateTimeParseException noDay) {
-      return form;
-    }
+  private static Form told(Form form, LoggedLawn lawn) {
+    return DayCheck.told(form, Kind.LOG, lawn.today(), "lawn");
   }
 
   /**

@@ -29,6 +29,8 @@ final class NewPropertyForm {
 
   static final String STATION = "station";
 
+  static final String NAME = "property.name";
+
   /** A daily record that comes along; it wins over the choice. */
   static final String FILE = "weatherFile";
 
@@ -68,7 +70,7 @@ final class NewPropertyForm {
         "The property",
         "",
         List.of(
-            Field.text("property.name", "Name").hint("What its people call it.").needed(),
+            Field.text(NAME, "Name").hint("What its people call it.").needed(),
             Field.number("property.latitudeDeg", "Latitude", "°, south negative")
                 .hint("For the length of the days and the sun. Half a degree is near enough.")
                 .needed(),

@@ -8,6 +8,7 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.UUID;
+import java.util.function.Function;
 import leafturn.records.Ids;
 import leafturn.records.InputException;
 import leafturn.records.book.BookReading;
@@ -101,15 +102,24 @@ final class NewSheetRoom implements Room {
   }
 
   private <C extends Content> void add(Context context, Asked<C> asked) {
-    Form form = SentForm.of(context, asked.form(), asked.setting(), asked.base());
-    if (form.faulty()) {
-      again(context, asked, form);
-      return;
-    }
+    Form form =
+        DayCheck.told(
+            SentForm.of(context, asked.form(), asked.setting(), asked.base()),
+            asked.form().kind(),
+            asked.setting().today(),
+            asked.place().word());
     try {
+      if (form.faulty()) {
+        // What else is wrong is told at once with it.
+        desk.book().read(reading -> ready(reading, asked, form));
+        again(context, asked, form);
+        return;
+      }
       Sheet<?> added =
           desk.book()
-              .write(Guest.visitor(context).person().name(), writing -> add(writing, asked, form));
+              .write(
+                  Guest.visitor(context).person().name(),
+                  writing -> ready(writing, asked, form).apply(writing));
       Answers.goTo(context, page(added));
     } catch (InputException faults) {
       again(context, asked, form.faulted(faults));
@@ -121,34 +131,36 @@ final class NewSheetRoom implements Room {
     show(context, asked, asked.form().offeredAgain(form));
   }
 
-  private static <C extends Content> Sheet<?> add(BookWriting writing, Asked<C> asked, Form typed) {
+  /** Checks what is to be added; what it gives adds it. */
+  private static <C extends Content> Function<BookWriting, Sheet<?>> ready(
+      BookReading reading, Asked<C> asked, Form typed) {
     Form form = typed;
     Sheet<Property> property = asked.place().property();
     if (asked.form().kind() == Kind.LAWN && typed.value("address").isEmpty() && property != null) {
-      form = typed.with("address", address(writing, asked.id(), property, typed.value("name")));
+      form = typed.with("address", address(reading, asked.id(), property, typed.value("name")));
     }
     if (asked.form() instanceof NewLawnForm lawnForm) {
-      return addLawn(writing, asked, lawnForm, form);
+      return readyLawn(reading, asked, lawnForm, form);
     }
     C content = asked.form().kind().read(form.document(asked.form().noun(), asked.base()));
-    DayCheck.check(content, asked.setting().today());
-    SheetCheck.together(writing, asked.id(), content);
-    return writing.add(asked.form().kind(), asked.id(), content);
+    SheetCheck.together(reading, asked.id(), content);
+    return writing -> writing.add(asked.form().kind(), asked.id(), content);
   }
 
-  private static Sheet<?> addLawn(
-      BookWriting writing, Asked<?> asked, NewLawnForm lawnForm, Form form) {
+  private static Function<BookWriting, Sheet<?>> readyLawn(
+      BookReading reading, Asked<?> asked, NewLawnForm lawnForm, Form form) {
     NewLawn begun =
         NewLawn.read(
             form.document(lawnForm.noun(), asked.base()),
             asked.id(),
             asked.setting().today(),
             lawnForm.programme());
-    DayCheck.check(begun.lawn(), asked.setting().today());
-    SheetCheck.together(writing, asked.id(), begun.lawn());
-    Sheet<LawnSheet> added = writing.add(Kind.LAWN, asked.id(), begun.lawn());
-    writing.add(Kind.PROGRAMME, begun.programmeId(), begun.programme());
-    return added;
+    SheetCheck.together(reading, asked.id(), begun.lawn());
+    return writing -> {
+      Sheet<LawnSheet> added = writing.add(Kind.LAWN, asked.id(), begun.lawn());
+      writing.add(Kind.PROGRAMME, begun.programmeId(), begun.programme());
+      return added;
+    };
   }
 
   private static String address(

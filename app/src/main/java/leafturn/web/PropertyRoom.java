@@ -52,6 +52,10 @@ final class PropertyRoom implements Room {
     Form form =
         Form.sent(NewPropertyForm.shape(stations(), units, third()), units, context.formParamMap());
     List<Fault> faults = new ArrayList<>();
+    String name = form.value(NewPropertyForm.NAME);
+    desk.book()
+        .read(reading -> NameCheck.taken(reading, name, ""))
+        .ifPresent(taken -> faults.add(new Fault(NewPropertyForm.NAME, taken, taken)));
     WeatherUpload weather = weather(context, faults);
     try {
       // What is wrong beside a faulty file is told at once with it.

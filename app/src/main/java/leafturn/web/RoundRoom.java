@@ -1,6 +1,7 @@
 package leafturn.web;
 
 import io.javalin.http.Context;
+import java.util.List;
 import java.util.Map;
 import leafturn.advice.call.LawnWithoutCall;
 import leafturn.advice.call.RoundOfLawns;
@@ -30,12 +31,12 @@ final class RoundRoom implements Room {
         Map.of(
             "page",
             new RoundPage(round),
-            "warning",
-            round.isEmpty() ? "" : warning(context, round));
+            "warnings",
+            round.isEmpty() ? List.of() : warnings(context, round));
     desk.show(context, round.isEmpty() ? "empty.jte" : "round.jte", "Round", round, content);
   }
 
-  private String warning(Context context, RoundOfLawns round) {
+  private List<String> warnings(Context context, RoundOfLawns round) {
     Register seen = desk.rounds().register().only(Guest.visitor(context)::mayRead);
     return desk.book().read(reading -> LawnWarnings.ofRound(reading, round.today(), seen.lawns()));
   }

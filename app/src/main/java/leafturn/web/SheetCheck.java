@@ -30,6 +30,9 @@ final class SheetCheck {
    */
   static void together(BookReading reading, String id, Content content) {
     PlaceCheck.check(reading, id, content);
+    if (content instanceof Property property) {
+      NameCheck.check(reading, id, property);
+    }
     if (content instanceof LawnSheet lawn) {
       List<Sheet<ProgrammeSheet>> programmes = reading.ofLawn(Kind.PROGRAMME, id);
       together(reading, lawn, null);

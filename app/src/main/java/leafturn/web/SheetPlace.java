@@ -57,6 +57,11 @@ public record SheetPlace(@Nullable Sheet<Property> property, @Nullable Sheet<Law
     return property == null ? otherwise : ZoneId.of(property.content().timeZone());
   }
 
+  /** What it is, in a word. */
+  String word() {
+    return lawn != null ? "lawn" : property != null ? "property" : "book";
+  }
+
   /** The page it is best seen from. */
   String page() {
     if (lawn != null) {

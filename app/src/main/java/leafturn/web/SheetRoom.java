@@ -80,26 +80,18 @@ final class SheetRoom implements Room {
   }
 
   private <C extends Content> void save(Context context, Found<C> found) {
-    Form form = SentForm.of(context, found.form(), found.setting(), found.document());
+    Form form = sent(context, found);
     int version = version(context);
-    if (form.faulty()) {
-      context.status(UNUSABLE);
-      show(context, found, form, version);
-      return;
-    }
     try {
       C content = found.kind().read(form.document(found.form().noun(), found.document()));
-      Sheet<C> saved =
-          desk.book()
-              .write(
-                  Guest.visitor(context).person().name(),
-                  writing -> {
-                    check(writing, found, content);
-                    return fitting(
-                        writing,
-                        writing.revise(found.kind(), found.sheet().id(), version, content));
-                  });
-      Answers.goTo(context, after(found, saved));
+      if (form.faulty()) {
+        // What else is wrong is told at once with it.
+        desk.book().read(reading -> checked(reading, found, content));
+        context.status(UNUSABLE);
+        show(context, found, form, version);
+        return;
+      }
+      Answers.goTo(context, after(found, write(context, found, content, version)));
     } catch (InputException faults) {
       context.status(UNUSABLE);
       show(context, found, form.faulted(faults), version);
@@ -109,13 +101,33 @@ final class SheetRoom implements Room {
     }
   }
 
-  private static <C extends Content> void check(BookReading reading, Found<C> found, C content) {
-    DayCheck.check(content, found.setting().today());
+  private static Form sent(Context context, Found<?> found) {
+    return DayCheck.told(
+        SentForm.of(context, found.form(), found.setting(), found.document()),
+        found.kind(),
+        found.setting().today(),
+        found.place().word());
+  }
+
+  private <C extends Content> Sheet<C> write(
+      Context context, Found<C> found, C content, int version) {
+    String id = found.sheet().id();
+    return desk.book()
+        .write(
+            Guest.visitor(context).person().name(),
+            writing -> {
+              C checked = checked(writing, found, content);
+              return fitting(writing, writing.revise(found.kind(), id, version, checked));
+            });
+  }
+
+  private static <C extends Content> C checked(BookReading reading, Found<C> found, C content) {
     SheetCheck.together(reading, found.sheet().id(), content);
     if (content instanceof LogSheet entry) {
       new LogCheck(reading, found.setting().today(), found.setting().units())
           .check(found.sheet().id(), entry);
     }
+    return content;
   }
 
   /** A sheet as it was written, which may take part in setting the rules of the whole book. */

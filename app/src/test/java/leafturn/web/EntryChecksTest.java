@@ -34,6 +34,10 @@ class EntryChecksTest extends DemoSite {
     assertThat(swapped.statusCode()).isEqualTo(422);
     assertThat(swapped.body())
         .contains("id=\"f-outline-fault\"", "lies at latitude -73.96", "km away", "may be swapped");
+    bed.put("outline", "origin 120 30\n0 0\n10 0\n10 2\n0 2");
+    assertThat(visitor.send(form, ADD, bed).body())
+        .contains("lies at latitude 30.00, longitude 120.00", "km away")
+        .doesNotContain("swapped");
     bed.put("outline", "origin -73.96 %s\n0 0\n10 0\n10 2\n0 2".formatted(latitude));
     assertThat(visitor.send(form, ADD, bed).statusCode()).isEqualTo(303);
   }
@@ -88,6 +92,72 @@ class EntryChecksTest extends DemoSite {
   }
 
   @Test
+  void aDayToComeIsToldAtOnceWithWhateverElseIsWrong() throws Exception {
+    String day = "id=\"f-day-fault\"";
+    String heights = "id=\"f-heightsMm-fault\"";
+    assertThat(
+            send("visit", "lawn", Map.of("day", DAY, "heightsMm", "80 9000")).body())
+        .contains(NOT_YET, day, heights);
+    String id = UUID.randomUUID().toString();
+    Map<String, String> visit = new HashMap<>(Map.of("day", "2015-05-20", "heightsMm", "80"));
+    visit.put("id", id);
+    assertThat(send("visit", "lawn", visit).statusCode()).isEqualTo(303);
+    String page = "/sheets/" + id;
+    HttpResponse<String> corrected =
+        visitor.send(
+            page + "/correct", page, Map.of("version", "1", "day", DAY, "heightsMm", "80 9000"));
+    assertThat(corrected.statusCode()).isEqualTo(422);
+    assertThat(corrected.body()).contains(NOT_YET, day, heights);
+  }
+
+  @Test
+  void theHeatOfAHeapWasNotMeasuredBeforeItWasBegun() throws Exception {
+    Map<String, String> heap = new HashMap<>();
+    heap.put("name", "By the shed");
+    heap.put("heapKind", "hot");
+    heap.put("started", "2015-05-04");
+    heap.put("heat[0].day", "2015-05-01");
+    heap.put("heat[0].temperatureC", "60");
+    HttpResponse<String> early = send("heap", "property", heap);
+    assertThat(early.statusCode()).isEqualTo(422);
+    assertThat(early.body())
+        .contains(
+            "id=\"f-heat-0-day-fault\"",
+            "Friday 1 May 2015 lies before the day on which the heap was begun, Monday 4 May 2015");
+    heap.put("heat[0].day", "2015-05-04");
+    assertThat(send("heap", "property", heap).statusCode()).isEqualTo(303);
+  }
+
+  @Test
+  void twoPropertiesOfABookAreNotGivenOneName() throws Exception {
+    Map<String, String> second = new HashMap<>();
+    second.put("property.name", "heron bank");
+    second.put("property.latitudeDeg", "95");
+    HttpResponse<String> answer =
+        visitor.sendWithFile("/properties/new", second, NewPropertyForm.FILE, "", null);
+    assertThat(answer.statusCode()).isEqualTo(422);
+    assertThat(answer.body())
+        .contains(
+            "id=\"f-property-name-fault\"",
+            "id=\"f-property-latitudeDeg-fault\"",
+            "has a property of this name already, &#34;Heron Bank&#34; with the address heron-bank");
+    Sheet<Property> other =
+        book.read(reading -> reading.all(Kind.PROPERTY)).stream()
+            .filter(sheet -> !sheet.content().address().equals("heron-bank"))
+            .findFirst()
+            .orElseThrow();
+    Map<String, String> renamed = propertyFields(other.content().latitudeDeg());
+    renamed.put("address", other.content().address());
+    HttpResponse<String> refused =
+        visitor.send(
+            "/properties/" + other.content().address() + "/edit",
+            "/sheets/" + other.id(),
+            renamed);
+    assertThat(refused.statusCode()).isEqualTo(422);
+    assertThat(refused.body()).contains("id=\"f-name-fault\"");
+  }
+
+  @Test
   void aRecordFromTheOtherHemisphereIsRefusedButHoldsUpNoOtherCorrection() throws Exception {
     Map<String, String> fields = propertyFields(-37.8);
     HttpResponse<String> answer = correctProperty(fields);
@@ -110,6 +180,9 @@ class EntryChecksTest extends DemoSite {
                             .replaceFirst("\"latitudeDeg\":[0-9.]+", "\"latitudeDeg\":-37.8")))));
     String lawn = visitor.read("/lawns/heron-bank-play");
     assertThat(lawn).contains("in the other hemisphere");
+    assertThat(visitor.read("/"))
+        .containsOnlyOnce("in the other hemisphere")
+        .contains("Heron Bank: the record of");
     assertThat(lawn.indexOf("in the other hemisphere")).isLessThan(lawn.indexOf("<h1"));
     fields.put("version", "2");
     fields.put("note", "The gate sticks.");
@@ -161,14 +234,18 @@ class EntryChecksTest extends DemoSite {
     assertThat(visitor.read("/lawns/heron-bank-orchard")).doesNotContain("may be wrong");
   }
 
-  private void refused(String kind, String owner, Map<String, String> given, String... faulty)
+  private HttpResponse<String> send(String kind, String owner, Map<String, String> given)
       throws Exception {
     Map<String, String> fields = new HashMap<>(given);
     fields.put("kind", kind);
-    fields.put("id", UUID.randomUUID().toString());
+    fields.putIfAbsent("id", UUID.randomUUID().toString());
     fields.put(owner, owner(owner));
-    HttpResponse<String> answer =
-        visitor.send(ADD + "?kind=" + kind + "&" + owner + "=" + owner(owner), ADD, fields);
+    return visitor.send(ADD + "?kind=" + kind + "&" + owner + "=" + owner(owner), ADD, fields);
+  }
+
+  private void refused(String kind, String owner, Map<String, String> given, String... faulty)
+      throws Exception {
+    HttpResponse<String> answer = send(kind, owner, given);
     assertThat(answer.statusCode()).as(kind).isEqualTo(422);
     assertThat(answer.body()).as(kind).contains(NOT_YET);
     for (String field : faulty) {

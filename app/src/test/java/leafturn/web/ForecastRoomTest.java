@@ -52,7 +52,7 @@ class ForecastRoomTest extends DemoSite {
     HttpResponse<String> looked = look("The county’s service", DAYS);
     assertThat(looked.statusCode()).isEqualTo(200);
     assertThat(looked.body())
-        .contains("This is what the file says", "Fri 29 May", "Use this forecast")
+        .contains("This is what the file says", "Fri 29\u00a0May", "Use this forecast")
         .doesNotContain("style=");
     assertThat(kept()).isEmpty();
   }
@@ -78,7 +78,7 @@ class ForecastRoomTest extends DemoSite {
         .contains("Until 30 May the possible seasons follow the forecast of 28 May")
         .contains("The county’s service");
     assertThat(visitor.read(station))
-        .contains("Advice follows it until then", "Sat 30 May", "Correct or withdraw this one");
+        .contains("Advice follows it until then", "Sat 30\u00a0May", "Correct or withdraw this one");
   }
 
   @Test

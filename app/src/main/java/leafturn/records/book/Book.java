@@ -161,7 +161,7 @@ public final class Book implements AutoCloseable {
    * @throws BookUnavailableException when the database cannot be reached or written
    */
   public <T> T write(String by, Function<BookWriting, T> writing) {
-    if (place.gone()) {
+    if (pool.gone()) {
       throw BookFaults.gone(place);
     }
     if (!place.hasRoom()) {

@@ -107,15 +107,20 @@ final class BookFaults {
   /** What is written to a file that was deleted or moved away is lost when it is closed. */
   static BookUnavailableException gone(BookPlace place) {
     String file = String.valueOf(place.folder());
+    String what =
+        place.begun()
+            ? "another file lies in %s, where its own was opened: somebody replaced it."
+            : "its file is no longer in %s, where it was opened: somebody deleted or moved it.";
+    String next =
+        place.begun()
+            ? " Nothing of this was saved. Stop the server, see that the file that is to count lies"
+                + " there, and start again. If it is lost, "
+            : " Nothing of this was saved. Stop the server, put the folder back or name its new"
+                + " place with --book, and start again. If it is lost, ";
     return fault(
         Reason.GONE,
         place,
-        "its file is no longer in "
-            + file
-            + ", where it was opened: somebody deleted or moved it. Nothing of this was saved. Stop"
-            + " the server, put the folder back or name its new place with --book, and start again."
-            + " If it is lost, "
-            + remedy(place),
+        what.formatted(file) + next + remedy(place),
         new IOException("no file in " + file));
   }
 

@@ -5,6 +5,7 @@ import java.nio.file.FileStore;
 import java.nio.file.Files;
 import java.nio.file.InvalidPathException;
 import java.nio.file.Path;
+import java.nio.file.attribute.BasicFileAttributes;
 import java.util.Optional;
 import leafturn.records.Faults;
 import leafturn.records.InputException;
@@ -76,11 +77,21 @@ public record BookPlace(String given, @Nullable Path folder, @Nullable Path arch
   }
 
   /**
-   * True when the file of a folder's book is no longer where it was opened, so that what is written
-   * would be lost with it.
+   * What tells the file of a folder's book from one put in its place; null where there is no file,
+   * and for a database server.
    */
-  boolean gone() {
-    return folder != null && !begun();
+  @Nullable Object file() {
+    if (folder == null) {
+      return null;
+    }
+    try {
+      Path file = folder.resolve(FILE + ".mv.db");
+      Object key = Files.readAttributes(file, BasicFileAttributes.class).fileKey();
+      // Not every file system tells its files apart.
+      return key == null ? FILE : key;
+    } catch (IOException e) {
+      return null;
+    }
   }
 
   /**

@@ -4,7 +4,9 @@ import com.zaxxer.hikari.HikariConfig;
 import com.zaxxer.hikari.HikariDataSource;
 import java.sql.Connection;
 import java.sql.SQLException;
+import java.util.Objects;
 import org.jdbi.v3.core.ConnectionFactory;
+import org.jspecify.annotations.Nullable;
 
 /**
  * The connections to a book. The database in a folder closes its file for good when the disk does
@@ -18,6 +20,7 @@ final class BookPool implements ConnectionFactory, AutoCloseable {
   private final BookPlace place;
   private final String url;
   private volatile HikariDataSource source;
+  private volatile @Nullable Object file;
   private boolean closed;
 
   /**
@@ -29,6 +32,15 @@ final class BookPool implements ConnectionFactory, AutoCloseable {
     this.place = place;
     this.url = url;
     this.source = opened();
+    this.file = place.file();
+  }
+
+  /**
+   * True when the file of a folder's book is no longer where it was opened, or another one is, so
+   * that what is written would be lost with it.
+   */
+  boolean gone() {
+    return !Objects.equals(file, place.file());
   }
 
   private HikariDataSource opened() {
@@ -96,6 +108,7 @@ final class BookPool implements ConnectionFactory, AutoCloseable {
     if (source == broken) {
       broken.close();
       source = openedAfterTheOld();
+      file = place.file();
     }
     return true;
   }

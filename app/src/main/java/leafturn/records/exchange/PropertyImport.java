@@ -38,6 +38,7 @@ public final class PropertyImport {
   private final TableLook look;
   private final LocalDate programmesFrom;
   private final NamedStations stations;
+  private final List<Sheet<Property>> inBook;
   private final Map<String, Place> places = new HashMap<>();
   private final Set<String> faultyPlaces = new HashSet<>();
   private final Map<String, Table.Row> rowOfLawn = new HashMap<>();
@@ -50,6 +51,7 @@ public final class PropertyImport {
     this.book = book;
     this.look = look;
     this.programmesFrom = programmesFrom;
+    this.inBook = book.all(Kind.PROPERTY);
     this.stations = new NamedStations(book.all(Kind.STATION), look.faults);
   }
 
@@ -108,7 +110,7 @@ public final class PropertyImport {
     RowDocument document = RowDocument.of(PropertyColumns.PROPERTY, row, look.faults);
     document.put("address", address);
     stations.named(row, document);
-    Optional<Sheet<Property>> known = book.at(Kind.PROPERTY, address);
+    Optional<Sheet<Property>> known = known(row, address);
     if (known.isPresent()) {
       return inBook(row, known.get(), document);
     }
@@ -124,6 +126,15 @@ public final class PropertyImport {
     }
     sheets.add(new NewSheet<>(Kind.PROPERTY, id, property, "Property " + property.name()));
     return new Place(id, property, row, document.json());
+  }
+
+  /** The property of this name in the book, whatever its address; else the one at its address. */
+  private Optional<Sheet<Property>> known(Table.Row row, String address) {
+    String name = look.faults.text(row, PropertyColumns.PROPERTY);
+    return inBook.stream()
+        .filter(property -> property.content().name().equalsIgnoreCase(name))
+        .findFirst()
+        .or(() -> book.at(Kind.PROPERTY, address));
   }
 
   private @Nullable Place inBook(Table.Row row, Sheet<Property> known, RowDocument document) {

@@ -8,8 +8,10 @@ import java.util.Locale;
 import java.util.Map;
 import java.util.function.Consumer;
 import java.util.function.Function;
+import java.util.regex.Matcher;
 import java.util.regex.Pattern;
 import leafturn.records.FaultUnits;
+import leafturn.records.Faults;
 import leafturn.records.Faults.Fault;
 import leafturn.records.InputException;
 import leafturn.records.SourceText;
@@ -27,6 +29,7 @@ final class RowDocument {
   private final Findings findings;
   private final ObjectNode json = JsonNodeFactory.instance.objectNode();
   private final Map<String, String> faultOfPath = new HashMap<>();
+  private final Map<String, String> typed = new HashMap<>();
 
   private RowDocument(String name, Table.Row row, Reading reading, Findings findings) {
     this.name = name;
@@ -56,6 +59,7 @@ final class RowDocument {
 
   private void take(Reading.Pick pick, String text, @Nullable String broken, CellReader cells) {
     String path = pick.column().path();
+    typed.put(path, text);
     CellReader.Cell cell = cells.read(pick, text);
     ObjectNode place = json;
     String[] steps = path.split("\\.");
@@ -122,13 +126,22 @@ final class RowDocument {
       findings.add(
           row, inColumnNames(path.isEmpty() ? fault.sentence() : path + ": " + fault.sentence()));
     } else if (column.type() == Column.Type.CLIPPINGS) {
-      findings.add(
-          row, column, fault.sentence().replaceFirst("give a number.*", CellReader.CLIPPINGS));
+      String sentence = fault.sentence().replaceFirst("give a number.*", CellReader.CLIPPINGS);
+      findings.add(row, column, asTyped(path, sentence));
     } else {
       String sentence =
           FaultUnits.told(fault.sentence(), column.measure(), reading.unitsOf(column.name()));
-      findings.add(row, column, inColumnNames(sentence));
+      findings.add(row, column, inColumnNames(asTyped(path, sentence)));
     }
+  }
+
+  /** A per cent is read as a fraction, but whoever typed it looks for what they typed. */
+  private String asTyped(String path, String sentence) {
+    String text = typed.getOrDefault(path, "");
+    return text.endsWith("%")
+        ? sentence.replaceFirst(
+            "^\\S+(?= is out of range)", Matcher.quoteReplacement(Faults.quoted(text)))
+        : sentence;
   }
 
   private @Nullable Column column(String path) {

@@ -2,6 +2,7 @@ package leafturn.records.exchange;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Optional;
 import java.util.stream.Collectors;
 import leafturn.records.Faults;
 import leafturn.records.NearestName;
@@ -9,12 +10,33 @@ import leafturn.records.table.Table;
 
 /** What is gathered while a table is looked at; the parts that all kinds of tables share. */
 final class TableLook {
+  /** Tables that are easily brought to each other's import. */
+  private static final List<Import> IMPORTS =
+      List.of(
+          new Import("Properties and lawns", PropertyColumns.ALL, PropertyColumns.PROPERTY),
+          new Import("Past log", LogColumns.ALL, "what"));
+
   final Table table;
   final Reading reading;
   final Findings faults;
   final Findings conflicts;
   final Findings remarks;
   int alreadyThere;
+
+  /**
+   * An import of tables.
+   *
+   * @param title what the page calls it
+   * @param needed a column that no table of it goes without
+   */
+  private record Import(String title, List<Column> columns, String needed) {
+    /** How many headings of a table are columns of this import; none where the needed one is not. */
+    int fitting(Table table) {
+      Reading reading = Reading.byHeadings(table, columns);
+      boolean has = reading.column(needed).flatMap(reading::place).isPresent();
+      return has ? reading.picks().size() : 0;
+    }
+  }
 
   TableLook(Table table, Reading reading) {
     this.table = table;
@@ -48,9 +70,24 @@ final class TableLook {
     return faults.count() == before;
   }
 
+  /** That the columns are rather those of another import, in a sentence; empty where not. */
+  private List<String> belongsElsewhere() {
+    Optional<Import> own =
+        IMPORTS.stream().filter(each -> each.columns().equals(reading.columns())).findFirst();
+    return own.stream()
+        .flatMap(here -> IMPORTS.stream().filter(each -> each != here))
+        .filter(other -> other.fitting(table) > own.orElseThrow().fitting(table))
+        .map(
+            other ->
+                "Its columns are those of “%s”: import it there, if that is what it holds."
+                    .formatted(other.title()))
+        .toList();
+  }
+
   /** The preview, with what is to be said of the table. */
   Preview preview(Arrivals arrivals, List<String> moreNotes) {
-    List<String> notes = new ArrayList<>(table.notes());
+    List<String> notes = new ArrayList<>(belongsElsewhere());
+    notes.addAll(table.notes());
     List<String> unused = reading.unused(table);
     if (!unused.isEmpty()) {
       notes.add(

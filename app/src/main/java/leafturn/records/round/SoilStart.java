@@ -16,7 +16,6 @@ import leafturn.records.sheet.Analyte;
 import leafturn.records.sheet.Kind;
 import leafturn.records.sheet.LawnSheet;
 import leafturn.records.sheet.SoilTestSheet;
-import org.jspecify.annotations.Nullable;
 
 /**
  * The soil a lawn's replay starts from: as its description has it, and where that leaves organic
@@ -57,7 +56,7 @@ record SoilStart(SoilFields soil, List<String> notes, String words) {
     Optional<SoilTestSheet> latest = latest(known, test -> true);
     SoilTestSheet chosen = before.or(() -> latest).orElse(null);
     if (chosen == null) {
-      return new SoilStart(lawn.soil(), List.of(), words(lawn, List.of(), null));
+      return new SoilStart(lawn.soil(), List.of(), words(lawn, List.of(), ""));
     }
     SoilTestFigures figures = new SoilTestFigures(lawn, chosen);
     SoilFields soil = figures.soil();
@@ -78,7 +77,16 @@ record SoilStart(SoilFields soil, List<String> notes, String words) {
                 notes.add(
                     "The soil test of %s is there to compare with: the model goes on from the earlier one."
                         .formatted(date(test))));
-    return new SoilStart(soil, notes, words(lawn, figures.taken(), chosen));
+    return new SoilStart(
+        soil, notes, words(lawn, figures.taken(), from(chosen, before.isEmpty(), recordBegins)));
+  }
+
+  /** A later test is no value of its own day: the model has gone on from the record's first day. */
+  private static String from(SoilTestSheet test, boolean later, LocalDate recordBegins) {
+    return later
+        ? "reckoned from %s on as if the soil test of %s had been taken then"
+            .formatted(Dates.words(recordBegins), date(test))
+        : "from the soil test of " + date(test);
   }
 
   private static boolean tells(SoilTestSheet test) {
@@ -113,16 +121,16 @@ record SoilStart(SoilFields soil, List<String> notes, String words) {
         : sentence + ".";
   }
 
-  private static String words(LawnSheet lawn, List<Analyte> taken, @Nullable SoilTestSheet test) {
-    String phosphorus = origin(lawn, Analyte.PHOSPHORUS, taken, test);
-    String potassium = origin(lawn, Analyte.POTASSIUM, taken, test);
+  private static String words(LawnSheet lawn, List<Analyte> taken, String fromTest) {
+    String phosphorus = origin(lawn, Analyte.PHOSPHORUS, taken, fromTest);
+    String potassium = origin(lawn, Analyte.POTASSIUM, taken, fromTest);
     return phosphorus.equals(potassium) ? phosphorus : "P " + phosphorus + ", K " + potassium;
   }
 
   private static String origin(
-      LawnSheet lawn, Analyte analyte, List<Analyte> taken, @Nullable SoilTestSheet test) {
-    if (test != null && taken.contains(analyte)) {
-      return "from the soil test of " + date(test);
+      LawnSheet lawn, Analyte analyte, List<Analyte> taken, String fromTest) {
+    if (taken.contains(analyte)) {
+      return fromTest;
     }
     return SoilTestFigures.described(lawn, analyte)
         ? "from the lawn's description"

@@ -41,7 +41,7 @@ public record Anchor(double longitudeDeg, double latitudeDeg) {
   }
 
   /** True for a place at which a grid may have its origin. */
-  static boolean isFit(double longitudeDeg, double latitudeDeg) {
+  public static boolean isFit(double longitudeDeg, double latitudeDeg) {
     return Math.abs(longitudeDeg) <= FARTHEST_LONGITUDE_DEG
         && Math.abs(latitudeDeg) <= FARTHEST_LATITUDE_DEG;
   }

@@ -111,9 +111,13 @@ final class GeoJsonGeometry {
       return pair + " are no degrees; GeoJSON gives WGS84 longitude and latitude: convert to them.";
     }
     if (Math.abs(latitude) > 90) {
-      return "latitude %s in %s is out of range; GeoJSON gives longitude first, so the two seem"
-              .formatted(Numbers.plain(latitude), pair)
-          + " to be swapped.";
+      return "latitude %s in %s is out of range; GeoJSON gives longitude first%s"
+          .formatted(
+              Numbers.plain(latitude),
+              pair,
+              Anchor.isFit(latitude, longitude)
+                  ? ", so the two seem to be swapped."
+                  : ", then a latitude from -85 to 85.");
     }
     return Math.abs(latitude) > Anchor.FARTHEST_LATITUDE_DEG
         ? "latitude %s in %s is too near to a pole; give one from -85 to 85."

@@ -57,15 +57,28 @@ public record Property(
         String.format(
             Locale.ROOT,
             "the outline lies at latitude %.2f, longitude %.2f, but the property at latitude %.2f%s,"
-                + " %,.0f km away. The two numbers of its positions may be swapped: GeoJSON gives"
-                + " longitude first, then latitude. Mend the file, or the property’s place.",
+                + " %,.0f km away. %sMend the file, or the property’s place.",
             there.latitudeDeg(),
             there.longitudeDeg(),
             latitudeDeg,
             longitudeDeg == null
                 ? ""
                 : String.format(Locale.ROOT, ", longitude %.2f", longitudeDeg),
-            km));
+            km,
+            liesNearSwapped(there)
+                ? "The two numbers of its positions may be swapped: GeoJSON gives longitude first,"
+                    + " then latitude. "
+                : ""));
+  }
+
+  /** Whether a place whose longitude and latitude are swapped would lie near this property. */
+  private boolean liesNearSwapped(Anchor there) {
+    if (!Anchor.isFit(there.latitudeDeg(), there.longitudeDeg())) {
+      return false;
+    }
+    Anchor swapped = new Anchor(there.latitudeDeg(), there.longitudeDeg());
+    double longitude = longitudeDeg == null ? swapped.longitudeDeg() : longitudeDeg;
+    return swapped.distanceKm(longitude, latitudeDeg) <= FAR_KM;
   }
 
   /**

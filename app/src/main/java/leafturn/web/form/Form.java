@@ -134,11 +134,14 @@ public record Form(
     return new Form(shape, units, moved, faults);
   }
 
-  /** This form with the faults a reader found. */
+  /** This form with the faults a reader found; what it tells already is not told again. */
   public Form faulted(InputException found) {
     List<Fault> all = new ArrayList<>(faults);
     FaultWords words = new FaultWords(shape, units);
-    found.faultsByField().forEach(fault -> all.add(words.of(fault)));
+    found.faultsByField().stream()
+        .map(words::of)
+        .filter(fault -> !all.contains(fault))
+        .forEach(all::add);
     return new Form(shape, units, values, all);
   }
 

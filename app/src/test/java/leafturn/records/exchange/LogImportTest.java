@@ -80,6 +80,7 @@ class LogImportTest extends ImportingTest {
         "2015-05-28,,returned,,,|line 2, column B / what|It is missing; give one of mown, fed",
         "2015-05-28,mown,,,,|line 2, column C / clippings|It is missing; give returned, collected, or",
         "2015-05-28,mown,mulched,,,|line 2, column C / clippings|give returned, collected, or",
+        "2015-05-28,mown,300%,,,|line 2, column C / clippings|\"300%\" is out of range; give returned",
         "2015-05-28,mown,returned,2,,|line 2, column D / height_before_mm|2 is out of range",
         "2015-05-28,mown,returned,x,,|line 2, column D / height_before_mm|\"x\" is not a number",
         "2015-05-28,mown,returned,\"9,5\",,|line 2, column D / height_before_mm|decimal comma",

@@ -7,11 +7,14 @@ import java.time.LocalDate;
 import java.util.List;
 import leafturn.quantity.Units;
 import leafturn.records.Examples;
+import leafturn.records.SourceText;
+import leafturn.records.book.Sheet;
 import leafturn.records.exchange.Findings.Finding;
 import leafturn.records.sheet.Kind;
 import leafturn.records.sheet.LawnSheet;
 import leafturn.records.sheet.ProgrammeSheet;
 import leafturn.records.sheet.Property;
+import leafturn.web.ImportKind;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
@@ -89,6 +92,43 @@ class PropertyImportTest extends ImportingTest {
               assertThat(fault.place()).isEqualTo(place);
               assertThat(fault.sentence()).containsIgnoringCase(sentence);
             });
+  }
+
+  @Test
+  void aTableOfTheOtherImportIsToldWhereItBelongs() {
+    String toLog = "Its columns are those of “%s”".formatted(ImportKind.LOG.title());
+    String toProperties = "Its columns are those of “%s”".formatted(ImportKind.PROPERTIES.title());
+    String log = "property,lawn,date,what,clippings\nFern,Front,2015-05-28,mown,returned\n";
+    String properties = HEADER + "Fern,40,UTC,,Front,fine fescue,,,,\n";
+    assertThat(book.properties(log).notes()).first().asString().startsWith(toLog);
+    assertThat(book.log(properties, null).notes()).first().asString().startsWith(toProperties);
+    assertThat(book.properties(properties).notes()).noneMatch(note -> note.startsWith("Its"));
+    assertThat(book.log(log, null).notes()).noneMatch(note -> note.startsWith("Its"));
+  }
+
+  @Test
+  void aPropertyIsKnownByItsNameWhateverItsAddress() {
+    book.write(book.properties(HEADER + "Fern,40,UTC,,Front,fine fescue,,,,\n"));
+    Sheet<Property> fern =
+        book.book().read(reader -> reader.at(Kind.PROPERTY, "fern")).orElseThrow();
+    String moved =
+        Kind.PROPERTY
+            .write(fern.content())
+            .replace("\"address\":\"fern\"", "\"address\":\"elsewhere\"");
+    book.book()
+        .write(
+            "Ada",
+            writing ->
+                writing.revise(
+                    Kind.PROPERTY,
+                    fern.id(),
+                    fern.version(),
+                    Kind.PROPERTY.read(new SourceText("property", moved))));
+    Preview again = book.properties(HEADER + "Fern,,,,Back,fine fescue,,,,\n");
+    assertThat(again.faults().kept()).isEmpty();
+    assertThat(again.arrivals().sheets())
+        .extracting(sheet -> sheet.words())
+        .containsExactly("Lawn Back of Fern, fine fescue");
   }
 
   @Test

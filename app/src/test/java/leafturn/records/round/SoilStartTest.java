@@ -75,6 +75,10 @@ class SoilStartTest {
             "Phosphorus and potassium start from the soil test of 3 April 2015.",
             "No soil test is older than the weather record, which begins on 1 January 2012: the"
                 + " model starts there from what this later one found.");
+    assertThat(start.words())
+        .isEqualTo(
+            "reckoned from 1 January 2012 on as if the soil test of 3 April 2015 had been taken"
+                + " then");
   }
 
   @Test
