@@ -21,11 +21,14 @@ public record ImportDone(String headline, String follows, String place, String p
       case TRIAL -> new ImportDone(headline, follows, "/trials", "the trials");
       case PROPERTIES -> new ImportDone(headline, follows, "/lawns", "the lawns");
       case READINGS ->
-          new ImportDone(headline, follows, "/trials/" + file.target() + "/readings", "the readings");
+          new ImportDone(
+              headline, follows, "/trials/" + file.target() + "/readings", "the readings");
       case WEATHER -> new ImportDone(headline, follows, "/weather/" + file.target(), name);
       case LOG ->
           book.find(Kind.LAWN, file.target())
-              .map(lawn -> new ImportDone(headline, follows, "/lawns/" + lawn.content().address(), name))
+              .map(
+                  lawn ->
+                      new ImportDone(headline, follows, "/lawns/" + lawn.content().address(), name))
               .orElse(new ImportDone(headline, follows, "/lawns", "the lawns"));
     };
   }

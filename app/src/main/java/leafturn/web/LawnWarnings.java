@@ -116,16 +116,16 @@ final class LawnWarnings {
                 : " and of %d more lawns".formatted(ahead.size() - 1);
     return Optional.of(
         "The book has entries or advice of %s, %s%s that lie after today: up to %s, but here it is %s."
-            .formatted(
-                first.lawn().content().name(),
-                first.property().content().name(),
-                others,
-                DayWords.dayAndYear(
-                    ahead.stream()
-                        .map(lawn -> last.get(lawn.lawn().id()))
-                        .max(LocalDate::compareTo)
-                        .orElseThrow()),
-                DayWords.dayAndYear(today))
-        + CHECK);
+                .formatted(
+                    first.lawn().content().name(),
+                    first.property().content().name(),
+                    others,
+                    DayWords.dayAndYear(
+                        ahead.stream()
+                            .map(lawn -> last.get(lawn.lawn().id()))
+                            .max(LocalDate::compareTo)
+                            .orElseThrow()),
+                    DayWords.dayAndYear(today))
+            + CHECK);
   }
 }

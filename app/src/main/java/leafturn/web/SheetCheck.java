@@ -1,5 +1,6 @@
 package leafturn.web;
 
+import java.util.ArrayList;
 import java.util.List;
 import leafturn.records.Faults.Fault;
 import leafturn.records.InputException;
@@ -29,10 +30,26 @@ final class SheetCheck {
    * @throws leafturn.records.InputException with every fault
    */
   static void together(BookReading reading, String id, Content content) {
-    PlaceCheck.check(reading, id, content);
+    List<Fault> faults = new ArrayList<>();
+    keep(faults, () -> PlaceCheck.check(reading, id, content));
     if (content instanceof Property property) {
-      NameCheck.check(reading, id, property);
+      keep(faults, () -> NameCheck.check(reading, id, property));
     }
+    keep(faults, () -> withOthers(reading, id, content));
+    if (!faults.isEmpty()) {
+      throw InputException.of(faults);
+    }
+  }
+
+  private static void keep(List<Fault> faults, Runnable check) {
+    try {
+      check.run();
+    } catch (InputException found) {
+      faults.addAll(found.faultsByField());
+    }
+  }
+
+  private static void withOthers(BookReading reading, String id, Content content) {
     if (content instanceof LawnSheet lawn) {
       List<Sheet<ProgrammeSheet>> programmes = reading.ofLawn(Kind.PROGRAMME, id);
       together(reading, lawn, null);

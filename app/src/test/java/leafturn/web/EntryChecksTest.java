@@ -95,8 +95,7 @@ class EntryChecksTest extends DemoSite {
   void aDayToComeIsToldAtOnceWithWhateverElseIsWrong() throws Exception {
     String day = "id=\"f-day-fault\"";
     String heights = "id=\"f-heightsMm-fault\"";
-    assertThat(
-            send("visit", "lawn", Map.of("day", DAY, "heightsMm", "80 9000")).body())
+    assertThat(send("visit", "lawn", Map.of("day", DAY, "heightsMm", "80 9000")).body())
         .contains(NOT_YET, day, heights);
     String id = UUID.randomUUID().toString();
     Map<String, String> visit = new HashMap<>(Map.of("day", "2015-05-20", "heightsMm", "80"));
@@ -140,21 +139,19 @@ class EntryChecksTest extends DemoSite {
         .contains(
             "id=\"f-property-name-fault\"",
             "id=\"f-property-latitudeDeg-fault\"",
-            "has a property of this name already, &#34;Heron Bank&#34; with the address heron-bank");
+            "has a property of this name already, \"Heron Bank\" with the address heron-bank");
     Sheet<Property> other =
         book.read(reading -> reading.all(Kind.PROPERTY)).stream()
             .filter(sheet -> !sheet.content().address().equals("heron-bank"))
             .findFirst()
             .orElseThrow();
-    Map<String, String> renamed = propertyFields(other.content().latitudeDeg());
+    Map<String, String> renamed = propertyFields(-37.8);
     renamed.put("address", other.content().address());
     HttpResponse<String> refused =
         visitor.send(
-            "/properties/" + other.content().address() + "/edit",
-            "/sheets/" + other.id(),
-            renamed);
+            "/properties/" + other.content().address() + "/edit", "/sheets/" + other.id(), renamed);
     assertThat(refused.statusCode()).isEqualTo(422);
-    assertThat(refused.body()).contains("id=\"f-name-fault\"");
+    assertThat(refused.body()).contains("id=\"f-name-fault\"", "id=\"f-station-fault\"");
   }
 
   @Test

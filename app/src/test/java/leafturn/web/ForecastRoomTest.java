@@ -78,7 +78,8 @@ class ForecastRoomTest extends DemoSite {
         .contains("Until 30 May the possible seasons follow the forecast of 28 May")
         .contains("The county’s service");
     assertThat(visitor.read(station))
-        .contains("Advice follows it until then", "Sat 30\u00a0May", "Correct or withdraw this one");
+        .contains(
+            "Advice follows it until then", "Sat 30\u00a0May", "Correct or withdraw this one");
   }
 
   @Test

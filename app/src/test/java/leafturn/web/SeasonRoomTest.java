@@ -232,7 +232,8 @@ class SeasonRoomTest extends DemoSite {
     wrong.put("programmes[0].mowing.heightMm", "2");
     HttpResponse<String> refused = asking.postForm(PAGE, wrong);
     assertThat(refused.statusCode()).isEqualTo(422);
-    assertThat(refused.body()).contains("from 3 to 200", "value=\"2\"", "No plan is made yet: one thing")
+    assertThat(refused.body())
+        .contains("from 3 to 200", "value=\"2\"", "No plan is made yet: one thing")
         .doesNotContain("Not saved yet");
 
     asking.postForm(PAGE, own());

@@ -113,7 +113,8 @@ class TrialImportRoomTest {
     assertThat(seen.find()).isTrue();
     assertThat(asking.postForm(address + "/add", Map.of("seen", seen.group(1))).statusCode())
         .isEqualTo(303);
-    assertThat(asking.get(address).body()).contains("1 trial imported", "It changes no advice")
+    assertThat(asking.get(address).body())
+        .contains("1 trial imported", "It changes no advice")
         .doesNotContain("The advice follows");
   }
 

@@ -30,7 +30,9 @@ final class TableLook {
    * @param needed a column that no table of it goes without
    */
   private record Import(String title, List<Column> columns, String needed) {
-    /** How many headings of a table are columns of this import; none where the needed one is not. */
+    /**
+     * How many headings of a table are columns of this import; none where the needed one is not.
+     */
     int fitting(Table table) {
       Reading reading = Reading.byHeadings(table, columns);
       boolean has = reading.column(needed).flatMap(reading::place).isPresent();
