@@ -1,8 +1,6 @@
 package leafturn.cli;
 
 import java.io.IOException;
-import java.io.PrintWriter;
-import java.io.StringWriter;
 import java.nio.file.Files;
 import java.nio.file.Path;
 
@@ -14,18 +12,16 @@ final class AnalysedTable {
   static String findings(Path folder, Path plan, CharSequence csv, String model)
       throws IOException {
     Path report = folder.resolve("findings.html");
-    StringWriter err = new StringWriter();
-    int code =
-        new LeafturnCommand(new PrintWriter(new StringWriter()), new PrintWriter(err))
-            .run(
-                "trial",
-                "analyse",
-                Files.writeString(folder.resolve("data.csv"), csv).toString(),
-                Files.writeString(folder.resolve("model.json"), model).toString(),
-                "--plan",
-                plan.toString(),
-                "--report",
-                report.toString());
-    return code == 0 ? Files.readString(report) : code + " " + err;
+    Ran ran =
+        Ran.of(
+            "trial",
+            "analyse",
+            Files.writeString(folder.resolve("data.csv"), csv).toString(),
+            Files.writeString(folder.resolve("model.json"), model).toString(),
+            "--plan",
+            plan.toString(),
+            "--report",
+            report.toString());
+    return ran.exitCode() == 0 ? Files.readString(report) : ran.exitCode() + " " + ran.err();
   }
 }

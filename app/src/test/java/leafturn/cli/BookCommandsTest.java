@@ -5,8 +5,6 @@ import static org.assertj.core.api.Assertions.assertThat;
 import com.fasterxml.jackson.databind.JsonNode;
 import com.fasterxml.jackson.databind.ObjectMapper;
 import java.io.IOException;
-import java.io.PrintWriter;
-import java.io.StringWriter;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.time.Clock;
@@ -23,15 +21,6 @@ class BookCommandsTest {
   @TempDir Path folder;
   private String book;
   private String archive;
-
-  private record Ran(int exitCode, String out, String err) {}
-
-  private static Ran run(String... arguments) {
-    StringWriter out = new StringWriter();
-    StringWriter err = new StringWriter();
-    int exitCode = new LeafturnCommand(new PrintWriter(out), new PrintWriter(err)).run(arguments);
-    return new Ran(exitCode, out.toString(), err.toString());
-  }
 
   @BeforeEach
   void writeABook() {
@@ -55,31 +44,31 @@ class BookCommandsTest {
                       "update sheet set written_by = 'Eve' where entered ="
                           + " (select max(entered) from sheet where kind = 'log')"));
     }
-    Ran exported = run("book", "export", "--book", book, archive);
+    Ran exported = Ran.of("book", "export", "--book", book, archive);
     assertThat(exported.exitCode()).isEqualTo(1);
     assertThat(exported.err())
         .containsPattern("log [-0-9a-f]{36} is damaged.*: see damaged/log-")
         .contains("Everything else of the book is in the archive.");
-    Ran restored = run("book", "import", "--book", folder.resolve("new").toString(), archive);
+    Ran restored = Ran.of("book", "import", "--book", folder.resolve("new").toString(), archive);
     assertThat(restored.out()).contains("1461 days of weather");
   }
 
   @Test
   void aBookIsBackedUpDeletedAndRestored() throws IOException {
     Path backups = Files.createDirectory(folder.resolve("backups"));
-    Ran backedUp = run("book", "backup", "--book", book, backups.toString());
+    Ran backedUp = Ran.of("book", "backup", "--book", book, backups.toString());
     assertThat(backedUp.exitCode()).as(backedUp.err()).isZero();
     assertThat(backedUp.out())
         .matches("(?s).*book-[-\\dT]+Z\\.zip: \\d+ sheets, \\d+ versions, 1461 days of weather.*");
     deleteTheBook();
-    assertThat(run("book", "check", "--book", book).err()).contains("there is no book");
+    assertThat(Ran.of("book", "check", "--book", book).err()).contains("there is no book");
     Path backup;
     try (Stream<Path> files = Files.list(backups)) {
       backup = files.findFirst().orElseThrow();
     }
-    Ran restored = run("book", "import", "--book", book, backup.toString());
+    Ran restored = Ran.of("book", "import", "--book", book, backup.toString());
     assertThat(restored.exitCode()).as(restored.err()).isZero();
-    Ran checked = run("book", "check", "--book", book);
+    Ran checked = Ran.of("book", "check", "--book", book);
     assertThat(checked.exitCode()).isZero();
     assertThat(checked.out())
         .contains(": checked ")
@@ -91,33 +80,33 @@ class BookCommandsTest {
     try (Book open = Book.open(BookPlace.of(book), Clock.systemUTC())) {
       open.write("Eve", w -> w.handle().execute("update sheet set written_by = 'Eve'"));
     }
-    Ran checked = run("book", "check", "--book", book);
+    Ran checked = Ran.of("book", "check", "--book", book);
     assertThat(checked.exitCode()).isEqualTo(1);
     assertThat(checked.out()).contains("its digest does not fit").contains(" damages.");
     JsonNode report =
-        new ObjectMapper().readTree(run("book", "check", "--json", "--book", book).out());
+        new ObjectMapper().readTree(Ran.of("book", "check", "--json", "--book", book).out());
     assertThat(report.get("sound").booleanValue()).isFalse();
     assertThat(report.get("damages").size()).isEqualTo(report.get("sheets").intValue());
-    Ran exported = run("book", "export", "--book", book, archive);
+    Ran exported = Ran.of("book", "export", "--book", book, archive);
     assertThat(exported.exitCode()).isEqualTo(1);
     assertThat(exported.out()).contains(archive + ": 0 sheets");
   }
 
   @Test
   void whatIsExportedIsImportedIntoANewBookOnly() {
-    assertThat(run("book", "export", "--book", book, archive).out()).contains(archive + ": ");
-    Ran refused = run("book", "import", "--book", book, archive);
+    assertThat(Ran.of("book", "export", "--book", book, archive).out()).contains(archive + ": ");
+    Ran refused = Ran.of("book", "import", "--book", book, archive);
     assertThat(refused.exitCode()).isEqualTo(2);
     assertThat(refused.err()).contains("is not empty");
     String copy = folder.resolve("copy").toString();
-    assertThat(run("book", "import", "--book", copy, archive).exitCode()).isZero();
+    assertThat(Ran.of("book", "import", "--book", copy, archive).exitCode()).isZero();
   }
 
   @Test
   void anArchiveReplacesNothing() throws IOException {
     Path kept = Files.writeString(Path.of(archive), "the archive of another day");
     for (String output : List.of("export", "backup")) {
-      Ran refused = run("book", output, "--book", book, archive);
+      Ran refused = Ran.of("book", output, "--book", book, archive);
       assertThat(refused.exitCode()).as(output).isEqualTo(2);
       assertThat(refused.err())
           .contains(archive + ": it is there already", "give another name")
@@ -138,12 +127,12 @@ class BookCommandsTest {
             List.of("book", "check", "--book", "jdbc:other:x"),
             List.of("book", "check"),
             List.of("book", "mend"))) {
-      Ran ran = run(wrong.toArray(String[]::new));
+      Ran ran = Ran.of(wrong);
       assertThat(ran.exitCode()).as("%s", wrong).isEqualTo(2);
       assertThat(ran.err().lines()).as("%s", wrong).hasSize(1);
       assertThat(Path.of(nowhere)).doesNotExist();
     }
-    assertThat(run("book").out()).contains("export", "import", "check", "backup");
+    assertThat(Ran.of("book").out()).contains("export", "import", "check", "backup");
   }
 
   private void deleteTheBook() throws IOException {

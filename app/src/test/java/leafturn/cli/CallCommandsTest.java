@@ -4,10 +4,7 @@ import static org.assertj.core.api.Assertions.assertThat;
 
 import com.fasterxml.jackson.core.JsonProcessingException;
 import com.fasterxml.jackson.databind.JsonNode;
-import com.fasterxml.jackson.databind.ObjectMapper;
 import java.io.IOException;
-import java.io.PrintWriter;
-import java.io.StringWriter;
 import java.net.URI;
 import java.nio.file.Files;
 import java.nio.file.Path;
@@ -27,24 +24,11 @@ class CallCommandsTest {
   private static final String LAWN = example("linden-house-back.lawn.json");
   private static final String LOG = example("linden-house-back.log.csv");
 
-  record Ran(int exitCode, String out, String err) {
-    JsonNode json() throws JsonProcessingException {
-      return new ObjectMapper().readTree(out);
-    }
-
-    /** What it printed, wherever its lines end. */
-    String words() {
-      return out.replaceAll("\\s+", " ");
-    }
-  }
-
   static String example(String name) {
     return Examples.file(name).toString();
   }
 
   static Ran run(String... arguments) {
-    StringWriter out = new StringWriter();
-    StringWriter err = new StringWriter();
     DemoCommand demo =
         new DemoCommand(
             where ->
@@ -54,9 +38,7 @@ class CallCommandsTest {
                   return URI.create("http://127.0.0.1:1/");
                 },
             Clock.systemUTC());
-    int exitCode =
-        new LeafturnCommand(new PrintWriter(out), new PrintWriter(err), demo).run(arguments);
-    return new Ran(exitCode, out.toString(), err.toString());
+    return Ran.with(demo, arguments);
   }
 
   private static Ran call(String... more) {

@@ -12,8 +12,8 @@ import org.junit.jupiter.params.provider.ValueSource;
 
 /** What the command call prints on a terminal. */
 class CallOutputTest {
-  private static CallCommandsTest.Ran called(String on, Path log) {
-    CallCommandsTest.Ran ran =
+  private static Ran called(String on, Path log) {
+    Ran ran =
         CallCommandsTest.run(
             "call",
             CallCommandsTest.example("linden-house-back.lawn.json"),

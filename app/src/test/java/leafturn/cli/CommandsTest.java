@@ -5,8 +5,6 @@ import static org.assertj.core.api.Assertions.assertThat;
 import com.fasterxml.jackson.core.JsonProcessingException;
 import com.fasterxml.jackson.databind.JsonNode;
 import com.fasterxml.jackson.databind.ObjectMapper;
-import java.io.PrintWriter;
-import java.io.StringWriter;
 import java.net.URI;
 import java.nio.file.Path;
 import java.time.Clock;
@@ -23,23 +21,9 @@ import picocli.CommandLine.Command;
 class CommandsTest {
   private static final String WEATHER = Examples.file("new-york-2012-2015.csv").toString();
 
-  private record Ran(int exitCode, String out, String err) {}
-
-  private static Ran run(Object[] more, String... arguments) {
-    StringWriter out = new StringWriter();
-    StringWriter err = new StringWriter();
-    int exitCode =
-        new LeafturnCommand(new PrintWriter(out), new PrintWriter(err), more).run(arguments);
-    return new Ran(exitCode, out.toString(), err.toString());
-  }
-
-  private static Ran run(String... arguments) {
-    return run(new Object[0], arguments);
-  }
-
   @Test
   void tellsWeatherByMonthAndYear() {
-    Ran ran = run("weather", WEATHER, "--latitude", "40.78", "--elevation", "40");
+    Ran ran = Ran.of("weather", WEATHER, "--latitude", "40.78", "--elevation", "40");
     assertThat(ran.exitCode()).isZero();
     assertThat(ran.err()).isEmpty();
     assertThat(ran.out())
@@ -55,13 +39,13 @@ class CommandsTest {
         new ServeCommand(
             where -> (opened, atTheEnd) -> URI.create("https://x/"), Clock.systemUTC());
     String[] tls = {"serve", "--book", book.toString(), "--tls", "cert.pem", "key.pem"};
-    Ran others = run(new Object[] {serve}, tls);
+    Ran others = Ran.with(serve, tls);
     assertThat(others.exitCode()).isEqualTo(2);
     assertThat(others.err()).contains("Nobody can sign in to this book yet", "leafturn book owner");
     Ran proxied =
-        run(new Object[] {serve}, "serve", "--book", book.toString(), "--behind-proxy", "::1");
+        Ran.with(serve, "serve", "--book", book.toString(), "--behind-proxy", "::1");
     assertThat(proxied.exitCode()).isEqualTo(2);
-    Ran nowhere = run(new Object[] {serve}, "serve", "--book", " ");
+    Ran nowhere = Ran.with(serve, "serve", "--book", " ");
     assertThat(nowhere.exitCode()).isEqualTo(2);
     assertThat(nowhere.err()).contains("The place of the book is empty; give a folder");
     assertThat(folder).isEmptyDirectory();
@@ -69,7 +53,7 @@ class CommandsTest {
 
   @Test
   void tellsWeatherAsOneJsonDocument() throws JsonProcessingException {
-    Ran ran = run("weather", "--json", WEATHER);
+    Ran ran = Ran.of("weather", "--json", WEATHER);
     JsonNode report = new ObjectMapper().readTree(ran.out());
     assertThat(ran.exitCode()).isZero();
     assertThat(report.get("days").intValue()).isEqualTo(1461);
@@ -85,55 +69,55 @@ class CommandsTest {
     };
     List<String> arguments = new ArrayList<>(List.of("weather", WEATHER));
     arguments.addAll(List.of(place));
-    assertThat(run(arguments.toArray(String[]::new)).out())
+    assertThat(Ran.of(arguments).out())
         .contains("5120.5", "2140.5", "Grass on 2015-12-31: wet with rain until about 13")
         .contains("clock of America/New_York");
     arguments.add("--json");
     JsonNode hours =
         new ObjectMapper()
-            .readTree(run(arguments.toArray(String[]::new)).out())
+            .readTree(Ran.of(arguments).out())
             .at("/lastDayHours/hours");
     assertThat(hours.at("/days/0/hours")).hasSize(24);
     assertThat(hours.at("/days/0/fit/0/from").intValue()).isEqualTo(13);
     assertThat(hours.at("/timeZone").textValue()).isEqualTo("America/New_York");
-    Ran wrong = run("weather", WEATHER, "--latitude", "40", "--time-zone", "Foo/Bar");
+    Ran wrong = Ran.of("weather", WEATHER, "--latitude", "40", "--time-zone", "Foo/Bar");
     assertThat(wrong.exitCode()).isEqualTo(2);
     assertThat(wrong.err()).contains("--time-zone", "Foo/Bar", "IANA name");
   }
 
   @Test
   void tellsAParameterAndItsSource() throws JsonProcessingException {
-    assertThat(run("sources", "gmax").out()).contains("tall fescue: 19", "(12 to 24)", "tuned");
-    JsonNode all = new ObjectMapper().readTree(run("sources", "--json").out());
+    assertThat(Ran.of("sources", "gmax").out()).contains("tall fescue: 19", "(12 to 24)", "tuned");
+    JsonNode all = new ObjectMapper().readTree(Ran.of("sources", "--json").out());
     assertThat(all.get("parameters").size()).isGreaterThan(100);
     assertThat(all.at("/parameters/0/source").textValue()).isNotBlank();
   }
 
   @Test
   void tellsARuleOfTheCallAndItsSource() throws JsonProcessingException {
-    assertThat(run("sources", "clump-limit-dry").out())
+    assertThat(Ran.of("sources", "clump-limit-dry").out())
         .contains("40 g/m2 (10 to 100)", "assumed", "our judgement");
-    JsonNode rules = new ObjectMapper().readTree(run("sources", "--json").out()).get("rules");
+    JsonNode rules = new ObjectMapper().readTree(Ran.of("sources", "--json").out()).get("rules");
     assertThat(rules.get(0).get("name").textValue()).isEqualTo("season");
     assertThat(rules.get(0).get("threshold").isNull()).isTrue();
   }
 
   @Test
   void tellsWhatTheModelGetsWrong() throws JsonProcessingException {
-    assertThat(run("sources", "saving").out())
+    assertThat(Ran.of("sources", "saving").out())
         .contains("saving: Returning clippings saves too much feed", "upper bound", "qian2003");
-    assertThat(run("sources").out()).contains("What the model gets wrong", "fewer-mowings: ");
+    assertThat(Ran.of("sources").out()).contains("What the model gets wrong", "fewer-mowings: ");
     JsonNode shortcomings =
-        new ObjectMapper().readTree(run("sources", "--json").out()).get("shortcomings");
+        new ObjectMapper().readTree(Ran.of("sources", "--json").out()).get("shortcomings");
     assertThat(shortcomings.get(0).get("name").textValue()).isEqualTo("no-feed");
     assertThat(shortcomings.get(0).get("sources").get(0).textValue()).isEqualTo("kopp2002");
   }
 
   @Test
   void helpAndVersionGoToStandardOutput() {
-    assertThat(run("--version").out()).matches("leafturn \\d+\\.\\d+\\.\\d+\\R");
-    assertThat(run().out()).contains("weather", "sources", "Exit code");
-    Ran help = run("weather", "--help");
+    assertThat(Ran.of("--version").out()).matches("leafturn \\d+\\.\\d+\\.\\d+\\R");
+    assertThat(Ran.of().out()).contains("weather", "sources", "Exit code");
+    Ran help = Ran.of("weather", "--help");
     assertThat(help.exitCode()).isZero();
     assertThat(help.out()).contains("--fill", "Example:");
   }
@@ -159,7 +143,7 @@ class CommandsTest {
           sources savings                  | did you mean saving?
           """)
   void wrongArgumentsAreOneSentenceAndExitTwo(String line, String words) {
-    Ran ran = run(line.split(" "));
+    Ran ran = Ran.of(line.split(" "));
     assertThat(ran.exitCode()).isEqualTo(2);
     assertThat(ran.out()).isEmpty();
     assertThat(ran.err()).contains(words);
@@ -176,7 +160,7 @@ class CommandsTest {
       }
     }
 
-    Ran ran = run(new Object[] {new Broken()}, "broken");
+    Ran ran = Ran.with(new Broken(), "broken");
     assertThat(ran.exitCode()).isEqualTo(3);
     assertThat(ran.err()).contains("fault of the program", "first line");
     assertThat(ran.err().lines()).hasSize(1);
@@ -193,7 +177,7 @@ class CommandsTest {
       }
     }
 
-    Ran ran = run(new Object[] {new Endless()}, "endless");
+    Ran ran = Ran.with(new Endless(), "endless");
     assertThat(ran.exitCode()).isEqualTo(3);
     assertThat(ran.err().lines()).hasSize(1);
   }

@@ -3,8 +3,6 @@ package leafturn.cli;
 import static org.assertj.core.api.Assertions.assertThat;
 
 import java.io.IOException;
-import java.io.PrintWriter;
-import java.io.StringWriter;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.time.Clock;
@@ -57,13 +55,8 @@ class GuideTest {
   }
 
   private void runs(String command) {
-    String[] arguments =
-        Arrays.stream(command.split(" ")).map(this::inItsPlace).toArray(String[]::new);
-    StringWriter err = new StringWriter();
-    int exitCode =
-        new LeafturnCommand(new PrintWriter(new StringWriter()), new PrintWriter(err))
-            .run(arguments);
-    assertThat(exitCode).as("%s: %s", command, err).isZero();
+    Ran ran = Ran.of(Arrays.stream(command.split(" ")).map(this::inItsPlace).toList());
+    assertThat(ran.exitCode()).as("%s: %s", command, ran.err()).isZero();
   }
 
   /** Examples lie beside the module; what a command writes lies in the test's folder. */

@@ -6,8 +6,6 @@ import com.fasterxml.jackson.databind.JsonNode;
 import com.fasterxml.jackson.databind.ObjectMapper;
 import com.fasterxml.jackson.databind.node.ObjectNode;
 import java.io.IOException;
-import java.io.PrintWriter;
-import java.io.StringWriter;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.ArrayList;
@@ -33,21 +31,14 @@ class PlanCommandTest {
 
   @TempDir private Path folder;
 
-  private record Ran(int exitCode, String out, String err) {}
-
   private static Ran plan(String... more) {
-    StringWriter out = new StringWriter();
-    StringWriter err = new StringWriter();
     List<String> arguments =
         new ArrayList<>(List.of("plan", LAWN.toString(), "--weather", WEATHER));
     arguments.addAll(List.of(more));
     if (!arguments.contains("--members")) {
       arguments.addAll(List.of("--members", "10"));
     }
-    int exitCode =
-        new LeafturnCommand(new PrintWriter(out), new PrintWriter(err))
-            .run(arguments.toArray(String[]::new));
-    return new Ran(exitCode, out.toString(), err.toString());
+    return Ran.of(arguments);
   }
 
   /** The example without its search, which takes its time. */
@@ -191,14 +182,11 @@ class PlanCommandTest {
   void aRecordWithoutAWholeYearIsASentence() throws IOException {
     List<String> days = Files.readAllLines(Path.of(WEATHER)).subList(0, 300);
     Path few = Files.write(folder.resolve("few.csv"), days);
-    StringWriter err = new StringWriter();
 
-    int exitCode =
-        new LeafturnCommand(new PrintWriter(new StringWriter()), new PrintWriter(err))
-            .run("plan", LAWN.toString(), "--weather", few.toString());
+    Ran ran = Ran.of("plan", LAWN.toString(), "--weather", few.toString());
 
-    assertThat(exitCode).isEqualTo(2);
-    assertThat(err.toString()).contains("few.csv", "whole year", "2012-01-01 to 2012-10-25");
+    assertThat(ran.exitCode()).isEqualTo(2);
+    assertThat(ran.err()).contains("few.csv", "whole year", "2012-01-01 to 2012-10-25");
   }
 
   @Test

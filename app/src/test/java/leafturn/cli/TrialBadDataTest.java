@@ -6,8 +6,6 @@ import static org.assertj.core.api.Assertions.within;
 import com.fasterxml.jackson.databind.JsonNode;
 import com.fasterxml.jackson.databind.ObjectMapper;
 import java.io.IOException;
-import java.io.PrintWriter;
-import java.io.StringWriter;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.ArrayList;
@@ -25,21 +23,13 @@ class TrialBadDataTest {
 
   @TempDir private Path folder;
 
-  private record Ran(int exitCode, String out, String err) {}
-
   private Ran analyse(String data, String model, String... more) throws IOException {
-    StringWriter out = new StringWriter();
-    StringWriter err = new StringWriter();
-    List<String> arguments = new ArrayList<>(List.of("trial", "analyse"));
-    arguments.add(Files.writeString(folder.resolve("data.csv"), data).toString());
-    arguments.add(Files.writeString(folder.resolve("model.json"), model).toString());
-    arguments.addAll(List.of(more));
-    int exitCode =
-        new LeafturnCommand(new PrintWriter(out), new PrintWriter(err))
-            .run(arguments.toArray(String[]::new));
-    assertThat(err.toString()).doesNotContain("\tat ", "Exception");
-    assertThat(out.toString()).doesNotContain("NaN", "Infinity");
-    return new Ran(exitCode, out.toString(), err.toString());
+    Path table = Files.writeString(folder.resolve("data.csv"), data);
+    Path asked = Files.writeString(folder.resolve("model.json"), model);
+    Ran ran = Ran.of(List.of("trial", "analyse", table.toString(), asked.toString()), more);
+    assertThat(ran.err()).doesNotContain("\tat ", "Exception");
+    assertThat(ran.out()).doesNotContain("NaN", "Infinity");
+    return ran;
   }
 
   private static String data() throws IOException {

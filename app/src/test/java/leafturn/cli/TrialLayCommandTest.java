@@ -13,8 +13,6 @@ import com.google.zxing.common.HybridBinarizer;
 import com.google.zxing.qrcode.QRCodeReader;
 import java.awt.image.BufferedImage;
 import java.io.IOException;
-import java.io.PrintWriter;
-import java.io.StringWriter;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.ArrayList;
@@ -35,17 +33,8 @@ class TrialLayCommandTest {
 
   @TempDir private Path folder;
 
-  private record Ran(int exitCode, String out, String err) {}
-
   private static Ran lay(Path plan, String... more) {
-    StringWriter out = new StringWriter();
-    StringWriter err = new StringWriter();
-    List<String> arguments = new ArrayList<>(List.of("trial", "lay", plan.toString()));
-    arguments.addAll(List.of(more));
-    int exitCode =
-        new LeafturnCommand(new PrintWriter(out), new PrintWriter(err))
-            .run(arguments.toArray(String[]::new));
-    return new Ran(exitCode, out.toString(), err.toString());
+    return Ran.of(List.of("trial", "lay", plan.toString()), more);
   }
 
   private ObjectNode example() throws IOException {

@@ -3,9 +3,6 @@ package leafturn.cli;
 import static org.assertj.core.api.Assertions.assertThat;
 
 import com.fasterxml.jackson.databind.JsonNode;
-import com.fasterxml.jackson.databind.ObjectMapper;
-import java.io.PrintWriter;
-import java.io.StringWriter;
 import leafturn.records.Examples;
 import org.junit.jupiter.api.Test;
 
@@ -16,10 +13,8 @@ import org.junit.jupiter.api.Test;
 class TrialLayPinTest {
   @Test
   void thePlanAndSeedOfTheExampleGiveThisLayoutForEver() throws Exception {
-    StringWriter out = new StringWriter();
-    new LeafturnCommand(new PrintWriter(out), new PrintWriter(new StringWriter()))
-        .run("trial", "lay", Examples.file("split-yards.trial.json").toString(), "--json");
-    JsonNode report = new ObjectMapper().readTree(out.toString());
+    String plan = Examples.file("split-yards.trial.json").toString();
+    JsonNode report = Ran.of("trial", "lay", plan, "--json").json();
     assertThat(report.get("planSha256").asText())
         .isEqualTo("303bf41e32130f1d1d22839168d3530685160479111b1df884f8424ca73b883d");
     StringBuilder arms = new StringBuilder();

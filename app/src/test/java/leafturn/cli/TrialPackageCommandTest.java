@@ -3,8 +3,6 @@ package leafturn.cli;
 import static org.assertj.core.api.Assertions.assertThat;
 
 import java.io.IOException;
-import java.io.PrintWriter;
-import java.io.StringWriter;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.ArrayList;
@@ -20,28 +18,19 @@ class TrialPackageCommandTest {
 
   @TempDir private Path folder;
 
-  private record Ran(int exitCode, String out, String err) {}
-
-  private static Ran run(String... arguments) {
-    StringWriter out = new StringWriter();
-    StringWriter err = new StringWriter();
-    int exitCode = new LeafturnCommand(new PrintWriter(out), new PrintWriter(err)).run(arguments);
-    return new Ran(exitCode, out.toString(), err.toString());
-  }
-
   private String at(String name) {
     return folder.resolve(name).toString();
   }
 
   @Test
   void thereAndBackGivesTheSameBytesAndTablesToAnalyse() throws IOException {
-    Ran packed = run("trial", "package", PLAN, READINGS, at("one.zip"), "--on", "2026-11-30");
+    Ran packed = Ran.of("trial", "package", PLAN, READINGS, at("one.zip"), "--on", "2026-11-30");
     assertThat(packed.exitCode()).as(packed.err()).isZero();
     assertThat(packed.out()).contains("230 readings", "never frozen", "No verdict");
-    Ran unpacked = run("trial", "unpack", at("one.zip"), at("files"));
+    Ran unpacked = Ran.of("trial", "unpack", at("one.zip"), at("files"));
     assertThat(unpacked.exitCode()).as(unpacked.err()).isZero();
     Ran again =
-        run(
+        Ran.of(
             "trial",
             "package",
             at("files/plan.json"),
@@ -60,7 +49,7 @@ class TrialPackageCommandTest {
          "fixed": ["arm", "date"], "random": [{"within": ["unit"]}, {"within": ["unit", "arm"]}]}
         """);
     Ran analysed =
-        run("trial", "analyse", at("files/values-3-soil_potassium.csv"), at("model.json"));
+        Ran.of("trial", "analyse", at("files/values-3-soil_potassium.csv"), at("model.json"));
     assertThat(analysed.exitCode()).as(analysed.err()).isZero();
     assertThat(analysed.out()).contains("64 observations");
   }
@@ -72,14 +61,14 @@ class TrialPackageCommandTest {
             folder.resolve("r.csv"),
             "plot,date,outcome,value,unit\nB1-1,2026-04-20,quality,good,1-9\n"
                 + "B9-1,2026-04-20,quality,7,1-9\n");
-    Ran ran = run("trial", "package", PLAN, wrong.toString(), at("x.zip"));
+    Ran ran = Ran.of("trial", "package", PLAN, wrong.toString(), at("x.zip"));
     assertThat(ran.exitCode()).isEqualTo(2);
     assertThat(ran.err()).contains("line 2", "'good' is no number", "line 3", "no plot");
-    Ran none = run("trial", "package", at("no.json"), at("no.csv"), at("x.zip"));
+    Ran none = Ran.of("trial", "package", at("no.json"), at("no.csv"), at("x.zip"));
     assertThat(none.exitCode()).isEqualTo(2);
     assertThat(none.err()).contains("no.json", "no.csv", "no such file");
     assertThat(folder.resolve("x.zip")).doesNotExist();
-    Ran unpacked = run("trial", "unpack", wrong.toString(), at("out"));
+    Ran unpacked = Ran.of("trial", "unpack", wrong.toString(), at("out"));
     assertThat(unpacked.exitCode()).isEqualTo(2);
     assertThat(unpacked.err()).contains("cannot be read as a zip file");
     assertThat(folder.resolve("out")).doesNotExist();
@@ -93,9 +82,9 @@ class TrialPackageCommandTest {
             "plot;date;outcome;value;unit;note, if any\n"
                 + "B1-1;2026-04-20;tissue_potassium;2,25;%;\n"
                 + "B1-2;2026-04-20;tissue_potassium;<1,5;%;dry, brown\n");
-    Ran ran = run("trial", "package", PLAN, german.toString(), at("g.zip"));
+    Ran ran = Ran.of("trial", "package", PLAN, german.toString(), at("g.zip"));
     assertThat(ran.exitCode()).as(ran.err()).isZero();
-    assertThat(run("trial", "unpack", at("g.zip"), at("g")).exitCode()).isZero();
+    assertThat(Ran.of("trial", "unpack", at("g.zip"), at("g")).exitCode()).isZero();
     assertThat(folder.resolve("g/readings.csv"))
         .content()
         .contains("tissue_potassium,2.25,%", "tissue_potassium,<1.5,%");
@@ -103,12 +92,12 @@ class TrialPackageCommandTest {
         german,
         "plot;date;outcome;value;unit\nB1-1;2026-04-20;tissue_potassium;2,25;%\n"
             + "B1-2;2026-04-20;tissue_potassium;1.234;%\n");
-    Ran mixed = run("trial", "package", PLAN, german.toString(), at("m.zip"));
+    Ran mixed = Ran.of("trial", "package", PLAN, german.toString(), at("m.zip"));
     assertThat(mixed.exitCode()).isEqualTo(2);
     assertThat(mixed.err()).contains("line 3", "decimal commas and decimal points");
     Files.writeString(
         german, "plot,date,outcome,value,unit\nB1-1,2026-04-20,soil_potassium,\"1,234\",mg/kg\n");
-    Ran quoted = run("trial", "package", PLAN, german.toString(), at("m.zip"));
+    Ran quoted = Ran.of("trial", "package", PLAN, german.toString(), at("m.zip"));
     assertThat(quoted.err())
         .contains("write 1234 if it parts thousands, 1.234 if it is a decimal comma");
   }
@@ -137,7 +126,7 @@ class TrialPackageCommandTest {
         {"events": [{"day": "2026-07-01", "what": "mown", "plots": ["B1-1"]}]}
         """);
     Ran ran =
-        run(
+        Ran.of(
             "trial",
             "package",
             PLAN,
@@ -148,7 +137,7 @@ class TrialPackageCommandTest {
             "--record",
             at("record.json"));
     assertThat(ran.exitCode()).as(ran.err()).isZero();
-    assertThat(run("trial", "unpack", at("c.zip"), at("c")).exitCode()).isZero();
+    assertThat(Ran.of("trial", "unpack", at("c.zip"), at("c")).exitCode()).isZero();
     String olsen = "soil_potassium was measured by Mehlich-3 and Olsen, which are not one quantity";
     String half = "On 2026-07-01 a part of a unit was mown";
     assertThat(ran.err()).contains("No such analysis: " + olsen, "Take care: " + half);
@@ -174,11 +163,11 @@ class TrialPackageCommandTest {
               changedOnce.add(wrong);
               return line.replace(sample, wrong);
             });
-    Ran ran = run("trial", "package", PLAN, changed, at("w.zip"), "--on", "2026-06-01");
+    Ran ran = Ran.of("trial", "package", PLAN, changed, at("w.zip"), "--on", "2026-06-01");
     assertThat(ran.exitCode()).as(ran.err()).isZero();
     assertThat(ran.err())
         .contains("has the code " + changedOnce.get(0) + ", and its check character does not fit");
-    Ran right = run("trial", "package", PLAN, READINGS, at("r.zip"), "--on", "2026-06-01");
+    Ran right = Ran.of("trial", "package", PLAN, READINGS, at("r.zip"), "--on", "2026-06-01");
     assertThat(right.err()).doesNotContain("check character", "as if a part were", "are outside");
   }
 }

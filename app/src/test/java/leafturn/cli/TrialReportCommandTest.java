@@ -3,8 +3,6 @@ package leafturn.cli;
 import static org.assertj.core.api.Assertions.assertThat;
 
 import java.io.IOException;
-import java.io.PrintWriter;
-import java.io.StringWriter;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import leafturn.records.Examples;
@@ -23,20 +21,9 @@ class TrialReportCommandTest {
 
   @TempDir private Path folder;
 
-  private record Ran(int exitCode, String err) {}
-
   private static Ran analyse(Path data, Path model, Path report) {
-    StringWriter err = new StringWriter();
-    int exitCode =
-        new LeafturnCommand(new PrintWriter(new StringWriter()), new PrintWriter(err))
-            .run(
-                "trial",
-                "analyse",
-                data.toString(),
-                model.toString(),
-                "--report",
-                report.toString());
-    return new Ran(exitCode, err.toString());
+    return Ran.of(
+        "trial", "analyse", data.toString(), model.toString(), "--report", report.toString());
   }
 
   private String html(Path data, String model) throws IOException {

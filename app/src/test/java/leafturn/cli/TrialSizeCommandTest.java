@@ -6,11 +6,8 @@ import static org.assertj.core.api.Assertions.within;
 import com.fasterxml.jackson.databind.JsonNode;
 import com.fasterxml.jackson.databind.ObjectMapper;
 import java.io.IOException;
-import java.io.PrintWriter;
-import java.io.StringWriter;
 import java.nio.file.Files;
 import java.nio.file.Path;
-import java.util.ArrayList;
 import java.util.List;
 import leafturn.records.Examples;
 import leafturn.records.sheet.Schema;
@@ -27,17 +24,8 @@ class TrialSizeCommandTest {
 
   @TempDir private Path folder;
 
-  private record Ran(int exitCode, String out, String err) {}
-
   private static Ran run(Path file, String... more) {
-    StringWriter out = new StringWriter();
-    StringWriter err = new StringWriter();
-    List<String> arguments = new ArrayList<>(List.of("trial", "size", file.toString()));
-    arguments.addAll(List.of(more));
-    int exitCode =
-        new LeafturnCommand(new PrintWriter(out), new PrintWriter(err))
-            .run(arguments.toArray(String[]::new));
-    return new Ran(exitCode, out.toString(), err.toString());
+    return Ran.of(List.of("trial", "size", file.toString()), more);
   }
 
   private Ran asked(String json, String... more) throws IOException {

@@ -5,8 +5,6 @@ import static org.assertj.core.api.Assertions.assertThat;
 import com.fasterxml.jackson.databind.JsonNode;
 import com.fasterxml.jackson.databind.ObjectMapper;
 import java.io.IOException;
-import java.io.PrintWriter;
-import java.io.StringWriter;
 import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.Path;
@@ -54,11 +52,9 @@ class ValidateCommandTest {
   }
 
   private static String run(String... arguments) {
-    StringWriter out = new StringWriter();
-    StringWriter err = new StringWriter();
-    int exitCode = new LeafturnCommand(new PrintWriter(out), new PrintWriter(err)).run(arguments);
-    assertThat(exitCode).as(err.toString()).isZero();
-    return out.toString();
+    Ran ran = Ran.of(arguments);
+    assertThat(ran.exitCode()).as(ran.err()).isZero();
+    return ran.out();
   }
 
   private static List<String> lastBlock(List<String> page) {

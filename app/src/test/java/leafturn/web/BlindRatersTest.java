@@ -3,7 +3,6 @@ package leafturn.web;
 import static org.assertj.core.api.Assertions.assertThat;
 
 import java.net.http.HttpResponse;
-import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import leafturn.records.people.Role;
@@ -15,12 +14,9 @@ class BlindRatersTest extends TwoYardsSite {
       List.of("/layout/layout.pdf", "/layout/map.svg", "/layout/layout.geojson", "/findings.pdf");
 
   private void read(String trial) {
-    Map<String, String> sent = new LinkedHashMap<>();
-    sent.put("outcome", "quality");
-    sent.put("rater", "Ada");
-    sent.put("date", "2015-05-04");
-    int value = 4;
-    for (String plot : List.of("B1-1", "B1-2", "B2-1", "B2-2")) {
+    int value = 5;
+    Map<String, String> sent = TwoYards.rating("Ada", Integer.toString(value));
+    for (String plot : List.of("B1-2", "B2-1", "B2-2")) {
       value++;
       sent.put("plot-" + plot, Integer.toString(value));
     }

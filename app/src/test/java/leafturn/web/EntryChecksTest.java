@@ -9,6 +9,7 @@ import java.util.Map;
 import java.util.UUID;
 import leafturn.records.SourceText;
 import leafturn.records.book.Sheet;
+import leafturn.records.sheet.Changed;
 import leafturn.records.sheet.Kind;
 import leafturn.records.sheet.Property;
 import org.junit.jupiter.api.Test;
@@ -162,19 +163,7 @@ class EntryChecksTest extends DemoSite {
     assertThat(answer.body())
         .contains("id=\"f-station-fault\"", "in the other hemisphere", "Choose a record from");
     Sheet<Property> before = property();
-    book.write(
-        "Owner",
-        writing ->
-            writing.revise(
-                Kind.PROPERTY,
-                before.id(),
-                before.version(),
-                Kind.PROPERTY.read(
-                    new SourceText(
-                        "property",
-                        Kind.PROPERTY
-                            .write(before.content())
-                            .replaceFirst("\"latitudeDeg\":[0-9.]+", "\"latitudeDeg\":-37.8")))));
+    book.write("Owner", writing -> Changed.revised(writing, before, "/latitudeDeg = -37.8"));
     String lawn = visitor.read("/lawns/heron-bank-play");
     assertThat(lawn).contains("in the other hemisphere");
     assertThat(visitor.read("/"))
@@ -188,15 +177,13 @@ class EntryChecksTest extends DemoSite {
 
   @Test
   void aPropertyOfTheSouthIsNotBegunOnTheExampleButWithoutARecord() throws Exception {
-    Map<String, String> fields = new HashMap<>();
-    fields.put("property.name", "South Farm");
-    fields.put("property.latitudeDeg", "-37.8");
-    fields.put("property.timeZone", "Australia/Melbourne");
-    fields.put("lawn.name", "Lawn");
-    fields.put("lawn.grass", "tall fescue");
-    fields.put("lawn.soil.texture", "loam");
-    fields.put("programme.mowing.clippings.returnedShare", "1");
-    fields.put("station", "example");
+    Map<String, String> fields =
+        NewProperty.fields(
+            Map.of(
+                "property.name", "South Farm",
+                "property.latitudeDeg", "-37.8",
+                "property.timeZone", "Australia/Melbourne",
+                "station", "example"));
     HttpResponse<String> answer =
         visitor.sendWithFile("/properties/new", fields, NewPropertyForm.FILE, "", null);
     assertThat(answer.statusCode()).isEqualTo(422);

@@ -9,7 +9,6 @@ import java.nio.file.Path;
 import java.time.Clock;
 import java.time.Instant;
 import java.time.ZoneOffset;
-import java.util.HashMap;
 import java.util.Map;
 import java.util.stream.Collectors;
 import leafturn.records.SourceText;
@@ -175,16 +174,7 @@ class PropertyRoomTest {
 
   private HttpResponse<String> begin(Map<String, String> given, @Nullable String file)
       throws Exception {
-    Map<String, String> fields = new HashMap<>();
-    fields.put("property.name", "Sallow House");
-    fields.put("property.latitudeDeg", "40.8");
-    fields.put("property.timeZone", "America/New_York");
-    fields.put("lawn.name", "Lawn");
-    fields.put("lawn.grass", "tall fescue");
-    fields.put("lawn.soil.texture", "loam");
-    fields.put("programme.mowing.heightMm", "76");
-    fields.put("programme.mowing.clippings.returnedShare", "1");
-    fields.putAll(given);
+    Map<String, String> fields = NewProperty.fields(given);
     return visitor.sendWithFile(NEW, fields, "weatherFile", file == null ? "" : "rain.csv", file);
   }
 }

@@ -11,8 +11,8 @@ import java.util.regex.Matcher;
 import java.util.regex.Pattern;
 import leafturn.model.lawn.CalendarDay;
 import leafturn.records.ProgrammeFields;
-import leafturn.records.SourceText;
 import leafturn.records.book.Sheet;
+import leafturn.records.sheet.Changed;
 import leafturn.records.sheet.Kind;
 import leafturn.records.sheet.ProgrammeSheet;
 import leafturn.records.sheet.Property;
@@ -119,7 +119,7 @@ class SeasonRoomTest extends DemoSite {
 
   /** The height of the grass as the lawn's page tells it. */
   private String heightNow() throws Exception {
-    Matcher told = Pattern.compile("(\\d+)\u202fmm").matcher(asking.get(LAWN).body());
+    Matcher told = Pattern.compile("(\\d+)\u202fmm today").matcher(asking.get(LAWN).body());
     assertThat(told.find()).isTrue();
     return told.group(1);
   }
@@ -182,15 +182,7 @@ class SeasonRoomTest extends DemoSite {
         writing -> {
           String id = writing.at(Kind.LAWN, "linden-house-back").orElseThrow().content().property();
           Sheet<Property> house = writing.find(Kind.PROPERTY, id).orElseThrow();
-          String moved =
-              Kind.PROPERTY
-                  .write(house.content())
-                  .replaceFirst("\"latitudeDeg\":\\s*", "\"latitudeDeg\": -");
-          return writing.revise(
-              Kind.PROPERTY,
-              id,
-              house.version(),
-              Kind.PROPERTY.read(new SourceText("property", moved)));
+          return Changed.revised(writing, house, "/latitudeDeg = -40.78");
         });
 
     assertThat(asking.get(PAGE).body())

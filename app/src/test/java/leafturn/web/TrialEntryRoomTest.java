@@ -16,7 +16,6 @@ import leafturn.records.sheet.Kind;
 import leafturn.records.sheet.TrialEventSheet;
 import leafturn.records.sheet.TrialPast;
 import leafturn.records.sheet.TrialReadingsSheet;
-import leafturn.records.trial.BookPlan;
 import leafturn.records.trial.TrialPackageFile;
 import org.junit.jupiter.api.Test;
 
@@ -34,12 +33,8 @@ class TrialEntryRoomTest extends TwoYardsSite {
         .doesNotContain("B1-1, collected")
         .doesNotContain("B1-1, returned");
     String entry = form.replaceAll("(?s).*name=\"entry\" value=\"([^\"]+)\".*", "$1");
-    Map<String, String> sent = new LinkedHashMap<>();
+    Map<String, String> sent = TwoYards.rating("Henk", "6.5");
     sent.put("entry", entry);
-    sent.put("date", "2015-05-04");
-    sent.put("outcome", "quality");
-    sent.put("rater", "Henk");
-    sent.put("plot-B1-1", "6.5");
     sent.put("plot-B1-2", "12");
     sent.put("plot-B2-1", "good");
     HttpResponse<String> faulty = yards.post(helper, trial + "/readings/enter", sent);
@@ -84,14 +79,13 @@ class TrialEntryRoomTest extends TwoYardsSite {
     HttpResponse<String> event = yards.post(adviser, trial + "/events", mown);
     assertThat(event.statusCode()).isEqualTo(422);
     assertThat(event.body()).contains("10 May 2199 has not come yet");
-    Map<String, String> sent =
-        Map.of("date", "2199-05-10", "outcome", "quality", "rater", "Ada", "plot-B1-1", "6,5");
+    Map<String, String> sent = TwoYards.rating("Ada", "6,5");
+    sent.put("date", "2199-05-10");
     HttpResponse<String> entry = yards.post(adviser, trial + "/readings/enter", sent);
     assertThat(entry.statusCode()).isEqualTo(422);
     assertThat(entry.body()).contains("10 May 2199 has not come yet", "value=\"6,5\"");
-    Map<String, String> come = new LinkedHashMap<>(sent);
-    come.put("date", "2015-05-04");
-    assertThat(yards.post(adviser, trial + "/readings/enter", come).statusCode()).isEqualTo(303);
+    sent.put("date", "2015-05-04");
+    assertThat(yards.post(adviser, trial + "/readings/enter", sent).statusCode()).isEqualTo(303);
     assertThat(yards.readings(trial).get(0).content().readings().get(0).value()).isEqualTo("6.5");
   }
 
@@ -102,11 +96,8 @@ class TrialEntryRoomTest extends TwoYardsSite {
     String trial = yards.planned(fields);
     yards.post(adviser, trial + "/freeze", Map.of());
     assertThat(adviser.get("/trials").body()).contains("all planned days are past: 0 of 8");
-    Map<String, String> sent = new LinkedHashMap<>();
+    Map<String, String> sent = TwoYards.rating("Ada", "6");
     sent.put("date", "2015-04-06");
-    sent.put("outcome", "quality");
-    sent.put("rater", "Ada");
-    sent.put("plot-B1-1", "6");
     assertThat(yards.post(adviser, trial + "/readings/enter", sent).statusCode()).isEqualTo(303);
     String past =
         "ll planned days are past: 1 of 8 readings are in; enter what is missing, then end";
@@ -144,15 +135,18 @@ class TrialEntryRoomTest extends TwoYardsSite {
     fields.put("exclusions", "Dog urine on more than a tenth of a plot");
     String trial = yards.planned(fields);
     yards.post(adviser, trial + "/freeze", Map.of());
-    assertThat(BookPlan.rules(yards.trial(trial).content()))
-        .containsExactly("Dog urine on more than a tenth of a plot");
+    fields.put("exclusions", "Whatever looks odd");
+    fields.put("why", "A second thought.");
+    fields.put("version", Integer.toString(yards.trial(trial).version()));
+    assertThat(yards.plan(trial + "/plan", fields).statusCode()).isEqualTo(303);
     assertThat(adviser.get(trial + "/events").body())
         .contains(
             "list=\"f-exclusion-why-offered\"",
             "<datalist id=\"f-exclusion-why-offered\"",
             ">rule 1</option>",
             "rule 1: Dog urine on more",
-            "Another reason stays possible");
+            "Another reason stays possible")
+        .doesNotContain("Whatever looks odd");
   }
 
   @Test
@@ -191,12 +185,7 @@ class TrialEntryRoomTest extends TwoYardsSite {
   void readingsAreWithdrawnForAReasonThatIsKept() throws Exception {
     String trial = yards.planned();
     yards.post(adviser, trial + "/freeze", Map.of());
-    Map<String, String> sent = new LinkedHashMap<>();
-    sent.put("entry", "00000000-0000-4000-8000-000000000007");
-    sent.put("date", "2015-05-04");
-    sent.put("outcome", "quality");
-    sent.put("rater", "Henk");
-    sent.put("plot-B1-1", "6.5");
+    Map<String, String> sent = TwoYards.rating("Henk", "6.5");
     assertThat(yards.post(adviser, trial + "/readings/enter", sent).statusCode()).isEqualTo(303);
     Sheet<TrialReadingsSheet> sheet = yards.readings(trial).get(0);
     String back = trial + "/readings/" + sheet.id() + "/withdraw";

@@ -11,10 +11,12 @@ import java.util.List;
 import java.util.Map;
 import java.util.Set;
 import leafturn.quantity.Units;
+import leafturn.records.book.BookWriting;
 import leafturn.records.book.Sheet;
 import leafturn.records.people.Person;
 import leafturn.records.people.Role;
 import leafturn.records.people.Visitor;
+import leafturn.records.sheet.Changed;
 import leafturn.records.sheet.Kind;
 import leafturn.records.sheet.LawnSheet;
 import leafturn.records.sheet.TrialPast;
@@ -40,17 +42,11 @@ final class TwoYards implements AutoCloseable {
   }
 
   /** Gives a lawn an outline, so that it can be laid out. */
-  private static Sheet<LawnSheet> draw(leafturn.records.book.BookWriting writing, String address) {
-    Sheet<LawnSheet> lawn = writing.at(Kind.LAWN, address).orElseThrow();
-    String document =
-        Kind.LAWN
-            .write(lawn.content())
-            .replaceFirst("\\{", "{\"outline\": \"0 0\\\\n24 0\\\\n24 16\\\\n0 16\", ");
-    return writing.revise(
-        Kind.LAWN,
-        lawn.id(),
-        lawn.version(),
-        Kind.LAWN.read(new leafturn.records.SourceText("lawn", document)));
+  private static Sheet<LawnSheet> draw(BookWriting writing, String address) {
+    return Changed.revised(
+        writing,
+        writing.at(Kind.LAWN, address).orElseThrow(),
+        "/outline = \"0 0\\n24 0\\n24 16\\n0 16\"");
   }
 
   /** A plan as the form sends it. */
@@ -81,6 +77,16 @@ final class TwoYards implements AutoCloseable {
     fields.put("contrasts", "returned − collected");
     fields.put("protocol.ratersBlind", "true");
     fields.put("protocol.feed", "equal");
+    return fields;
+  }
+
+  /** A rating of one plot on the first planned day, as the form sends it. */
+  static Map<String, String> rating(String rater, String value) {
+    Map<String, String> fields = new LinkedHashMap<>();
+    fields.put("date", "2015-05-04");
+    fields.put("outcome", "quality");
+    fields.put("rater", rater);
+    fields.put("plot-B1-1", value);
     return fields;
   }
 

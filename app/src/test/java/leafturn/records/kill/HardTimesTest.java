@@ -50,6 +50,14 @@ class HardTimesTest {
     return Files.size(folder.resolve("book").resolve("book.mv.db")) / BLOCK_BYTES + 600;
   }
 
+  /** Holds that the book opens undamaged, with all that it acknowledged to a writer. */
+  private static void assertNothingLost(BookPlace place, WriterProcess writer) {
+    try (Book book = Book.open(place, Clock.systemUTC())) {
+      assertThat(writer.missingIn(book)).isEmpty();
+      assertThat(BookCheck.run(book).damages()).isEmpty();
+    }
+  }
+
   @Test
   void aFullDiskIsToldAndNothingAcknowledgedIsLost() throws Exception {
     BookPlace place = Engine.H2.newPlace(folder);
@@ -62,10 +70,7 @@ class HardTimesTest {
         .contains("cannot be written now", "the disk is full")
         .doesNotContain("Exception");
     assertThat(writer.acknowledgements()).isPositive();
-    try (Book book = Book.open(place, Clock.systemUTC())) {
-      assertThat(writer.missingIn(book)).isEmpty();
-      assertThat(BookCheck.run(book).damages()).isEmpty();
-    }
+    assertNothingLost(place, writer);
   }
 
   @Test
@@ -86,10 +91,7 @@ class HardTimesTest {
 
     assertThat(writer.refusal()).contains("the disk is full", "make room on it and try again");
     assertThat(writer.acknowledgements()).isGreaterThanOrEqualTo(before + DiligentWriter.GOES_ON);
-    try (Book book = Book.open(place, Clock.systemUTC())) {
-      assertThat(writer.missingIn(book)).isEmpty();
-      assertThat(BookCheck.run(book).damages()).isEmpty();
-    }
+    assertNothingLost(place, writer);
   }
 
   @Test
@@ -106,10 +108,7 @@ class HardTimesTest {
         .hasSize(3)
         .anyMatch(answer -> answer.contains("gave up"))
         .anyMatch(answer -> answer.contains("cannot be written now: the disk is full"));
-    try (Book book = Book.open(place, Clock.systemUTC())) {
-      assertThat(writer.missingIn(book)).isEmpty();
-      assertThat(BookCheck.run(book).damages()).isEmpty();
-    }
+    assertNothingLost(place, writer);
   }
 
   @Test

@@ -97,14 +97,26 @@ class FrontDoorTest {
       for (int i = 0; i < 8; i++) {
         door.knock("Ada", "wrong words", HERE, "");
       }
-      assertThatList(book.read(r -> SignIns.latest(r, 10)))
-          .extracting(SignIns.Entry::outcome)
-          .filteredOn(Outcome.PAUSED::equals)
-          .hasSize(1);
+      assertThat(pausesNoted(book)).isEqualTo(1);
       assertThatList(book.read(r -> SignIns.latest(r, 1)))
           .extracting(SignIns.Entry::name)
           .containsExactly("Ada");
+      for (int seconds : new int[] {15, 30, 60}) {
+        now = now.plusSeconds(seconds);
+        assertThat(door.knock("Ada", "wrong words", HERE, "")).isEqualTo(new Answer.Wrong());
+      }
+      for (int triedAfterS : new int[] {1, 59, 1}) { // within a pause of two minutes
+        now = now.plusSeconds(triedAfterS);
+        assertThat(door.knock("Ada", GOOD, HERE, "")).isInstanceOf(Answer.Paused.class);
+      }
+      assertThat(pausesNoted(book)).isEqualTo(3);
     }
+  }
+
+  private static long pausesNoted(Book book) {
+    return book.read(r -> SignIns.latest(r, 20)).stream()
+        .filter(entry -> entry.outcome() == Outcome.PAUSED)
+        .count();
   }
 
   @ParameterizedTest

@@ -7,13 +7,13 @@ import java.util.UUID;
 import java.util.function.Consumer;
 import java.util.stream.Stream;
 import leafturn.model.weather.WeatherSeries.Quantity;
-import leafturn.records.SourceText;
 import leafturn.records.book.BookReading;
 import leafturn.records.book.BookTitle;
 import leafturn.records.book.BookWriting;
 import leafturn.records.book.Sheet;
 import leafturn.records.book.StationDay;
 import leafturn.records.book.StationDays;
+import leafturn.records.sheet.Changed;
 import leafturn.records.sheet.Done;
 import leafturn.records.sheet.Kind;
 import leafturn.records.sheet.LawnSheet;
@@ -119,11 +119,7 @@ record EarlierChange(String what, Consumer<BookWriting> writing) {
   }
 
   private static void changeLawn(BookWriting writing) {
-    Sheet<LawnSheet> sheet = lawn(writing, LAWN);
-    LawnSheet old = sheet.content();
-    String shaded =
-        Kind.LAWN.write(old).replaceFirst("\"shadeFraction\":[0-9.]+", "\"shadeFraction\":0.5");
-    writing.revise(Kind.LAWN, sheet.id(), 1, Kind.LAWN.read(new SourceText("lawn", shaded)));
+    Changed.revised(writing, lawn(writing, LAWN), "/shadeFraction = 0.5");
   }
 
   private static void changeProperty(BookWriting writing) {

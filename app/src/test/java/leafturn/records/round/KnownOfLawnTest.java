@@ -23,6 +23,7 @@ import leafturn.records.SourceText;
 import leafturn.records.book.Book;
 import leafturn.records.book.BookPlace;
 import leafturn.records.book.Sheet;
+import leafturn.records.sheet.Changed;
 import leafturn.records.sheet.Content;
 import leafturn.records.sheet.Kind;
 import leafturn.records.sheet.LawnSheet;
@@ -195,12 +196,8 @@ class KnownOfLawnTest {
   @Test
   void slopeAndAnnualBluegrassComeFromTheLawn() {
     Sheet<LawnSheet> sheet = placed().lawn();
-    String document =
-        Kind.LAWN
-            .write(sheet.content())
-            .replaceFirst("\\{", "{\"slopePercent\": 12, \"annualBluegrass\": \"unwanted\", ");
-    LawnSheet steep = Kind.LAWN.read(new SourceText("lawn", document));
-    book.write("Test", writing -> writing.revise(Kind.LAWN, lawn, sheet.version(), steep));
+    String changes = "/slopePercent = 12 ; /annualBluegrass = \"unwanted\"";
+    book.write("Test", writing -> Changed.revised(writing, sheet, changes));
     assertThat(known().place())
         .isEqualTo(new Place(12, Place.Deck.NOT_KNOWN, Place.AnnualBluegrass.UNWANTED, false));
   }

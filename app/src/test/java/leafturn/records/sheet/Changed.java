@@ -12,9 +12,11 @@ import java.util.List;
 import leafturn.records.Faults;
 import leafturn.records.InputException;
 import leafturn.records.SourceText;
+import leafturn.records.book.BookWriting;
+import leafturn.records.book.Sheet;
 
 /** Valid documents changed in few places, and what their reader says to that. */
-final class Changed {
+public final class Changed {
   static final String ID = "00000000-0000-4000-8000-000000000001";
 
   private static final ObjectMapper JSON = new ObjectMapper();
@@ -39,6 +41,14 @@ final class Changed {
     } catch (JsonProcessingException e) {
       throw new IllegalArgumentException("the test's own JSON is wrong: " + changes, e);
     }
+  }
+
+  /** Writes the next version of a stored sheet, changed as {@link #document} says. */
+  public static <C extends Content> Sheet<C> revised(
+      BookWriting writing, Sheet<C> sheet, String changes) {
+    Kind<C> kind = sheet.kind();
+    C content = kind.read(document(kind.write(sheet.content()), changes));
+    return writing.revise(kind, sheet.id(), sheet.version(), content);
   }
 
   private static void set(JsonNode root, JsonPointer place, String value)

@@ -6,7 +6,6 @@ import static org.assertj.core.api.Assertions.within;
 
 import java.util.Objects;
 import leafturn.trials.analysis.data.TrialFaultException;
-import leafturn.trials.analysis.data.TrialTable;
 import leafturn.trials.analysis.model.Comparison.Multiplicity;
 import org.hipparchus.special.Erf;
 import org.junit.jupiter.api.Test;
@@ -73,9 +72,34 @@ class BelowDetectionClosedFormTest {
 
   @Test
   void aGroupWhollyBelowDetectionHasNoMean() {
-    TrialTable table = ReferenceCase.table("arm,y\na,<1\na,<1\na,<1\nb,2.1\nb,3.4\nb,2.6\nb,4.2\n");
-    assertThatThrownBy(() -> CensoredAnalysis.of(table, oneWay().model()))
+    assertThatThrownBy(
+            () -> censored("arm,y\na,<1\na,<1\na,<1\nb,2.1\nb,3.4\nb,2.6\nb,4.2\n", oneWay()))
         .isInstanceOf(TrialFaultException.class)
-        .hasMessageContaining("in arm a lie below detection, so its mean has no lower bound");
+        .hasMessageContaining("in arm a lie below detection, so its mean has no lower bound")
+        .hasMessageEndingWith("or leave that group out.");
+  }
+
+  @Test
+  void allGroupsWhollyBelowDetectionAreNamed() {
+    String csv = "arm,y\na,<1\na,<1\nb,<1\nb,<1\nc,2.1\nc,3.4\nc,2.6\nc,4.2\nc,3.9\n";
+    assertThatThrownBy(() -> censored(csv, oneWay()))
+        .isInstanceOf(TrialFaultException.class)
+        .hasMessageContaining("in arm a and arm b lie below detection, so their means have no")
+        .hasMessageEndingWith("or leave those groups out.");
+  }
+
+  @Test
+  void aGroupOfTwoFactorsIsNamedByBoth() {
+    String csv =
+        "arm,feed,y\na,low,<1\na,low,<1\na,low,<1\na,high,2.1\na,high,3.4\na,high,2.5\n"
+            + "b,low,2.6\nb,low,4.2\nb,low,3.1\nb,high,2.9\nb,high,3.7\nb,high,4.4\n";
+    Models crossed = Models.of("y").factors("arm", "feed").fixed("arm", "feed", "arm*feed");
+    assertThatThrownBy(() -> censored(csv, crossed))
+        .isInstanceOf(TrialFaultException.class)
+        .hasMessageContaining("in arm a with feed low lie below detection, so its mean has");
+  }
+
+  private static CensoredAnalysis censored(String csv, Models models) {
+    return CensoredAnalysis.of(ReferenceCase.table(csv), models.model());
   }
 }

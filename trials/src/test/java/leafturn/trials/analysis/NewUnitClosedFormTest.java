@@ -22,6 +22,27 @@ class NewUnitClosedFormTest {
     return analysis.contrasts().get(0);
   }
 
+  /** An analysis of a practice that varies within a unit, between which it varies too. */
+  private static TrialAnalysis ofPractice(CharSequence csv, String unit) {
+    Models models =
+        Models.of("score")
+            .factors("practice")
+            .fixed("practice")
+            .random(unit)
+            .random(unit, "practice")
+            .compare("practice", null, Multiplicity.NONE);
+    return TrialAnalysis.of(ReferenceCase.table(csv.toString()), models.model());
+  }
+
+  /** Holds that no interval is given for a new unit, and that one sentence says why. */
+  private static void assertNoRange(TrialAnalysis analysis, String... why) {
+    assertThat(first(analysis).newUnit()).isNull();
+    assertThat(analysis.warnings())
+        .filteredOn(sentence -> sentence.startsWith("No range is given"))
+        .singleElement(InstanceOfAssertFactories.STRING)
+        .contains(why);
+  }
+
   @Test
   void inBalancedPairsItIsThatOfThePairedDifferences() {
     Models models =
@@ -116,20 +137,9 @@ class NewUnitClosedFormTest {
         }
       }
     }
-    Models models =
-        Models.of("score")
-            .factors("practice")
-            .fixed("practice")
-            .random("block")
-            .random("block", "practice")
-            .compare("practice", null, Multiplicity.NONE);
-    TrialAnalysis analysis = TrialAnalysis.of(ReferenceCase.table(csv.toString()), models.model());
-    assertThat(first(analysis).newUnit()).isNull();
+    TrialAnalysis analysis = ofPractice(csv, "block");
     assertThat(first(analysis).estimate().se()).isPositive();
-    assertThat(analysis.warnings())
-        .filteredOn(sentence -> sentence.startsWith("No range is given"))
-        .singleElement(InstanceOfAssertFactories.STRING)
-        .contains("new block", "estimated at zero");
+    assertNoRange(analysis, "new block", "estimated at zero");
   }
 
   /**
@@ -148,20 +158,9 @@ class NewUnitClosedFormTest {
         }
       }
     }
-    Models models =
-        Models.of("score")
-            .factors("practice")
-            .fixed("practice")
-            .random("yard")
-            .random("yard", "practice")
-            .compare("practice", null, Multiplicity.NONE);
-    TrialAnalysis analysis = TrialAnalysis.of(ReferenceCase.table(csv.toString()), models.model());
+    TrialAnalysis analysis = ofPractice(csv, "yard");
     assertThat(analysis.fit().variances().get(1).variance()).isPositive();
-    assertThat(first(analysis).newUnit()).isNull();
-    assertThat(analysis.warnings())
-        .filteredOn(sentence -> sentence.startsWith("No range is given"))
-        .singleElement(InstanceOfAssertFactories.STRING)
-        .contains("new yard", "less than one degree of freedom");
+    assertNoRange(analysis, "new yard", "less than one degree of freedom");
   }
 
   /** Blocks within yards make no new year: only what the treatment varies with is new. */

@@ -2,8 +2,9 @@ package leafturn.trials.analysis.censored;
 
 import java.util.ArrayList;
 import java.util.Arrays;
+import java.util.LinkedHashMap;
 import java.util.List;
-import java.util.stream.IntStream;
+import java.util.Map;
 import leafturn.trials.analysis.data.Factor;
 import leafturn.trials.analysis.data.ModelFrame;
 import leafturn.trials.analysis.data.TrialFaultException;
@@ -50,31 +51,40 @@ public record CensoredFit(
     double[] errors = regression.standardErrors();
     for (int k = 0; k < basis.rank(); k++) {
       if (!(errors[k] < BOUNDLESS * regression.scale())) {
-        throw new TrialFaultException(
-            "All values of %s in %s lie below detection, so its mean has no lower bound; compare the proportions above the limit, or leave that group out."
-                .formatted(frame.response().name(), whollyBelow(model, frame)));
+        throw new TrialFaultException(boundless(model, frame));
       }
     }
     return new CensoredFit(model, frame, columns, basis, regression);
   }
 
-  /** The groups of which nothing lies above its limit: of one factor, or of all together. */
-  private static String whollyBelow(TrialModel model, ModelFrame frame) {
-    List<String> named = new ArrayList<>();
-    for (String name : model.factors()) {
-      Factor factor = frame.factor(name);
-      for (int level = 0; level < factor.levels().size(); level++) {
-        int own = level;
-        boolean below =
-            IntStream.range(0, frame.rows())
-                .filter(row -> factor.codes()[row] == own)
-                .allMatch(row -> frame.response().belowDetection()[row]);
-        if (below) {
-          named.add("%s %s".formatted(name, factor.levels().get(level)));
-        }
-      }
+  private static String boundless(TrialModel model, ModelFrame frame) {
+    List<String> groups = new ArrayList<>();
+    model.factors().forEach(factor -> groups.addAll(whollyBelow(frame, List.of(factor))));
+    if (groups.isEmpty()) {
+      groups.addAll(whollyBelow(frame, model.factors()));
     }
-    return named.isEmpty() ? "a group of several factors" : String.join(" and ", named);
+    boolean several = groups.size() > 1;
+    return "All values of %s in %s lie below detection, so %s no lower bound; compare the proportions above the limit, or leave %s out."
+        .formatted(
+            frame.response().name(),
+            groups.isEmpty() ? "a group" : String.join(" and ", groups),
+            several ? "their means have" : "its mean has",
+            several ? "those groups" : "that group");
+  }
+
+  /** The groups by these factors of which nothing lies above its limit. */
+  private static List<String> whollyBelow(ModelFrame frame, List<String> factors) {
+    Map<String, Boolean> below = new LinkedHashMap<>();
+    for (int row = 0; row < frame.rows(); row++) {
+      List<String> levels = new ArrayList<>();
+      for (String name : factors) {
+        Factor factor = frame.factor(name);
+        levels.add("%s %s".formatted(name, factor.levels().get(factor.codes()[row])));
+      }
+      String group = String.join(" with ", levels);
+      below.merge(group, frame.response().belowDetection()[row], Boolean::logicalAnd);
+    }
+    return below.keySet().stream().filter(group -> Boolean.TRUE.equals(below.get(group))).toList();
   }
 
   @Override

@@ -90,7 +90,7 @@ class TimeWithoutErrorTest {
   /** However small its share, an error that the data show is none at zero. */
   @Test
   void aDateWithASmallErrorKeepsIt() {
-    MixedFit fit = fit(6, 5, 4, 7);
+    MixedFit fit = fit(6, 5, 1, 7);
     assertThat(fit.boundary()).noneMatch(each -> each.contains("at time"));
     assertThat(fit.hasTimeWithoutError()).isFalse();
   }
