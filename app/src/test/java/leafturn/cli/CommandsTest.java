@@ -42,8 +42,7 @@ class CommandsTest {
     Ran others = Ran.with(serve, tls);
     assertThat(others.exitCode()).isEqualTo(2);
     assertThat(others.err()).contains("Nobody can sign in to this book yet", "leafturn book owner");
-    Ran proxied =
-        Ran.with(serve, "serve", "--book", book.toString(), "--behind-proxy", "::1");
+    Ran proxied = Ran.with(serve, "serve", "--book", book.toString(), "--behind-proxy", "::1");
     assertThat(proxied.exitCode()).isEqualTo(2);
     Ran nowhere = Ran.with(serve, "serve", "--book", " ");
     assertThat(nowhere.exitCode()).isEqualTo(2);
@@ -73,10 +72,7 @@ class CommandsTest {
         .contains("5120.5", "2140.5", "Grass on 2015-12-31: wet with rain until about 13")
         .contains("clock of America/New_York");
     arguments.add("--json");
-    JsonNode hours =
-        new ObjectMapper()
-            .readTree(Ran.of(arguments).out())
-            .at("/lastDayHours/hours");
+    JsonNode hours = new ObjectMapper().readTree(Ran.of(arguments).out()).at("/lastDayHours/hours");
     assertThat(hours.at("/days/0/hours")).hasSize(24);
     assertThat(hours.at("/days/0/fit/0/from").intValue()).isEqualTo(13);
     assertThat(hours.at("/timeZone").textValue()).isEqualTo("America/New_York");
