@@ -10,13 +10,16 @@ public final class MowingsAYear {
   private static final int COMMON_YEAR = 2015;
   private static final int DAYS = 365;
 
+  /** Most days between two mowings: with more, a year can pass without one. */
+  static final int MOST_DAYS_APART = DAYS;
+
   private MowingsAYear() {}
 
   /** What is said of a mowing season of a single day that somebody gives. */
   public static final String SINGLE_DAY =
       "the mowing season ends on the day it begins on, which leaves one mowing a year; give a later day.";
 
-  /** Mowings for which its days between them and its season leave room; 0 for none each year. */
+  /** Mowings for which its days between them and its season leave room, 1 or more. */
   public static int most(Programme.Mowing mowing) {
     int apart = mowing.byOneThirdRule() ? 1 : mowing.everyDays();
     return most(apart, season(mowing.from(), mowing.to()));
@@ -37,7 +40,7 @@ public final class MowingsAYear {
   }
 
   private static int most(int daysApart, int seasonDays) {
-    return daysApart > DAYS ? 0 : (seasonDays - 1) / daysApart + 1;
+    return (seasonDays - 1) / daysApart + 1;
   }
 
   /** What is said of a programme that mows too seldom for a lawn; empty of any other. */
@@ -59,10 +62,5 @@ public final class MowingsAYear {
   /** True of a mowing season that ends on the day it begins on. */
   public static boolean isSingleDay(@Nullable CalendarDay from, @Nullable CalendarDay to) {
     return from != null && to != null && season(from, to) == 1;
-  }
-
-  static String fault(Programme.Mowing mowing) {
-    return "%d days between mowings are less than one mowing a year; give a number from 1 to %d."
-        .formatted(mowing.everyDays(), DAYS);
   }
 }

@@ -58,7 +58,7 @@ public record ProgrammeFields(Mowing mowing, List<Feeding> feeding, Irrigation i
   /**
    * Exactly one of the two.
    *
-   * @param everyDays days between cuts, 1 to 366
+   * @param everyDays days between cuts, 1 to 365
    * @param oneThird true when a cut is due as soon as it would take a third of the height
    */
   public record Trigger(@Nullable Integer everyDays, @Nullable Boolean oneThird) {}
@@ -219,7 +219,7 @@ public record ProgrammeFields(Mowing mowing, List<Feeding> feeding, Irrigation i
     if (!mowing.holdsObject("trigger")) {
       return null;
     }
-    Integer everyDays = trigger.wholeNumber("everyDays", 1, 366, "days");
+    Integer everyDays = trigger.wholeNumber("everyDays", 1, MowingsAYear.MOST_DAYS_APART, "days");
     Boolean oneThird = trigger.flag("oneThird");
     trigger.refuseOthers();
     boolean byInterval = trigger.has("everyDays");
@@ -242,7 +242,7 @@ public record ProgrammeFields(Mowing mowing, List<Feeding> feeding, Irrigation i
     if (byNumber && byDate) {
       json.fault("on", "it stands beside dayOfYear; keep one of them.");
     } else if (!byNumber && !byDate) {
-      json.missing("dayOfYear", "a day of the year from 1 to 366, or on with \"MM-DD\"");
+      json.fault("on", "it is missing; " + CALENDAR_DAY);
     }
     Feeding feeding =
         new Feeding(

@@ -17,7 +17,6 @@ import org.jspecify.annotations.Nullable;
 final class ProgrammeSection {
   private static final int ONE_THIRD_RULE = 0;
 
-  private final JsonObject root;
   private final ProgrammeFields given;
   private final double usualHeightMm;
   private final UsualSeason usual;
@@ -29,7 +28,6 @@ final class ProgrammeSection {
   ProgrammeSection(JsonObject root, double usualHeightMm, boolean southern, List<String> notes) {
     this.usual = UsualSeason.of(southern);
     this.given = ProgrammeFields.read(root);
-    this.root = root;
     this.usualHeightMm = usualHeightMm;
     this.notes = notes;
   }
@@ -48,12 +46,10 @@ final class ProgrammeSection {
     return complete ? new Programme(mowing, feedings, irrigation) : null;
   }
 
-  /** What is wrong with how often a programme mows, or worth saying of it. */
+  /** What is worth saying of how often a programme mows. */
   private void checkOften(Programme.Mowing mowing) {
     int most = MowingsAYear.most(mowing);
-    if (most < 1) {
-      root.object("mowing").object("trigger").fault("everyDays", MowingsAYear.fault(mowing));
-    } else if (most < ProgrammeOutcome.FEWEST_MOWINGS) {
+    if (most < ProgrammeOutcome.FEWEST_MOWINGS) {
       notes.add(MowingsAYear.words(most));
     }
   }

@@ -107,11 +107,6 @@ public final class ProgrammesFile {
     json.refuseOthers();
     Programme changed = ChangedProgramme.of(present, fields, fed);
     MowingsAYear.checkSeason(json.object("mowing"), changed.mowing().from(), changed.mowing().to());
-    if (MowingsAYear.most(changed.mowing()) < 1) {
-      json.object("mowing")
-          .object("trigger")
-          .fault("everyDays", MowingsAYear.fault(changed.mowing()));
-    }
     return new PlannedProgramme(name, Origin.GIVEN, changed);
   }
 

@@ -14,7 +14,7 @@ public final class LastSafeDay {
    */
   public static String words(Call call) {
     LocalDate day = call.particulars().lastSafeDay();
-    if (day != null && call.mowBy() != null) {
+    if (day != null) {
       return "Last safe day, in nearly all seasons: " + DayWords.shortDay(day);
     }
     // Of a cut of today it is said already that more would come off.

@@ -40,12 +40,31 @@ public final class MowBy {
 
   private static String otherwise(Call call) {
     double share = call.limits().heightTakenFraction();
+    double taken = 1 - call.today().cutHeightMm() / call.today().heightMm();
+    String ofTheHeight = ShareWords.of(share) + " of the height would come off";
     if (call.mowBy() != null) {
-      return comesOff(call) + " today already";
+      return today(call, taken);
     }
-    return 1 - call.today().cutHeightMm() / call.today().heightMm() > share
-        ? "More than " + ShareWords.of(share) + " of the height would come off today already"
-        : "No day in sight on which " + ShareWords.of(share) + " of the height would come off";
+    if (taken > share) {
+      return "More than " + ofTheHeight + " today already";
+    }
+    return call.particulars().lastSafeDay() == null
+        ? "No day in sight on which " + ofTheHeight
+        : "In most possible seasons no day is in sight on which " + ofTheHeight;
+  }
+
+  /** Of a share that is reached today or so early tomorrow that nobody can come before. */
+  private static String today(Call call, double taken) {
+    double share = call.limits().heightTakenFraction();
+    long shown = Math.round(100 * taken);
+    if (shown < Math.round(100 * share)) {
+      return comesOff(call) + " by tomorrow";
+    }
+    String ofTheHeight = ShareWords.of(share) + " of the height would come off today already";
+    if (taken < share) {
+      return "Nearly " + ofTheHeight;
+    }
+    return (shown > Math.round(100 * share) ? "More than " : "About ") + ofTheHeight;
   }
 
   /** "A third of the height would come off". */

@@ -6,8 +6,8 @@ import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
 import leafturn.advice.season.PlanRequest;
+import leafturn.advice.season.PlannedProgramme;
 import leafturn.advice.season.SeasonPlan;
-import leafturn.model.lawn.Programme;
 import leafturn.quantity.Units;
 import leafturn.records.Dates;
 import leafturn.records.InputException;
@@ -176,7 +176,7 @@ final class SeasonRoom implements Room {
     String from = String.valueOf(context.formParam("from"));
     LocalDate day = Dates.parse(from);
     String number = String.valueOf(context.formParam("number"));
-    Programme programme = programme(made.plan(), number);
+    PlannedProgramme planned = planned(made.plan(), number);
     String fault =
         day == null
             ? "The first day of the programme: " + Dates.fault(from)
@@ -190,7 +190,7 @@ final class SeasonRoom implements Room {
         desk.book()
             .write(
                 Guest.visitor(context).person().name(),
-                writing -> LawnToPlan.adopt(writing, placed.lawn().id(), day, programme));
+                writing -> LawnToPlan.adopt(writing, placed.lawn().id(), day, planned));
     Answers.goTo(context, "/sheets/" + adopted.id());
   }
 
@@ -199,12 +199,12 @@ final class SeasonRoom implements Room {
     return desk.book().read(reading -> LawnToPlan.fault(reading, placed, day, today));
   }
 
-  private static Programme programme(SeasonPlan plan, String number) {
+  private static PlannedProgramme planned(SeasonPlan plan, String number) {
     List<SeasonPlan.Result> programmes = plan.programmes();
     if (!number.matches("\\d{1,4}") || Integer.parseInt(number) >= programmes.size()) {
       throw Refusal.unreadable();
     }
-    return programmes.get(Integer.parseInt(number)).planned().programme();
+    return programmes.get(Integer.parseInt(number)).planned();
   }
 
   private static String address(PlacedLawn placed) {

@@ -76,7 +76,7 @@ class LawnFileTest {
     assertThat(faults(lawn.formatted(mowing.formatted(366).replace('\'', '"'))))
         .singleElement()
         .asString()
-        .contains("366 days between mowings are less than one mowing a year", "from 1 to 365");
+        .contains("366 is out of range; give a number from 1 to 365");
   }
 
   @Test
@@ -149,7 +149,7 @@ class LawnFileTest {
             "LAWN.json, line 4, soil.fieldCapacity: 1.7 is out of range; give a number from 0.02"
                 + " to 0.8, m3/m3.",
             "LAWN.json, line 5, mowing.trigger.everyDays: 7.5 is not a whole number; give one from"
-                + " 1 to 366, days.",
+                + " 1 to 365, days.",
             "LAWN.json, line 5, mowing.heigthMm: there is no such field; did you mean heightMm?",
             "LAWN.json, line 6, feeding[0].on: \"02-30\" is not a day of any year; give \"MM-DD\""
                 + " or a day of the year from 1 to 366.",
@@ -218,7 +218,7 @@ class LawnFileTest {
           "shadeFraction": 1     | from 0 to 0.9
           "feeding": {}          | square brackets
           "feeding": [7]         | give an object
-          "feeding": [{}]        | dayOfYear
+          "feeding": [{}]        | feeding[0].on: it is missing; give "MM-DD" or a day
           "feeding": [{"on": "05-01", "dayOfYear": 5}] | keep one
           "feeding": [{"dayOfYear": 0}] | from 1 to 366
           "soil": "loam"         | object in braces

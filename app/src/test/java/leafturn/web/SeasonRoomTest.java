@@ -114,7 +114,7 @@ class SeasonRoomTest extends DemoSite {
     assertThat(heightNow()).isEqualTo(height);
     assertThat(asking.get(PAGE).body())
         .contains("This plan was made for the lawn as it was kept before")
-        .contains("“From the season plan” (from 28 May 2015 on)");
+        .contains("“Twice a week, by the rules” (from 28 May 2015 on)");
   }
 
   /** The height of the grass as the lawn's page tells it. */
@@ -163,6 +163,13 @@ class SeasonRoomTest extends DemoSite {
     HttpResponse<String> refused = asking.postForm(PAGE, fed);
     assertThat(refused.statusCode()).isEqualTo(422);
     assertThat(refused.body()).contains("from 0 to 100", "value=\"700\"");
+
+    fed.remove("programmes[0].feeding[1].on");
+    fed.put("programmes[0].feeding[1].slowNGPerM2", "7");
+    assertThat(asking.postForm(PAGE, fed).body())
+        .containsPattern("It is missing; give .{1,6}MM-DD.{1,6} or a day of the year from 1 to 366")
+        .doesNotContain(".on: ", ".dayOfYear");
+    fed.put("programmes[0].feeding[1].on", "05-20");
 
     fed.put("programmes[0].feeding[1].slowNGPerM2", "7");
     asking.postForm(PAGE, fed);

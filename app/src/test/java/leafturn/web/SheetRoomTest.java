@@ -216,7 +216,7 @@ class SheetRoomTest extends DemoSite {
     fields.put("mowing.trigger.everyDays", "366");
     HttpResponse<String> never = visitor.send(form, "/sheets/new", fields);
     assertThat(never.statusCode()).isEqualTo(422);
-    assertThat(never.body()).contains("less than one mowing a year");
+    assertThat(never.body()).contains("from 1 to 365");
     fields.put("mowing.trigger.everyDays", "7");
     fields.put("mowing.trigger.oneThird", "true");
     assertThat(visitor.send(form, "/sheets/new", fields).body())

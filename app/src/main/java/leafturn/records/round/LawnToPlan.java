@@ -7,8 +7,9 @@ import java.util.List;
 import java.util.Objects;
 import java.util.UUID;
 import leafturn.advice.call.CallRules;
+import leafturn.advice.season.PlannedProgramme;
+import leafturn.advice.season.PlannedProgramme.Origin;
 import leafturn.model.lawn.Lawn;
-import leafturn.model.lawn.Programme;
 import leafturn.model.lawn.SiteClimate;
 import leafturn.records.Dates;
 import leafturn.records.InputException;
@@ -150,19 +151,19 @@ public record LawnToPlan(
 
   /**
    * Writes a programme as the one that holds for a lawn from a day on; who mows and on which days
-   * stays as it was.
+   * stays as it was. One that somebody named keeps its name.
    *
    * @param lawn its id
    * @return the new sheet
    */
   public static Sheet<ProgrammeSheet> adopt(
-      BookWriting writing, String lawn, LocalDate from, Programme programme) {
+      BookWriting writing, String lawn, LocalDate from, PlannedProgramme planned) {
     ProgrammeSheet before = programme(writing, lawn, from);
-    ProgrammeFields fields = ProgrammeFields.told(programme);
+    ProgrammeFields fields = ProgrammeFields.told(planned.programme());
     ProgrammeSheet adopted =
         new ProgrammeSheet(
             lawn,
-            NAME,
+            planned.origin() == Origin.GIVEN ? planned.name() : NAME,
             from,
             fields.mowing(),
             fields.feeding(),

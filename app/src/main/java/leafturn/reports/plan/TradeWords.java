@@ -82,7 +82,7 @@ public final class TradeWords {
     Result now = plan.present();
     List<String> gains = new ArrayList<>();
     List<String> costs = new ArrayList<>();
-    for (PlanAim aim : weights.chosen()) {
+    for (PlanAim aim : chosenAndGrowth()) {
       int sign = aim.compare(other.outcome(), now.outcome(), now.outcome());
       String its = aims.figure(aim, other.outcome());
       String before = aims.figure(aim, now.outcome());
@@ -90,7 +90,7 @@ public final class TradeWords {
       if (its.equals(before)) {
         continue;
       }
-      if (sign < 0) {
+      if (sign < 0 && weights.of(aim) > 0) {
         gains.add("%s (%s)".formatted(aims.wish(aim), figures));
       } else if (sign > 0) {
         costs.add("%s (%s)".formatted(aims.cost(aim), figures));
@@ -107,6 +107,15 @@ public final class TradeWords {
               + ".");
     }
     return sentences;
+  }
+
+  /** Grass that grows less is a price whatever somebody weighs. */
+  private List<PlanAim> chosenAndGrowth() {
+    List<PlanAim> aims = new ArrayList<>(weights.chosen());
+    if (!aims.contains(PlanAim.GROWTH)) {
+      aims.add(PlanAim.GROWTH);
+    }
+    return aims;
   }
 
   /** How many programmes nothing beats, and where each aim alone would lead. */
@@ -170,7 +179,10 @@ public final class TradeWords {
             price(aim, most));
   }
 
-  /** The aim on which an extreme programme falls furthest behind the one nearest to all aims. */
+  /**
+   * The aim on which an extreme programme falls furthest behind the one nearest to all aims, and
+   * growth where it falls behind on that too.
+   */
   private String price(PlanAim gained, Result most) {
     Result best = plan.programmes().get(ranking.best());
     PlanAim worst = null;
@@ -182,10 +194,25 @@ public final class TradeWords {
         worst = aim;
       }
     }
-    return worst == null
-        ? ""
-        : ", at the price of %s (%s)"
-            .formatted(aims.cost(worst), aims.figure(worst, most.outcome()));
+    List<String> costs = new ArrayList<>();
+    if (worst != null) {
+      costs.add(cost(worst, most));
+    }
+    if (worst != PlanAim.GROWTH && gained != PlanAim.GROWTH && growsLess(most, best)) {
+      costs.add(cost(PlanAim.GROWTH, most));
+    }
+    return costs.isEmpty() ? "" : ", at the price of " + ProgrammeWords.joined(costs);
+  }
+
+  private String cost(PlanAim aim, Result result) {
+    return "%s (%s)".formatted(aims.cost(aim), aims.figure(aim, result.outcome()));
+  }
+
+  private boolean growsLess(Result one, Result other) {
+    ProgrammeOutcome now = plan.present().outcome();
+    return PlanAim.GROWTH.compare(one.outcome(), other.outcome(), now) > 0
+        && !aims.figure(PlanAim.GROWTH, one.outcome())
+            .equals(aims.figure(PlanAim.GROWTH, other.outcome()));
   }
 
   /** How far one programme lies behind another as a share of the range of all unbeaten ones. */

@@ -15,6 +15,9 @@ import leafturn.records.Faults.Fault;
 final class FaultWords {
   private static final Pattern CAPITAL_WITHIN = Pattern.compile("[a-z][A-Z]");
 
+  /** A field of a row of a list: the row with its stop is its first group. */
+  private static final Pattern ROW = Pattern.compile("(.*\\[\\d{1,3}]\\.)[^.\\[\\]]+");
+
   private final FormShape shape;
   private final Units units;
 
@@ -29,7 +32,20 @@ final class FaultWords {
       sentence = labelled(sentence, field.path(), field);
       sentence = labelled(sentence, field.path().replaceFirst(".*\\.", ""), field);
     }
-    return new Fault(fault.field(), inUnits(sentence, fault.field()), fault.placed());
+    return new Fault(shown(fault.field()), inUnits(sentence, fault.field()), fault.placed());
+  }
+
+  /** The first field of its row stands for what a row lacks and the form does not show. */
+  private String shown(String path) {
+    Matcher row = ROW.matcher(path);
+    if (!row.matches() || shape.field(path).isPresent()) {
+      return path;
+    }
+    return shape.fields().stream()
+        .map(Field::path)
+        .filter(each -> each.startsWith(row.group(1)))
+        .findFirst()
+        .orElse(path);
   }
 
   private static String labelled(String sentence, String name, Field field) {

@@ -115,7 +115,7 @@ class LawnSheetsTest {
           /mowing/trigger/oneThird = true     | mowing.trigger.oneThird  | keep one of them
           /mowing/from = "31-03"              | mowing.from       | not a day of any year
           /mowing/clippings/returnedShare = 2 | mowing.clippings.returnedShare | from 0 to 1
-          /feeding/0/on =                     | feeding[0].dayOfYear | or on with "MM-DD"
+          /feeding/0/on =                     | feeding[0].on     | give "MM-DD" or a day
           /feeding/0/dayOfYear = 3            | feeding[0].on     | keep one of them
           /feeding = [3]                      | feeding[0]        | give an object
           /irrigation/shareOfDemand = 2       | irrigation.shareOfDemand | from 0 to 1.5

@@ -20,10 +20,15 @@ class TradeWordsTest {
       new AimWeights(Map.of(PlanAim.WORK, 8.0, PlanAim.NITRATE, 1.0));
 
   private static ProgrammeOutcome outcome(double mowings, double nitrateGPerM2) {
+    return outcome(mowings, nitrateGPerM2, 500);
+  }
+
+  private static ProgrammeOutcome outcome(
+      double mowings, double nitrateGPerM2, double growthGPerM2) {
     Spread none = Spread.exactly(0);
     return new ProgrammeOutcome(
         Spread.exactly(mowings),
-        Spread.exactly(500),
+        Spread.exactly(growthGPerM2),
         none,
         new ProgrammeOutcome.Work(null, none, null, null),
         new ProgrammeOutcome.Kept(none, none, none),
@@ -59,6 +64,21 @@ class TradeWordsTest {
         .contains(
             "Of 2 programmes 2 are unbeaten",
             "If less nitrate lost were all that counts: Mine (0.20\u202fg/m²\u00a0N instead of 0.60\u202fg/m²\u00a0N), at the price of more work (30\u202fmowings).");
+  }
+
+  @Test
+  void grassThatGrowsLessIsAPriceWhateverIsWeighed() {
+    SeasonPlan plan =
+        SamplePlan.plan(
+            SamplePlan.result(Origin.PRESENT, "", outcome(20, 0.6)),
+            SamplePlan.result(Origin.GIVEN, "Mine", outcome(30, 0.2, 400)));
+    TradeWords words =
+        new TradeWords(plan, Ranking.of(plan, WEIGHTS), WEIGHTS, new UnitWords(Units.METRIC));
+    assertThat(String.join("\n", words.trades()))
+        .contains("at the price of more work (30\u202fmowings) and less growth (400\u202fg/m²).");
+    assertThat(words.against(1))
+        .anyMatch(told -> told.contains("less growth (400\u202fg/m² instead of 500\u202fg/m²)"));
+    assertThat(words.against(0)).isEmpty();
   }
 
   @Test
