@@ -29,7 +29,9 @@ final class Answer {
    * @param returnThatDay what returning all in one cut on the plan's day would break
    */
   String sentence(Weighed best, Weighed returnThatDay) {
-    return chosen(best, returnThatDay)
+    String chosen = chosen(best, returnThatDay);
+    return chosen
+        + (chosen.contains("of the height") ? "" : breachInOne(best.plan()))
         + breach(best.plan())
         + ifDry(best.plan())
         + new FeedWords(prospect).dry(best)
@@ -52,6 +54,17 @@ final class Answer {
                 : plan.cuts().size() < prospect.rules().mostCuts()
                     ? "; no gentler way down was found"
                     : say(", so that it is done in %s cuts", Words.count(plan.cuts().size())))
+        : "";
+  }
+
+  /** What one cut that takes more than a third says of it, where nothing else has. */
+  private String breachInOne(Plan plan) {
+    return !plan.inSteps()
+            && plan.choice() != Choice.LOWER_ONCE_AND_COLLECT
+            && plan.largestTakenFraction(prospect) > prospect.thirdAndTolerance()
+        ? say(
+            " %s of the height comes off at once, more than %s.",
+            taken(plan.day()), prospect.rules().third())
         : "";
   }
 
@@ -119,10 +132,13 @@ final class Answer {
       case WATER_IN_FIRST -> new FeedWords(prospect).waterIn(plan, mow(plan));
       case LOWER_ONCE_AND_COLLECT ->
           say(
-              "%s to %s and %s the straw; then keep to %s.",
+              "%s to %s and %s the straw%s; then keep to %s.",
               mow(plan).replace("Mow", "Lower it once").replace("then mow", "then lower it once"),
               reader.height(plan.last().toMm()),
               reader.take(),
+              new GreenUp(prospect).whyNotBefore(plan.day()).isEmpty()
+                  ? ""
+                  : ", for frost may still harm what turns green if it is done sooner",
               reader.height(prospect.cutHeightMm()));
       default -> returned(best);
     };

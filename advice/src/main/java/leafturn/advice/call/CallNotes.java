@@ -21,6 +21,9 @@ final class CallNotes {
   /** So far below the cut height a measured height contradicts it, mm; our judgement. */
   private static final double LOWER_MM = 5;
 
+  /** A smaller likelihood of seed heads is not worth telling. */
+  private static final double LEAST_LIKELY = 0.05;
+
   private static final String TOO_LOW =
       "Unless it is fine turf kept for that, raise the cut by steps: so low, a lawn thins, dries out and lets weeds in (common practice, no source).";
   private static final String TOO_HIGH =
@@ -193,6 +196,30 @@ final class CallNotes {
               "The model of %s rests on literature ranges; it was run against no field study.",
               lawn.ground().grass().commonName()));
     }
+  }
+
+  /** How likely annual bluegrass is in seed, where that is no reason of the advice. */
+  void seedHeads(Prospect prospect) {
+    SeedHeads heads = prospect.known().seedHeads();
+    boolean matters =
+        heads.windowFraction() >= LEAST_LIKELY
+            && heads.basis() != SeedHeads.Basis.NONE_GROWS
+            && prospect.grass() != Species.ANNUAL_BLUEGRASS
+            && !prospect.known().inSeed();
+    if (!matters) {
+      return;
+    }
+    LocalDate looked = heads.lookedOn();
+    notes.add(
+        looked == null
+            ? say(
+                "Annual bluegrass, where it grows, stands in seed with a likelihood of %s by the %s. That decides from %s on, and where it is unwanted; a look at the lawn overrules it.",
+                Words.percent(heads.likelihood()),
+                heads.likelyBy(),
+                Words.percent(prospect.rules().threshold(CallRule.SEED_HEADS)))
+            : say(
+                "By the time of the year annual bluegrass would stand in seed with a likelihood of %s; none was seen on %s, and that counts for more.",
+                Words.percent(heads.windowFraction()), DayNames.date(looked)));
   }
 
   /** What no daily model of weather and grass can tell. */

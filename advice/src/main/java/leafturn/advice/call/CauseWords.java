@@ -35,7 +35,9 @@ record CauseWords(Prospect prospect) {
       return inSeed() + ". " + seedsGo();
     }
     if (returnThatDay.breaks(CallRule.NO_CLIPPINGS)) {
-      return "the client wants none carried in, and so many would be seen; keep them on the property";
+      return say(
+          "the client wants none carried in, and %s would be seen; keep them on the property",
+          new SeenClippings(prospect, plan.day()).words());
     }
     if (returnThatDay.breaks(CallRule.HALF)) {
       return say(

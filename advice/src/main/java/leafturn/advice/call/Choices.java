@@ -3,6 +3,7 @@ package leafturn.advice.call;
 import java.time.LocalDate;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Optional;
 import leafturn.advice.call.Weighing.Weighed;
 import org.jspecify.annotations.Nullable;
 
@@ -52,11 +53,18 @@ final class Choices {
     shown.add(weighing.of(Choice.MOW_AND_COLLECT, 0));
     COMPARED.stream()
         .filter(kind -> worthComparing(kind, weighing.of(Choice.MOW_AND_RETURN, 0)))
-        .forEach(kind -> weighing.best(plan -> plan.choice() == kind).ifPresent(shown::add));
+        .forEach(kind -> beside(kind, best).ifPresent(shown::add));
     if (best != null && !shown.contains(best)) {
       shown.add(best);
     }
     return shown;
+  }
+
+  /** The best plan of a kind; of steps beside one cut that takes too much those of its day. */
+  private Optional<Weighed> beside(Choice kind, @Nullable Weighed best) {
+    Optional<Weighed> steps =
+        best == null ? Optional.empty() : new StepsNotTaken(prospect, weighing).of(kind, best);
+    return steps.or(() -> weighing.best(plan -> plan.choice() == kind));
   }
 
   /** To collect a first cut or to go over it twice is no question where little comes off. */

@@ -1,5 +1,7 @@
 package leafturn.advice.call;
 
+import static leafturn.advice.call.Words.say;
+
 import java.util.EnumSet;
 import java.util.Set;
 import java.util.stream.IntStream;
@@ -64,6 +66,21 @@ record GreenUp(Prospect prospect) {
     double[] minimumC = season.minimumC();
     int end = Math.min(minimumC.length, day + lookDays());
     return IntStream.range(from, end).anyMatch(each -> minimumC[each] <= harmfulC);
+  }
+
+  /** What speaks against lowering it on an earlier visit; empty where frost does not. */
+  String whyNotBefore(int day) {
+    int sooner = day - 1;
+    while (sooner >= 0 && (!prospect.visit(sooner) || frostPast(sooner))) {
+      sooner--;
+    }
+    return sooner < 0
+        ? ""
+        : say(
+            " Not sooner: lowered %s, frost of %s or less could still harm it in %s.",
+            new DayNames(prospect.today().on()).when(sooner),
+            prospect.reader().temperatureLimit(prospect.rules().threshold(CallRule.GREEN_UP_FROST)),
+            Words.ofSeasons(frostFraction(sooner)));
   }
 
   /** First day from today on, on which frost is past; -1 when none is in sight. */

@@ -56,7 +56,7 @@ final class KnownReasonWords {
       case STEMMY -> stemmy(day, against);
       case LEAF_COVER -> leafCover(against);
       case SEED_HEADS -> seedHeads(against);
-      case NO_CLIPPINGS -> noClippings(day, against);
+      case NO_CLIPPINGS -> new SeenClippings(prospect, day).reason(against);
       case WET_RETURN ->
           written(
               rule,
@@ -202,8 +202,10 @@ final class KnownReasonWords {
         CallRule.GREEN_UP,
         "Straw that turns green",
         say(
-            "Lowering it once to %s lets light and warmth in: an exception to the rule of %s, once a year and never for St. Augustinegrass.",
-            reader.height(GreenUp.lowMm(prospect)), prospect.rules().third()),
+            "Lowering it once to %s lets light and warmth in: an exception to the rule of %s, once a year and never for St. Augustinegrass.%s",
+            reader.height(GreenUp.lowMm(prospect)),
+            prospect.rules().third(),
+            greenUp.whyNotBefore(day)),
         say("%s of the cut height", percent(rules.threshold(CallRule.LOWER_ONCE))),
         against);
   }
@@ -255,19 +257,6 @@ final class KnownReasonWords {
         seen
             ? "a sighting"
             : say("likely from %s of the peak", percent(rules.threshold(CallRule.SEED_HEADS))),
-        against);
-  }
-
-  private Reason noClippings(int day, boolean against) {
-    double lengthMm = prospect.lengthMm(day, prospect.cutHeightMm());
-    return written(
-        CallRule.NO_CLIPPINGS,
-        reader.load(prospect.dryGPerM2(lengthMm)),
-        "would be seen, and the client wants none carried into the house. Mown twice a week, hardly any would be.",
-        say(
-            "limit %s, dry, up to %s long",
-            reader.loadLimit(rules.threshold(CallRule.NO_CLIPPINGS)),
-            reader.height(rules.threshold(CallRule.SHORT_PIECES))),
         against);
   }
 

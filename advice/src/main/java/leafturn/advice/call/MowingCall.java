@@ -132,6 +132,7 @@ public final class MowingCall {
     call.notes.corrections(today.corrections(), lawn);
     call.notes.growth(today.ownGrowth());
     call.notes.weather(lawn, today, climate, toCome);
+    call.notes.seedHeads(prospect);
     return call.made();
   }
 
@@ -174,7 +175,8 @@ public final class MowingCall {
             Choice.LEAVE_ALONE,
             null,
             new LeaveWords(prospect).sentence(rule),
-            withTheWish(new ReasonWriter(prospect).leave(why.rule(rule), why.day(rule)), options),
+            withTheWish(
+                new ReasonWriter(prospect).leave(why.rule(rule), why.day(rule)), options, 0),
             new Conditions(prospect).whenLeft(rule),
             new Cautions(prospect).whenLeft(rule),
             List.of());
@@ -241,16 +243,18 @@ public final class MowingCall {
     ReasonWriter.Returned returned =
         new ReasonWriter.Returned(
             weighing.of(Choice.MOW_AND_RETURN, 0), weighing.returnedOn(best.plan().day()));
-    return withTheWish(new ReasonWriter(prospect).of(best, returned, outcome), options);
+    List<Reason> reasons = new ArrayList<>(new ReasonWriter(prospect).of(best, returned, outcome));
+    new StepsNotTaken(prospect, weighing).reason(best).ifPresent(reasons::add);
+    return withTheWish(reasons, options, best.plan().day());
   }
 
   /**
    * With what it costs to return and to collect, for a client who wants no clippings carried in.
    */
-  private List<Reason> withTheWish(List<Reason> told, List<Option> options) {
+  private List<Reason> withTheWish(List<Reason> told, List<Option> options, int day) {
     List<Reason> reasons = new ArrayList<>(told);
     if (prospect.known().facts().wishes().noClippings()) {
-      new WishWords(prospect, options).reason().ifPresent(reasons::add);
+      new WishWords(prospect, options, outcomes).reason(day).ifPresent(reasons::add);
     }
     return reasons;
   }

@@ -92,6 +92,23 @@ final class Plans {
         }
         double taken = Plan.steps(days, heights, 0).largestTakenFraction(prospect);
         gentle = gentle || taken <= prospect.thirdAndTolerance();
+      } else if (cuts == 2) {
+        addRaised(plans, days);
+      }
+    }
+  }
+
+  /**
+   * Where so much grows between two cuts that they cannot share what comes off, the first takes no
+   * more than the one-third rule lets off, and the second the rest.
+   */
+  private void addRaised(List<Plan> plans, List<Integer> days) {
+    double keptMm = (1 - rules.threshold(CallRule.ONE_THIRD)) * tallestMm(days.get(0));
+    double raisedMm = deckStepMm() * Math.ceil(keptMm / deckStepMm());
+    List<Double> heights = List.of(raisedMm, prospect.cutHeightMm());
+    if (raisedMm <= DeckHeights.HIGHEST_MM && worthEachStep(days.get(0), heights)) {
+      for (int collected = 0; collected <= 2; collected++) {
+        plans.add(Plan.steps(days, heights, collected));
       }
     }
   }

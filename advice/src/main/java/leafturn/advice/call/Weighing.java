@@ -33,7 +33,7 @@ final class Weighing {
   /**
    * @param broken rules the plan breaks, heaviest first
    * @param tooMuch how far its largest cut is above the smallest of those that break the one-third
-   *     rule, in bands; 0 where it keeps to the rule
+   *     rule, or the grass has grown on by its day, in bands; 0 where it keeps to the rule
    */
   record Weighed(Plan plan, List<CallRule> broken, int tooMuch) {
     boolean breaks(CallRule rule) {
@@ -64,7 +64,22 @@ final class Weighing {
 
   private int tooMuch(Plan plan, double leastTakenFraction) {
     double above = plan.largestTakenFraction(prospect) - leastTakenFraction;
-    return (int) Math.max(0, above / SHARE_BAND_FRACTION);
+    return (int) Math.max(0, Math.max(above, grownOnFraction(plan)) / SHARE_BAND_FRACTION);
+  }
+
+  /**
+   * What comes off more on a plan's day than at the first visit, where somebody comes on some days
+   * only: steps from a later visit take no more at once, but the grass stands longer until then.
+   */
+  private double grownOnFraction(Plan plan) {
+    int first = prospect.nextVisit(0);
+    return prospect.known().facts().visits().anyDay() || first < 0 || first > plan.day()
+        ? 0
+        : whole(plan.day()) - whole(first);
+  }
+
+  private double whole(int day) {
+    return Prospect.takenFraction(prospect.tallestMm(day), prospect.cutHeightMm());
   }
 
   /** The rule for which the lawn should be left alone, if there is one. */

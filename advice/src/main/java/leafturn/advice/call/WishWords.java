@@ -7,40 +7,52 @@ import java.util.Optional;
 import leafturn.advice.call.Option.Outcome;
 
 /** What it costs to return and to collect, for a client who wants no clippings carried in. */
-record WishWords(Prospect prospect, List<Option> options) {
+record WishWords(Prospect prospect, List<Option> options, Outcomes outcomes) {
 
-  /** The reason that sets both side by side, where both can be done today. */
-  Optional<Reason> reason() {
-    Optional<Outcome> returned = today(Choice.MOW_AND_RETURN);
-    Optional<Outcome> collected = today(Choice.MOW_AND_COLLECT);
-    if (returned.isEmpty() || collected.isEmpty()) {
+  /**
+   * The reason that sets both side by side, of one cut on the day that is advised.
+   *
+   * @param day days from today to that day; 0 where the lawn is left alone
+   */
+  Optional<Reason> reason(int day) {
+    if (options.isEmpty()) {
       return Optional.empty();
     }
-    Reader reader = prospect.reader();
-    return Optional.of(
-        Reason.of(
-            prospect.rules().entry(CallRule.NO_CLIPPINGS),
-            "What each costs",
-            say(
-                "To %s leaves %s, and %s of nitrogen that feeds the grass again by about a third. To %s fills %s%s, and takes that away.",
-                reader.giveBack(),
-                reader.load(returned.get().dryGPerM2().middle()),
-                reader.onArea(returned.get().nitrogenG().middle(), ""),
-                reader.take(),
-                bags(collected.get()),
-                minutes(returned.get(), collected.get())),
-            say(
-                "seen from %s, or longer than %s, or wet",
-                reader.loadLimit(prospect.rules().threshold(CallRule.NO_CLIPPINGS)),
-                reader.height(prospect.rules().threshold(CallRule.SHORT_PIECES))),
-            false));
+    Plan returned = Plan.mowAndReturn(day, prospect.cutHeightMm());
+    Plan collected = Plan.mowAndCollect(day, prospect.cutHeightMm());
+    return Optional.of(reason(day, outcome(returned), outcome(collected)));
   }
 
-  private Optional<Outcome> today(Choice choice) {
+  private Reason reason(int day, Outcome returned, Outcome collected) {
+    Reader reader = prospect.reader();
+    return Reason.of(
+        prospect.rules().entry(CallRule.NO_CLIPPINGS),
+        "What each costs",
+        say(
+            "To %s %s leaves %s%s, and %s of nitrogen that feeds the grass again by about a third. To %s fills %s%s, and takes that away.",
+            reader.giveBack(),
+            new DayNames(prospect.today().on()).when(day),
+            reader.load(returned.dryGPerM2().middle()),
+            prospect.wet(day) ? ", wet" : "",
+            reader.onArea(returned.nitrogenG().middle(), ""),
+            reader.take(),
+            bags(collected),
+            minutes(returned, collected)),
+        say(
+            "seen from %s, or longer than %s, or wet",
+            reader.loadLimit(prospect.rules().threshold(CallRule.NO_CLIPPINGS)),
+            reader.height(prospect.rules().threshold(CallRule.SHORT_PIECES))),
+        false);
+  }
+
+  /** Of an option that is shown, else over some of the possible seasons. */
+  private Outcome outcome(Plan plan) {
     return options.stream()
-        .filter(option -> option.choice() == choice && option.day().equals(prospect.today().on()))
+        .filter(option -> option.choice() == plan.choice())
+        .filter(option -> option.day().equals(prospect.date(plan.day())))
+        .findFirst()
         .map(Option::outcome)
-        .findFirst();
+        .orElseGet(() -> outcomes.roughlyOf(plan));
   }
 
   private static String bags(Outcome collected) {

@@ -15,6 +15,7 @@ import leafturn.model.lawn.SiteClimate;
 import leafturn.model.weather.Site;
 import leafturn.model.weather.WeatherSeries;
 import leafturn.model.weather.WeatherSeries.Quantity;
+import leafturn.quantity.Units;
 import org.junit.jupiter.api.Test;
 
 class SeedHeadsTest {
@@ -76,6 +77,30 @@ class SeedHeadsTest {
     assertThat(maritime.basis()).isEqualTo(Basis.AUTUMN);
     assertThat(maritime.likelihood()).isBetween(0.25, 0.3);
     assertThat(on(october, Circumstances.NONE).likelihood()).isZero();
+  }
+
+  @Test
+  void aLikelihoodThatDecidesNothingIsToldAllTheSameAndALookOverrulesIt() {
+    LocalDate october = LocalDate.of(2014, 10, 15);
+    assertThat(notes(october, Circumstances.NONE))
+        .anyMatch(
+            note ->
+                note.matches(
+                    "Annual bluegrass, .* likelihood of (2[5-9]|30) % by the calendar, .* a look at the lawn overrules it\\."));
+    assertThat(notes(october, looked(october.minusDays(2), false)))
+        .anyMatch(note -> note.contains("none was seen on 13 October, and that counts for more"));
+    assertThat(notes(LocalDate.of(2014, 7, 20), Circumstances.NONE))
+        .noneMatch(note -> note.contains("in seed with a likelihood"));
+  }
+
+  private static List<String> notes(LocalDate on, Circumstances circumstances) {
+    SiteClimate coast = new SiteClimate(steady(11, 18), Site.at(51, 20));
+    return MowingCall.of(
+            CallExamples.fescue(),
+            coast,
+            List.of(),
+            new Asked(on, CallRules.standard(), Units.METRIC, circumstances, SeasonsAsked.USUAL))
+        .notes();
   }
 
   @Test

@@ -124,6 +124,10 @@ final class Situation {
     return this;
   }
 
+  Circumstances facts() {
+    return facts;
+  }
+
   Situation saw(Sighting... sightings) {
     facts =
         facts.withSightings(

@@ -14,6 +14,7 @@ import leafturn.advice.call.Place.AnnualBluegrass;
 import leafturn.advice.call.Place.Deck;
 import leafturn.model.grass.Species;
 import leafturn.model.lawn.LogEntry;
+import leafturn.model.weather.generator.WeatherForecast.Day;
 import org.junit.jupiter.api.Test;
 
 /** Around the situations: the rules hold by method, not by example. */
@@ -163,6 +164,14 @@ class SituationVariantsTest {
             .saw(green);
     Call frosty = bermuda.dry(5, 20, -3, 12).call();
     assertThat(frosty.choice()).isNotEqualTo(Choice.LOWER_ONCE_AND_COLLECT);
+    Day warm = new Day(13, 24, 0, 0.02, 3);
+    Call later =
+        bermuda.dry(5, 20, 13, 24).forecast(new Day(-2, 14, 0, 0.02, 3), warm, warm, warm).call();
+    assertThat(later.choice()).isEqualTo(Choice.LOWER_ONCE_AND_COLLECT);
+    assertThat(later.mowOn()).isAfter(bermuda.on().plusDays(1));
+    assertThat(later.sentence()).contains("frost may still harm what turns green");
+    assertThat(later.reasons())
+        .anyMatch(reason -> reason.meaning().contains("Not sooner: lowered "));
     Call other =
         Situation.of(Species.ST_AUGUSTINEGRASS, 76, 4, 25)
             .logged(new LogEntry.Mown(autumn, Double.NaN, 76, 1))

@@ -5,6 +5,8 @@ import static org.assertj.core.api.Assertions.assertThat;
 
 import java.time.DayOfWeek;
 import java.time.LocalDate;
+import java.time.LocalTime;
+import java.time.temporal.ChronoUnit;
 import java.util.EnumMap;
 import java.util.List;
 import java.util.Map;
@@ -105,6 +107,45 @@ class TrueWordsTest {
             .call();
     assertThat(call.choice()).isEqualTo(Choice.LEAVE_ALONE);
     assertThat(call.reasons()).extracting(Reason::headline).contains("What each costs");
+  }
+
+  @Test
+  void whatEachCostsIsToldOfTheDayThatIsAdvised() {
+    Situation wet =
+        Situation.of(Species.TALL_FESCUE, 76, 5, 20).mown(5, 96).dry(3, 8, 10, 21).rainToday(20);
+    Call call =
+        wet.saw(new Sighting(wet.on(), LocalTime.of(19, 0), Sight.RAIN, true))
+            .facts(wet.facts().withWishes(NO_CLIPPINGS))
+            .call();
+    LocalDate mowOn = call.mowOn();
+    assertThat(mowOn).isAfter(wet.on());
+    Reason costs =
+        call.reasons().stream()
+            .filter(reason -> reason.headline().equals("What each costs"))
+            .findFirst()
+            .orElseThrow();
+    String day = new DayNames(wet.on()).when((int) ChronoUnit.DAYS.between(wet.on(), mowOn));
+    assertThat(costs.meaning()).startsWith("To return %s leaves ".formatted(day));
+  }
+
+  @Test
+  void wetClippingsThatWouldBeSeenAreToldAsWet() {
+    Situation friday =
+        Situation.of(Species.TALL_FESCUE, 76, 5, 22).mown(5, 88).dry(3, 8, 10, 21).rainToday(25);
+    Call call =
+        friday
+            .saw(new Sighting(friday.on(), LocalTime.of(19, 0), Sight.RAIN, true))
+            .facts(
+                friday
+                    .facts()
+                    .withWishes(NO_CLIPPINGS)
+                    .withVisits(Visits.on(friday.on(), friday.on().plusDays(14))))
+            .call();
+    assertThat(call.choice()).isEqualTo(Choice.MOW_AND_COLLECT);
+    assertThat(call.sentence()).contains("carried in, and wet clippings would be seen");
+    assertThat(call.reasons())
+        .filteredOn(reason -> reason.ruleId().equals("no-clippings"))
+        .anyMatch(reason -> reason.meaning().startsWith("Wet clippings would be seen today"));
   }
 
   @Test
