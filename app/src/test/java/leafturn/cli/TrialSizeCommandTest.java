@@ -237,4 +237,20 @@ class TrialSizeCommandTest {
     assertThat(asked(question.formatted(7)).out()).contains("Fewer than 8 yards");
     assertThat(asked(question.formatted(8)).out()).doesNotContain("Fewer than");
   }
+
+  @Test
+  void theSmallestPIsThatOfTheTestAskedFor() throws IOException {
+    String groups =
+        "{\"design\": \"independent-groups\", \"sd\": 1.3, \"difference\": 1.7, \"units\": 4, \"sides\": %d}";
+    assertThat(asked(groups.formatted(1)).out().replaceAll("\\s+", " "))
+        .contains("The smallest one-sided p that drawing lots anew could give", "is 0.0143");
+    assertThat(asked(groups.formatted(2)).out().replaceAll("\\s+", " "))
+        .contains("The smallest p that drawing lots anew could give", "is 0.0286");
+    assertThat(answer(groups.formatted(1)).findValue("smallestP").asDouble())
+        .isCloseTo(1 / 70.0, within(1e-12));
+    String yards =
+        "{\"design\": \"split-yard\", \"sd\": 1, \"difference\": 5, \"units\": 4, \"sides\": 1}";
+    assertThat(asked(yards).out().replaceAll("\\s+", " "))
+        .contains("Fewer than 5 yards cannot reach p below 0.05", "5 or more by coin, 8 or more");
+  }
 }

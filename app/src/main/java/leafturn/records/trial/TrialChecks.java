@@ -29,6 +29,7 @@ import leafturn.trials.observation.Reading;
 import leafturn.trials.observation.ReadingKeys;
 import leafturn.trials.observation.RecordedLayout;
 import leafturn.trials.observation.Remark;
+import leafturn.trials.observation.UnitChange;
 import org.jspecify.annotations.Nullable;
 
 /** Everything that is wrong or risky about a trial of the book, in sentences. */
@@ -157,6 +158,7 @@ public final class TrialChecks {
     read.doubts().forEach(doubt -> remarks.add(new Remark(Remark.Weight.WARNING, doubt)));
     remarks.addAll(ReadingKeys.remarks(own));
     remarks.addAll(MethodChange.remarks(own));
+    remarks.addAll(UnitChange.remarks(outcome, read.readings()));
     remarks.addAll(Completeness.missing(ground.plots(), own));
     remarks.addAll(Completeness.areas(ground.plots(), outcome.unit()));
     remarks.addAll(NutrientForm.remarks(outcome, ground.plots(), read.readings()));

@@ -3,7 +3,6 @@ package leafturn.reports.trial;
 import java.util.ArrayList;
 import java.util.List;
 import leafturn.records.trial.SizeDocument;
-import leafturn.trials.power.Design;
 import leafturn.trials.power.DifferenceTest.Rejections;
 import leafturn.trials.power.Layout;
 import leafturn.trials.power.SizeAnswer;
@@ -15,9 +14,6 @@ import org.jspecify.annotations.Nullable;
 
 /** The size of a trial in sentences. */
 public final class SizeWords {
-  private static final int FEWEST_BY_COIN = 6;
-  private static final int FEWEST_BALANCED = 8;
-
   private final SizeDocument document;
   private final SizeQuestion question;
   private final Layout layout;
@@ -64,7 +60,7 @@ public final class SizeWords {
     needed(words, answer);
     planned(words, answer.at());
     moreSampling(words, answer.more());
-    smallestP(words, answer);
+    words.addAll(new SmallestPWords(document).of(units(answer)));
     return words;
   }
 
@@ -171,49 +167,6 @@ public final class SizeWords {
     }
   }
 
-  private void smallestP(List<String> words, SizeAnswer answer) {
-    AtUnits at = answer.at();
-    Needed needed = answer.forDifference();
-    int units = at != null ? at.units() : needed == null ? 0 : needed.whole();
-    double smallest = units == 0 ? Double.NaN : question.design().smallestP(units);
-    if (Double.isNaN(smallest)) {
-      if (layout == Layout.LISTED) {
-        words.add(
-            "The smallest p of the exact test is that of the list: one divided by the number of its layouts, or twice that where the mirror image of the drawn one is on it.");
-      }
-      return;
-    }
-    if (layout == Layout.PAIRED_STRIPS) {
-      words.add(
-          "The smallest p that drawing lots anew could give with %s is %s: one coin lays two pairs of a lawn, as ABBA or BAAB, which makes %d coins."
-              .formatted(
-                  numbers.count(units),
-                  SizeNumbers.number(smallest),
-                  question.design().coins(units)));
-      return;
-    }
-    if (layout != Layout.SPLIT_YARD) {
-      words.add(
-          "The smallest p that drawing lots anew could give %s with %s is %s."
-              .formatted(
-                  layout == Layout.INDEPENDENT_GROUPS
-                      ? "for all arms at once"
-                      : "for one comparison of two arms",
-                  numbers.count(units),
-                  SizeNumbers.number(smallest)));
-      return;
-    }
-    double balanced = Design.smallestPBalanced(units);
-    words.add(
-        "The smallest p that drawing lots anew could give with %s is %s where a coin draws each yard's side, and %s."
-            .formatted(
-                numbers.count(units),
-                SizeNumbers.number(smallest),
-                Double.isNaN(balanced)
-                    ? "an odd number cannot be balanced"
-                    : SizeNumbers.number(balanced) + " where as many are returned left as right"));
-  }
-
   /** What power is, and so the columns of the table, in sentences. */
   public List<String> power() {
     String wanted = SizeNumbers.chosen(question.power());
@@ -240,22 +193,7 @@ public final class SizeWords {
   /** What speaks against the number of units, and what the answer rests on. */
   public List<String> warnings(SizeAnswer answer) {
     List<String> warnings = new ArrayList<>();
-    AtUnits at = answer.at();
-    Needed needed = answer.forDifference();
-    int units = at != null ? at.units() : needed == null ? 0 : needed.whole();
-    if (layout == Layout.SPLIT_YARD && units > 0 && units < FEWEST_BALANCED) {
-      warnings.add(
-          units < FEWEST_BY_COIN
-              ? "Fewer than 6 yards cannot reach p below 0.05 by drawing lots, however large the difference; take 6 or more by coin, 8 or more balanced, better 10."
-              : "Fewer than 8 yards cannot reach p below 0.05 by drawing lots where sides are balanced; draw each side by coin, or take 8.");
-    } else if (cannotConfirm(units)) {
-      warnings.add(
-          "%s cannot reach p below %s by drawing lots anew, however large the difference%s."
-              .formatted(
-                  SizeNumbers.capital(numbers.count(units)),
-                  SizeNumbers.number(question.test().alpha()),
-                  enoughPairs(units)));
-    }
+    warnings.addAll(new SmallestPWords(document).warnings(units(answer)));
     if (document.variances().stream().anyMatch(own -> own.status().equals("assumed"))) {
       warnings.add(
           "Some of the variances are assumed; measure your own on a first round and ask again.");
@@ -263,22 +201,16 @@ public final class SizeWords {
     return warnings;
   }
 
-  /** Whether the layouts that could be drawn are too few to show any difference. */
-  public boolean cannotConfirm(int units) {
-    return units > 0 && question.design().smallestP(units) >= question.test().alpha();
+  /** The units that are planned, else those that are needed, else 0. */
+  private static int units(SizeAnswer answer) {
+    AtUnits at = answer.at();
+    Needed needed = answer.forDifference();
+    return at != null ? at.units() : needed == null ? 0 : needed.whole();
   }
 
-  private String enoughPairs(int units) {
-    if (layout != Layout.PAIRED_STRIPS) {
-      return "";
-    }
-    Design design = question.design();
-    int enough = units;
-    while (design.smallestP(enough) >= question.test().alpha()) {
-      enough++;
-    }
-    return ", since one coin lays two pairs of a lawn; with as many on each lawn as planned, it takes %d"
-        .formatted(enough);
+  /** Whether the layouts that could be drawn are too few to show any difference. */
+  public boolean cannotConfirm(int units) {
+    return new SmallestPWords(document).cannotConfirm(units);
   }
 
   private String range(Needed needed) {

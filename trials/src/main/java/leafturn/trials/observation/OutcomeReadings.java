@@ -18,7 +18,9 @@ import org.jspecify.annotations.Nullable;
 public record OutcomeReadings(
     Outcome outcome, List<CleanReading> readings, List<String> faults, List<String> doubts) {
   private static final Pattern BELOW_NOTHING = Pattern.compile("<?\\s*-.*[1-9].*");
-  private static final List<String> NO_UNIT = List.of("", "none", "-");
+
+  /** What stands for no unit. */
+  static final List<String> NO_UNIT = List.of("", "none", "-");
 
   public OutcomeReadings {
     readings = List.copyOf(readings);

@@ -176,8 +176,21 @@ public record Design(
   }
 
   /**
-   * The same where half of the yards are returned on the left, half on the right; NaN for an odd
-   * number, which cannot be balanced.
+   * The same where only the expected direction counts, of one comparison of two arms: the mirror
+   * image of the drawn layout speaks for the other direction and no longer counts.
+   *
+   * @param units whole
+   * @source fisher1935, section 21
+   */
+  public double smallestOneSidedP(int units) {
+    return layout == Layout.INDEPENDENT_GROUPS
+        ? Math.exp(2 * logFactorial(units) - logFactorial(2 * units))
+        : smallestP(units) / 2;
+  }
+
+  /**
+   * The same as by coin, of both directions, where half of the yards are returned on the left, half
+   * on the right; NaN for an odd number, which cannot be balanced.
    *
    * @param units whole
    * @source fisher1935, section 21

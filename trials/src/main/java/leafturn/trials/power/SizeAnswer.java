@@ -46,7 +46,7 @@ public record SizeAnswer(
    * @param detectableNearTail the same, only rejections in the true direction counted
    * @param equivalencePower to show that the difference is within the margin
    * @param smallestMargin the smallest margin shown with the wanted power
-   * @param smallestP by drawing lots anew, each unit by itself
+   * @param smallestP by drawing lots anew, each unit by itself, in the test that is asked for
    * @param smallestPBalanced the same where as many yards have it left as right
    */
   public record AtUnits(

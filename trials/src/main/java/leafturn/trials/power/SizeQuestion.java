@@ -46,6 +46,31 @@ public record SizeQuestion(
     }
   }
 
+  /** Whether only a difference in the expected direction counts. */
+  public boolean isOneSided() {
+    return test.sides() == 1 && !any;
+  }
+
+  /**
+   * The smallest p that drawing lots anew could give in the test that is asked for; NaN for a list
+   * of layouts.
+   */
+  public double smallestP(int planned) {
+    return isOneSided() ? design.smallestOneSidedP(planned) : design.smallestP(planned);
+  }
+
+  /**
+   * The same where as many yards have it left as right; NaN for an odd number and for what is no
+   * split yard.
+   */
+  public double smallestPBalanced(int planned) {
+    if (design.layout() != Layout.SPLIT_YARD) {
+      return Double.NaN;
+    }
+    double both = Design.smallestPBalanced(planned);
+    return isOneSided() ? both / 2 : both;
+  }
+
   /** The same for another design, a part of its range. */
   SizeQuestion of(Design other) {
     return new SizeQuestion(

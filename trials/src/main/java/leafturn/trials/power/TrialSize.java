@@ -138,8 +138,8 @@ public final class TrialSize {
         detectable(df, se, Rejections.NEAR_TAIL),
         equivalencePower(design, units),
         margin,
-        design.smallestP(units),
-        design.layout() == Layout.SPLIT_YARD ? Design.smallestPBalanced(units) : Double.NaN);
+        question.smallestP(units),
+        question.smallestPBalanced(units));
   }
 
   private @Nullable MoreSampling more(@Nullable Needed needed) {

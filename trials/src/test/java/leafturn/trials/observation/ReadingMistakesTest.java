@@ -108,6 +108,13 @@ class ReadingMistakesTest {
         .satisfiesExactly(
             each -> assertThat(each).contains("Plot B2-1", "unit of soil K is missing"),
             each -> assertThat(each).contains("Plot B2-2", "depth of the cores"));
+    assertThatList(sentences(UnitChange.remarks(SOIL_K, read.readings()), Weight.WARNING))
+        .satisfiesExactly(
+            each ->
+                assertThat(each)
+                    .contains("2 in ppm and 1 in mg/kg K2O", "Mehlich-3", "converted to mg/kg"));
+    List<CleanReading> spelled = List.of(read.readings().get(0), read.readings().get(2));
+    assertThat(UnitChange.remarks(SOIL_K, spelled)).isEmpty();
     assertThatList(read.doubts())
         .satisfiesExactly(
             each ->

@@ -41,6 +41,16 @@ class DesignClosedFormTest {
   }
 
   @Test
+  void smallestPOfOneSide() {
+    assertThat(of(Layout.SPLIT_YARD, 2).smallestOneSidedP(5)).isCloseTo(1 / 32.0, within(1e-12));
+    // Of the C(14, 7) ways to give out two arms one speaks most for the expected direction.
+    assertThat(of(Layout.INDEPENDENT_GROUPS, 2).smallestOneSidedP(7))
+        .isCloseTo(1 / 3432.0, within(1e-12));
+    assertThat(of(Layout.INDEPENDENT_GROUPS, 3).smallestOneSidedP(7))
+        .isCloseTo(1 / 3432.0, within(1e-12));
+  }
+
+  @Test
   void degreesOfFreedom() {
     assertThat(of(Layout.LATIN_SQUARE, 5).degreesOfFreedom(1)).isEqualTo(12);
     assertThat(of(Layout.LATIN_SQUARE, 4).degreesOfFreedom(2)).isEqualTo(15);
