@@ -2,7 +2,7 @@ package leafturn.reports;
 
 import java.util.regex.Pattern;
 
-/** Keeps a number and its unit, a short date and the years from and to on one line. */
+/** Keeps a number and its unit, a short date and a range on one line. */
 public final class Unbroken {
   private static final char NO_BREAK = '\u00a0';
   private static final Pattern BEFORE_UNIT =
@@ -14,19 +14,21 @@ public final class Unbroken {
           "(?<=\\b(?:Mon|Tue|Wed|Thu|Fri|Sat|Sun) \\d{1,2}) (?=(?:Jan|Feb|Mar|Apr|May|Jun|Jul|Aug|Sep|Oct|Nov|Dec))");
 
   private static final String JOINED = "\u2060";
-  private static final Pattern WITHIN_YEARS =
-      Pattern.compile("(?<=\\b(?:19|20)\\d\\d[-–])(?=(?:19|20)\\d\\d\\b)");
+
+  /** After the dash of a range, which may be a hyphen between years. */
+  private static final Pattern WITHIN_RANGE =
+      Pattern.compile("(?<=\\d–)(?=\\d)|(?<=\\b(?:19|20)\\d\\d-)(?=(?:19|20)\\d\\d\\b)");
 
   private Unbroken() {}
 
   /**
    * A text with no-break spaces between its numbers and their units and in its short dates, and no
-   * break after the dash between two years.
+   * break after the dash of a range.
    */
   public static String of(String text) {
     String noBreak = String.valueOf(NO_BREAK);
     String units = BEFORE_UNIT.matcher(text).replaceAll(noBreak);
     String days = BEFORE_MONTH.matcher(units).replaceAll(noBreak);
-    return WITHIN_YEARS.matcher(days).replaceAll(JOINED);
+    return WITHIN_RANGE.matcher(days).replaceAll(JOINED);
   }
 }

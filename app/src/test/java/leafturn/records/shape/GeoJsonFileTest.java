@@ -122,6 +122,7 @@ class GeoJsonFileTest {
         "{'type':'Polygon','coordinates':[[[0,0],['a',1]]]} | coordinates[0][1]: a list is no pos",
         "{'type':'Polygon','coordinates':[[[0,0],[1e999,1]]]} | coordinates[0][1]: a list is no pos",
         "{'type':'Polygon','coordinates':[[[40,-100]]]} | the two seem to be swapped",
+        "{'type':'Polygon','coordinates':[[[120,-100]]]} | then a latitude from -85 to 85",
         "{'type':'Polygon','coordinates':[[[500000,4649776]]]} | are no degrees; GeoJSON gives WGS84",
         "{'type':'Polygon','coordinates':[[[10,89]]]} | too near to a pole",
         "{'type':'Polygon','coordinates':[[[179.999,0],[-179.999,0],[-179.999,0.001]]]}"
