@@ -1,5 +1,8 @@
 package leafturn.records;
 
+import java.math.BigDecimal;
+import java.math.MathContext;
+import java.math.RoundingMode;
 import java.util.regex.MatchResult;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
@@ -16,6 +19,11 @@ public final class FaultUnits {
   private static final Pattern WRONG = Pattern.compile("^" + NUMBER + "(?= is out of range)");
   private static final Pattern LIMITS =
       Pattern.compile("\\bfrom " + NUMBER + " to " + NUMBER + ", [^ ;.]+");
+
+  /** Digits that a conversion leaves right. */
+  private static final MathContext EXACT = new MathContext(12);
+
+  private static final BigDecimal SMALL = new BigDecimal("0.1");
 
   private FaultUnits() {}
 
@@ -36,8 +44,8 @@ public final class FaultUnits {
                 found ->
                     "from %s to %s, %s"
                         .formatted(
-                            typed(found, 1, measure, units),
-                            typed(found, 2, measure, units),
+                            limit(found, 1, measure, units),
+                            limit(found, 2, measure, units),
                             measure.unit(units).symbol()));
     String unit = Pattern.quote(measure.keptUnit().symbol()) + "(?![\\w²/])";
     String numbers =
@@ -51,5 +59,18 @@ public final class FaultUnits {
 
   private static String typed(MatchResult found, int group, Measure measure, Units units) {
     return measure.typed(Double.parseDouble(found.group(group)), units);
+  }
+
+  /** A limit in a few digits, which still lies within it. */
+  private static String limit(MatchResult found, int group, Measure measure, Units units) {
+    BigDecimal limit =
+        BigDecimal.valueOf(measure.shown(Double.parseDouble(found.group(group)), units))
+            .round(EXACT);
+    RoundingMode inwards = group == 1 ? RoundingMode.CEILING : RoundingMode.FLOOR;
+    BigDecimal few =
+        limit.abs().compareTo(SMALL) < 0
+            ? limit.round(new MathContext(2, inwards))
+            : limit.setScale(2, inwards);
+    return Numbers.plain(few.doubleValue());
   }
 }

@@ -1,21 +1,23 @@
 package leafturn.web;
 
+import java.time.LocalDate;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Objects;
 import java.util.Optional;
+import java.util.stream.Stream;
 import leafturn.quantity.Units;
 import leafturn.records.Choice;
 import leafturn.records.book.BookReading;
 import leafturn.records.book.Sheet;
 import leafturn.records.people.Visitor;
+import leafturn.records.sheet.Analyte;
 import leafturn.records.sheet.Determination;
 import leafturn.records.sheet.Kind;
 import leafturn.records.sheet.LogSheet;
 import leafturn.records.sheet.Readings;
 import leafturn.records.sheet.SoilTestSheet;
 import leafturn.records.sheet.SoilUnit;
-import leafturn.records.sheet.ThatchSheet;
 import leafturn.records.sheet.VisitSheet;
 import leafturn.reports.DayWords;
 import leafturn.reports.LogEntryWords;
@@ -84,7 +86,7 @@ public record LawnLog(
     return new LawnLog(
         latest,
         first,
-        last(reading.ofLawn(Kind.THATCH, lawn)).map(sheet -> thatch(sheet, units)).orElse(""),
+        thatch(reading, lawn, units),
         last(reading.ofLawn(Kind.SOIL_TEST, lawn)).map(LawnLog::soilTest).orElse(""),
         last(reading.ofLawn(Kind.VISIT, lawn)).map(sheet -> visit(sheet, units)).orElse(""));
   }
@@ -107,16 +109,33 @@ public record LawnLog(
     return sheets.isEmpty() ? Optional.empty() : Optional.of(sheets.get(sheets.size() - 1));
   }
 
-  private static String thatch(Sheet<ThatchSheet> sheet, Units units) {
-    ThatchSheet measured = sheet.content();
-    double meanMm = Readings.mean(measured.plugsMm()).orElse(0);
-    int plugs = measured.plugsMm().size();
-    return "%s on %s, the mean of %d %s"
-        .formatted(
-            new UnitWords(units).depth(meanMm),
-            DayWords.dayAndYear(measured.day()),
-            plugs,
-            plugs == 1 ? "plug" : "plugs");
+  /** The newest plugs, of a thatch measurement or of a visit. */
+  private static String thatch(BookReading reading, String lawn, Units units) {
+    Stream<Plugs> measured =
+        reading.ofLawn(Kind.THATCH, lawn).stream()
+            .map(Sheet::content)
+            .map(sheet -> new Plugs(sheet.day(), sheet.plugsMm()));
+    Stream<Plugs> visited =
+        reading.ofLawn(Kind.VISIT, lawn).stream()
+            .map(Sheet::content)
+            .map(visit -> new Plugs(visit.day(), visit.thatchPlugsMm()));
+    return Stream.concat(visited, measured)
+        .filter(plugs -> !plugs.mm().isEmpty())
+        .reduce((one, other) -> other.day().isBefore(one.day()) ? one : other)
+        .map(plugs -> plugs.words(units))
+        .orElse("");
+  }
+
+  /** Plugs whose thatch was measured on a day. */
+  private record Plugs(LocalDate day, List<Double> mm) {
+    String words(Units units) {
+      return "%s on %s, the mean of %d %s"
+          .formatted(
+              new UnitWords(units).depth(Readings.mean(mm).orElse(0)),
+              DayWords.dayAndYear(day),
+              mm.size(),
+              mm.size() == 1 ? "plug" : "plugs");
+    }
   }
 
   private static String visit(Sheet<VisitSheet> sheet, Units units) {
@@ -141,7 +160,7 @@ public record LawnLog(
     return String.join(", ", words);
   }
 
-  /** "pH 6.3", "phosphorus <50 mg/kg". */
+  /** "pH 6.3", "phosphorus <50 mg/kg as P2O5". */
   private static String determination(Determination found) {
     Double value = found.value();
     String figure =
@@ -149,6 +168,11 @@ public record LawnLog(
             ? "<" + QuantityWords.plain(Objects.requireNonNullElse(found.detectionLimit(), 0.0))
             : QuantityWords.plain(value);
     String unit = found.unit() == SoilUnit.PH ? "" : QuantityWords.THIN + found.unit().word();
-    return Choice.word(found.analyte()) + " " + figure + unit;
+    String oxide = found.asOxide() ? " as " + oxide(found.analyte()) : "";
+    return Choice.word(found.analyte()) + " " + figure + unit + oxide;
+  }
+
+  private static String oxide(Analyte analyte) {
+    return analyte == Analyte.PHOSPHORUS ? "P2O5" : "K2O";
   }
 }

@@ -46,6 +46,7 @@ final class LogCheck {
     if (entry.day().isAfter(today)) {
       faults.add(fault("day", notYet(entry.day(), today)));
     }
+    LogFit.tooHigh(entry).ifPresent(sentence -> faults.add(fault("heightAfterMm", sentence)));
     List<LogSheet> others =
         reading.ofLawn(Kind.LOG, entry.lawn()).stream()
             .filter(sheet -> !sheet.id().equals(id))

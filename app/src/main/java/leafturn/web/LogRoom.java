@@ -66,7 +66,7 @@ final class LogRoom implements Room {
             entry ->
                 lawns
                     .withId(who, entry.lawn())
-                    .map(lawn -> SavedEntry.of(entry, lawn, who.units())))
+                    .map(lawn -> SavedEntry.of(id, entry, lawn, who.units())))
         .orElse(null);
   }
 

@@ -128,7 +128,8 @@ final class NewSheetRoom implements Room {
 
   private void again(Context context, Asked<?> asked, Form form) {
     context.status(UNUSABLE);
-    show(context, asked, asked.form().offeredAgain(form));
+    Form sent = Form.sent(form.shape(), form.units(), context.formParamMap());
+    show(context, asked, asked.form().offeredAgain(form, sent));
   }
 
   /** Checks what is to be added; what it gives adds it. */

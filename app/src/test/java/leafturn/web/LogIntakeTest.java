@@ -43,6 +43,29 @@ class LogIntakeTest extends DemoSite {
     assertThat(cutToMm()).isEqualTo(50.8);
   }
 
+  @Test
+  void aCutNoLawnHasIsRefusedAndOneFarFromItsUsualHeightIsAskedAbout() throws Exception {
+    HttpResponse<String> slip =
+        log("returned", Map.of("day", "2015-05-27", "heightAfterMm", "900"));
+    assertThat(slip.statusCode()).isEqualTo(422);
+    assertThat(slip.body())
+        .contains("f-heightAfterMm-fault", "900 is out of range; give a number from 3 to 200, mm.");
+    HttpResponse<String> high =
+        log("returned", Map.of("day", "2015-05-27", "heightAfterMm", "190"));
+    String saved = visitor.read(high.headers().firstValue("Location").orElseThrow());
+    assertThat(saved)
+        .contains("It says cut to 190\u202fmm, far from the 64\u202fmm at which this lawn is kept");
+  }
+
+  @Test
+  void aCutNearItsUsualHeightIsSavedWithoutAQuestion() throws Exception {
+    HttpResponse<String> usual =
+        log("returned", Map.of("day", "2015-05-27", "heightAfterMm", "60"));
+    assertThat(visitor.read(usual.headers().firstValue("Location").orElseThrow()))
+        .contains("In the book")
+        .doesNotContain("look whether it is right");
+  }
+
   private void inUsUnits() {
     book.write(
         "test",

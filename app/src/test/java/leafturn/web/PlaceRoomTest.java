@@ -62,6 +62,23 @@ class PlaceRoomTest extends DemoSite {
   }
 
   @Test
+  void aFigureThatStandsAsAnOxideIsToldAsOne() throws Exception {
+    added(
+        "soil-test",
+        "lawn",
+        Map.of(
+            "day", "2015-04-01",
+            "laboratory", "County laboratory",
+            "depthCm", "10",
+            "determinations[0].analyte", "phosphorus",
+            "determinations[0].unit", "lb/ac",
+            "determinations[0].value", "60",
+            "determinations[0].asOxide", "true"));
+    assertThat(visitor.read("/lawns/heron-bank-play"))
+        .contains("phosphorus 60\u202flb/ac as P2O5, County laboratory");
+  }
+
+  @Test
   void aFaultInALaterRowStandsBesideThatRow() throws Exception {
     Map<String, String> fields =
         owned(
@@ -83,6 +100,30 @@ class PlaceRoomTest extends DemoSite {
   }
 
   @Test
+  void whatARowIsOfStaysTakenOutWhenTheFormComesBackWithAFault() throws Exception {
+    Map<String, String> fields =
+        owned(
+            "soil-test",
+            "lawn",
+            Map.of(
+                "day", "2015-04-01",
+                "depthCm", "10",
+                "determinations[0].analyte", "pH",
+                "determinations[0].unit", "pH",
+                "determinations[1].analyte", "",
+                "determinations[1].unit", "mg/kg",
+                "determinations[1].value", "12",
+                "determinations[2].analyte", "",
+                "determinations[2].unit", "mg/kg"));
+    HttpResponse<String> answer = visitor.send(form("soil-test", "lawn"), ADD, fields);
+    assertThat(answer.statusCode()).isEqualTo(422);
+    assertThat(answer.body())
+        .contains("id=\"f-laboratory-fault\"", "value=\"12\"")
+        .containsPattern("f-determinations-1-analyte[^§]*?value=\"pH\" selected")
+        .doesNotContain("value=\"magnesium\" selected", "value=\"calcium\" selected");
+  }
+
+  @Test
   void aVisitTellsMeansAndShares() throws Exception {
     String address =
         added(
@@ -98,6 +139,13 @@ class PlaceRoomTest extends DemoSite {
         .contains("Mean height", "80\u202fmm, standard deviation 10\u202fmm")
         .contains("84\u202f% (95\u00a0% interval 76\u202f% to 90\u202f%)", "70, 80, 90\u202fmm")
         .contains("Mean thatch", "12\u202fmm");
+    added("thatch", "lawn", Map.of("day", "2015-05-01", "plugsMm", "17", "method", "pressed"));
+    assertThat(visitor.read("/lawns/heron-bank-play"))
+        .contains("12\u202fmm on Wednesday 20 May 2015, the mean of 3 plugs")
+        .doesNotContain("17\u202fmm");
+    added("thatch", "lawn", Map.of("day", "2015-05-21", "plugsMm", "17", "method", "pressed"));
+    assertThat(visitor.read("/lawns/heron-bank-play"))
+        .contains("17\u202fmm on Thursday 21 May 2015, the mean of 1 plug");
   }
 
   @Test

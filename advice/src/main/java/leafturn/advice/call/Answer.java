@@ -199,13 +199,15 @@ final class Answer {
         : say("Wait for the dry hours of today%s then mow", hours(0));
   }
 
-  /** ", about 14 to 18,": the hours of today or tomorrow to mow in, where any are told. */
+  /**
+   * ", about 14 to 18,": the hours of today or tomorrow to mow in, or a comma where none are told.
+   */
   private String hours(int day) {
     return Optional.of(prospect)
         .filter(p -> !p.todayUntold())
         .flatMap(p -> p.dryHours(day))
         .map(span -> say(", about %s to %s,", reader.clock(span.from()), reader.clock(span.to())))
-        .orElse("");
+        .orElse(",");
   }
 
   private String steps(Weighed best, Weighed returnThatDay) {

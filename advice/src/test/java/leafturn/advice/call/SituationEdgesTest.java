@@ -94,7 +94,7 @@ class SituationEdgesTest {
     assertThat(call.reasons()).extracting(Reason::ruleId).contains("frost", "wet");
     assertThat(call.reasons().get(0).headline()).isEqualTo("Frost on the ground");
     Call only = april.facts(Circumstances.NONE.withVisits(Visits.on(april.on()))).saw(frost).call();
-    assertThat(only.sentence()).startsWith("Wait until the frost has gone");
+    assertThat(only.sentence()).startsWith("Wait until the frost has gone").contains(", then ");
   }
 
   @Test

@@ -17,6 +17,9 @@ import leafturn.records.table.Table;
 
 /** The lawns of a book, as rows of a table name them. */
 final class Lawns {
+  /** Names that a sentence can tell. */
+  private static final int MOST_NAMES = 20;
+
   private final List<Sheet<LawnSheet>> lawns;
   private final List<Sheet<Property>> properties;
 
@@ -37,8 +40,33 @@ final class Lawns {
     if (found.size() == 1) {
       return Optional.of(found.get(0));
     }
-    faults.add(row, LogColumns.LAWN, fault(name, property, found));
+    if (!property.isEmpty() && properties.stream().noneMatch(each -> named(property, each))) {
+      faults.add(
+          row,
+          LogColumns.PROPERTY,
+          "%s is no property in this book; %s"
+              .formatted(Faults.quoted(property), NearestName.advice(property, propertyNames())));
+    } else {
+      faults.add(row, LogColumns.LAWN, fault(name, property, found));
+    }
     return Optional.empty();
+  }
+
+  /** Lawn and property by their names; the id where it is not in the book. */
+  String title(String id) {
+    return lawns.stream()
+        .filter(lawn -> lawn.id().equals(id))
+        .map(lawn -> lawn.content().name() + ", " + propertyName(lawn))
+        .findFirst()
+        .orElse(id);
+  }
+
+  private String propertyName(Sheet<LawnSheet> lawn) {
+    return properties.stream()
+        .filter(property -> isOf(property, lawn))
+        .map(property -> property.content().name())
+        .findFirst()
+        .orElse(lawn.content().address());
   }
 
   /** The day it is at a lawn; empty where it is not in the book, or no longer. */
@@ -61,7 +89,7 @@ final class Lawns {
     if (found.isEmpty()) {
       String where = property.isEmpty() ? "" : " of " + Faults.quoted(property);
       return "%s is no lawn%s in this book; %s"
-          .formatted(Faults.quoted(name), where, NearestName.advice(name, names()));
+          .formatted(Faults.quoted(name), where, NearestName.advice(name, names(property)));
     }
     return "%d lawns are called %s; name the property too, or give the lawn's address (%s)."
         .formatted(
@@ -70,14 +98,32 @@ final class Lawns {
             String.join(", ", found.stream().map(lawn -> lawn.content().address()).toList()));
   }
 
-  private List<String> names() {
-    return lawns.stream().map(lawn -> lawn.content().name()).distinct().limit(20).toList();
+  /** Names of the lawns of a property, or of all where none is named. */
+  private List<String> names(String property) {
+    return lawns.stream()
+        .filter(lawn -> property.isEmpty() || liesOn(lawn, property))
+        .map(lawn -> lawn.content().name())
+        .distinct()
+        .limit(MOST_NAMES)
+        .toList();
+  }
+
+  private List<String> propertyNames() {
+    return properties.stream()
+        .map(property -> property.content().name())
+        .distinct()
+        .limit(MOST_NAMES)
+        .toList();
   }
 
   private boolean liesOn(Sheet<LawnSheet> lawn, String property) {
     return properties.stream()
         .filter(each -> isOf(each, lawn))
-        .anyMatch(each -> named(property, each.content().name(), each.content().address()));
+        .anyMatch(each -> named(property, each));
+  }
+
+  private static boolean named(String written, Sheet<Property> property) {
+    return named(written, property.content().name(), property.content().address());
   }
 
   private static boolean named(String written, String name, String address) {

@@ -122,7 +122,7 @@ public final class LogImport {
           "date",
           "%s has not come yet: at this lawn it is %s. Give the day it was done, or take the row out."
               .formatted(Dates.words(entry.day()), Dates.words(today(of))));
-    } else if (id != null) {
+    } else if (!heights.tooHigh(row, entry, look.faults) && id != null) {
       entry(row, id, entry);
     }
   }
@@ -165,7 +165,8 @@ public final class LogImport {
       remark(row, first, entry);
       heights.look(row, entry);
       log(entry.lawn()).add(look.table.place(row), entry);
-      sheets.add(new NewSheet<>(Kind.LOG, id, entry, words(entry)));
+      String where = ask.lawn == null ? lawns.title(entry.lawn()) + ": " : "";
+      sheets.add(new NewSheet<>(Kind.LOG, id, entry, where + words(entry)));
     }
   }
 

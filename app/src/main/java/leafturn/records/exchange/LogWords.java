@@ -10,6 +10,7 @@ import leafturn.records.Dates;
 import leafturn.records.Numbers;
 import leafturn.records.sheet.Done;
 import leafturn.records.sheet.LogSheet;
+import leafturn.records.sheet.Sight;
 import org.jspecify.annotations.Nullable;
 
 /** An entry of a log in a line, in the units of whoever reads it. */
@@ -46,10 +47,24 @@ final class LogWords {
     } else if (done instanceof Done.Treated treated) {
       parts.add(treated.product());
     } else if (done instanceof Done.Observed seen) {
-      parts.add(seen.things().stream().map(Choice::word).collect(Collectors.joining(", ")));
-      add("grass at ", seen.heightMm(), Measure.HEIGHT);
+      add(seen);
     }
     parts.removeIf(String::isEmpty);
+  }
+
+  private void add(Done.Observed seen) {
+    parts.add(words(seen.things()));
+    if (!seen.notThere().isEmpty()) {
+      parts.add("not there: " + words(seen.notThere()));
+    }
+    if (seen.leafCoverFraction() != null) {
+      parts.add("leaves on " + Numbers.plain(100 * seen.leafCoverFraction()) + " % of the turf");
+    }
+    add("grass at ", seen.heightMm(), Measure.HEIGHT);
+  }
+
+  private static String words(List<Sight> sights) {
+    return sights.stream().map(Choice::word).collect(Collectors.joining(", "));
   }
 
   private static String clippings(double returnedShare) {

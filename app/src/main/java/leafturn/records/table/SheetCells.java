@@ -183,7 +183,8 @@ final class SheetCells {
         xml.text();
       }
     }
-    formulas += formula && value != null ? 1 : 0;
+    boolean unknown = formula && isNone(value, type);
+    formulas += formula && !unknown ? 1 : 0;
     String text = value == null ? "" : text(value, type == null ? "n" : type, format).strip();
     if (!text.isEmpty() || formula) {
       size.columns(column + 1);
@@ -195,9 +196,14 @@ final class SheetCells {
     if ("e".equals(type)) {
       return "its formula gives %s; put in a value, or empty it.".formatted(Faults.quoted(text));
     }
-    return formula && value == null
+    return unknown
         ? "its formula has no value yet; open the file, let it calculate, and save it."
         : null;
+  }
+
+  /** True for the value of a formula that was never calculated; a text may be empty. */
+  private static boolean isNone(@Nullable String value, @Nullable String type) {
+    return value == null || value.isBlank() && !"str".equals(type);
   }
 
   private String text(String value, String type, @Nullable String format)

@@ -33,8 +33,28 @@ final class CalendarText {
             .line("CALSCALE", "GREGORIAN")
             .text("NAME", name)
             .line("REFRESH-INTERVAL;VALUE=DURATION", ASK_AGAIN_AFTER);
+    if (events.isEmpty()) {
+      addZone(lines);
+    }
     events.forEach(event -> add(lines, event));
     return lines.line("END", "VCALENDAR").toString();
+  }
+
+  /**
+   * A calendar has at least one component (RFC 5545, section 3.6), and a zone that nothing refers
+   * to shows nowhere.
+   */
+  private static void addZone(ContentLines lines) {
+    lines
+        .line("BEGIN", "VTIMEZONE")
+        .line("TZID", "Etc/UTC")
+        .line("BEGIN", "STANDARD")
+        .line("DTSTART", "19700101T000000")
+        .line("TZOFFSETFROM", "+0000")
+        .line("TZOFFSETTO", "+0000")
+        .line("TZNAME", "UTC")
+        .line("END", "STANDARD")
+        .line("END", "VTIMEZONE");
   }
 
   private static void add(ContentLines lines, DayEvent event) {

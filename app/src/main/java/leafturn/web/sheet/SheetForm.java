@@ -56,8 +56,12 @@ public abstract class SheetForm<C extends Content> {
     return sent.closedUp();
   }
 
-  /** A new form that is shown again with its faults: what {@link #begun} offered is there again. */
-  public Form offeredAgain(Form faulty) {
+  /**
+   * A new form that is shown again with its faults: what {@link #begun} offered is there again.
+   *
+   * @param sent the form as it was sent, before it was tidied
+   */
+  public Form offeredAgain(Form faulty, Form sent) {
     return faulty;
   }
 

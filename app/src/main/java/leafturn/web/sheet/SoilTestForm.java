@@ -30,6 +30,7 @@ final class SoilTestForm extends SheetForm<SoilTestSheet> {
           Analyte.MAGNESIUM,
           Analyte.CALCIUM);
   private static final String ANALYTE = "analyte";
+  private static final String UNIT = "unit";
   private static final int SPARE = 2;
   private static final double USUAL_DEPTH_CM = 10;
 
@@ -54,27 +55,45 @@ final class SoilTestForm extends SheetForm<SoilTestSheet> {
 
   @Override
   public Form begun(Setting setting) {
-    return offeredAgain(
+    return offered(
         super.begun(setting)
             .with("day", setting.today().toString())
-            .with("depthCm", Measure.DEPTH.begun(USUAL_DEPTH_CM, setting.units())));
+            .with("depthCm", Measure.DEPTH.begun(USUAL_DEPTH_CM, setting.units())),
+        USUAL);
   }
 
-  /** The usual figures that no row is for stand in the rows after the last that is used. */
+  /** What its writer took out of a row is not offered again. */
   @Override
-  public Form offeredAgain(Form form) {
+  public Form offeredAgain(Form faulty, Form sent) {
+    List<String> rows = rows(sent);
+    List<String> left = rows.stream().map(row -> sent.value(row + ANALYTE)).toList();
+    boolean takenOut =
+        rows.stream()
+            .filter(row -> sent.value(row + ANALYTE).isEmpty())
+            .anyMatch(row -> !sent.value(row + UNIT).isEmpty());
+    return offered(
+        faulty,
+        USUAL.stream()
+            .filter(analyte -> !takenOut || left.contains(Choice.word(analyte)))
+            .toList());
+  }
+
+  /** Figures that no row is for stand in rows in which nothing stands. */
+  private static Form offered(Form form, List<Analyte> figures) {
     List<String> rows = rows(form);
     List<String> told = rows.stream().map(row -> form.value(row + ANALYTE)).toList();
     Iterator<String> free =
-        rows.stream().filter(row -> form.value(row + ANALYTE).isEmpty()).iterator();
+        rows.stream()
+            .filter(row -> form.values().keySet().stream().noneMatch(path -> path.startsWith(row)))
+            .iterator();
     Form offered = form;
-    for (Analyte analyte : USUAL) {
+    for (Analyte analyte : figures) {
       if (!told.contains(Choice.word(analyte)) && free.hasNext()) {
         String row = free.next();
         offered =
             offered
                 .with(row + ANALYTE, Choice.word(analyte))
-                .with(row + "unit", Choice.word(analyte.units().get(0)));
+                .with(row + UNIT, Choice.word(analyte.units().get(0)));
       }
     }
     return offered;

@@ -30,4 +30,25 @@ class LogHeightsTest extends ImportingTest {
         .contains("140 mm is far from the 64 mm at which this lawn is kept");
     assertThat(book.log(head + "60", ImportBook.FRONT).remarks().count()).isZero();
   }
+
+  @Test
+  void aCutHigherThanAnyLawnIsCutIsAFaultInTheUnitOfItsColumn() {
+    String row = "\n2015-05-28,mown,returned,";
+    assertThat(
+            book.log("date,what,clippings,height_after_mm" + row + "900", ImportBook.FRONT)
+                .faults()
+                .kept())
+        .containsExactly(
+            new Finding(
+                "line 2, column D / height_after_mm",
+                "900 is out of range; give a number from 3 to 200, mm."));
+    assertThat(
+            book.log("date,what,clippings,height_after_in" + row + "30", ImportBook.FRONT)
+                .faults()
+                .kept())
+        .singleElement()
+        .extracting(Finding::sentence)
+        .asString()
+        .startsWith("30 is out of range; give a number from 0.12 to 7.87, in.");
+  }
 }

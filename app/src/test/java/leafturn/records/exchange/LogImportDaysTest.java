@@ -109,7 +109,7 @@ class LogImportDaysTest extends ImportingTest {
         .containsExactly(
             "28 May 2015 mown, to 3 in, bagged", "29 May 2015 fed, fast N 1 lb/1000 ft²");
     assertThat(onlyFault(preview).sentence())
-        .startsWith("40 is out of range; give a number from 0.1181 to 39.37, in.");
+        .startsWith("40 is out of range; give a number from 0.12 to 39.37, in.");
   }
 
   @Test
@@ -137,5 +137,17 @@ class LogImportDaysTest extends ImportingTest {
   private Preview look(Table table, LogImport.Ask ask) {
     Reading reading = Reading.byHeadings(table, LogColumns.ALL);
     return book.book().read(reader -> LogImport.look(reader, table, reading, ask));
+  }
+
+  @Test
+  void theLineOfAnEntryTellsLeavesThatHideTheTurfAndWhatWasNotThere() {
+    Preview preview =
+        book.log(
+            "date,what,seen,not_there,leaf_cover_fraction\n2015-05-28,observed,,wet,40%\n",
+            ImportBook.FRONT);
+    assertThat(preview.faults().kept()).isEmpty();
+    assertThat(preview.arrivals().sheets())
+        .extracting(Arrivals.NewSheet::words)
+        .containsExactly("28 May 2015 observed, not there: wet, leaves on 40 % of the turf");
   }
 }

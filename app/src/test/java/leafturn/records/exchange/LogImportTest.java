@@ -168,6 +168,7 @@ class LogImportTest extends ImportingTest {
             ,Front,2015-05-28,watered,7
             Mill Race,Bakc,2015-05-28,watered,8
             ,,2015-05-28,watered,9
+            Lindn House,Front,2015-05-28,watered,10
             """,
             null);
     assertThat(preview.faults().kept())
@@ -178,11 +179,19 @@ class LogImportTest extends ImportingTest {
                     + " (linden-house-front, mill-race-front)."),
             new Finding(
                 "line 5, column B / lawn",
-                "\"Bakc\" is no lawn of \"Mill Race\" in this book; did you mean Back?"),
-            new Finding("line 6, column B / lawn", "The lawn is missing; give its name."));
+                "\"Bakc\" is no lawn of \"Mill Race\" in this book; valid names are Front."),
+            new Finding("line 6, column B / lawn", "The lawn is missing; give its name."),
+            new Finding(
+                "line 7, column A / property",
+                "\"Lindn House\" is no property in this book; did you mean Linden House?"));
     assertThat(preview.arrivals().sheets())
         .extracting(sheet -> sheet.content().lawn())
         .containsExactly(ImportBook.FRONT, ImportBook.BACK);
+    assertThat(preview.arrivals().sheets())
+        .extracting(Arrivals.NewSheet::words)
+        .containsExactly(
+            "Front, Linden House: 28 May 2015 watered, 5 mm",
+            "Back, Linden House: 28 May 2015 watered, 6 mm");
   }
 
   @Test

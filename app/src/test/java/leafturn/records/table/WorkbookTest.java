@@ -131,6 +131,22 @@ class WorkbookTest {
   }
 
   @Test
+  void aFormulaWithAnEmptyValueWasNeverCalculatedUnlessItGivesText() {
+    byte[] bytes =
+        sheet(
+            row(text("A1", "a") + text("B1", "b") + text("C1", "c"))
+                + row(
+                    text("A2", "x")
+                        + "<c r=\"B2\"><f>1000+800</f><v/></c>"
+                        + "<c r=\"C2\" t=\"str\"><f>IF(1,\"\",0)</f><v></v></c>"));
+    Table table = TableFile.read("a.xlsx", bytes, null);
+    assertThat(table.rows().get(0).faults())
+        .containsExactly(
+            Map.entry(
+                1, "its formula has no value yet; open the file, let it calculate, and save it."));
+  }
+
+  @Test
   void cellsUnderNoHeadingAreFaultsOfTheirRows() {
     String cells = text("A2", "x") + text("D2", "y") + text("F2", "z");
     byte[] bytes =

@@ -142,6 +142,10 @@ class MowByCalendarTest {
     assertThat(new MowByCalendar(NOW).text())
         .startsWith("BEGIN:VCALENDAR\r\n")
         .endsWith("END:VCALENDAR\r\n")
+        // RFC 5545, section 3.6: at least one component; section 3.6.5: what a zone must have.
+        .contains(
+            "BEGIN:VTIMEZONE\r\nTZID:Etc/UTC\r\nBEGIN:STANDARD\r\nDTSTART:19700101T000000\r\n")
+        .contains("TZOFFSETFROM:+0000\r\nTZOFFSETTO:+0000\r\n", "END:VTIMEZONE\r\n")
         .doesNotContain("VEVENT");
   }
 
