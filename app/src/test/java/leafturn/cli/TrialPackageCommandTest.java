@@ -157,13 +157,13 @@ class TrialPackageCommandTest {
                 line.contains(",soil_potassium,") && line.contains("B8-")
                     ? line.replace(",mg/kg,", ",mg K2O/kg,")
                     : line);
-    Ran ran = run("trial", "package", PLAN, changed, at("u.zip"), "--on", "2026-06-01");
+    Ran ran = Ran.of("trial", "package", PLAN, changed, at("u.zip"), "--on", "2026-06-01");
     assertThat(ran.exitCode()).as(ran.err()).isZero();
     String told = "in mg K2O/kg. They were converted to mg/kg; look whether the units are so";
     assertThat(ran.err()).contains("soil_potassium came in 2 units from Fen Laboratory", told);
-    assertThat(run("trial", "unpack", at("u.zip"), at("u")).exitCode()).isZero();
+    assertThat(Ran.of("trial", "unpack", at("u.zip"), at("u")).exitCode()).isZero();
     assertThat(folder.resolve("u/results.json")).content().contains(told);
-    Ran right = run("trial", "package", PLAN, READINGS, at("r.zip"), "--on", "2026-06-01");
+    Ran right = Ran.of("trial", "package", PLAN, READINGS, at("r.zip"), "--on", "2026-06-01");
     assertThat(right.err()).doesNotContain("units from");
   }
 
