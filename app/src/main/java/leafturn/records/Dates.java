@@ -19,6 +19,10 @@ public final class Dates {
       DateTimeFormatter.ofPattern("d MMMM uuuu", Locale.ENGLISH);
   private static final Pattern ISO = Pattern.compile("(\\d{4})-(\\d{2})-(\\d{2})");
 
+  /** A date in a sentence, and not in the name of a file. */
+  private static final Pattern IN_SENTENCE =
+      Pattern.compile("(?<![\\w.-])" + ISO + "(?![\\w-]|\\.\\w)");
+
   private Dates() {}
 
   /**
@@ -49,6 +53,17 @@ public final class Dates {
   /** A date as a person reads it: "28 May 2015". */
   public static String words(LocalDate day) {
     return WORDS.format(day);
+  }
+
+  /** A sentence with its dates as a person reads them, "28 May 2015" for 2015-05-28. */
+  public static String inWords(String sentence) {
+    return IN_SENTENCE
+        .matcher(sentence)
+        .replaceAll(
+            found -> {
+              LocalDate day = parse(found.group());
+              return day == null ? found.group() : words(day);
+            });
   }
 
   /** What is wrong with the day of something that was done, where it has not come yet. */

@@ -1,6 +1,7 @@
 package leafturn.web;
 
 import io.javalin.http.Context;
+import java.time.Instant;
 import java.time.LocalDate;
 import java.time.ZoneId;
 import java.time.temporal.ChronoUnit;
@@ -163,7 +164,8 @@ final class TrialRoom implements Room {
                 "This trial has readings already.",
                 "A plan is frozen before the first reading; later it could be fitted to them.");
           }
-          String at = writing.now().truncatedTo(ChronoUnit.MICROS).toString();
+          Instant moment = new TrialClock(writing, desk.clock()).moment(now);
+          String at = moment.truncatedTo(ChronoUnit.MICROS).toString();
           return now.frozenAs(
               new TrialSheet.Frozen(at, writing.by(), BookPlan.hash(now), layout(now)));
         });

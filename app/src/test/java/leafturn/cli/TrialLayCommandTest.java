@@ -112,7 +112,7 @@ class TrialLayCommandTest {
         .contains("scale-bar", ">N<", ">B1-1<", "m from A", "Heron Bank, verge");
     assertThat(text(paper)).contains("returned", "collected", "Corners, with two tapes", "1 / ");
     assertThat(text(sheets))
-        .contains("2026-10-12", "B8-2", "quality (1-9)", "Cores on 2026-04-20")
+        .contains("12 October 2026", "B8-2", "quality (1-9)", "Cores on 20 April 2026")
         .contains("R2DJ3YW", "second half", "half of the soil of 4AS43DQ")
         .doesNotContain("returned", "collected");
   }
@@ -175,7 +175,7 @@ class TrialLayCommandTest {
     outcomes.remove(0);
     lay(plan(plan), "--sheets", sheets.toString());
     assertThat(text(sheets))
-        .contains("Cores on 2026-04-20", "Taken by:", "second half")
+        .contains("Cores on 20 April 2026", "Taken by:", "second half")
         .doesNotContain("Rate", "Sampled by", "leaves", "In the order of the walk");
   }
 

@@ -132,9 +132,11 @@ class TrialEntryRoomTest extends TwoYardsSite {
   @Test
   void theRulesOfTheFrozenPlanAreOfferedAsReasons() {
     Map<String, String> fields = new LinkedHashMap<>(yards.plan());
-    fields.put("exclusions", "Dog urine on more than a tenth of a plot");
+    fields.put("exclusions", "Dog urine on more than a tenth of a plot.\nSpilled feed.");
     String trial = yards.planned(fields);
     yards.post(adviser, trial + "/freeze", Map.of());
+    assertThat(BookPlan.rules(yards.trial(trial).content()))
+        .containsExactly("Dog urine on more than a tenth of a plot.", "Spilled feed.");
     fields.put("exclusions", "Whatever looks odd");
     fields.put("why", "A second thought.");
     fields.put("version", Integer.toString(yards.trial(trial).version()));
@@ -144,7 +146,7 @@ class TrialEntryRoomTest extends TwoYardsSite {
             "list=\"f-exclusion-why-offered\"",
             "<datalist id=\"f-exclusion-why-offered\"",
             ">rule 1</option>",
-            "rule 1: Dog urine on more",
+            "rule 1: Dog urine on more than a tenth of a plot; rule 2: Spilled feed)",
             "Another reason stays possible")
         .doesNotContain("Whatever looks odd");
   }

@@ -130,6 +130,35 @@ class TrialRoomTest extends TwoYardsSite {
     assertThat(yards.trial(trial).version()).isEqualTo(frozen.version());
   }
 
+  /** The demonstration has a day of its own, whatever the calendar says. */
+  @Test
+  void aTrialOfTheDemoIsFrozenOnTheDayOfItsBook() {
+    Map<String, String> fields = yards.plan();
+    fields.replaceAll((name, value) -> value.replace("2015-05-04", "2015-05-29"));
+    String trial = yards.planned(fields);
+    yards.post(adviser, trial + "/freeze", Map.of());
+    assertThat(adviser.get(trial).body())
+        .contains("on 28 May 2015, ", "unchanged since")
+        .doesNotContain("after all its planned days");
+  }
+
+  @Test
+  void theNameFromWhichTheCodesOfBagsAreDrawnStaysToo() {
+    Map<String, String> fields = yards.plan();
+    fields.put("outcomes[1].name", "tissue_potassium");
+    fields.put("outcomes[1].kind", "tissue");
+    fields.put("outcomes[1].unit", "%");
+    String trial = yards.planned(fields);
+    yards.post(adviser, trial + "/freeze", Map.of());
+    Map<String, String> renamed = new java.util.LinkedHashMap<>(fields);
+    renamed.put("name", "Another name");
+    renamed.put("why", "It reads better.");
+    renamed.put("version", Integer.toString(yards.trial(trial).version()));
+    HttpResponse<String> answer = yards.plan(trial + "/plan", renamed);
+    assertThat(answer.statusCode()).isEqualTo(422);
+    assertThat(answer.body()).contains("he name cannot be changed any more");
+  }
+
   private Map<String, String> changed(Sheet<TrialSheet> frozen) {
     Map<String, String> changed = yards.plan();
     changed.put("why", "The hedge grew.");
@@ -164,6 +193,13 @@ class TrialRoomTest extends TwoYardsSite {
     assertThat(demo.content().note()).contains("Invented");
     assertThat(adviser.get("/trials/" + demo.id()).body())
         .contains("It ended on", "unchanged since", "192 readings");
+    assertThat(adviser.get("/trials/" + demo.id() + "/findings").body())
+        .contains("frozen on 28 March 2014, before the first reading")
+        .doesNotContain("entered on", "after all its planned days");
+    assertThat(adviser.get("/trials/" + demo.id() + "/readings").body())
+        .contains("20 April 2014", "Before anything is concluded")
+        .doesNotContain("more than 7 days after they were read")
+        .doesNotContainPattern(">[^<]*2014-\\d\\d-\\d\\d[^<]*<");
     Sheet<TrialReadingsSheet> read =
         site.book.read(reading -> reading.ofTrial(Kind.TRIAL_READINGS, demo.id())).get(0);
     String back = "/trials/%s/readings/%s/withdraw".formatted(demo.id(), read.id());

@@ -40,6 +40,11 @@ public final class BookWriting extends BookReading {
     return by;
   }
 
+  /** The same transaction, for what was written down at another moment before it came in here. */
+  public BookWriting at(Instant moment) {
+    return new BookWriting(handle(), by, moment);
+  }
+
   /** When this is written. */
   public Instant now() {
     return now;

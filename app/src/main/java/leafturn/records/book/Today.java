@@ -22,6 +22,18 @@ public record Today(@Nullable LocalDate fixedDay, Instant now) {
     return new Today(title.fixedDay(), clock.instant());
   }
 
+  /** The day of what was written at a moment: no later one than a book's own day. */
+  public static LocalDate of(BookTitle title, Instant written, ZoneId zone) {
+    LocalDate day = LocalDate.ofInstant(written, zone);
+    LocalDate own = title.fixedDay();
+    return own != null && day.isAfter(own) ? own : day;
+  }
+
+  /** This moment; in a book with a day of its own at the same time of that day. */
+  public Instant moment(ZoneId zone) {
+    return fixedDay == null ? now : fixedDay.atTime(now.atZone(zone).toLocalTime()).atZone(zone).toInstant();
+  }
+
   /**
    * The latest day that has begun anywhere on earth, whatever day a book has of its own: on no
    * later one was any weather measured.

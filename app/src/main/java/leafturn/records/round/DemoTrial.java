@@ -3,7 +3,10 @@ package leafturn.records.round;
 import com.fasterxml.jackson.databind.JsonNode;
 import com.fasterxml.jackson.databind.node.ArrayNode;
 import com.fasterxml.jackson.databind.node.ObjectNode;
+import java.time.Instant;
 import java.time.LocalDate;
+import java.time.ZoneOffset;
+import java.time.temporal.ChronoUnit;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
@@ -26,11 +29,15 @@ import org.jspecify.annotations.Nullable;
  */
 final class DemoTrial {
   private static final int SEASON = 2014;
+  private static final Instant FROZEN = Instant.parse("2014-03-28T09:00:00Z");
   private static final long SEED = 20_140_401;
   private static final String RATER = "Robin (invented)";
   private static final String NOTE =
       "Invented: plan, yards and readings are examples, drawn from a seed. Nothing of it was"
           + " measured.";
+
+  /** Days until a laboratory has answered. */
+  private static final int LABORATORY_DAYS = 14;
 
   private final BookWriting writing;
   private final SplittableRandom random = new SplittableRandom(SEED);
@@ -57,15 +64,21 @@ final class DemoTrial {
         planned
             .frozenAs(
                 new TrialSheet.Frozen(
-                    "2014-03-28T09:00:00Z", writing.by(), BookPlan.hash(planned), null))
-            .endedOn(LocalDate.of(SEASON, 10, 31), null);
+                    FROZEN.toString(), writing.by(), BookPlan.hash(planned), null));
     DemoTrial demo = new DemoTrial(writing, BookPlan.of(planned));
-    int version = writing.add(Kind.TRIAL, demo.trial, planned).version();
-    writing.revise(Kind.TRIAL, demo.trial, version, Kind.TRIAL.checked(frozen));
+    int version = writing.at(FROZEN.minus(2, ChronoUnit.DAYS)).add(Kind.TRIAL, demo.trial, planned).version();
+    version = writing.at(FROZEN).revise(Kind.TRIAL, demo.trial, version, Kind.TRIAL.checked(frozen)).version();
     for (JsonNode date : plan.path("dates")) {
       demo.read(LocalDate.parse(date.asText()));
     }
     demo.mishap();
+    LocalDate end = LocalDate.of(SEASON, 10, 31);
+    demo.evening(end).revise(Kind.TRIAL, demo.trial, version, Kind.TRIAL.checked(frozen.endedOn(end, null)));
+  }
+
+  /** Writes in the evening of a day. */
+  private BookWriting evening(LocalDate day) {
+    return writing.at(day.atTime(22, 0).toInstant(ZoneOffset.UTC));
   }
 
   /** The same plan in the season of the round, with a name that says so. */
@@ -123,7 +136,9 @@ final class DemoTrial {
     }
     TrialReadingsSheet sheet =
         new TrialReadingsSheet(trial, null, null, null, readings, "Invented, drawn from a seed.");
-    writing.add(Kind.TRIAL_READINGS, DemoBook.id("readings " + outcome + " " + date), sheet);
+    LocalDate entered = rater == null ? date.plusDays(LABORATORY_DAYS) : date;
+    evening(entered)
+        .add(Kind.TRIAL_READINGS, DemoBook.id("readings " + outcome + " " + date), sheet);
   }
 
   /**
@@ -168,10 +183,11 @@ final class DemoTrial {
   }
 
   private void mishap() {
+    LocalDate decided = LocalDate.of(SEASON, 7, 3);
     TrialEventSheet event =
         new TrialEventSheet(
             trial,
-            LocalDate.of(SEASON, 7, 2),
+            decided.minusDays(1),
             TrialEventSheet.Happening.DOG_URINE,
             List.of(code(plots.get(2))),
             0.3,
@@ -180,9 +196,9 @@ final class DemoTrial {
                 false,
                 true,
                 writing.by(),
-                LocalDate.of(SEASON, 7, 3),
+                decided,
                 "Spots are not sampled; the rest of the half stays in."),
             "Invented.");
-    writing.add(Kind.TRIAL_EVENT, DemoBook.id("trial dog"), event);
+    evening(decided).add(Kind.TRIAL_EVENT, DemoBook.id("trial dog"), event);
   }
 }

@@ -1,11 +1,11 @@
 package leafturn.records.trial;
 
 import com.fasterxml.jackson.databind.JsonNode;
-import java.time.Instant;
 import java.time.LocalDate;
 import java.time.ZoneId;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.function.Function;
 import leafturn.records.SourceText;
 import leafturn.records.book.Sheet;
 import leafturn.records.sheet.TrialPast;
@@ -34,9 +34,11 @@ final class FrozenPlan {
    * one; none where it was not changed since, or where the frozen one is not known.
    *
    * @param history of its sheet, the latest first
+   * @param written the day of what was written in the book
    * @param zone in which the book counts its days
    */
-  static List<PlanVersion> since(List<Sheet<TrialSheet>> history, ZoneId zone) {
+  static List<PlanVersion> since(
+      List<Sheet<TrialSheet>> history, Function<Sheet<?>, LocalDate> written, ZoneId zone) {
     List<PlanVersion> versions = new ArrayList<>();
     for (int i = history.size() - 1; i >= 0; i--) {
       TrialSheet trial = history.get(i).content();
@@ -48,8 +50,10 @@ final class FrozenPlan {
       boolean same = !versions.isEmpty() && versions.get(versions.size() - 1).plan().equals(plan);
       TrialSheet.Frozen frozen = trial.frozen();
       if (frozen != null && !same) {
-        Instant at = versions.isEmpty() ? frozen.moment() : history.get(i).writtenAt();
-        LocalDate on = LocalDate.ofInstant(at, zone);
+        LocalDate on =
+            versions.isEmpty()
+                ? LocalDate.ofInstant(frozen.moment(), zone)
+                : written.apply(history.get(i));
         versions.add(new PlanVersion(plan, on, trial.note()));
       }
     }

@@ -1,6 +1,7 @@
 package leafturn.records.trial;
 
 import java.time.Clock;
+import java.time.Instant;
 import java.time.LocalDate;
 import java.time.ZoneId;
 import leafturn.records.book.BookReading;
@@ -33,6 +34,11 @@ public final class TrialClock {
         .flatMap(lawn -> book.find(Kind.PROPERTY, lawn.content().property()))
         .map(property -> ZoneId.of(property.content().timeZone()))
         .orElse(clock.getZone());
+  }
+
+  /** This moment, on the day that is today where a trial lies. */
+  public Instant moment(TrialSheet trial) {
+    return Today.of(BookTitle.of(book), clock).moment(zone(trial));
   }
 
   /** The day that is today where a trial lies. */

@@ -12,7 +12,9 @@ import java.util.Set;
 import java.util.TreeMap;
 import java.util.function.BiPredicate;
 import leafturn.records.book.BookReading;
+import leafturn.records.book.BookTitle;
 import leafturn.records.book.Sheet;
+import leafturn.records.book.Today;
 import leafturn.records.people.Visitor;
 import leafturn.records.sheet.Kind;
 import leafturn.records.sheet.TrialEventSheet;
@@ -135,13 +137,18 @@ public final class TrialShelf {
             sheet ->
                 withdrawn.add(
                     new TrialPast.Withdrawn(
-                        LocalDate.ofInstant(sheet.writtenAt(), zone),
+                        day(sheet, zone),
                         sheet.content().readings(),
                         sheet.content().whyWithdrawn())));
     events(trial.id()).forEach(event -> addEarlier(events, event.id(), zone));
     List<Sheet<TrialSheet>> history = history(trial.id());
     return new TrialPast(
-        FrozenPlan.since(history, zone), withdrawn, events, entered(history, zone), draws(trial));
+        FrozenPlan.since(history, sheet -> day(sheet, zone), zone), withdrawn, events, entered(history, zone), draws(trial));
+  }
+
+  /** The day of what was written here. */
+  private LocalDate day(Sheet<?> sheet, ZoneId zone) {
+    return Today.of(BookTitle.of(book), sheet.writtenAt(), zone);
   }
 
   /**
@@ -176,7 +183,7 @@ public final class TrialShelf {
     }
     boolean cameFrozen = cameFrozen(first.id());
     for (Sheet<TrialReadingsSheet> sheet : readingSheets(first.id())) {
-      LocalDate on = LocalDate.ofInstant(sheet.writtenAt(), zone);
+      LocalDate on = day(sheet, zone);
       if (!cameFrozen || sheet.writtenAt().isAfter(first.writtenAt())) {
         addEntered(sheet.content().readings(), on, entered);
       }
@@ -206,7 +213,7 @@ public final class TrialShelf {
       TrialEventSheet before = versions.get(i).content();
       Sheet<TrialEventSheet> after = versions.get(i - 1);
       if (before.isTakenBackBy(after.content())) {
-        LocalDate on = LocalDate.ofInstant(after.writtenAt(), zone);
+        LocalDate on = day(after, zone);
         earlier.add(new TrialPast.EarlierEvent(on, before.day(), before.words()));
       }
     }

@@ -17,6 +17,14 @@ final class LabelPlaces {
     this.frame = frame;
   }
 
+  /** The same room, to try in. */
+  LabelPlaces copy() {
+    LabelPlaces copy = new LabelPlaces(frame);
+    copy.taken.addAll(taken);
+    copy.lines.addAll(lines);
+    return copy;
+  }
+
   /** Keeps a rectangle free of labels. */
   void keepFree(Box box) {
     taken.add(box);

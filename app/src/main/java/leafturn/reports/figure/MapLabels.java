@@ -3,7 +3,9 @@ package leafturn.reports.figure;
 import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
+import java.util.stream.DoubleStream;
 import java.util.stream.Stream;
 import org.jspecify.annotations.Nullable;
 import org.locationtech.jts.geom.Coordinate;
@@ -36,6 +38,8 @@ final class MapLabels {
   private static final double REACH_PX = 120;
   private static final int MOST_MISSES = 12;
   private static final int STEPS = 4;
+  private static final int MANY = 10;
+  private static final double MOST = 0.97;
   private static final GeometryFactory GEOMETRY = new GeometryFactory();
 
   private final OutlineView view;
@@ -63,30 +67,79 @@ final class MapLabels {
         .transform(shapeM);
   }
 
+  /** The type size where there is room, px. */
+  double typePx() {
+    return typePx;
+  }
+
+  /** Whether a rectangle lies on none of the shapes. */
+  boolean isOffShapes(Box box) {
+    return !shapes.intersects(geometry(box));
+  }
+
+  /**
+   * The largest type in which most of many names have room inside their shapes, so that they look
+   * alike; of few names each has its own.
+   *
+   * @param alongDeg direction in which the shapes are long, clockwise from north
+   */
+  double commonSizePx(Map<String, Geometry> shapesM, double alongDeg) {
+    for (double sizePx : new double[] {typePx, MIDDLE_PX, SMALLEST_PX}) {
+      long fitting =
+          shapesM.entrySet().stream()
+              .filter(
+                  each -> {
+                    Geometry shape = onMap(view, each.getValue());
+                    List<Point> spots = spots(shape, alongDeg);
+                    return inside(each.getKey(), shape, spots, alongDeg, sizePx).isPresent();
+                  })
+              .count();
+      if (shapesM.size() < MANY || fitting >= MOST * shapesM.size()) {
+        return sizePx;
+      }
+    }
+    return TINY_PX;
+  }
+
   /**
    * Names a shape, inside it or with a line.
    *
    * @param alongDeg direction in which it is long, clockwise from north
+   * @param mostPx largest type
    * @return the middle of the name where it stands level inside; else null
    */
-  @Nullable Point name(String words, Geometry shapeM, double alongDeg, String cssClass) {
+  @Nullable Point name(
+      String words, Geometry shapeM, double alongDeg, double mostPx, String cssClass) {
     Geometry shape = onMap(view, shapeM);
     List<Point> spots = spots(shape, alongDeg);
     for (double sizePx : new double[] {typePx, MIDDLE_PX, SMALLEST_PX, TINY_PX}) {
-      for (double angle : new double[] {0, level(alongDeg - 90), level(alongDeg)}) {
-        Optional<Turned> placed =
-            spots.stream()
-                .map(spot -> new Turned(words, spot, angle, sizePx, cssClass))
-                .filter(label -> fits(shape, label))
-                .findFirst();
-        if (placed.isPresent()) {
-          draw(placed.get());
-          return angle == 0 ? placed.get().middle() : null;
-        }
+      Optional<Turned> placed =
+          sizePx > mostPx ? Optional.empty() : inside(words, shape, spots, alongDeg, sizePx);
+      if (placed.isPresent()) {
+        draw(placed.get().as(cssClass));
+        return placed.get().angleDeg() == 0 ? placed.get().middle() : null;
       }
     }
     withLine(words, spots, cssClass);
     return null;
+  }
+
+  /** Words where they have room inside a shape, level or along it. */
+  private Optional<Turned> inside(
+      String words, Geometry shape, List<Point> spots, double alongDeg, double sizePx) {
+    return DoubleStream.of(0, level(alongDeg - 90), level(alongDeg))
+        .boxed()
+        .flatMap(angle -> spots.stream().map(at -> new Turned(words, at, angle, sizePx, "")))
+        .filter(label -> fits(shape, label))
+        .findFirst();
+  }
+
+  /** Level words about a point, where they have room inside a shape there. */
+  void nameAt(Point middle, String words, Geometry shapeM, String cssClass) {
+    Turned label = new Turned(words, middle, 0, typePx, cssClass);
+    if (fits(onMap(view, shapeM), label)) {
+      draw(label);
+    }
   }
 
   /**
@@ -137,9 +190,11 @@ final class MapLabels {
   }
 
   private boolean isOpen(Box box, LineString line) {
-    Geometry around =
-        GEOMETRY.toGeometry(new Envelope(box.x(), box.right(), box.y(), box.bottom()));
-    return lines.stream().noneMatch(line::intersects) && !shapes.intersects(around);
+    return lines.stream().noneMatch(line::intersects) && isOffShapes(box);
+  }
+
+  private static Geometry geometry(Box box) {
+    return GEOMETRY.toGeometry(new Envelope(box.x(), box.right(), box.y(), box.bottom()));
   }
 
   private void draw(String words, Box room, LineString line, String cssClass) {
@@ -192,6 +247,10 @@ final class MapLabels {
   /** Words about their middle, turned clockwise. */
   private record Turned(
       String words, Point middle, double angleDeg, double sizePx, String cssClass) {
+    Turned as(String otherClass) {
+      return new Turned(words, middle, angleDeg, sizePx, otherClass);
+    }
+
     double width() {
       return TextWidth.ofPx(words, sizePx);
     }

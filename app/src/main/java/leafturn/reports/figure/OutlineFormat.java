@@ -38,6 +38,11 @@ public enum OutlineFormat {
     return this == SHEET;
   }
 
+  /** Whether it stands beside others on its sheet of paper. */
+  boolean isPartOfSheet() {
+    return this == HALF_SHEET || this == THIRD_SHEET;
+  }
+
   /** Room below for the scale bar. */
   double footPx() {
     return isLabelled() ? 2.4 * typePx : 0;

@@ -1,19 +1,19 @@
 package leafturn.reports.figure;
 
-import java.util.ArrayList;
+import java.util.LinkedHashMap;
 import java.util.List;
+import java.util.Map;
 import java.util.stream.Stream;
 import leafturn.quantity.Units;
-import leafturn.records.shape.Outline;
 import leafturn.trials.design.ground.Place;
 import leafturn.trials.design.layout.Core;
 import leafturn.trials.design.layout.DroppedPlot;
 import leafturn.trials.design.layout.LaidLawn;
 import leafturn.trials.design.layout.LaidPlot;
-import leafturn.trials.design.layout.Peg;
 import org.jspecify.annotations.Nullable;
 import org.locationtech.jts.geom.Coordinate;
 import org.locationtech.jts.geom.Envelope;
+import org.locationtech.jts.algorithm.MinimumDiameter;
 import org.locationtech.jts.geom.Geometry;
 import org.locationtech.jts.operation.union.UnaryUnionOp;
 
@@ -24,18 +24,15 @@ import org.locationtech.jts.operation.union.UnaryUnionOp;
 public final class TrialMap {
   private static final double CORE_PX = 2;
   private static final double CORE_TYPE_PX = 9;
-  private static final double PEG_PX = 3;
-  private static final double AWAY_PX = 13;
 
-  /** Plots that could be drawn so much larger are drawn a second time, enlarged. */
-  private static final double WORTH_ENLARGING = 1.4;
+  /** From line to line, of the type size. */
+  private static final double LINE_APART = 1.15;
 
-  /** Most height of the whole lawn above its enlarged plots, without margins and foot. */
-  private static final double WHOLE_PX = 130;
+  /** A plot so thick bears its code in type that is read without a glass. */
+  private static final double READABLE_PX = 15;
 
-  private static final double AROUND_FRACTION = 0.06;
-  private static final double HEAD_PX = 30;
-  private static final double MOST_OF_MAP = 0.67;
+  /** Below the head of a sheet. */
+  private static final double WHOLE_SHEET_PX = 880;
 
   private final LaidLawn lawn;
   private final Look look;
@@ -45,6 +42,10 @@ public final class TrialMap {
   private final LabelPlaces labels;
   private final MapLabels names;
   private final MapShapes shapes;
+  private final MapPegs pegs;
+
+  /** Largest type of the codes of plots. */
+  private final double mostPx;
 
   /**
    * What a map shows besides.
@@ -69,59 +70,54 @@ public final class TrialMap {
     labels = new LabelPlaces(view.size());
     shapes = new MapShapes(view);
     names = new MapLabels(view, svg, labels, plots(lawn), format.typePx);
+    pegs = new MapPegs(lawn, view, svg, labels, names);
+    Map<String, Geometry> byCode = new LinkedHashMap<>();
+    lawn.plots().forEach(plot -> byCode.put(plot.code(), plot.place().plot()));
+    mostPx = names.commonSizePx(byCode, lawn.frame().bearingDeg());
   }
 
   /** The map of a lawn as SVG; its styles come from the page, or from {@link TrialMapFile}. */
   public static String draw(LaidLawn lawn, OutlineFormat format, Look look) {
-    return draw(lawn, format, format.mostHeightPx, look);
+    return draw(lawn, format, heightPx(lawn, format), look);
+  }
+
+  /** Most height: the usual one, or a whole sheet for plots that would be too thin in it. */
+  static double heightPx(LaidLawn lawn, OutlineFormat format) {
+    double usual = format.mostHeightPx;
+    return isReadable(lawn, format, usual) || format.isPartOfSheet() ? usual : WHOLE_SHEET_PX;
   }
 
   /** The same, not higher than some px; with the plots enlarged below where they are small. */
   static String draw(LaidLawn lawn, OutlineFormat format, double mostHeightPx, Look look) {
-    Envelope turf = lawn.surface().turf().getEnvelopeInternal();
-    Envelope window = plots(lawn).getEnvelopeInternal();
-    window.expandBy(AROUND_FRACTION * window.getWidth(), AROUND_FRACTION * window.getHeight());
-    OutlineView whole = OutlineView.of(bounds(turf), format, mostHeightPx);
-    double nearer = OutlineView.of(bounds(window), format, mostHeightPx).pxPerM();
-    if (nearer < WORTH_ENLARGING * whole.pxPerM()) {
-      Svg svg = opened(lawn, format, whole.size());
+    MapViews views = MapViews.of(lawn, plots(lawn), format, mostHeightPx);
+    OutlineView whole = views.whole();
+    OutlineView near = views.near();
+    double top = whole == null ? 0 : whole.size().height();
+    double head = whole == null || near == null ? 0 : MapViews.HEAD_PX;
+    double nearPx = near == null ? 0 : near.size().height();
+    Svg svg = opened(lawn, format, new Box(0, 0, format.widthPx, top + head + nearPx));
+    if (whole != null && near == null) {
       new TrialMap(lawn, format, whole, svg, look).all();
-      return svg.close();
+    } else if (whole != null) {
+      new TrialMap(lawn, format, whole, svg, look).overview(views.window());
+      Point place = new Point(1, top + 0.7 * head);
+      svg.words(
+          new Label(
+              place, Label.Align.START, format.typePx, "words strong", "The plots, enlarged"));
     }
-    return enlarged(lawn, format, window, look);
-  }
-
-  /** The whole lawn and below it the part of the plots; where a map is small, that part alone. */
-  private static String enlarged(LaidLawn lawn, OutlineFormat format, Envelope window, Look look) {
-    Envelope turf = lawn.surface().turf().getEnvelopeInternal();
-    double wholePx = WHOLE_PX + 2 * format.marginPx + format.footPx();
-    if (wholePx > MOST_OF_MAP * format.mostHeightPx) {
-      OutlineView near = OutlineView.of(bounds(window), format);
-      Svg svg = opened(lawn, format, near.size());
-      new TrialMap(lawn, format, near, svg, look).part(window);
-      return svg.close();
+    if (near != null && whole != null) {
+      svg.openMoved(top + head);
+      new TrialMap(lawn, format, near, svg, look).part(views.window());
+      svg.closeMoved();
+    } else if (near != null) {
+      new TrialMap(lawn, format, near, svg, look).part(views.window());
     }
-    OutlineView whole = OutlineView.of(bounds(turf), format, wholePx);
-    double top = whole.size().height() + HEAD_PX;
-    double nearPx = format.mostHeightPx - (format.isSheet() ? top : 0);
-    OutlineView near = OutlineView.of(bounds(window), format, nearPx);
-    Svg svg = opened(lawn, format, new Box(0, 0, format.widthPx, top + near.size().height()));
-    new TrialMap(lawn, format, whole, svg, look).overview(window);
-    svg.words(
-        new Label(
-            new Point(1, top - 0.3 * HEAD_PX),
-            Label.Align.START,
-            format.typePx,
-            "words strong",
-            "The plots, enlarged"));
-    svg.openMoved(top);
-    new TrialMap(lawn, format, near, svg, look).part(window);
-    svg.closeMoved();
     return svg.close();
   }
 
-  private static Outline.Bounds bounds(Envelope box) {
-    return new Outline.Bounds(box.getMinX(), box.getMinY(), box.getMaxX(), box.getMaxY());
+  /** Whether the thinnest plot of a map of some height is thick enough for its code. */
+  static boolean isReadable(LaidLawn lawn, OutlineFormat format, double mostHeightPx) {
+    return MapViews.of(lawn, plots(lawn), format, mostHeightPx).thinnestPx(lawn) >= READABLE_PX;
   }
 
   private static Svg opened(LaidLawn lawn, OutlineFormat format, Box size) {
@@ -158,6 +154,7 @@ public final class TrialMap {
     for (int i = 0; i < edges.getNumGeometries(); i++) {
       svg.openLine(shapes.line(edges.getGeometryN(i).getCoordinates()), "turf-edge");
     }
+    shapes.rings(part).forEach(labels::keepFree);
     plots();
     for (Coordinate corner : List.of(lawn.fixed().a(), lawn.fixed().b())) {
       if (window.contains(corner)) {
@@ -175,16 +172,16 @@ public final class TrialMap {
   }
 
   private void named() {
-    lawn.pegs().forEach(this::peg);
+    pegs.keepFree();
     look.cores().forEach(this::core);
     double along = lawn.frame().bearingDeg();
     for (LaidPlot plot : lawn.plots()) {
-      Point middle = names.name(plot.code(), plot.place().plot(), along, "words strong");
+      Point middle = names.name(plot.code(), plot.place().plot(), along, mostPx, "words strong");
       treatment(plot, middle);
     }
     lawn.dropped()
-        .forEach(each -> names.name(each.mark(), each.place().plot(), along, "words soft"));
-    lawn.pegs().forEach(peg -> beside(Integer.toString(peg.number()), at(peg), "words"));
+        .forEach(each -> names.name(each.mark(), each.place().plot(), along, mostPx, "words soft"));
+    pegs.draw();
     look.cores().forEach(this::number);
   }
 
@@ -199,7 +196,11 @@ public final class TrialMap {
 
   private void plot(LaidPlot plot) {
     svg.rings(shapes.rings(plot.place().plot()), armClass(plot));
-    svg.rings(shapes.rings(plot.place().measured()), "plot-measured");
+    Geometry measured = plot.place().measured();
+    boolean roomy = view.pxPerM() * new MinimumDiameter(measured).getLength() > LINE_APART * mostPx;
+    if (roomy) { // else its lines run through the name of the plot
+      svg.rings(shapes.rings(measured), "plot-measured");
+    }
     if (!plot.place().lost().isEmpty()) {
       svg.rings(shapes.rings(plot.place().lost()), "plot-dropped");
     }
@@ -239,53 +240,14 @@ public final class TrialMap {
     Box mark = new Box(at.x() - 4, at.y() - 4, 8, 8);
     svg.rectangle(mark, "fixed-corner");
     labels.keepFree(mark);
-    beside(name, at, "words strong");
-  }
-
-  private void peg(Peg peg) {
-    Point at = at(peg);
-    svg.circle(at, PEG_PX, "peg");
-    labels.keepFree(new Box(at.x() - PEG_PX, at.y() - PEG_PX, 2 * PEG_PX, 2 * PEG_PX));
-  }
-
-  private Point at(Peg peg) {
-    return view.point(peg.at().xM(), peg.at().yM());
-  }
-
-  /**
-   * Words beside a mark, off the lines through it and away from the middle of the lawn where there
-   * is room; else with a line.
-   */
-  private void beside(String words, Point mark, String cssClass) {
-    double middleX = view.size().width() / 2;
-    double middleY = view.size().height() / 2;
-    double outX = Math.signum(mark.x() - middleX);
-    double outY = Math.signum(mark.y() - middleY);
-    List<Point> places = new ArrayList<>();
-    double base = mark.y() + 0.3 * format.typePx;
-    for (double[] step :
-        new double[][] {
-          {outX, outY}, {outX, -outY}, {-outX, outY}, {0, outY}, {outX, 0}, {0, -outY}, {-outX, 0}
-        }) {
-      places.add(new Point(mark.x() + AWAY_PX * step[0], base + AWAY_PX * step[1]));
-    }
-    Label label = new Label(places.get(0), Label.Align.MIDDLE, format.typePx, cssClass, words);
-    labels
-        .place(label, places)
-        .ifPresentOrElse(svg::words, () -> names.withLine(words, List.of(mark), cssClass));
+    pegs.beside(name, at, "words strong");
   }
 
   /** The treatment of a plot below its code, where there is room and it may be known. */
   private void treatment(LaidPlot plot, @Nullable Point code) {
-    Envelope box = plot.place().plot().getEnvelopeInternal();
-    String arm = plot.unit().treatment();
-    boolean roomy =
-        TextWidth.ofPx(arm, format.typePx) < view.pxPerM() * box.getWidth()
-            && 3 * format.typePx < view.pxPerM() * box.getHeight();
-    if (code != null && roomy && !look.arms().isEmpty()) {
-      Point below = new Point(code.x(), code.y() + 1.5 * format.typePx);
-      Label label = new Label(below, Label.Align.MIDDLE, format.typePx, "words", arm);
-      labels.place(label, List.of(below)).ifPresent(svg::words);
+    if (code != null && !look.arms().isEmpty()) {
+      Point below = new Point(code.x(), code.y() + LINE_APART * format.typePx);
+      names.nameAt(below, plot.unit().treatment(), plot.place().plot(), "words");
     }
   }
 }

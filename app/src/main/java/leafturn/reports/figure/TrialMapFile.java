@@ -28,14 +28,26 @@ public final class TrialMapFile {
    *     and what stands with it goes on to the next sheet
    */
   public static String alone(LaidLawn lawn, TrialMap.Look look, double roomPx) {
-    double full = OutlineFormat.SHEET.mostHeightPx;
-    double most = !hasRoom(roomPx) ? full : Math.min(full, roomPx);
+    double full = fullPx(lawn);
+    double most = !hasRoom(lawn, roomPx) ? full : Math.min(full, roomPx);
     return standing(TrialMap.draw(lawn, OutlineFormat.SHEET, most, look));
   }
 
-  /** Whether a sheet has room enough for a map. */
-  public static boolean hasRoom(double roomPx) {
-    return roomPx >= LEAST_SHEET_PX;
+  /** The usual height, or a whole sheet for plots that would be too thin for their codes. */
+  private static double fullPx(LaidLawn lawn) {
+    return TrialMap.heightPx(lawn, OutlineFormat.SHEET);
+  }
+
+  /** Whether a sheet has room enough for the map of a lawn. */
+  public static boolean hasRoom(LaidLawn lawn, double roomPx) {
+    return roomPx >= LEAST_SHEET_PX
+        && (roomPx >= fullPx(lawn) || TrialMap.isReadable(lawn, OutlineFormat.SHEET, roomPx));
+  }
+
+  /** Whether the codes of plots can be read on one of several small maps on a sheet. */
+  public static boolean isReadableSmall(LaidLawn lawn, int beside) {
+    OutlineFormat format = beside > 2 ? OutlineFormat.THIRD_SHEET : OutlineFormat.HALF_SHEET;
+    return TrialMap.isReadable(lawn, format, format.mostHeightPx);
   }
 
   /** The same without cores, as one of several beside each other on a sheet: two, or three. */

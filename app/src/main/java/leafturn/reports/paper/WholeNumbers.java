@@ -6,7 +6,8 @@ import java.util.Locale;
 
 /**
  * Where a line may be broken on paper: as in any English text, but never before a figure that
- * follows a point or comma, because the platform would break "±0.5" and "−0.35" there.
+ * follows a point, comma or hyphen, because the platform would break "±0.5", "−0.35" and the code
+ * of a plot, "B10-1", there.
  */
 final class WholeNumbers implements FSTextBreaker {
   private final BreakIterator breaks = BreakIterator.getLineInstance(Locale.ENGLISH);
@@ -32,7 +33,7 @@ final class WholeNumbers implements FSTextBreaker {
       return false;
     }
     char mark = text.charAt(at - 1);
-    return (mark == '.' || mark == ',')
+    return (mark == '.' || mark == ',' || mark == '-')
         && Character.isDigit(text.charAt(at - 2))
         && Character.isDigit(text.charAt(at));
   }

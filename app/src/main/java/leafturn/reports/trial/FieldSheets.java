@@ -9,6 +9,7 @@ import java.util.stream.Collectors;
 import leafturn.quantity.DisplayNumber;
 import leafturn.quantity.Measure;
 import leafturn.quantity.Units;
+import leafturn.records.Dates;
 import leafturn.reports.figure.TrialMap;
 import leafturn.reports.figure.TrialMapFile;
 import leafturn.reports.paper.Paper;
@@ -115,7 +116,7 @@ public final class FieldSheets {
 
   private void date(LocalDate date) {
     boolean leaves = observing.has(Outcome.Kind.TISSUE);
-    sheet(date.toString());
+    sheet(Dates.words(date));
     body.append("<p>").append(who()).append(": ").append(LINE);
     body.append(" &#160; From: ________ to: ________ &#160; Sky: ").append(LINE).append("</p>");
     if (leaves) {
@@ -145,7 +146,8 @@ public final class FieldSheets {
   /** Whether the table of a date leaves room for the maps; else they stand once, in front. */
   private boolean haveMapsOnEachDate() {
     int rowsOfMaps = (layout.lawns().size() + beside() - 1) / beside();
-    return SheetRoom.titled()
+    return layout.lawns().stream().allMatch(lawn -> TrialMapFile.isReadableSmall(lawn, beside()))
+        && SheetRoom.titled()
         .paragraphs(observing.has(Outcome.Kind.TISSUE) ? List.of("", LeafBags.HOW) : List.of(""))
         .rowsToFillIn(layout.plots().size())
         .hasRoomFor(rowsOfMaps * (beside() > 2 ? 180 : 290));
@@ -158,8 +160,15 @@ public final class FieldSheets {
   /** Small maps without treatments, beside each other. */
   private void maps() {
     TrialMap.Look look = new TrialMap.Look(List.of(), List.of(), units);
-    List<LaidLawn> lawns = layout.lawns();
     int beside = beside();
+    List<LaidLawn> lawns =
+        layout.lawns().stream().filter(lawn -> TrialMapFile.isReadableSmall(lawn, beside)).toList();
+    layout.lawns().stream()
+        .filter(lawn -> !lawns.contains(lawn))
+        .forEach(lawn -> largeMap(lawn, look));
+    if (lawns.isEmpty()) {
+      return;
+    }
     body.append("<div class=\"together\"><h3>Where the plots lie</h3>")
         .append("<table class=\"maps\"><tbody>");
     for (int i = 0; i < lawns.size(); i++) {
@@ -171,6 +180,15 @@ public final class FieldSheets {
           .append(last || i % beside == beside - 1 ? "</tr>" : "");
     }
     body.append("</tbody></table></div>");
+  }
+
+  /** On a sheet of its own: plots whose codes nobody could read on a small map. */
+  private void largeMap(LaidLawn lawn, TrialMap.Look look) {
+    body.append("<div class=\"new-sheet\"><h3>Where the plots of ")
+        .append(escaped(lawn.lawn().name()))
+        .append(" lie</h3><figure>")
+        .append(TrialMapFile.alone(lawn, look, 0))
+        .append("</figure></div>");
   }
 
   private String who() {
@@ -192,7 +210,7 @@ public final class FieldSheets {
 
   private void cores(LocalDate date) {
     CoreRule rule = observing.cores();
-    sheet("Cores on " + date);
+    sheet("Cores on " + Dates.words(date));
     body.append("<p>Taken by: ").append(LINE).append("</p>");
     body.append(
         paragraph(

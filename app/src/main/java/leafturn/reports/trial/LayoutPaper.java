@@ -190,7 +190,9 @@ public final class LayoutPaper {
             .leftPx();
     double frontPx = SheetRoom.titled().paragraphs(inFront).heads(3).leftPx();
     boolean begins =
-        mayBeginInFront && !TrialMapFile.hasRoom(ownPx) && TrialMapFile.hasRoom(frontPx);
+        mayBeginInFront
+            && !TrialMapFile.hasRoom(lawn, ownPx)
+            && TrialMapFile.hasRoom(lawn, frontPx);
     body.append(begins ? "<div><h2>" : "<div class=\"new-sheet\"><h2>")
         .append(escaped(lawn.lawn().name()))
         .append("</h2><figure>")

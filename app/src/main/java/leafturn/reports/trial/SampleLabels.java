@@ -9,6 +9,7 @@ import java.util.EnumMap;
 import java.util.List;
 import java.util.Map;
 import java.util.TreeMap;
+import leafturn.records.Dates;
 import leafturn.reports.paper.Paper;
 import leafturn.trials.design.Outcome;
 import leafturn.trials.design.layout.Bag;
@@ -63,14 +64,14 @@ public final class SampleLabels {
     int onSheet = ACROSS * DOWN;
     for (int from = 0; from < codes.size(); from += onSheet) {
       List<String> sheet = codes.subList(from, Math.min(from + onSheet, codes.size()));
-      sheets.append("<div class=\"new-sheet\"><h3>").append(date);
+      sheets.append("<div class=\"new-sheet\"><h3>").append(Dates.words(date));
       sheets.append(", ").append(escaped(what)).append("</h3>");
       sheets.append("<table class=\"labels\"><tbody>");
       for (int first = 0; first < sheet.size(); first += ACROSS) {
         sheets.append("<tr>");
         for (int label = first; label < first + ACROSS; label++) {
           sheets.append(
-              label < sheet.size() ? label(trial, date + ", " + what, sheet.get(label)) : "<td/>");
+              label < sheet.size() ? label(trial, Dates.words(date) + ", " + what, sheet.get(label)) : "<td/>");
         }
         sheets.append("</tr>");
       }

@@ -62,7 +62,7 @@ public final class EventForm {
             .toList();
     String named =
         IntStream.range(0, rules.size())
-            .mapToObj(i -> "rule %d: %s".formatted(i + 1, rules.get(i)))
+            .mapToObj(i -> "rule %d: %s".formatted(i + 1, rules.get(i).replaceFirst("\\.$", "")))
             .collect(Collectors.joining("; "));
     return new Group(
         "For a mishap: do its plots stay in?",

@@ -87,6 +87,38 @@ class TrialMapTest {
         .contains("class=\"leader\"");
   }
 
+  private static final String BLOCKS =
+      """
+      {"name": "Blocks", "question": "Which?", "design": "randomised-block", "blocks": 12,
+       "factor": "practice",
+       "arms": [{"name": "a"}, {"name": "b"}, {"name": "c"}, {"name": "d"}, {"name": "e"},
+                {"name": "f"}, {"name": "g"}, {"name": "h"}],
+       "plots": {"passes": 3, "lengthM": 4},
+       "lawns": [{"name": "Long meadow", "outline": "60 x 40",
+                  "mower": {"deckWidthMm": 500, "discharge": "rear"}}],
+       "season": {"from": "2026-04-01", "to": "2026-10-31"}, "dates": ["2026-05-01"],
+       "outcomes": [{"name": "quality", "kind": "rating", "unit": "1-9", "low": 1, "high": 9,
+                     "margin": 0.5, "primary": true}],
+       "seed": 1}
+      """;
+
+  /** 96 plots: names alike and inside, and the numbers of the corners of blocks alone. */
+  @Test
+  void manySmallPlotsAreNamedInOneTypeAndTheirBlocksAloneAreNumbered() {
+    LaidLawn lawn = TrialLayout.of(TrialPlanFile.read(new SourceText("plan", BLOCKS))).lawns().get(0);
+    TrialMap.Look look = new TrialMap.Look(List.of(), List.of(), Units.METRIC);
+    String map = TrialMap.draw(lawn, OutlineFormat.SHEET, look);
+    List<String> words = words(map);
+    assertThat(words).containsAll(names(lawn));
+    Matcher code =
+        Pattern.compile("<text [^>]*font-size=\"([^\"]*)\"[^>]*>B\\d+-\\d+</text>").matcher(map);
+    assertThat(code.results().map(each -> each.group(1)).distinct()).hasSize(1);
+    List<String> told = pegs(lawn).stream().filter(words::contains).toList();
+    assertThat(lawn.pegs()).hasSizeGreaterThan(150);
+    assertThat(told).hasSize(4 * 4 * 2);
+    assertThat(map).doesNotContain("class=\"leader\"");
+  }
+
   @Test
   void plotsThatTakeACornerOfTheLawnAreDrawnEnlargedBelowIt() {
     String short3 =
