@@ -23,6 +23,8 @@ final class MapPegs {
   /** So many numbers may stand away from their corners with a line; more are not told apart. */
   private static final int MOST_AWAY = 4;
 
+  private static final int FEW = 40;
+
   private final OutlineView view;
   private final Svg svg;
   private final LabelPlaces labels;
@@ -89,8 +91,11 @@ final class MapPegs {
     return labels.place(label, places);
   }
 
-  /** Whether all numbers but a few have room beside their corners. */
+  /** Whether they are few, or all numbers but a few have room beside their corners. */
   private boolean isRoomy() {
+    if (all.size() <= FEW) {
+      return true;
+    }
     LabelPlaces tried = labels.copy();
     long away =
         all.stream()

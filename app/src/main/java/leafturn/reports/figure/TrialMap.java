@@ -71,6 +71,7 @@ public final class TrialMap {
     shapes = new MapShapes(view);
     names = new MapLabels(view, svg, labels, plots(lawn), format.typePx);
     pegs = new MapPegs(lawn, view, svg, labels, names);
+    pegs.keepFree();
     Map<String, Geometry> byCode = new LinkedHashMap<>();
     lawn.plots().forEach(plot -> byCode.put(plot.code(), plot.place().plot()));
     mostPx = names.commonSizePx(byCode, lawn.frame().bearingDeg());
@@ -172,7 +173,6 @@ public final class TrialMap {
   }
 
   private void named() {
-    pegs.keepFree();
     look.cores().forEach(this::core);
     double along = lawn.frame().bearingDeg();
     for (LaidPlot plot : lawn.plots()) {

@@ -4,6 +4,7 @@ import java.util.ArrayList;
 import java.util.List;
 import leafturn.quantity.DisplayNumber;
 import leafturn.reports.figure.TrialFormat;
+import leafturn.trials.analysis.mixed.MixedFit;
 import leafturn.trials.design.Contrast;
 import leafturn.trials.design.Outcome;
 import leafturn.trials.findings.DatesModel;
@@ -200,11 +201,14 @@ public final class OutcomeView {
           "Correlation between dates: %s, by the smallest corrected criterion (AICc: %s)."
               .formatted(model.chosen().word(), String.join(", ", tried)));
     }
-    if (!model.boundary().isEmpty()) {
-      all.add(
-          "Variances held at zero, as the data say: %s."
-              .formatted(String.join(", ", model.boundary())));
+    List<String> held = model.boundary().stream().filter(MixedFit::isHeld).toList();
+    if (!held.isEmpty()) {
+      all.add("Variances held at zero, as the data say: %s.".formatted(String.join(", ", held)));
     }
+    model.boundary().stream()
+        .filter(each -> !held.contains(each))
+        .map("The likelihood is best at the boundary, not held there: %s."::formatted)
+        .forEach(all::add);
     model.warnings().stream().filter(each -> each.contains("lies apart")).forEach(all::add);
   }
 

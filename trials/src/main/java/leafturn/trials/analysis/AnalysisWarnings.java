@@ -125,6 +125,10 @@ final class AnalysisWarnings {
   }
 
   private static String boundary(String term, DegreesOfFreedom df) {
+    if (!MixedFit.isHeld(term)) {
+      return "The likelihood is best at the boundary: %s; standard errors and tests that rest on it are rough, and a structure with fewer parameters is safer."
+          .formatted(term);
+    }
     String consequence =
         df == DegreesOfFreedom.SATTERTHWAITE
             ? "Satterthwaite's degrees of freedom leave that stratum out and may be far too many; kenward-roger or design keep it."

@@ -40,7 +40,7 @@ final class OutcomeAnalysis {
         areas = AreasDifference.of(facts.mainContrast(), table, pairs);
       } else {
         ModelColumns columns = new ModelColumns(facts, table, readings.baseline());
-        effects = effects(columns, summaries.values(), pairs);
+        effects = effects(columns, summaries.values(), pairs, warnings);
         support = support(columns, summaries.values(), pairs, effects);
         effects = judged(effects, support, isPaired(table));
         addDrawn(effects, support.randomisation());
@@ -71,17 +71,20 @@ final class OutcomeAnalysis {
         && table.units().stream().allMatch(unit -> table.plotsOf(unit).size() == 2);
   }
 
+  /** What another table would say; what is to be said of its own analysis is not of the trial's. */
   private List<Effect> effectsAt(SeasonTable table) {
     PlotSummaries summaries = PlotSummaries.of(table, outcome, facts.unitWord());
     PairedSeason pairs = PairedSeason.of(facts.mainContrast(), table, summaries.values());
-    return effects(new ModelColumns(facts, table, readings.baseline()), summaries.values(), pairs);
+    ModelColumns columns = new ModelColumns(facts, table, readings.baseline());
+    return effects(columns, summaries.values(), pairs, new ArrayList<>());
   }
 
-  private List<Effect> effects(ModelColumns columns, double[] summaries, PairedSeason pairs) {
+  private List<Effect> effects(
+      ModelColumns columns, double[] summaries, PairedSeason pairs, List<String> notes) {
     if (!isPaired(columns.table())) {
-      return SeasonsModel.effects(columns, summaries, outcome, warnings);
+      return SeasonsModel.effects(columns, summaries, outcome, notes);
     }
-    PairedDifference test = pairs.test(warnings);
+    PairedDifference test = pairs.test(notes);
     return test == null ? List.of() : List.of(effect(test, pairs));
   }
 

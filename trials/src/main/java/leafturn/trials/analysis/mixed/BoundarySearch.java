@@ -1,5 +1,6 @@
 package leafturn.trials.analysis.mixed;
 
+import java.util.Arrays;
 import java.util.List;
 import leafturn.trials.analysis.numeric.NewtonMinimum;
 import org.jspecify.annotations.Nullable;
@@ -21,6 +22,13 @@ final class BoundarySearch {
   /** How a variance of one time is named that the data want at zero. */
   static final String SPREAD = "residual variance at time";
 
+  private static final String OVER_TIME = "correlation over time";
+  private static final String PERFECT =
+      ": its effects are perfectly correlated, or one cannot be told apart";
+
+  /** A standard deviation of this share of the largest is none. */
+  private static final double NOTHING = 1e-5;
+
   private BoundarySearch() {}
 
   static NewtonMinimum.Point settle(
@@ -37,22 +45,44 @@ final class BoundarySearch {
         }
       }
       if (isSingular(structure.factor(best.position(), set))) {
-        boundary.add(
-            effects.label()
-                + ": its effects are perfectly correlated, or one cannot be told apart");
+        boundary.add(effects.label() + PERFECT);
       }
     }
     if (structure.time().isAtLimit(structure.timeParameters(best.position()))) {
-      boundary.add("correlation over time: at the limit of what is possible");
+      boundary.add(OVER_TIME + ": at the limit of what is possible");
     }
     for (int time = 0; time < structure.time().spreads(); time++) {
       if (vanishes(best, likelihood, time)) {
-        boundary.add(
-            "%s %d of %d: best at zero, and taken as near to it as the search came"
-                .formatted(SPREAD, time + 1, structure.time().spreads()));
+        boundary.add(spread(time, structure.time().spreads()));
       }
     }
+    addUnstructured(structure.time(), structure.timeParameters(best.position()), boundary);
     return best;
+  }
+
+  /** Free variances that lie at zero beside the largest of them. */
+  private static void addUnstructured(
+      TimeCorrelation time, double[] free, List<String> boundary) {
+    double[] sds = time.spreads() > 0 ? null : time.sdRatios(free);
+    if (sds == null) {
+      return;
+    }
+    double largest = Arrays.stream(sds).max().orElse(0);
+    for (int i = 0; i < sds.length; i++) {
+      if (sds[i] < NOTHING * largest) {
+        boundary.add(spread(i, sds.length));
+      }
+    }
+  }
+
+  private static String spread(int time, int times) {
+    return "%s %d of %d: best at zero, and taken as near to it as the search came"
+        .formatted(SPREAD, time + 1, times);
+  }
+
+  /** Whether what is told is a variance of exactly 0, and no limit that was come near to. */
+  static boolean isHeld(String told) {
+    return !told.startsWith(SPREAD) && !told.startsWith(OVER_TIME) && !told.endsWith(PERFECT);
   }
 
   /**

@@ -106,6 +106,14 @@ public final class MixedFit implements FixedFit {
     return estimates.boundary;
   }
 
+  /**
+   * Whether an entry of {@link #boundary()} is a variance held at exactly 0; else it is a limit that
+   * the search came near to.
+   */
+  public static boolean isHeld(String boundary) {
+    return BoundarySearch.isHeld(boundary);
+  }
+
   /** Whether the errors of some time are best without any variance. */
   public boolean hasTimeWithoutError() {
     return estimates.boundary.stream().anyMatch(each -> each.startsWith(BoundarySearch.SPREAD));

@@ -1,5 +1,7 @@
 package leafturn.trials.analysis.mixed;
 
+import java.util.Arrays;
+
 /**
  * A free covariance between any two times, as the product of a triangular matrix with itself whose
  * first element is 1.
@@ -7,6 +9,9 @@ package leafturn.trials.analysis.mixed;
  * @source pinheiro1996, section 2.1
  */
 final class UnstructuredCovariance extends TimeCorrelation {
+  /** A time of which the others leave less than this share of its sd is told by them. */
+  private static final double NEARLY_NOTHING = 1e-4;
+
   private final int times;
 
   UnstructuredCovariance(int times) {
@@ -69,8 +74,11 @@ final class UnstructuredCovariance extends TimeCorrelation {
 
   @Override
   boolean isAtLimit(double[] free) {
+    double[] sds = sdRatios(free);
+    double largest = Arrays.stream(sds).max().orElse(0);
     for (int i = 1; i < times; i++) {
-      if (Math.abs(free[index(i, i)]) < 1e-6) {
+      boolean varies = sds[i] > 1e-5 * largest;
+      if (varies && Math.abs(free[index(i, i)]) < NEARLY_NOTHING * sds[i]) {
         return true;
       }
     }
