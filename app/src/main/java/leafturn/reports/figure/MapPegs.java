@@ -25,6 +25,9 @@ final class MapPegs {
 
   private static final int FEW = 40;
 
+  /** From a corner to a number level with it: the corner's half and air. */
+  private static final double BESIDE_PX = 5.5;
+
   private final OutlineView view;
   private final Svg svg;
   private final LabelPlaces labels;
@@ -83,11 +86,16 @@ final class MapPegs {
 
   /** A number near its corner and on no plot. */
   private Optional<Label> offPlots(Peg peg, double sizePx) {
-    Label label = label(Integer.toString(peg.number()), at(peg), sizePx, sizePx, "words");
-    List<Point> places =
-        around(at(peg), sizePx, sizePx).stream()
-            .filter(place -> names.isOffShapes(label.at(place).box()))
-            .toList();
+    String number = Integer.toString(peg.number());
+    Label label = label(number, at(peg), sizePx, sizePx, "words");
+    double besideX = TextWidth.ofPx(number, sizePx) / 2 + BESIDE_PX;
+    List<Point> places = new ArrayList<>(around(at(peg), sizePx, sizePx));
+    for (double x : new double[] {-besideX, besideX}) {
+      for (double y : new double[] {0, -0.6 * sizePx, 0.6 * sizePx}) {
+        places.add(new Point(at(peg).x() + x, at(peg).y() + 0.3 * sizePx + y));
+      }
+    }
+    places.removeIf(place -> !names.isOffShapes(label.at(place).box()));
     return labels.place(label, places);
   }
 
