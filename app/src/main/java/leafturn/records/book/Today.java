@@ -31,7 +31,9 @@ public record Today(@Nullable LocalDate fixedDay, Instant now) {
 
   /** This moment; in a book with a day of its own at the same time of that day. */
   public Instant moment(ZoneId zone) {
-    return fixedDay == null ? now : fixedDay.atTime(now.atZone(zone).toLocalTime()).atZone(zone).toInstant();
+    return fixedDay == null
+        ? now
+        : fixedDay.atTime(now.atZone(zone).toLocalTime()).atZone(zone).toInstant();
   }
 
   /**

@@ -61,19 +61,23 @@ final class DemoTrial {
     ObjectNode plan = inSeason(example);
     TrialSheet planned = TrialSheet.planned(plan, lawns).noted(NOTE);
     TrialSheet frozen =
-        planned
-            .frozenAs(
-                new TrialSheet.Frozen(
-                    FROZEN.toString(), writing.by(), BookPlan.hash(planned), null));
+        planned.frozenAs(
+            new TrialSheet.Frozen(FROZEN.toString(), writing.by(), BookPlan.hash(planned), null));
     DemoTrial demo = new DemoTrial(writing, BookPlan.of(planned));
-    int version = writing.at(FROZEN.minus(2, ChronoUnit.DAYS)).add(Kind.TRIAL, demo.trial, planned).version();
-    version = writing.at(FROZEN).revise(Kind.TRIAL, demo.trial, version, Kind.TRIAL.checked(frozen)).version();
+    int version =
+        writing.at(FROZEN.minus(2, ChronoUnit.DAYS)).add(Kind.TRIAL, demo.trial, planned).version();
+    version =
+        writing
+            .at(FROZEN)
+            .revise(Kind.TRIAL, demo.trial, version, Kind.TRIAL.checked(frozen))
+            .version();
     for (JsonNode date : plan.path("dates")) {
       demo.read(LocalDate.parse(date.asText()));
     }
     demo.mishap();
     LocalDate end = LocalDate.of(SEASON, 10, 31);
-    demo.evening(end).revise(Kind.TRIAL, demo.trial, version, Kind.TRIAL.checked(frozen.endedOn(end, null)));
+    demo.evening(end)
+        .revise(Kind.TRIAL, demo.trial, version, Kind.TRIAL.checked(frozen.endedOn(end, null)));
   }
 
   /** Writes in the evening of a day. */

@@ -143,7 +143,11 @@ public final class TrialShelf {
     events(trial.id()).forEach(event -> addEarlier(events, event.id(), zone));
     List<Sheet<TrialSheet>> history = history(trial.id());
     return new TrialPast(
-        FrozenPlan.since(history, sheet -> day(sheet, zone), zone), withdrawn, events, entered(history, zone), draws(trial));
+        FrozenPlan.since(history, sheet -> day(sheet, zone), zone),
+        withdrawn,
+        events,
+        entered(history, zone),
+        draws(trial));
   }
 
   /** The day of what was written here. */

@@ -78,9 +78,7 @@ final class MapPegs {
       return;
     }
     for (Peg peg : ofBlocks) {
-      offPlots(peg, SMALL_TYPE_PX)
-          .or(() -> offPlots(peg, SMALLEST_TYPE_PX))
-          .ifPresent(svg::words);
+      offPlots(peg, SMALL_TYPE_PX).or(() -> offPlots(peg, SMALLEST_TYPE_PX)).ifPresent(svg::words);
     }
   }
 

@@ -11,9 +11,9 @@ import leafturn.trials.design.layout.DroppedPlot;
 import leafturn.trials.design.layout.LaidLawn;
 import leafturn.trials.design.layout.LaidPlot;
 import org.jspecify.annotations.Nullable;
+import org.locationtech.jts.algorithm.MinimumDiameter;
 import org.locationtech.jts.geom.Coordinate;
 import org.locationtech.jts.geom.Envelope;
-import org.locationtech.jts.algorithm.MinimumDiameter;
 import org.locationtech.jts.geom.Geometry;
 import org.locationtech.jts.operation.union.UnaryUnionOp;
 

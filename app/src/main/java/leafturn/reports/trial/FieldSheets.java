@@ -148,9 +148,10 @@ public final class FieldSheets {
     int rowsOfMaps = (layout.lawns().size() + beside() - 1) / beside();
     return layout.lawns().stream().allMatch(lawn -> TrialMapFile.isReadableSmall(lawn, beside()))
         && SheetRoom.titled()
-        .paragraphs(observing.has(Outcome.Kind.TISSUE) ? List.of("", LeafBags.HOW) : List.of(""))
-        .rowsToFillIn(layout.plots().size())
-        .hasRoomFor(rowsOfMaps * (beside() > 2 ? 180 : 290));
+            .paragraphs(
+                observing.has(Outcome.Kind.TISSUE) ? List.of("", LeafBags.HOW) : List.of(""))
+            .rowsToFillIn(layout.plots().size())
+            .hasRoomFor(rowsOfMaps * (beside() > 2 ? 180 : 290));
   }
 
   private int beside() {

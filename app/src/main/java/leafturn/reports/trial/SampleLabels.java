@@ -71,7 +71,9 @@ public final class SampleLabels {
         sheets.append("<tr>");
         for (int label = first; label < first + ACROSS; label++) {
           sheets.append(
-              label < sheet.size() ? label(trial, Dates.words(date) + ", " + what, sheet.get(label)) : "<td/>");
+              label < sheet.size()
+                  ? label(trial, Dates.words(date) + ", " + what, sheet.get(label))
+                  : "<td/>");
         }
         sheets.append("</tr>");
       }

@@ -105,7 +105,8 @@ class TrialMapTest {
   /** 96 plots: names alike and inside, and the numbers of the corners of blocks alone. */
   @Test
   void manySmallPlotsAreNamedInOneTypeAndTheirBlocksAloneAreNumbered() {
-    LaidLawn lawn = TrialLayout.of(TrialPlanFile.read(new SourceText("plan", BLOCKS))).lawns().get(0);
+    LaidLawn lawn =
+        TrialLayout.of(TrialPlanFile.read(new SourceText("plan", BLOCKS))).lawns().get(0);
     TrialMap.Look look = new TrialMap.Look(List.of(), List.of(), Units.METRIC);
     String map = TrialMap.draw(lawn, OutlineFormat.SHEET, look);
     List<String> words = words(map);

@@ -61,8 +61,7 @@ final class BoundarySearch {
   }
 
   /** Free variances that lie at zero beside the largest of them. */
-  private static void addUnstructured(
-      TimeCorrelation time, double[] free, List<String> boundary) {
+  private static void addUnstructured(TimeCorrelation time, double[] free, List<String> boundary) {
     double[] sds = time.spreads() > 0 ? null : time.sdRatios(free);
     if (sds == null) {
       return;

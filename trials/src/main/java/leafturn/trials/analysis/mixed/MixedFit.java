@@ -107,8 +107,8 @@ public final class MixedFit implements FixedFit {
   }
 
   /**
-   * Whether an entry of {@link #boundary()} is a variance held at exactly 0; else it is a limit that
-   * the search came near to.
+   * Whether an entry of {@link #boundary()} is a variance held at exactly 0; else it is a limit
+   * that the search came near to.
    */
   public static boolean isHeld(String boundary) {
     return BoundarySearch.isHeld(boundary);
