@@ -60,6 +60,7 @@ final class RuleGroups {
             "safe-day-share",
             "hardly-growing",
             "dry-soil",
+            "drought-look",
             "cut-twice-days",
             "most-cuts",
             "first-cut",

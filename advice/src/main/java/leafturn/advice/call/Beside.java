@@ -36,13 +36,17 @@ record Beside(Prospect prospect, Weighing weighing, @Nullable CallRule left) {
             ? null
             : DryHours.of(prospect.hours(), prospect.reader(), prospect.rules()),
         conflicts,
-        new WateringAdvice(prospect).sentences(),
+        new WateringAdvice(prospect).sentences(left == null ? plan.day() : 0),
         new PlacingRules(prospect.known(), prospect.known().inSeed())
             .placing(prospect.today().on()),
         lying());
   }
 
+  /** None on a lawn that was not mown since it was sown: its cuts are those of the grass before. */
   private List<LyingCut> lying() {
+    if (prospect.known().newlySeeded()) {
+      return List.of();
+    }
     LawnToday today = prospect.today();
     return today
         .fallen()

@@ -5,6 +5,7 @@ import java.time.LocalTime;
 import java.time.temporal.ChronoUnit;
 import java.util.List;
 import java.util.Optional;
+import java.util.function.Predicate;
 import java.util.stream.Stream;
 import leafturn.advice.call.Circumstances.DryFeed;
 import leafturn.advice.call.Place.AnnualBluegrass;
@@ -49,17 +50,13 @@ final class Known {
     return today.on();
   }
 
-  private int seenDays() {
-    return days(CallRule.SEEN_DAYS);
-  }
-
   private int days(CallRule rule) {
     return (int) Math.round(rules.threshold(rule));
   }
 
   /** The last look for a thing that still counts, whether it was there or not. */
   Optional<Sighting> look(Sight sight) {
-    return facts.last(sight, on(), seenDays());
+    return facts.last(sight, on(), days(CallRule.SEEN_DAYS));
   }
 
   /** True when the last look that still counts found it. */
@@ -208,12 +205,15 @@ final class Known {
             .filter(past -> past.day().isAfter(day))
             .mapToDouble(Outlook.PastDay::rainMm)
             .sum();
-    double wateredMm =
-        done.stream()
-            .filter(entry -> entry instanceof LogEntry.Watered && !entry.day().isBefore(day))
-            .mapToDouble(entry -> ((LogEntry.Watered) entry).waterMm())
-            .sum();
-    return rainMm + wateredMm;
+    return rainMm + wateredMm(each -> !each.isBefore(day));
+  }
+
+  /** Watering logged for days, mm. */
+  double wateredMm(Predicate<LocalDate> days) {
+    return done.stream()
+        .filter(entry -> entry instanceof LogEntry.Watered && days.test(entry.day()))
+        .mapToDouble(entry -> ((LogEntry.Watered) entry).waterMm())
+        .sum();
   }
 
   /**
@@ -235,7 +235,7 @@ final class Known {
     return facts
         .fallenLeaves()
         .filter(leaves -> !leaves.on().isAfter(on()))
-        .filter(leaves -> !leaves.on().isBefore(on().minusDays(seenDays())));
+        .filter(leaves -> !leaves.on().isBefore(on().minusDays(days(CallRule.SEEN_DAYS))));
   }
 
   /** Whether annual bluegrass stands in seed, by a look or by the year's warmth. */

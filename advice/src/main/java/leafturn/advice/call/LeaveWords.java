@@ -25,7 +25,11 @@ final class LeaveWords {
       case SEASON -> outOfSeason();
       case DORMANT ->
           known.wilting().isPresent()
-              ? "Do not mow, and keep off: the grass wilts; water it where that is allowed or wait for rain, and mow once it stands up again."
+              ? say(
+                  "Do not mow, and keep off: the grass wilts; %s, and mow once it stands up again.",
+                  known.facts().wateringLimits().banned()
+                      ? "watering is not allowed, so wait for rain"
+                      : "water it where that is allowed or wait for rain")
               : "Do not mow, and keep off: the lawn is at rest in the drought; "
                   + afterRain()
                   + ".";

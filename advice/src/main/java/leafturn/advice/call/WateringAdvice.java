@@ -3,16 +3,22 @@ package leafturn.advice.call;
 import static leafturn.advice.call.Words.figure;
 import static leafturn.advice.call.Words.say;
 
+import java.time.LocalDate;
 import java.time.LocalTime;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
+import java.util.stream.IntStream;
+import java.util.stream.Stream;
 import org.jspecify.annotations.Nullable;
 
 /** When and how much to water: feed first, then grass at rest, then grass that runs dry. */
 final class WateringAdvice {
   private static final int DAYS_AHEAD = 7;
   private static final int RAIN_LOOK_DAYS = 3;
+
+  /** Hour from which the early morning of the day is over. */
+  private static final LocalTime LATE = LocalTime.of(10, 0);
 
   /** Less than this is not worth a watering, mm (our judgement). */
   private static final double LEAST_MM = 5;
@@ -34,25 +40,61 @@ final class WateringAdvice {
     this.days = new DayNames(prospect.today().on());
   }
 
-  /** Sentences on water; empty when there is no need of it. */
-  List<String> sentences() {
+  /**
+   * Sentences on water; empty when there is no need of it.
+   *
+   * @param mown days until the lawn is mown, 0 where it is not
+   */
+  List<String> sentences(int mown) {
     List<String> sentences = new ArrayList<>();
     known.dryFeed().ifPresent(feed -> sentences.add(forFeed(feed)));
+    Optional<Integer> washed = known.dryFeed().flatMap(feed -> allowedDay(0));
     if (known.dormant().isPresent()) {
-      sentences.add(forSurvival());
+      if (washed.isEmpty()) {
+        sentences.add(forSurvival());
+      }
     } else if (runsDry()) {
-      sentences.add(forDrySoil());
+      int from = washed.map(day -> 1 + Math.max(day, mown)).orElse(morningGone() ? 1 : 0);
+      sentences.add(forDrySoil(from));
     }
     return sentences;
   }
 
+  /** True when wet leaves, water of today or the hour of a look leave no early morning today. */
+  private boolean morningGone() {
+    LocalDate on = prospect.today().on();
+    return prospect.wetNow()
+        || prospect.wet(0)
+        || prospect.medianOf(season -> season.waterMm(0)) >= LEAST_MM
+        || known.facts().sightings().stream()
+            .filter(seen -> seen.on().equals(on))
+            .flatMap(seen -> Stream.ofNullable(seen.at()))
+            .anyMatch(LATE::isBefore);
+  }
+
+  /**
+   * True when the soil is reckoned so dry that grass is looked at before it is mown, nobody looked
+   * today, and no rain is likely before.
+   *
+   * @param mown days until it is mown
+   */
+  boolean toBeLookedAt(int mown) {
+    return !prospect.standsIn()
+        && !known.newlySeeded()
+        && !known.seen(Sight.GREENING_UP)
+        && prospect.today().soilWaterFraction() < rules.threshold(CallRule.DROUGHT_LOOK)
+        && Stream.of(Sight.WILTING, Sight.DORMANT)
+            .allMatch(sight -> known.facts().last(sight, prospect.today().on(), 0).isEmpty())
+        && (mown == 0 || !likelyToDo());
+  }
+
   private String forFeed(Circumstances.DryFeed feed) {
     String water = reader.height(known.washInMm(feed));
-    return allowedDay()
+    return allowedDay(0)
         .map(
             day ->
                 say(
-                    "Wash the feed in with %s of water %s; its label comes first. No more than that, or it runs off.",
+                    "Wash the feed in with %s of water %s; its label comes first. No more than that on that day, or it runs off.",
                     water, when(day)))
         .orElse(
             say(
@@ -63,14 +105,18 @@ final class WateringAdvice {
   private String forSurvival() {
     String water = reader.height(rules.threshold(CallRule.SURVIVAL_WATER));
     String every = figure(rules.threshold(CallRule.SURVIVAL_DAYS));
-    long dry = daysWithoutRain();
-    if (allowedDay().isEmpty()) {
+    if (allowedDay(0).isEmpty()) {
       return "Watering is not allowed here now. Most grass at rest lives through some weeks of it; keep off, and water as soon as the rules let you.";
     }
-    if (dry < rules.threshold(CallRule.SURVIVAL_DAYS)) {
+    Optional<LocalDate> sparing = lastSparing();
+    if (sparing.isPresent()) {
+      LocalDate last = sparing.get();
       return say(
-          "Grass at rest needs no water yet. After %s days without rain give %s once, to keep its crowns alive and not to wake it.",
-          every, water);
+          "Grass at rest needs no water yet, for it had %s on %s. Without more by %s give %s once, to keep its crowns alive and not to wake it.",
+          reader.water(rainMm(last) + wateredMm(last)),
+          DayNames.date(last),
+          DayNames.date(last.plusDays(survivalDays())),
+          water);
     }
     if (likelyMm() >= SPARING_RAIN_MM) {
       return say(
@@ -79,40 +125,62 @@ final class WateringAdvice {
     }
     return say(
         "To keep the crowns alive, not to wake the grass, give %s %s, and again every %s days without rain.",
-        water, when(allowedDay().get()), every);
+        water, when(allowedDay(0).get()), every);
   }
 
-  /** Days since the last rain worth its name, as far as they are on record. */
-  private long daysWithoutRain() {
-    List<Outlook.PastDay> past = prospect.today().past();
-    int days = 0;
-    for (int day = past.size() - 1; day >= 0; day--) {
-      if (past.get(day).rainMm() >= SPARING_RAIN_MM) {
-        return days;
-      }
-      days++;
-    }
-    return days;
+  private int survivalDays() {
+    return (int) Math.round(rules.threshold(CallRule.SURVIVAL_DAYS));
   }
 
-  private String forDrySoil() {
+  /** The last day of those that count with rain worth its name, or watered as much. */
+  private Optional<LocalDate> lastSparing() {
+    return IntStream.range(0, survivalDays())
+        .mapToObj(prospect.today().on()::minusDays)
+        .filter(
+            day ->
+                rainMm(day) + wateredMm(day) >= SPARING_RAIN_MM
+                    || wateredMm(day) >= rules.threshold(CallRule.SURVIVAL_WATER))
+        .findFirst();
+  }
+
+  private double wateredMm(LocalDate day) {
+    return known.wateredMm(day::equals);
+  }
+
+  private double rainMm(LocalDate day) {
+    return prospect.today().past().stream()
+        .filter(past -> past.day().equals(day))
+        .mapToDouble(Outlook.PastDay::rainMm)
+        .sum();
+  }
+
+  /**
+   * @param from first day on which it may be watered
+   */
+  private String forDrySoil(int from) {
     if (known.newlySeeded()) {
       return "Seedlings must not dry out, and the root zone is dry: water them lightly and often as far as local rules allow, and mow when the surface is firm (common practice, no source).";
     }
-    return grows() || known.wilting().isPresent() ? forGrowth() : forSurvival();
+    return grows() || known.wilting().isPresent() || known.seen(Sight.GREENING_UP)
+        ? forGrowth(from)
+        : forSurvival();
   }
 
   private boolean grows() {
     return prospect.recentGrowthGPerM2() >= rules.threshold(CallRule.HARDLY_GROWING);
   }
 
-  /** Dry soil, whether rain is in sight that would do or not. */
+  /** Grass seen wilting or dry soil, whether rain is in sight that would do or not. */
   private boolean runsDry() {
-    LawnToday today = prospect.today();
     return !prospect.standsIn()
-        && !prospect.watered()
+        && (known.wilting().isPresent() || drySoil())
+        && (likelyToDo() ? missingMm() : neededMm()) >= LEAST_MM;
+  }
+
+  private boolean drySoil() {
+    LawnToday today = prospect.today();
+    return (!prospect.watered() || known.facts().wateringLimits().banned())
         && today.soilWaterFraction() < rules.threshold(CallRule.WATER_BELOW)
-        && (likelyToDo() ? missingMm() : missingMm() - likelyMm()) >= LEAST_MM
         && prospect.mowingSeason().contains(today.on());
   }
 
@@ -138,11 +206,17 @@ final class WateringAdvice {
     return 2 * likelyMm() >= missingMm();
   }
 
+  /** What is missing beyond rain and feed's water, no more than is given in some days, mm. */
   private double neededMm() {
-    return Math.min(rules.threshold(CallRule.WATER_AT_ONCE), missingMm() - likelyMm());
+    double feedMm = known.dryFeed().map(known::washInMm).orElse(0.0);
+    double washedMm = allowedDay(0).isPresent() ? feedMm : 0;
+    LocalDate lately = prospect.today().on().minusDays(RAIN_LOOK_DAYS);
+    double lateMm = known.wateredMm(day -> day.isAfter(lately));
+    return Math.min(
+        rules.threshold(CallRule.WATER_AT_ONCE) - lateMm, missingMm() - likelyMm() - washedMm);
   }
 
-  private String forGrowth() {
+  private String forGrowth(int from) {
     String dry =
         say(
             "The root zone holds %s and lacks %s; %s rain is likely within three days (middle of the possible seasons)",
@@ -150,20 +224,42 @@ final class WateringAdvice {
             reader.water(missingMm()),
             likelyMm() < 1 ? "hardly any" : reader.water(likelyMm()) + " of");
     if (likelyToDo()) {
-      return dry + ": wait for it, and water no more than what is missing after it.";
+      return allowedDay(from).isPresent()
+          ? dry + ": wait for it, and water no more than what is missing after it."
+          : dry + ": wait for it, for watering is not allowed.";
     }
-    return allowedDay()
+    boolean greening = known.seen(Sight.GREENING_UP);
+    return allowedDay(from)
         .map(
             day ->
                 say(
-                    "%s: if it is to stay green, water %s %s, best early in the morning, so that leaves are dry by noon; else let it go to rest and keep off.",
-                    dry, reader.height(neededMm()), when(day)))
-        .orElse(dry + ". Watering is not allowed: raise the cut, and let it go to rest.");
+                    "%s: %s, water %s %s, best early in the morning, so that leaves are dry by noon; %s.",
+                    dry,
+                    greening ? "to help it turn green" : "if it is to stay green",
+                    reader.height(neededMm()),
+                    when(day),
+                    greening
+                        ? "without it, it turns green more slowly"
+                        : "else it goes to rest: then do not mow it, and keep off"))
+        .orElse(dry + ". Watering is not allowed: " + unwatered(greening));
   }
 
-  /** First day of the week ahead on which watering is allowed. */
-  private Optional<Integer> allowedDay() {
-    return known.facts().wateringLimits().firstAllowed(prospect.today().on(), DAYS_AHEAD);
+  private String unwatered(boolean greening) {
+    if (greening) {
+      return "it turns green more slowly.";
+    }
+    return known.wilting().isPresent()
+        ? "keep off until it rains."
+        : "once it wilts or goes to rest, do not mow it, and keep off.";
+  }
+
+  /** First day of a week from one on, on which watering is allowed. */
+  private Optional<Integer> allowedDay(int from) {
+    return known
+        .facts()
+        .wateringLimits()
+        .firstAllowed(prospect.date(from), DAYS_AHEAD)
+        .map(days -> from + days);
   }
 
   private String when(int day) {

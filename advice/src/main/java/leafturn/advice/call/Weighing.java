@@ -117,7 +117,8 @@ final class Weighing {
     return told
         && prospect.recentGrowthGPerM2() < rules.threshold(CallRule.HARDLY_GROWING)
         && prospect.today().soilWaterFraction() < rules.threshold(CallRule.DRY_SOIL)
-        && !new GreenUp(prospect).greening()
+        && !prospect.known().seen(Sight.GREENING_UP)
+        && !prospect.known().newlySeeded()
         && prospect.known().leafCoverFraction() == 0;
   }
 
