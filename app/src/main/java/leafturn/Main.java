@@ -21,6 +21,7 @@ import leafturn.records.book.Book;
 import leafturn.web.CannotListenException;
 import leafturn.web.LeafturnServer;
 import leafturn.web.Listening;
+import leafturn.web.ReadAhead;
 import leafturn.web.TlsFiles;
 
 /** Builds the objects and runs one command. */
@@ -44,11 +45,13 @@ public final class Main {
 
   /** Where a book is served until the process is stopped. */
   private static Serving.Place place(Listening listening) {
+    ReadAhead.begin();
     return (book, atTheEnd) -> serve(book, listening, atTheEnd);
   }
 
   /** As {@link #place}, and keeps the book safe meanwhile. */
   private static Serving.Place safePlace(Listening listening) {
+    ReadAhead.begin();
     return (book, atTheEnd) -> keepAndServe(book, listening, atTheEnd);
   }
 
