@@ -63,6 +63,6 @@ public record ChosenDay(String address, LocalDate today, String value, String fa
     return day().isAfter(today)
         ? "What to do if nobody can mow before this day, and somebody does on it; further cuts come on the usual days. The log counts up to today, %s; the weather until then is that of the possible seasons, along a forecast where there is one."
             .formatted(DayWords.day(today))
-        : "As it would have been given then: by the log up to that day, the weather until the day before, and the facts, programme and rules that the book holds now. “Today” is that day.";
+        : "As it would have been given then: by the log and the weather up to that day, its own weather in place of a forecast, and the facts, programme and rules that the book holds now. “Today” is that day.";
   }
 }

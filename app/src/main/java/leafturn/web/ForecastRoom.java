@@ -22,6 +22,7 @@ import leafturn.records.people.Visitor;
 import leafturn.records.sheet.ForecastSheet;
 import leafturn.records.sheet.Kind;
 import leafturn.records.sheet.WeatherStation;
+import leafturn.reports.DayWords;
 import leafturn.web.form.Field;
 import leafturn.web.form.Form;
 import leafturn.web.form.FormShape;
@@ -141,11 +142,21 @@ final class ForecastRoom implements Room {
     List<Fault> faults = new ArrayList<>(asked.faults());
     WeatherForecast forecast = read(text, faults);
     LocalDate issued = Dates.parse(form.value(ISSUED));
+    if (forecast != null && lastDay(forecast).isBefore(desk.today())) {
+      String passed =
+          "All its days have passed, the last of them on %s; choose a newer one."
+              .formatted(DayWords.dayAndYear(lastDay(forecast)));
+      faults.add(new Fault(FILE, passed, passed));
+    }
     if (forecast == null || issued == null || !faults.isEmpty()) {
       throw InputException.of(faults);
     }
     return Kind.FORECAST.checked(
         new ForecastSheet(station, issued, form.value(ORIGIN), forecast.first(), days(forecast)));
+  }
+
+  private static LocalDate lastDay(WeatherForecast forecast) {
+    return forecast.first().plusDays(forecast.days().size() - 1);
   }
 
   private static @Nullable WeatherForecast read(String text, List<Fault> faults) {

@@ -99,6 +99,7 @@ public final class PastAdvicePage {
         List.of(
                 part(Outcome.ANOTHER_DAY, "mown on another day"),
                 part(Outcome.CLIPPINGS_OTHERWISE, "mown, the clippings otherwise"),
+                part(Outcome.HEIGHT_OTHERWISE, "mown to another height"),
                 part(Outcome.NOT_MOWN, "not mown"),
                 part(Outcome.MOWN_ALL_THE_SAME, "mown though nothing was to be cut"))
             .stream()
@@ -181,6 +182,7 @@ public final class PastAdvicePage {
       case FOLLOWED -> "Followed";
       case ANOTHER_DAY -> "Mown on another day";
       case CLIPPINGS_OTHERWISE -> "Mown, the clippings otherwise";
+      case HEIGHT_OTHERWISE -> "Mown to another height";
       case NOT_MOWN -> "Not mown";
       case MOWN_ALL_THE_SAME -> "Mown all the same";
       case LEFT_ALONE -> "Left alone, as advised";
@@ -214,11 +216,11 @@ public final class PastAdvicePage {
     Range forecast = piece.forecast();
     Double heightMm = heightMm(piece);
     if (forecast != null && piece.mown() != null) {
-      String measured = heightMm == null ? "nobody measured" : units.height(heightMm) + " measured";
+      String measured = heightMm == null ? "not measured" : units.height(heightMm) + " measured";
       String when =
           piece.foretold() && piece.forecastOn() != null
               ? " forecast on " + DayWords.date(piece.forecastOn())
-              : " by the model";
+              : " by that day’s advice";
       words.add("Height: " + heights(forecast) + when + ", " + measured);
     }
     AdviceSheet.Expected expected = piece.advice().expected();

@@ -43,7 +43,8 @@ public final class ReadAhead {
     try {
       server.start();
       LocalConnector connector = (LocalConnector) server.jettyServer().server().getConnectors()[0];
-      return connector.getResponse("GET / HTTP/1.1\r\nHost: localhost\r\nConnection: close\r\n\r\n");
+      return connector.getResponse(
+          "GET / HTTP/1.1\r\nHost: localhost\r\nConnection: close\r\n\r\n");
     } finally {
       server.stop();
     }

@@ -4,8 +4,10 @@ import static org.assertj.core.api.Assertions.assertThat;
 
 import java.net.http.HttpResponse;
 import java.nio.file.Files;
+import java.time.LocalDate;
 import java.util.List;
 import java.util.Map;
+import java.util.UUID;
 import leafturn.records.Examples;
 import leafturn.records.book.Sheet;
 import leafturn.records.sheet.ForecastSheet;
@@ -71,6 +73,16 @@ class ForecastRoomTest extends DemoSite {
   }
 
   @Test
+  void aForecastOfDaysThatHavePassedIsNotTaken() throws Exception {
+    String passed = HEADER + "2015-05-20,29,19,0\n2015-05-21,30,20,0\n";
+    assertThat(look("The county’s service", passed).body())
+        .contains("All its days have passed, the last of them on Thursday 21")
+        .doesNotContain("Use this forecast");
+    assertThat(use(passed).statusCode()).isEqualTo(422);
+    assertThat(kept()).isEmpty();
+  }
+
+  @Test
   void adviceFollowsItAndSaysUntilWhen() throws Exception {
     assertThat(visitor.read(LAWN)).doesNotContain("follow the forecast");
     assertThat(use(DAYS).statusCode()).isEqualTo(303);
@@ -113,7 +125,12 @@ class ForecastRoomTest extends DemoSite {
 
   @Test
   void aForecastThatHasEndedIsNotFollowedAndThatIsSaid() throws Exception {
-    use(HEADER + "2015-05-24,29,19,0\n2015-05-25,30,20,0\n");
+    LocalDate first = LocalDate.of(2015, 5, 24);
+    ForecastSheet.Day day = new ForecastSheet.Day(19, 29, 0.0, null, null);
+    ForecastSheet ended =
+        new ForecastSheet(
+            station.replace("/weather/", ""), first, "The county’s", first, List.of(day, day));
+    book.write("Wren", writing -> writing.add(Kind.FORECAST, UUID.randomUUID().toString(), ended));
     assertThat(visitor.read(LAWN)).contains("ended on 25 May: the possible seasons follow none");
     assertThat(visitor.read(station)).contains("It has expired");
   }

@@ -50,7 +50,7 @@ class PastAdviceRoomTest extends DemoSite {
     assertThat(visitor.read(LAWN + "/advice"))
         .contains("Of 1 put to the test, 1 followed.", "<strong>Followed</strong>")
         .contains("Mow today and return", "Mown on 28\u00a0May, returned", "98\u202fmm measured")
-        .contains("by the model, 98\u202fmm measured", "Standard rules (")
+        .contains("by that day’s advice, 98\u202fmm measured", "Standard rules (")
         .containsPattern("Dry from about \\d+ to \\d+ by forecast")
         .containsPattern("Clippings seen for \\d+ \\(\\d+ to \\d+\\) days by forecast")
         .doesNotContain("style=");

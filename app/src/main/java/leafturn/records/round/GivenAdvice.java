@@ -59,7 +59,7 @@ final class GivenAdvice {
         call.reasons().stream().map(GivenAdvice::ground).toList(),
         range(call.mowBy()),
         forecast(call),
-        cut == null ? null : expected(cut, hours(call)),
+        cut == null ? null : expected(cut, call),
         rules(thresholds),
         thresholds,
         ProgramVersion.name());
@@ -83,15 +83,17 @@ final class GivenAdvice {
     return days.stream().map(day -> rounded(of.applyAsDouble(day.heightMm()))).toList();
   }
 
-  private static Expected expected(Option.Outcome outcome, @Nullable Hours hours) {
+  private static Expected expected(Option.Outcome outcome, Call call) {
+    List<Particulars.Cut> cuts = call.particulars().cuts();
     return new Expected(
+        cuts.isEmpty() ? null : rounded(cuts.get(0).toMm()),
         range(outcome.heightTakenFraction()),
         range(outcome.freshLitres()),
         range(outcome.bags()),
         range(outcome.minutes()),
         range(outcome.clumpIndex()),
         outcome.inSight() == null ? null : range(outcome.inSight().days()),
-        hours);
+        hours(call));
   }
 
   /** The dry hours of the day to mow; null for a day without hours. */

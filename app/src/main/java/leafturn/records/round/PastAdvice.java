@@ -20,7 +20,7 @@ import org.jspecify.annotations.Nullable;
  * The advice that was given for a lawn, whether it was followed, and what happened. Advice that
  * stayed the same from day to day is one piece. Followed is what was mown within its window, from
  * the day before the one advised to two days after it or to the middle of the days on which a third
- * would come off, whichever is later, and its clippings left or taken as advised.
+ * would come off, whichever is later, its clippings left or taken and its height left as advised.
  *
  * @param pieces the latest first
  */
@@ -33,6 +33,9 @@ public record PastAdvice(List<Piece> pieces) {
 
   private static final double HALF = 0.5;
 
+  /** So far from the height advised a deck is set otherwise, mm; our judgement. */
+  private static final double ANOTHER_HEIGHT_MM = 6;
+
   public PastAdvice {
     pieces = List.copyOf(pieces);
   }
@@ -44,6 +47,8 @@ public record PastAdvice(List<Piece> pieces) {
     ANOTHER_DAY,
     /** Mown in its window, but collected for returned or the other way round. */
     CLIPPINGS_OTHERWISE,
+    /** Mown in its window, the clippings as advised, but to another height. */
+    HEIGHT_OTHERWISE,
     /** Its window has passed without a mowing. */
     NOT_MOWN,
     /** Mown though nothing was to be cut. */
@@ -225,9 +230,17 @@ public record PastAdvice(List<Piece> pieces) {
     if (mown.day().isBefore(one.windowBegins(mowOn)) || mown.day().isAfter(one.windowEnds(mowOn))) {
       return Outcome.ANOTHER_DAY;
     }
-    boolean returned = mown.done() instanceof Done.Mown cut && cut.returnedShare() >= HALF;
+    Done.Mown cut = (Done.Mown) mown.done();
     Boolean advised = one.advice().returned();
-    return advised == null || advised == returned ? Outcome.FOLLOWED : Outcome.CLIPPINGS_OTHERWISE;
+    if (advised != null && advised != cut.returnedShare() >= HALF) {
+      return Outcome.CLIPPINGS_OTHERWISE;
+    }
+    AdviceSheet.Expected expected = one.advice().expected();
+    Double advisedMm = expected == null ? null : expected.cutToMm();
+    Double leftMm = cut.heightAfterMm();
+    return advisedMm != null && leftMm != null && Math.abs(leftMm - advisedMm) > ANOTHER_HEIGHT_MM
+        ? Outcome.HEIGHT_OTHERWISE
+        : Outcome.FOLLOWED;
   }
 
   private static Outcome withoutMowing(Standing one, @Nullable Standing next, LocalDate today) {

@@ -154,6 +154,7 @@ public record AdviceSheet(
   /**
    * What the advised cut was to bring; null where the lawn's description said too little.
    *
+   * @param cutToMm height that the first cut was to leave, mm; null in advice of older versions
    * @param heightTaken share of the height, 0-1
    * @param litres loose fresh clippings, litres
    * @param bags bags filled
@@ -164,6 +165,7 @@ public record AdviceSheet(
    *     not told
    */
   public record Expected(
+      @Nullable Double cutToMm,
       @Nullable Range heightTaken,
       @Nullable Range litres,
       @Nullable Range bags,
@@ -174,6 +176,7 @@ public record AdviceSheet(
     private static Expected read(JsonObject json) {
       Expected expected =
           new Expected(
+              json.number("cutToMm", 0, MOST_MM, "mm"),
               Range.read(json, "heightTaken", 1),
               Range.read(json, "litres", MOST),
               Range.read(json, "bags", MOST),

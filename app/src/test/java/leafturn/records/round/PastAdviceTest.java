@@ -47,7 +47,9 @@ class PastAdviceTest {
             List.of(),
             mowInDays < 0 ? null : new Range(mowInDays + 2, mowInDays + 4.5, mowInDays + 6),
             new Forecast(90, List.of(92.0, 94.0), List.of(93.0, 96.0), List.of(94.0, 98.0)),
-            null,
+            mowInDays < 0
+                ? null
+                : new AdviceSheet.Expected(80.0, null, null, null, null, null, null, null),
             "0",
             Map.of(),
             "test");
@@ -93,6 +95,15 @@ class PastAdviceTest {
     assertThat(only(past).outcome()).isEqualTo(outcome);
     assertThat(past.tested()).isEqualTo(1);
     assertThat(past.with(outcome)).isEqualTo(1);
+  }
+
+  @ParameterizedTest
+  @CsvSource({"76, FOLLOWED", "64, HEIGHT_OTHERWISE", "90, HEIGHT_OTHERWISE", ", FOLLOWED"})
+  void theHeightCountsToo(@Nullable Double leftMm, Outcome outcome) {
+    Done cut = new Done.Mown(125.0, leftMm, 1, null, null, null, null, false);
+    PastAdvice past =
+        PastAdvice.of(List.of(given(0, 2, true)), List.of(logged(2, cut)), LONG_AFTER);
+    assertThat(only(past).outcome()).isEqualTo(outcome);
   }
 
   @Test

@@ -43,6 +43,7 @@ final class AnyAdvice {
 
   private Expected expected() {
     return new Expected(
+        any.maybe(() -> any.number(0, 5000)),
         any.maybe(() -> range(1)),
         any.maybe(() -> range(1000)),
         any.maybe(() -> range(1000)),
