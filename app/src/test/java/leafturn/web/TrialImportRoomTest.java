@@ -221,9 +221,10 @@ class TrialImportRoomTest {
         .contains("Changed after it was frozen", "4 May 2014, in the book it came from")
         .contains("Why: A slip of the pen.", "a difference of 1.5 matters");
     assertThat(asking.get("/trials/" + trial.id() + "/findings").body())
-        .contains("when the plan was frozen; it was changed to 1.5 on 2014-05-04 (A slip of the")
-        .contains("Changed on 2014-06-03: of 2014-06-02 it was noted before: dog urine (all plots)")
-        .contains("Withdrawn on 2014-06-02: 1 reading of quality (B1-1 on 2014-06-01: 9");
+        .contains("when the plan was frozen; it was changed to 1.5 on 4 May 2014 (A slip of the")
+        .contains(
+            "Changed on 3 June 2014: of 2 June 2014 it was noted before: dog urine (all plots)")
+        .contains("Withdrawn on 2 June 2014: 1 reading of quality (B1-1 on 1 June 2014: 9");
     byte[] out = asking.bytes("/trials/" + trial.id() + "/data.zip").body();
     PackedTrial again = TrialPackageFile.open("trial.zip", out).read();
     assertThat(again.trial().past()).isEqualTo(packed.trial().past());

@@ -95,7 +95,7 @@ class TrialSheetsTest {
   @Test
   void eachDateHasItsTableAndItsMapsOnOneSheet() throws IOException {
     List<String> sheets = sheets(FieldSheets.of(layout(), Units.METRIC));
-    for (String date : List.of("2026-04-20\n", "2026-06-01\n", "2026-09-12\n")) {
+    for (String date : List.of("20 April 2026\n", "1 June 2026\n", "12 September 2026\n")) {
       List<String> ofDate =
           sheets.stream()
               .filter(sheet -> sheet.contains(date) && !sheet.contains("Cores on"))
