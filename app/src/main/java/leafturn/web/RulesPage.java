@@ -69,6 +69,20 @@ public record RulesPage(CallRules rules, Map<String, Sheet<RuleSheet>> set, Unit
     return reason.threshold().isEmpty() ? words : words + " (" + reason.threshold() + ")";
   }
 
+  /** What was saved just now; empty for a rule that cannot be set. */
+  String saved(CallRule rule) {
+    RuleEntry entry = rules.entry(rule);
+    if (!entry.editable()) {
+      return "";
+    }
+    Sheet<RuleSheet> setting = setting(entry);
+    String what =
+        setting == null || setting.withdrawn()
+            ? "The usual threshold counts again"
+            : "Saved";
+    return "%s: %s: %s.".formatted(what, meaning(entry).replaceFirst("\\.$", ""), threshold(entry));
+  }
+
   /** The threshold with its unit; empty where there is none. */
   public String threshold(RuleEntry entry) {
     return threshold(entry, entry.threshold(), units);

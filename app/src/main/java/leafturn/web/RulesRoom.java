@@ -44,7 +44,10 @@ final class RulesRoom implements Room {
   }
 
   private void rules(Context context) {
-    desk.show(context, "rules.jte", "Rules", Map.of("page", page(context)));
+    RulesPage page = page(context);
+    String saved =
+        CallRules.named(String.valueOf(context.queryParam("saved"))).map(page::saved).orElse("");
+    desk.show(context, "rules.jte", "Rules", Map.of("page", page, "saved", saved));
   }
 
   private RulesPage page(Context context) {
@@ -111,7 +114,7 @@ final class RulesRoom implements Room {
         }
         save(visitor, set, basedOn(context));
       }
-      Answers.goTo(context, "/rules");
+      Answers.goTo(context, "/rules?saved=" + entry.rule().id());
     } catch (InputException faults) {
       context.status(UNUSABLE);
       show(context, entry, form.faulted(faults), null);

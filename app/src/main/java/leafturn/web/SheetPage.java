@@ -70,6 +70,11 @@ public record SheetPage(
    */
   public record Version(String words, List<Change> changes) {}
 
+  /** True for the page of a photograph, which stands there as large as there is room. */
+  public boolean isPicture() {
+    return photographs.stream().anyMatch(picture -> picture.id().equals(id));
+  }
+
   static <C extends Content> SheetPage of(SheetDesk.Found<C> found, ZoneId otherZone) {
     Sheet<C> sheet = found.sheet();
     SheetForm<C> form = found.form();

@@ -135,6 +135,8 @@ class PlaceRoomTest extends DemoSite {
                 "cover.grass", "84",
                 "cover.bare", "16",
                 "thatchPlugsMm", "10; 12; 14"));
+    assertThat(visitor.read("/lawns/heron-bank-play"))
+        .contains("No work was logged yet, only a height on a visit: the lawn is taken to be kept");
     assertThat(visitor.read(address))
         .contains("Mean height", "80\u202fmm, standard deviation 10\u202fmm")
         .contains("84\u202f% (95\u00a0% interval 76\u202f% to 90\u202f%)", "70, 80, 90\u202fmm")

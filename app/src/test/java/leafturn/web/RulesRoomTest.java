@@ -35,7 +35,10 @@ class RulesRoomTest extends DemoSite {
     assertThat(send("save", "10", "Our own trial of 2014", 0).statusCode()).isEqualTo(303);
     assertThat(get(LAWN)).contains(">Mow today and collect.<", WHY, " at 10\u00a0g/m²");
     assertThat(get("/rules")).contains("Our own trial of 2014", "set by Owner; usual 40\u202fg/m²");
-    assertThat(send("standard", "", "", 1).statusCode()).isEqualTo(303);
+    HttpResponse<String> back = send("standard", "", "", 1);
+    assertThat(back.statusCode()).isEqualTo(303);
+    assertThat(get(back.headers().firstValue("Location").orElseThrow()))
+        .containsPattern("role=\"status\">The usual threshold counts again: [^<]+: 40\u202fg/m²\\.");
     assertThat(get(LAWN)).contains("<h1>Mow today and return");
     assertThat(send("save", "10", "Once more", 2).statusCode()).isEqualTo(303);
     assertThat(get(LAWN)).contains(">Mow today and collect.<", WHY);
@@ -48,7 +51,12 @@ class RulesRoomTest extends DemoSite {
         .contains("Usual a third: ", "value=\"33.33\"", "from 20 to 50\u202f%")
         .doesNotContain("0.3333");
     assertThat(send(rule, "save", "25", "Shade thins it.", 0).statusCode()).isEqualTo(303);
-    assertThat(get("/rules")).contains("a quarter", "set by Owner; usual a third");
+    assertThat(get("/rules"))
+        .contains("a quarter", "set by Owner; usual a third")
+        .doesNotContain("role=\"status\">Saved");
+    assertThat(get("/rules?saved=one-third"))
+        .containsPattern("role=\"status\">Saved: [^<]+: a quarter\\.");
+    assertThat(get("/rules?saved=nothing")).doesNotContain("role=\"status\">Saved");
     String lawn = get(LAWN);
     assertThat(lawn.replaceAll("((about|usual|half of|when) a third)", ""))
         .contains("set by hand: Shade thins it; ", "more than a quarter")
