@@ -77,9 +77,7 @@ public record RulesPage(CallRules rules, Map<String, Sheet<RuleSheet>> set, Unit
     }
     Sheet<RuleSheet> setting = setting(entry);
     String what =
-        setting == null || setting.withdrawn()
-            ? "The usual threshold counts again"
-            : "Saved";
+        setting == null || setting.withdrawn() ? "The usual threshold counts again" : "Saved";
     return "%s: %s: %s.".formatted(what, meaning(entry).replaceFirst("\\.$", ""), threshold(entry));
   }
 

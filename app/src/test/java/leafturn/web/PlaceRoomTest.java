@@ -8,14 +8,10 @@ import java.util.List;
 import java.util.Map;
 import java.util.UUID;
 import leafturn.records.book.Sheet;
-import leafturn.records.sheet.Analyte;
 import leafturn.records.sheet.Content;
-import leafturn.records.sheet.Determination;
 import leafturn.records.sheet.Kind;
 import leafturn.records.sheet.LawnSheet;
 import leafturn.records.sheet.ProgrammeSheet;
-import leafturn.records.sheet.SoilTestSheet;
-import leafturn.records.sheet.SoilUnit;
 import org.junit.jupiter.api.Test;
 
 class PlaceRoomTest extends DemoSite {
@@ -33,97 +29,6 @@ class PlaceRoomTest extends DemoSite {
   }
 
   @Test
-  void aSoilTestKeepsTheRowsWithAFigureAndLeavesOutTheOthers() throws Exception {
-    String address =
-        added(
-            "soil-test",
-            "lawn",
-            Map.of(
-                "day", "2015-04-01",
-                "laboratory", "County laboratory",
-                "depthCm", "10",
-                "determinations[0].analyte", "pH",
-                "determinations[1].analyte", "pH",
-                "determinations[1].unit", "pH",
-                "determinations[1].value", "6.3",
-                "determinations[2].analyte", "phosphorus",
-                "determinations[2].unit", "mg/kg",
-                "determinations[2].value", "<5"));
-    assertThat(visitor.read(address))
-        .contains("Soil test of Wednesday 1 April 2015, County laboratory")
-        .contains("pH 6.3", "Phosphorus &lt;5 mg/kg", "Extractant not told");
-    assertThat(visitor.read("/lawns/heron-bank-play"))
-        .contains("pH 6.3, phosphorus &lt;5\u202fmg/kg, County laboratory");
-    SoilTestSheet test = latest(Kind.SOIL_TEST, "lawn").content();
-    assertThat(test.determinations()).hasSize(2);
-    assertThat(test.of(Analyte.PHOSPHORUS))
-        .hasValue(new Determination(Analyte.PHOSPHORUS, null, 5.0, SoilUnit.MG_PER_KG, false));
-    assertThat(visitor.read("/properties/heron-bank")).contains("County laboratory");
-  }
-
-  @Test
-  void aFigureThatStandsAsAnOxideIsToldAsOne() throws Exception {
-    added(
-        "soil-test",
-        "lawn",
-        Map.of(
-            "day", "2015-04-01",
-            "laboratory", "County laboratory",
-            "depthCm", "10",
-            "determinations[0].analyte", "phosphorus",
-            "determinations[0].unit", "lb/ac",
-            "determinations[0].value", "60",
-            "determinations[0].asOxide", "true"));
-    assertThat(visitor.read("/lawns/heron-bank-play"))
-        .contains("phosphorus 60\u202flb/ac as P2O5, County laboratory");
-  }
-
-  @Test
-  void aFaultInALaterRowStandsBesideThatRow() throws Exception {
-    Map<String, String> fields =
-        owned(
-            "soil-test",
-            "lawn",
-            Map.of(
-                "day", "2015-04-01",
-                "laboratory", "County laboratory",
-                "depthCm", "10",
-                "determinations[3].analyte", "potassium",
-                "determinations[3].unit", "mg/kg",
-                "determinations[3].value", "much"));
-    HttpResponse<String> answer = visitor.send(form("soil-test", "lawn"), ADD, fields);
-    assertThat(answer.statusCode()).isEqualTo(422);
-    assertThat(answer.body())
-        .contains("id=\"f-determinations-0-value-fault\"", "value=\"much\"", "is not a number")
-        .containsPattern("f-determinations-1-analyte[^§]*?value=\"pH\" selected")
-        .containsPattern("f-determinations-2-analyte[^§]*?value=\"organic matter\" selected");
-  }
-
-  @Test
-  void whatARowIsOfStaysTakenOutWhenTheFormComesBackWithAFault() throws Exception {
-    Map<String, String> fields =
-        owned(
-            "soil-test",
-            "lawn",
-            Map.of(
-                "day", "2015-04-01",
-                "depthCm", "10",
-                "determinations[0].analyte", "pH",
-                "determinations[0].unit", "pH",
-                "determinations[1].analyte", "",
-                "determinations[1].unit", "mg/kg",
-                "determinations[1].value", "12",
-                "determinations[2].analyte", "",
-                "determinations[2].unit", "mg/kg"));
-    HttpResponse<String> answer = visitor.send(form("soil-test", "lawn"), ADD, fields);
-    assertThat(answer.statusCode()).isEqualTo(422);
-    assertThat(answer.body())
-        .contains("id=\"f-laboratory-fault\"", "value=\"12\"")
-        .containsPattern("f-determinations-1-analyte[^§]*?value=\"pH\" selected")
-        .doesNotContain("value=\"magnesium\" selected", "value=\"calcium\" selected");
-  }
-
-  @Test
   void aVisitTellsMeansAndShares() throws Exception {
     String address =
         added(
@@ -135,8 +40,6 @@ class PlaceRoomTest extends DemoSite {
                 "cover.grass", "84",
                 "cover.bare", "16",
                 "thatchPlugsMm", "10; 12; 14"));
-    assertThat(visitor.read("/lawns/heron-bank-play"))
-        .contains("No work was logged yet, only a height on a visit: the lawn is taken to be kept");
     assertThat(visitor.read(address))
         .contains("Mean height", "80\u202fmm, standard deviation 10\u202fmm")
         .contains("84\u202f% (95\u00a0% interval 76\u202f% to 90\u202f%)", "70, 80, 90\u202fmm")

@@ -10,6 +10,7 @@ import java.time.Clock;
 import java.time.Instant;
 import java.time.ZoneOffset;
 import java.util.Map;
+import java.util.UUID;
 import java.util.stream.Collectors;
 import leafturn.records.SourceText;
 import leafturn.records.book.Book;
@@ -144,6 +145,19 @@ class PropertyRoomTest {
         .contains("href=\"/weather/new\"", "href=\"/lawns/sallow-house-lawn/log\"")
         .contains("<dt>Grass</dt><dd>tall fescue", "640\u202fm²", "530\u202fmm")
         .contains("<dt>Cut height this month</dt><dd>76\u202fmm", "Nothing was logged yet");
+    String lawn = book.read(reading -> reading.all(Kind.LAWN)).get(0).id();
+    String visit =
+        "{\"lawn\": \"%s\", \"day\": \"2015-05-01\", \"heightsMm\": [70]}".formatted(lawn);
+    book.write(
+        "Owner",
+        writing ->
+            writing.add(
+                Kind.VISIT,
+                UUID.randomUUID().toString(),
+                Kind.VISIT.read(new SourceText("visit", visit))));
+    assertThat(visitor.read("/lawns/sallow-house-lawn"))
+        .contains("No work was logged yet, only a height on a visit: the lawn is taken to be kept")
+        .doesNotContain("Nothing was logged");
     assertThat(visitor.read("/lawns/sallow-house-lawn/season"))
         .contains("No plan can be made yet. There is no weather for this property yet")
         .contains("href=\"/properties/sallow-house/edit\"", "href=\"/weather/new\"")

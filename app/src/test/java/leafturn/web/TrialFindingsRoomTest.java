@@ -86,6 +86,11 @@ class TrialFindingsRoomTest extends DemoSite {
         .doesNotContain("style=", "no difference", "no effect")
         .contains("<details class=\"on-paper\">")
         .doesNotContain("<details>");
+    assertThat(Pattern.compile("role=\"region\" aria-label=\"([^\"]+)\"").matcher(page).results())
+        .extracting(each -> each.group(1))
+        .hasSizeGreaterThan(3)
+        .doesNotHaveDuplicates()
+        .allMatch(name -> name.startsWith("Quality, 1-9: "));
     List<String> told =
         Pattern.compile("<(?:li|p)>([^<]{40,})</")
             .matcher(page)

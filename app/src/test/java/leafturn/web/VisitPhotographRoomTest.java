@@ -41,7 +41,8 @@ class VisitPhotographRoomTest extends DemoSite {
     assertThat(visit().content().heightsMm()).containsExactly(70.0, 80.0);
     assertThat(visitor.read("/sheets/" + VISIT))
         .contains("Photograph 1: North gate", "Photograph 2: By the birch")
-        .containsPattern("class=\"pictures small\">\\s*<li><a [^>]+><img [^>]*width=\"320\" height=\"240\"")
+        .containsPattern(
+            "class=\"pictures small\">\\s*<li><a [^>]+><img [^>]*width=\"320\" height=\"240\"")
         .contains("<form class=\"entry screen-only\"");
     String form = visitor.read("/sheets/" + VISIT + "/correct");
     for (VisitSheet.FixedPoint point : visit().content().photographs()) {
