@@ -176,7 +176,9 @@ public final class MowingCall {
             null,
             new LeaveWords(prospect).sentence(rule),
             withTheWish(
-                new ReasonWriter(prospect).leave(why.rule(rule), why.day(rule)), options, 0),
+                new ReasonWriter(prospect).leave(why.rule(rule), why.day(rule)),
+                options,
+                Plan.mowAndReturn(0, prospect.cutHeightMm())),
             new Conditions(prospect).whenLeft(rule),
             new Cautions(prospect).whenLeft(rule),
             List.of());
@@ -245,16 +247,16 @@ public final class MowingCall {
             weighing.of(Choice.MOW_AND_RETURN, 0), weighing.returnedOn(best.plan().day()));
     List<Reason> reasons = new ArrayList<>(new ReasonWriter(prospect).of(best, returned, outcome));
     new StepsNotTaken(prospect, weighing).reason(best).ifPresent(reasons::add);
-    return withTheWish(reasons, options, best.plan().day());
+    return withTheWish(reasons, options, best.plan());
   }
 
   /**
    * With what it costs to return and to collect, for a client who wants no clippings carried in.
    */
-  private List<Reason> withTheWish(List<Reason> told, List<Option> options, int day) {
+  private List<Reason> withTheWish(List<Reason> told, List<Option> options, Plan plan) {
     List<Reason> reasons = new ArrayList<>(told);
     if (prospect.known().facts().wishes().noClippings()) {
-      new WishWords(prospect, options, outcomes).reason(day).ifPresent(reasons::add);
+      new WishWords(prospect, options, outcomes).reason(plan).ifPresent(reasons::add);
     }
     return reasons;
   }

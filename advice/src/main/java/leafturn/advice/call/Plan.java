@@ -58,6 +58,14 @@ record Plan(Choice choice, List<PlannedCut> cuts) {
     return new Plan(collected == 0 ? Choice.RAISE_AND_CUT_TWICE : Choice.RAISE_AND_COLLECT, cuts);
   }
 
+  /** The same cuts, of which so many, the first ones, are collected. */
+  Plan collecting(int collected) {
+    return steps(
+        cuts.stream().map(PlannedCut::day).toList(),
+        cuts.stream().map(PlannedCut::toMm).toList(),
+        collected);
+  }
+
   /** Day of the first cut, days from the day of the call. */
   int day() {
     return cuts.get(0).day();

@@ -10,34 +10,68 @@ import leafturn.advice.call.Option.Outcome;
 record WishWords(Prospect prospect, List<Option> options, Outcomes outcomes) {
 
   /**
-   * The reason that sets both side by side, of one cut on the day that is advised.
+   * The reason that sets both side by side, of the cuts that are advised.
    *
-   * @param day days from today to that day; 0 where the lawn is left alone
+   * @param plan those cuts; one of today where the lawn is left alone
    */
-  Optional<Reason> reason(int day) {
+  Optional<Reason> reason(Plan plan) {
     if (options.isEmpty()) {
       return Optional.empty();
     }
-    Plan returned = Plan.mowAndReturn(day, prospect.cutHeightMm());
-    Plan collected = Plan.mowAndCollect(day, prospect.cutHeightMm());
-    return Optional.of(reason(day, outcome(returned), outcome(collected)));
+    Outcome returned =
+        outcome(
+            plan.inSteps() ? plan.collecting(0) : Plan.mowAndReturn(plan.day(), toMm(plan)), plan);
+    Optional<Hold> hold = prospect.known().hold(prospect.date(plan.day()));
+    return Optional.of(
+        reason(
+            plan,
+            returned,
+            hold.map(each -> held(each.treatment())).orElseGet(() -> collecting(plan, returned))));
   }
 
-  private Reason reason(int day, Outcome returned, Outcome collected) {
+  private static double toMm(Plan plan) {
+    return plan.last().toMm();
+  }
+
+  private String held(Treatment treatment) {
+    return say(
+        "To %s is no choice: the clippings are held by %s and have nowhere to go.",
+        prospect.reader().take(), treatment.product());
+  }
+
+  private String collecting(Plan plan, Outcome returned) {
+    Outcome collected =
+        outcome(
+            plan.inSteps()
+                ? plan.collecting(plan.cuts().size())
+                : Plan.mowAndCollect(plan.day(), toMm(plan)),
+            plan);
+    return say(
+        "To %s%s fills %s%s, and takes that away.",
+        prospect.reader().take(), each(plan), bags(collected), minutes(returned, collected));
+  }
+
+  /** " both cuts" where more than one is advised. */
+  private static String each(Plan plan) {
+    int cuts = plan.cuts().size();
+    return !plan.inSteps() ? "" : cuts == 2 ? " both cuts" : say(" all %s cuts", Words.count(cuts));
+  }
+
+  private Reason reason(Plan plan, Outcome returned, String collecting) {
     Reader reader = prospect.reader();
+    DayNames days = new DayNames(prospect.today().on());
     return Reason.of(
         prospect.rules().entry(CallRule.NO_CLIPPINGS),
         "What each costs",
         say(
-            "To %s %s leaves %s%s, and %s of nitrogen that feeds the grass again by about a third. To %s fills %s%s, and takes that away.",
+            "To %s%s %s leaves %s%s, and %s of nitrogen that feeds the grass again by about a third. %s",
             reader.giveBack(),
-            new DayNames(prospect.today().on()).when(day),
+            each(plan),
+            plan.inSteps() ? say("from %s on", days.name(plan.day())) : days.when(plan.day()),
             reader.load(returned.dryGPerM2().middle()),
-            prospect.wet(day) ? ", wet" : "",
+            prospect.wet(plan.day()) ? ", wet" : "",
             reader.onArea(returned.nitrogenG().middle(), ""),
-            reader.take(),
-            bags(collected),
-            minutes(returned, collected)),
+            collecting),
         say(
             "seen from %s, or longer than %s, or wet",
             reader.loadLimit(prospect.rules().threshold(CallRule.NO_CLIPPINGS)),
@@ -46,13 +80,17 @@ record WishWords(Prospect prospect, List<Option> options, Outcomes outcomes) {
   }
 
   /** Of an option that is shown, else over some of the possible seasons. */
-  private Outcome outcome(Plan plan) {
+  private Outcome outcome(Plan priced, Plan advised) {
     return options.stream()
-        .filter(option -> option.choice() == plan.choice())
-        .filter(option -> option.day().equals(prospect.date(plan.day())))
+        .filter(option -> option.choice() == priced.choice())
+        .filter(option -> option.day().equals(prospect.date(priced.day())))
+        .filter(
+            option ->
+                priced.equals(advised) && option.best()
+                    || !priced.inSteps() && toMm(priced) == prospect.cutHeightMm())
         .findFirst()
         .map(Option::outcome)
-        .orElseGet(() -> outcomes.roughlyOf(plan));
+        .orElseGet(() -> outcomes.roughlyOf(priced));
   }
 
   private static String bags(Outcome collected) {

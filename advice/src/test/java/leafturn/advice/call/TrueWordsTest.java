@@ -124,8 +124,9 @@ class TrueWordsTest {
             .filter(reason -> reason.headline().equals("What each costs"))
             .findFirst()
             .orElseThrow();
-    String day = new DayNames(wet.on()).when((int) ChronoUnit.DAYS.between(wet.on(), mowOn));
-    assertThat(costs.meaning()).startsWith("To return %s leaves ".formatted(day));
+    String day = new DayNames(wet.on()).name((int) ChronoUnit.DAYS.between(wet.on(), mowOn));
+    assertThat(call.particulars().cuts()).hasSize(2);
+    assertThat(costs.meaning()).startsWith("To return both cuts from %s on leaves ".formatted(day));
   }
 
   @Test
