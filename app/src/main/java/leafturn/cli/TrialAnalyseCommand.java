@@ -84,8 +84,10 @@ final class TrialAnalyseCommand implements Callable<Integer> {
       inputs.read(() -> TrialDocumentFile.checked(file));
     }
     Optional<TrialTable> table = inputs.read(() -> TrialDataFile.read(dataFile));
-    Optional<ModelAndTrial> model = inputs.read(() -> TrialModelFile.readWithTrial(modelFile));
     Path planned = planFile;
+    boolean wholeTrial = file != null || planned != null;
+    Optional<ModelAndTrial> model =
+        inputs.read(() -> TrialModelFile.readWithTrial(modelFile, wholeTrial));
     Optional<TrialPlan> plan =
         planned == null ? Optional.empty() : inputs.read(() -> TrialPlanFile.read(planned));
     inputs.throwIfAny();

@@ -188,4 +188,28 @@ class TrialBadDataTest {
           .isCloseTo(one.path("difference").asDouble(), within(1e-9));
     }
   }
+
+  /** The section of the trial is for the document: a model that cannot fill it is analysed. */
+  @Test
+  void aPlainAnalysisDoesWithoutTheColumnsOfTheTrial() throws IOException {
+    String bare =
+        """
+        {"response": "potassium_ppm", "factors": ["practice", "date"],
+         "fixed": ["practice", "date", "practice*date"], "random": [],
+         "compare": {"factor": "practice", "within": "date"},
+         "trial": {"margin": 10, "kind": "soil", "unit": "mg/kg"}}
+        """;
+    Ran plain = analyse(data(), bare);
+    assertThat(plain.exitCode()).as(plain.err()).isZero();
+    assertThat(plain.out().replaceAll("\\s+", " "))
+        .contains("no random term holds the rows of one unit together");
+    String report = folder.resolve("bare.html").toString();
+    assertThat(analyse(data(), bare, "--report", report).err())
+        .contains("trial.yard", "it is missing");
+    String log = bare.replace("[],", "[], \"scale\": \"log\",").replace("10,", "1.1,");
+    Ran negative = analyse(changed(line -> line.replaceAll(",115$", ",-115")), log);
+    assertThat(negative.exitCode()).isEqualTo(2);
+    assertThat(negative.err()).contains("is -115, which has no logarithm");
+    assertThat(analyse(data(), log.replace("1.1,", "0.5,")).err()).contains("trial.margin");
+  }
 }

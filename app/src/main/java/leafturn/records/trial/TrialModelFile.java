@@ -50,10 +50,12 @@ public final class TrialModelFile {
   /**
    * Reads a model, with the section on its trial, from a file.
    *
+   * @param wholeTrial whether a section has to name every column of its trial, as a document of
+   *     findings needs them; without it one that does not counts as none
    * @throws leafturn.records.InputException with one sentence for each fault of the file
    */
-  public static ModelAndTrial readWithTrial(Path file) {
-    return of(SourceText.read(file, LIMIT_BYTES)).modelAndTrial();
+  public static ModelAndTrial readWithTrial(Path file, boolean wholeTrial) {
+    return of(SourceText.read(file, LIMIT_BYTES)).modelAndTrial(wholeTrial);
   }
 
   /**
@@ -62,7 +64,7 @@ public final class TrialModelFile {
    * @throws leafturn.records.InputException with one sentence for each fault of the file
    */
   public static TrialModel read(Path file) {
-    return readWithTrial(file).model();
+    return readWithTrial(file, true).model();
   }
 
   /**
@@ -71,7 +73,7 @@ public final class TrialModelFile {
    * @throws leafturn.records.InputException with one sentence for each fault of the text
    */
   public static TrialModel read(SourceText source) {
-    return of(source).modelAndTrial().model();
+    return of(source).modelAndTrial(true).model();
   }
 
   /** Reads a model inside another document, whose faults tell what is wrong with it. */
@@ -85,9 +87,10 @@ public final class TrialModelFile {
     return new TrialModelFile(JsonObject.root(source, new Faults(source.name())));
   }
 
-  private ModelAndTrial modelAndTrial() {
+  private ModelAndTrial modelAndTrial(boolean wholeTrial) {
     TrialModel model = model();
-    AskedTrial trial = none("trial") ? null : TrialSection.read(root.object("trial"), model);
+    AskedTrial trial =
+        none("trial") ? null : TrialSection.read(root.object("trial"), model, wholeTrial);
     root.end();
     return new ModelAndTrial(model, trial);
   }

@@ -31,15 +31,22 @@ final class TrialSection {
 
   private final JsonObject json;
   private final TrialModel model;
+  private final boolean whole;
 
-  private TrialSection(JsonObject json, TrialModel model) {
+  private TrialSection(JsonObject json, TrialModel model, boolean whole) {
     this.json = json;
     this.model = model;
+    this.whole = whole;
   }
 
-  /** The trial of a section, its faults being reported. */
-  static @Nullable AskedTrial read(JsonObject json, TrialModel model) {
-    TrialSection section = new TrialSection(json, model);
+  /**
+   * The trial of a section, its faults being reported; null where it does not name the columns of
+   * yards and arms.
+   *
+   * @param whole whether that is a fault
+   */
+  static @Nullable AskedTrial read(JsonObject json, TrialModel model, boolean whole) {
+    TrialSection section = new TrialSection(json, model, whole);
     AskedTrial.Columns columns = section.columns();
     Outcome outcome = section.outcome();
     List<Contrast> contrasts = section.contrasts();
@@ -76,7 +83,7 @@ final class TrialSection {
   static @Nullable AskedTrial usual(TrialModel model) {
     Faults faults = new Faults("");
     TrialSection none =
-        new TrialSection(JsonObject.root(new SourceText("trial", "{}"), faults), model);
+        new TrialSection(JsonObject.root(new SourceText("trial", "{}"), faults), model, true);
     Comparison compare = model.compare();
     String unit = none.unitOfModel();
     if (compare == null || unit == null || model.scale() == TrialModel.Scale.ORDINAL) {
@@ -87,7 +94,7 @@ final class TrialSection {
         model.fixed().stream()
             .flatMap(term -> term.variables().stream())
             .anyMatch(name -> !name.equals(compare.factor()) && !name.equals(time));
-    return others ? null : read(none.json, model);
+    return others ? null : read(none.json, model, true);
   }
 
   private AskedTrial.@Nullable Columns columns() {
@@ -109,11 +116,10 @@ final class TrialSection {
     if (given != null) {
       return given;
     }
-    if (usual == null) {
+    if (usual == null && whole) {
       json.missing(field, right);
-      return "";
     }
-    return usual;
+    return usual == null ? "" : usual;
   }
 
   private @Nullable String unitOfModel() {

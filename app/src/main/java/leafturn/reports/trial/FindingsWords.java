@@ -232,16 +232,21 @@ public final class FindingsWords {
     return new ConclusionWords(findings, refused()).lines();
   }
 
-  /** The verdict of an effect in one or two words; "exploratory" where it has none. */
-  public static String verdict(Effect effect, EffectWords words) {
+  /**
+   * The verdict of an effect in a few words; "exploratory" where it has none.
+   *
+   * @param unconfirmed what the test by the layouts takes from a difference; empty for nothing
+   */
+  static String verdict(Effect effect, EffectWords words, String unconfirmed) {
     @Nullable Verdict verdict = effect.verdict();
     if (verdict == null) {
       return "exploratory";
     }
     return switch (verdict) {
-      case DIFFERS -> "differs";
+      case DIFFERS -> "differs" + unconfirmed;
       case EQUIVALENT -> "equivalent within " + words.margin();
-      case DIFFERS_BUT_EQUIVALENT -> "differs; equivalent within " + words.margin();
+      case DIFFERS_BUT_EQUIVALENT ->
+          "differs%s; equivalent within %s".formatted(unconfirmed, words.margin());
       case UNDECIDED -> "undecided";
     };
   }

@@ -5,9 +5,11 @@ import java.io.IOException;
 import java.io.StringWriter;
 import java.io.UncheckedIOException;
 import java.util.ArrayList;
+import java.util.HashSet;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.Set;
 import java.util.regex.Pattern;
 import leafturn.records.exchange.Guarded;
 
@@ -26,10 +28,27 @@ record PackageTable(List<Column> columns, List<List<String>> rows, List<String> 
    *
    * @param type of the Frictionless table schema: string, number, integer or date
    * @param description what it holds; empty where its name says it
+   * @param constraints what its cells keep to, by the words of the table schema
    */
-  record Column(String name, String type, String description) {
+  record Column(String name, String type, String description, Map<String, Object> constraints) {
+    Column(String name, String type, String description) {
+      this(name, type, description, Map.of());
+    }
+
     static Column text(String name) {
       return new Column(name, "string", "");
+    }
+
+    /** The same, each row of which has a cell. */
+    Column required() {
+      return with("required", true);
+    }
+
+    /** The same with a further constraint. */
+    Column with(String constraint, Object value) {
+      Map<String, Object> all = new LinkedHashMap<>(constraints);
+      all.put(constraint, value);
+      return new Column(name, type, description, all);
     }
 
     private Map<String, Object> field() {
@@ -39,6 +58,9 @@ record PackageTable(List<Column> columns, List<List<String>> rows, List<String> 
       if (!description.isEmpty()) {
         field.put("description", description);
       }
+      if (!constraints.isEmpty()) {
+        field.put("constraints", constraints);
+      }
       return field;
     }
   }
@@ -47,6 +69,27 @@ record PackageTable(List<Column> columns, List<List<String>> rows, List<String> 
     columns = List.copyOf(columns);
     rows = rows.stream().map(List::copyOf).toList();
     primaryKey = List.copyOf(primaryKey);
+  }
+
+  /**
+   * A table whose rows are told apart by the first of its columns that are named; without a key
+   * where two rows are alike in all of them.
+   *
+   * @param candidates columns that may tell rows apart, in their order
+   * @param fewest how many of them belong to the key anyhow
+   */
+  static PackageTable keyed(
+      List<Column> columns, List<List<String>> rows, List<String> candidates, int fewest) {
+    List<String> names = columns.stream().map(Column::name).toList();
+    for (int size = fewest; size <= candidates.size(); size++) {
+      List<String> key = candidates.subList(0, size);
+      Set<List<String>> seen = new HashSet<>();
+      if (rows.stream()
+          .allMatch(row -> seen.add(key.stream().map(names::indexOf).map(row::get).toList()))) {
+        return new PackageTable(columns, rows, key);
+      }
+    }
+    return new PackageTable(columns, rows, List.of());
   }
 
   String csv() {
@@ -62,7 +105,8 @@ record PackageTable(List<Column> columns, List<List<String>> rows, List<String> 
     return text.toString();
   }
 
-  private static String cell(String text) {
+  /** A text as it stands in the file. */
+  static String cell(String text) {
     return NUMBER.matcher(text).matches() ? text : Guarded.write(text);
   }
 

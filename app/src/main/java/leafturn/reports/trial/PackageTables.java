@@ -10,6 +10,7 @@ import leafturn.records.trial.TrialPackageFile;
 import leafturn.records.trial.TrialValues;
 import leafturn.reports.trial.PackageTable.Column;
 import leafturn.trials.design.Outcome;
+import leafturn.trials.design.TrialPlan;
 import leafturn.trials.design.layout.LaidLawn;
 import leafturn.trials.design.layout.LaidPlot;
 import leafturn.trials.design.layout.TrialLayout;
@@ -23,13 +24,14 @@ import org.jspecify.annotations.Nullable;
 final class PackageTables {
   private static final List<Column> READINGS =
       List.of(
-          Column.text("plot"),
-          new Column("date", "date", ""),
-          Column.text("outcome"),
+          Column.text("plot").required(),
+          new Column("date", "date", "").required(),
+          Column.text("outcome").required(),
           new Column(
-              "value",
-              "string",
-              "As it was given, in the unit of its row; <2 is below a detection limit of 2."),
+                  "value",
+                  "string",
+                  "As it was given, in the unit of its row; <2 is below a detection limit of 2.")
+              .required(),
           new Column(
               "unit",
               "string",
@@ -45,9 +47,9 @@ final class PackageTables {
           Column.text("note"));
   private static final List<Column> PLOTS =
       List.of(
-          Column.text("plot"),
-          new Column("unit", "string", "Yard, block or pair the plot lies in."),
-          Column.text("arm"),
+          Column.text("plot").required(),
+          new Column("unit", "string", "Yard, block or pair the plot lies in.").required(),
+          Column.text("arm").required(),
           Column.text("second_arm"),
           new Column("row", "integer", ""),
           new Column("column", "integer", ""),
@@ -62,9 +64,19 @@ final class PackageTables {
 
   private PackageTables() {}
 
-  static PackageTable readings(List<Reading> readings) {
-    return new PackageTable(
-        READINGS, readings.stream().map(PackageTables::reading).toList(), List.of());
+  /** Readings as they were given, of the outcomes of a plan. */
+  static PackageTable readings(TrialPlan plan, List<Reading> readings) {
+    List<String> outcomes =
+        plan.observing().outcomes().stream().map(Outcome::name).map(PackageTable::cell).toList();
+    List<Column> columns =
+        READINGS.stream()
+            .map(each -> each.name().equals("outcome") ? each.with("enum", outcomes) : each)
+            .toList();
+    return PackageTable.keyed(
+        columns,
+        readings.stream().map(PackageTables::reading).toList(),
+        List.of("plot", "date", "outcome", "rater", "sample", "duplicate"),
+        3);
   }
 
   private static List<String> reading(Reading own) {
@@ -144,10 +156,10 @@ final class PackageTables {
   private static PackageTable values(
       Outcome outcome, List<CleanReading> samples, Map<String, Plot> plots) {
     List<Column> columns = new ArrayList<>(PLOTS.subList(0, PLOT_CELLS));
-    columns.add(new Column("date", "date", ""));
+    columns.add(new Column("date", "date", "").required());
     columns.add(Column.text("rater"));
     columns.add(Column.text("sample"));
-    columns.add(column(outcome, columns));
+    columns.add(column(outcome, columns, samples));
     boolean partly = samples.stream().anyMatch(CleanReading::isPartlyBelow);
     if (partly) {
       columns.add(
@@ -170,7 +182,7 @@ final class PackageTables {
       }
       rows.add(row);
     }
-    return new PackageTable(columns, rows, List.of());
+    return PackageTable.keyed(columns, rows, List.of("plot", "date", "rater", "sample"), 2);
   }
 
   /** A mean that limits are part of is no limit: it stands with each of them at half. */
@@ -180,12 +192,21 @@ final class PackageTables {
         : (sample.belowDetection() ? "<" : "") + sample.value();
   }
 
-  private static Column column(Outcome outcome, List<Column> others) {
+  private static Column column(Outcome outcome, List<Column> others, List<CleanReading> samples) {
     boolean taken = others.stream().anyMatch(other -> other.name().equals(outcome.name()));
-    return new Column(
-        taken ? outcome.name() + " value" : outcome.name(),
-        "string",
-        "In %s; <2 is below a detection limit of 2. Duplicates are averaged, plots that were left out are not here."
-            .formatted(outcome.unit()));
+    boolean limits = samples.stream().anyMatch(CleanReading::belowDetection);
+    boolean isRating = outcome.kind() == Outcome.Kind.RATING && !limits;
+    Column column =
+        new Column(
+                taken ? outcome.name() + " value" : outcome.name(),
+                isRating ? "number" : "string",
+                "In %s; <2 is below a detection limit of 2. Duplicates are averaged, plots that were left out are not here."
+                    .formatted(outcome.unit()))
+            .required();
+    Double low = outcome.low();
+    Double high = outcome.high();
+    return isRating && low != null && high != null
+        ? column.with("minimum", low).with("maximum", high)
+        : column;
   }
 }

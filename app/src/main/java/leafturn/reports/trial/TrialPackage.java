@@ -100,7 +100,7 @@ public record TrialPackage(
 
   private Map<String, String> members() {
     Map<String, PackageTable> tables = new LinkedHashMap<>();
-    tables.put(TrialPackageFile.READINGS, PackageTables.readings(trial.readings()));
+    tables.put(TrialPackageFile.READINGS, PackageTables.readings(layout.plan(), trial.readings()));
     tables.putAll(
         PackageTables.values(layout, TrialValues.of(layout, trial.events(), trial.readings())));
     tables.put(TrialPackageFile.PLOTS, PackageTables.plots(layout));

@@ -111,6 +111,26 @@ class FindingsEdgesTest {
         6 + (plot.arm().equals("returned") ? effect : 0) + 0.3 * random.nextGaussian();
   }
 
+  /** Of 64 layouts four are as far apart as what was drawn: p is 0.0625, by the t test less. */
+  @Test
+  void theTableTellsWhatTheHeadlineTells() {
+    var noise = noisy(0);
+    Findings found =
+        findings(
+            6,
+            TWO,
+            List.of(MAIN),
+            (plot, date) -> {
+              double effect = plot.unit().equals("yard 6") ? -0.1 : 1;
+              double own = plot.arm().equals("returned") ? effect : 0;
+              return 6 + own + 0.001 * noise.applyAsDouble(plot, date);
+            });
+    String unconfirmed =
+        "differs, but the exact test by the layouts does not confirm it (p = 0.0625)";
+    assertThat(words(found))
+        .contains("Verdict " + unconfirmed, "p, exact test by the layouts 0.0625");
+  }
+
   @Test
   void anArmThatWasNotReadOnADateLeavesTermsOutAndNoDashesBetween() {
     var noise = noisy(1);

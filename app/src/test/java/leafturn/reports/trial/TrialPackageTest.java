@@ -20,6 +20,7 @@ import java.util.Objects;
 import java.util.SplittableRandom;
 import java.util.zip.ZipEntry;
 import java.util.zip.ZipInputStream;
+import java.util.zip.ZipOutputStream;
 import leafturn.quantity.Property;
 import leafturn.records.Examples;
 import leafturn.records.Sha256;
@@ -155,6 +156,60 @@ class TrialPackageTest {
       }
     }
     assertThat(descriptor.toString()).contains("it may differ from row to row");
+  }
+
+  private static JsonNode schema(PackedTrial trial, String path) throws IOException {
+    JsonNode descriptor = JSON.readTree(members(trial).get("datapackage.json"));
+    for (JsonNode resource : descriptor.get("resources")) {
+      if (resource.get("path").asText().equals(path)) {
+        return resource.get("schema");
+      }
+    }
+    throw new AssertionError(path + " is not there");
+  }
+
+  private static List<String> key(PackedTrial trial, String path) throws IOException {
+    List<String> key = new ArrayList<>();
+    schema(trial, path).path("primaryKey").forEach(column -> key.add(column.asText()));
+    return key;
+  }
+
+  @Test
+  void theTablesTellTheirKeysAndWhatTheirCellsKeepTo() throws IOException {
+    assertThat(key(example(), "readings.csv")).containsExactly("plot", "date", "outcome");
+    assertThat(key(example(), "values-3-soil_potassium.csv")).containsExactly("plot", "date");
+    Reading one = potassium("<20", "mg/kg", 1);
+    PackedTrial twice =
+        new PackedTrial(sheet(7, null), List.of(), List.of(one, potassium("23", "mg/kg", 2)));
+    assertThat(key(twice, "readings.csv"))
+        .containsExactly("plot", "date", "outcome", "rater", "sample", "duplicate");
+    PackedTrial alike = new PackedTrial(sheet(7, null), List.of(), List.of(one, one));
+    assertThat(key(alike, "readings.csv")).isEmpty();
+    JsonNode fields = schema(example(), "readings.csv").get("fields");
+    assertThat(fields.at("/0/constraints/required").asBoolean()).isTrue();
+    assertThat(fields.at("/2/constraints/enum").toString())
+        .isEqualTo("[\"quality\",\"tissue_potassium\",\"soil_potassium\"]");
+    JsonNode quality = schema(example(), "values-1-quality.csv").get("fields").get(9);
+    assertThat(quality.get("type").asText()).isEqualTo("number");
+    assertThat(quality.at("/constraints/minimum").asDouble()).isEqualTo(1);
+    assertThat(quality.at("/constraints/maximum").asDouble()).isEqualTo(9);
+  }
+
+  /** A package of before keys and constraints were told is read as well. */
+  @Test
+  void theDescriptorsTablesAreNoPartOfTheWayBack() throws IOException {
+    Map<String, byte[]> members = members();
+    ObjectNode descriptor = (ObjectNode) JSON.readTree(members.get("datapackage.json"));
+    descriptor.get("resources").forEach(resource -> ((ObjectNode) resource).remove("schema"));
+    members.put("datapackage.json", descriptor.toString().getBytes(StandardCharsets.UTF_8));
+    ByteArrayOutputStream old = new ByteArrayOutputStream();
+    try (ZipOutputStream zip = new ZipOutputStream(old)) {
+      for (Map.Entry<String, byte[]> member : members.entrySet()) {
+        zip.putNextEntry(new ZipEntry(member.getKey()));
+        zip.write(member.getValue());
+      }
+    }
+    assertThat(TrialPackageFile.open("old.zip", old.toByteArray()).read().readings()).hasSize(2);
   }
 
   @Test

@@ -1,5 +1,6 @@
 package leafturn.trials.analysis.data;
 
+import java.math.BigDecimal;
 import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.LinkedHashMap;
@@ -101,7 +102,10 @@ public record ModelFrame(
       if (value <= 0) {
         throw new TrialFaultException(
             "Line %d: %s is %s, which has no logarithm; use the identity scale, or say that it is below the detection limit, as in <0.5."
-                .formatted(lines.get(i), read.name(), value));
+                .formatted(
+                    lines.get(i),
+                    read.name(),
+                    BigDecimal.valueOf(value).stripTrailingZeros().toPlainString()));
       }
       logs[i] = Math.log(value);
     }

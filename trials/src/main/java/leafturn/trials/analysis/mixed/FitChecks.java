@@ -39,12 +39,17 @@ public final class FitChecks {
    */
   static void check(
       TrialModel model, ModelFrame frame, ColumnBasis basis, List<RandomEffects> effects) {
-    List<String> faults = ofFixed(model, frame, basis);
+    List<String> faults = singleGroups(effects);
+    // One yard leaves few rows, and few rows leave random terms nothing: the cause is told alone.
+    faults.addAll(0, faults.isEmpty() ? ofFixed(model, frame, basis) : ofData(model, frame));
+    if (!faults.isEmpty()) {
+      throw new TrialFaultException(faults);
+    }
     for (RandomEffects set : effects) {
       checkGroups(set, model, frame, faults);
       checkConfounded(set, basis, faults);
     }
-    checkRepeats(effects, faults);
+    checkRepeats(model, effects, faults);
     if (model.overTime() != null) {
       checkTimes(model.overTime(), frame, effects, faults);
     }
@@ -55,13 +60,30 @@ public final class FitChecks {
 
   /** A sentence for each thing that cannot work in the fixed part alone. */
   public static List<String> ofFixed(TrialModel model, ModelFrame frame, ColumnBasis basis) {
-    List<String> faults = new ArrayList<>();
-    checkValues(model, frame, faults);
-    checkLevels(model, frame, faults);
+    List<String> faults = ofData(model, frame);
     if (frame.rows() <= basis.rank()) {
       faults.add(
           "%d observations carry %d coefficients, so nothing is left to judge the error by; leave terms out or observe more plots."
               .formatted(frame.rows(), basis.rank()));
+    }
+    return faults;
+  }
+
+  private static List<String> ofData(TrialModel model, ModelFrame frame) {
+    List<String> faults = new ArrayList<>();
+    checkValues(model, frame, faults);
+    checkLevels(model, frame, faults);
+    return faults;
+  }
+
+  private static List<String> singleGroups(List<RandomEffects> effects) {
+    List<String> faults = new ArrayList<>();
+    for (RandomEffects set : effects) {
+      if (set.groupCount() < 2) {
+        faults.add(
+            "The random term within %s has a single group; a variance needs at least two."
+                .formatted(set.label()));
+      }
     }
     return faults;
   }
@@ -101,11 +123,6 @@ public final class FitChecks {
 
   private static void checkGroups(
       RandomEffects set, TrialModel model, ModelFrame frame, List<String> faults) {
-    if (set.groupCount() < 2) {
-      faults.add(
-          "The random term within %s has a single group; a variance needs at least two."
-              .formatted(set.label()));
-    }
     if (model.overTime() != null) {
       return;
     }
@@ -143,7 +160,7 @@ public final class FitChecks {
 
   /** A random term whose groups each have coefficients of their own leaves nothing to vary. */
   private static void checkConfounded(RandomEffects set, ColumnBasis basis, List<String> faults) {
-    if (set.groupCount() > basis.rank() || set.groupCount() < 2) {
+    if (set.groupCount() > basis.rank()) {
       return;
     }
     for (int group = 0; group < set.groupCount(); group++) {
@@ -160,7 +177,8 @@ public final class FitChecks {
             .formatted(set.label(), set.groupCount()));
   }
 
-  private static void checkRepeats(List<RandomEffects> effects, List<String> faults) {
+  private static void checkRepeats(
+      TrialModel model, List<RandomEffects> effects, List<String> faults) {
     for (int i = 0; i < effects.size(); i++) {
       for (int j = 0; j < i; j++) {
         RandomEffects one = effects.get(i);
@@ -168,11 +186,27 @@ public final class FitChecks {
         if (Arrays.equals(one.groups(), other.groups())
             && one.effects().stream().anyMatch(other.effects()::contains)) {
           faults.add(
-              "The random terms within %s and within %s form the same groups; leave one out."
-                  .formatted(other.label(), one.label()));
+              "The random terms within %s and within %s form the same groups%s; leave one out."
+                  .formatted(other.label(), one.label(), neverTogether(model, one, other)));
         }
       }
     }
+  }
+
+  /** That a treatment in the one term never varies within the groups of the other. */
+  private static String neverTogether(TrialModel model, RandomEffects one, RandomEffects other) {
+    boolean oneIsFiner = one.within().size() > other.within().size();
+    RandomEffects fine = oneIsFiner ? one : other;
+    RandomEffects coarse = oneIsFiner ? other : one;
+    List<String> added = new ArrayList<>(fine.within());
+    added.removeAll(coarse.within());
+    boolean isFixed =
+        added.size() == 1
+            && model.fixed().stream().anyMatch(term -> term.variables().contains(added.get(0)));
+    return isFixed && fine.within().containsAll(coarse.within())
+        ? ": no %s has two levels of %s, so they cannot be compared within any %1$s, only between them"
+            .formatted(coarse.label(), added.get(0))
+        : "";
   }
 
   private static void checkTimes(
