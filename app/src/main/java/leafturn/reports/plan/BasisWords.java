@@ -29,6 +29,8 @@ public final class BasisWords {
         "Mowings over %s are counted as advice counts them: by the height that the day of the mowing begins with, with the tolerance of the rules."
             .formatted(basis.third()));
     sentences.add(
+        "A plan mows on the day a cut is due, in wet grass too, where clumps are likely; advice waits for dry hours, so whoever follows it meets fewer.");
+    sentences.add(
         "Each cut has a quality of its own: the older its leaf and the longer its pieces, the slower it breaks down (assumed sizes).");
     if (basis.recordYears().size() < GOOD_RECORD_YEARS) {
       sentences.add(
