@@ -76,9 +76,9 @@ public record RulesPage(CallRules rules, Map<String, Sheet<RuleSheet>> set, Unit
       return "";
     }
     Sheet<RuleSheet> setting = setting(entry);
-    String what =
-        setting == null || setting.withdrawn() ? "The usual threshold counts again" : "Saved";
-    return "%s: %s: %s.".formatted(what, meaning(entry).replaceFirst("\\.$", ""), threshold(entry));
+    return setting == null || setting.withdrawn()
+        ? "Set back: the usual %s counts again.".formatted(threshold(entry))
+        : "Saved: from now on %s counts.".formatted(threshold(entry));
   }
 
   /** The threshold with its unit; empty where there is none. */
