@@ -36,7 +36,7 @@ final class Answer {
         + ifDry(best.plan())
         + new FeedWords(prospect).dry(best)
         + aboveAnyDeck(best.plan())
-        + droughtLook(best.plan())
+        + new DroughtLook(prospect).sentence(best.plan())
         + (prospect.standsIn()
             ? " Nobody has measured this week's weather: look outside first, and mow only where the leaves are dry and the ground is firm."
             : "");
@@ -66,13 +66,6 @@ final class Answer {
         ? say(
             " %s of the height comes off at once, more than %s.",
             taken(plan.day()), prospect.rules().third())
-        : "";
-  }
-
-  /** What to look for before grass on soil that is reckoned dry is mown. */
-  private String droughtLook(Plan plan) {
-    return new WateringAdvice(prospect).toBeLookedAt(plan.day())
-        ? " By what is reckoned the soil holds hardly any water: look first, and where footprints stay or leaves fold, do not mow and keep off; where it stands firm, a higher cut spares it."
         : "";
   }
 

@@ -36,10 +36,14 @@ record Beside(Prospect prospect, Weighing weighing, @Nullable CallRule left) {
             ? null
             : DryHours.of(prospect.hours(), prospect.reader(), prospect.rules()),
         conflicts,
-        new WateringAdvice(prospect).sentences(left == null ? plan.day() : 0),
+        new WateringAdvice(prospect).sentences(left == null ? plan.day() : 0, atRest()),
         new PlacingRules(prospect.known(), prospect.known().inSeed())
             .placing(prospect.today().on()),
         lying());
+  }
+
+  private boolean atRest() {
+    return left == CallRule.DORMANT || left == CallRule.HARDLY_GROWING;
   }
 
   /** None on a lawn that was not mown since it was sown: its cuts are those of the grass before. */

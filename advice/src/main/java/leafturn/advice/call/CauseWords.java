@@ -41,8 +41,11 @@ record CauseWords(Prospect prospect) {
     }
     if (returnThatDay.breaks(CallRule.HALF)) {
       return say(
-          "more than %s of the height comes off; step the height down over several mowings",
-          prospect.rules().half());
+          "more than %s of the height comes off%s",
+          prospect.rules().half(),
+          plan.inSteps()
+              ? "; step the height down over several mowings"
+              : ", too much to leave lying");
     }
     return tooMuch(plan, returnThatDay);
   }

@@ -31,6 +31,7 @@ final class Conditions {
   List<String> of(Plan plan, Weighed returnToday) {
     List<String> changes = new ArrayList<>();
     wetness(plan, returnToday, changes);
+    new DroughtLook(prospect).change(plan).ifPresent(changes::add);
     if (plan.choice() != Choice.LOWER_ONCE_AND_COLLECT) {
       changes.addAll(plan.returned() ? whenTaller(plan) : whenReturnable(plan));
     }

@@ -92,7 +92,17 @@ final class Judgement {
     double taken = plan.largestTakenFraction(prospect);
     boolean late = plan.inSteps() && missesSafeVisit(plan.day());
     add(taken > prospect.thirdAndTolerance() || late, CallRule.ONE_THIRD, broken);
-    add(taken > rules.threshold(CallRule.HALF), CallRule.HALF, broken);
+    add(taken > rules.threshold(CallRule.HALF) || outgrown(plan.day()), CallRule.HALF, broken);
+  }
+
+  /** True of a later visit by which so much has grown that more than half would come off. */
+  private boolean outgrown(int day) {
+    int first = prospect.nextVisit(0);
+    return !known.facts().visits().anyDay()
+        && first >= 0
+        && first < day
+        && Prospect.takenFraction(prospect.tallestMm(day), prospect.cutHeightMm())
+            > rules.threshold(CallRule.HALF);
   }
 
   /** True of a day long after the last safe one, where somebody could come and mow before. */

@@ -141,13 +141,18 @@ final class KnownReasonWords {
         rule,
         "Granular feed lies dry",
         say(
-            "spread on %s. The mower would take granules up or throw them; %s with %s first, as the label says, and do not %s.",
+            "spread on %s. The mower would take granules up or throw them; %s with %s first%s, and do not %s.",
             known.facts().dryFeed().map(feed -> DayNames.date(feed.on())).orElse("an earlier day"),
             mayBeWatered() ? "wash them in" : "let rain wash them in",
             reader.height(known.facts().dryFeed().map(known::washInMm).orElse(0.0)),
+            labelTells() ? ", as the label says" : " unless the label says otherwise",
             reader.take()),
-        "the label's water",
+        labelTells() ? "the label's water" : "usual water; the label's comes first",
         against);
+  }
+
+  private boolean labelTells() {
+    return known.facts().dryFeed().filter(feed -> !Double.isNaN(feed.waterMm())).isPresent();
   }
 
   private boolean mayBeWatered() {

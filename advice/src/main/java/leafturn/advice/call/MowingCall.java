@@ -247,6 +247,7 @@ public final class MowingCall {
             weighing.of(Choice.MOW_AND_RETURN, 0), weighing.returnedOn(best.plan().day()));
     List<Reason> reasons = new ArrayList<>(new ReasonWriter(prospect).of(best, returned, outcome));
     new StepsNotTaken(prospect, weighing).reason(best).ifPresent(reasons::add);
+    new DroughtLook(prospect).reason(best.plan()).ifPresent(reasons::add);
     return withTheWish(reasons, options, best.plan());
   }
 

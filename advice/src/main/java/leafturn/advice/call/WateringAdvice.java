@@ -44,8 +44,9 @@ final class WateringAdvice {
    * Sentences on water; empty when there is no need of it.
    *
    * @param mown days until the lawn is mown, 0 where it is not
+   * @param atRest whether it is left alone because it rests
    */
-  List<String> sentences(int mown) {
+  List<String> sentences(int mown, boolean atRest) {
     List<String> sentences = new ArrayList<>();
     known.dryFeed().ifPresent(feed -> sentences.add(forFeed(feed)));
     Optional<Integer> washed = known.dryFeed().flatMap(feed -> allowedDay(0));
@@ -55,7 +56,7 @@ final class WateringAdvice {
       }
     } else if (runsDry()) {
       int from = washed.map(day -> 1 + Math.max(day, mown)).orElse(morningGone() ? 1 : 0);
-      sentences.add(forDrySoil(from));
+      sentences.add(forDrySoil(from, atRest));
     }
     return sentences;
   }
@@ -70,22 +71,6 @@ final class WateringAdvice {
             .filter(seen -> seen.on().equals(on))
             .flatMap(seen -> Stream.ofNullable(seen.at()))
             .anyMatch(LATE::isBefore);
-  }
-
-  /**
-   * True when the soil is reckoned so dry that grass is looked at before it is mown, nobody looked
-   * today, and no rain is likely before.
-   *
-   * @param mown days until it is mown
-   */
-  boolean toBeLookedAt(int mown) {
-    return !prospect.standsIn()
-        && !known.newlySeeded()
-        && !known.seen(Sight.GREENING_UP)
-        && prospect.today().soilWaterFraction() < rules.threshold(CallRule.DROUGHT_LOOK)
-        && Stream.of(Sight.WILTING, Sight.DORMANT)
-            .allMatch(sight -> known.facts().last(sight, prospect.today().on(), 0).isEmpty())
-        && (mown == 0 || !likelyToDo());
   }
 
   private String forFeed(Circumstances.DryFeed feed) {
@@ -157,17 +142,16 @@ final class WateringAdvice {
   /**
    * @param from first day on which it may be watered
    */
-  private String forDrySoil(int from) {
+  private String forDrySoil(int from, boolean atRest) {
     if (known.newlySeeded()) {
+      if (allowedDay(from).isEmpty()) {
+        return "Seedlings must not dry out, the root zone is dry, and watering is not allowed: ask whether new grass is exempt, else rain alone decides whether they live (common practice, no source).";
+      }
       return "Seedlings must not dry out, and the root zone is dry: water them lightly and often as far as local rules allow, and mow when the surface is firm (common practice, no source).";
     }
-    return grows() || known.wilting().isPresent() || known.seen(Sight.GREENING_UP)
-        ? forGrowth(from)
-        : forSurvival();
-  }
-
-  private boolean grows() {
-    return prospect.recentGrowthGPerM2() >= rules.threshold(CallRule.HARDLY_GROWING);
+    return atRest && !known.wilting().isPresent() && !known.seen(Sight.GREENING_UP)
+        ? forSurvival()
+        : forGrowth(from);
   }
 
   /** Grass seen wilting or dry soil, whether rain is in sight that would do or not. */
@@ -202,7 +186,7 @@ final class WateringAdvice {
   }
 
   /** True where rain likely brings half or more of what is missing. */
-  private boolean likelyToDo() {
+  boolean likelyToDo() {
     return 2 * likelyMm() >= missingMm();
   }
 

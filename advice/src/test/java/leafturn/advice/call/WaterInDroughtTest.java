@@ -88,7 +88,12 @@ class WaterInDroughtTest {
     Call call = july(90).call();
     assertThat(call.today().soilWaterFraction()).isLessThan(0.1);
     assertThat(call.choice()).isEqualTo(Choice.MOW_AND_RETURN);
-    assertThat(call.sentence()).contains("look first, and where footprints stay or leaves fold");
+    assertThat(call.sentence()).contains("look first").contains("footprints stay or leaves fold");
+    assertThat(call.reasons())
+        .filteredOn(reason -> reason.ruleId().equals("drought-look"))
+        .singleElement()
+        .satisfies(reason -> assertThat(reason.threshold()).isEqualTo("looked at below 10 %"));
+    assertThat(call.wouldChange()).anyMatch(change -> change.contains("log what you see"));
     assertThat(Situation.all(call)).doesNotContain("else let it go to rest");
     assertThat(Situation.all(july(90).facts(BANNED).call())).doesNotContain("raise the cut");
     assertThat(july(90).rule("drought-look", 0).call().sentence()).doesNotContain("look first");
@@ -106,6 +111,25 @@ class WaterInDroughtTest {
     assertThat(Situation.all(call)).doesNotContain("at rest").contains("Seedlings must not dry");
     assertThat(call.choice()).isEqualTo(Choice.MOW_AND_RETURN);
     assertThat(call.particulars().lying()).isEmpty();
+    Situation banned = july(86).facts(BANNED.withPlace(seeded));
+    assertThat(water(banned)).contains("watering is not allowed: ask").doesNotContain("water them");
+  }
+
+  /** A lawn that hardly grew in the cold before spring rests in no drought. */
+  @Test
+  void grassThatIsToBeMownIsNotCalledAtRest() {
+    Situation may =
+        Situation.of(Species.BERMUDAGRASS, 38, 5, 2)
+            .mown(210, 50)
+            .dry(30, 0, 8, 18)
+            .forecast(DRY, DRY, DRY, DRY)
+            .rule("hardly-growing", 1)
+            .rule("dry-soil", 0);
+    Call call = may.call();
+    assertThat(call.mowOn()).isNotNull();
+    assertThat(String.join("\n", call.particulars().watering()))
+        .contains("The root zone holds")
+        .doesNotContain("at rest");
   }
 
   @Test

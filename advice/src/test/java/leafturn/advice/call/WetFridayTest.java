@@ -36,6 +36,16 @@ class WetFridayTest {
     assertThat(call.sentence()).contains("41 % of the height comes off at once, more than a third");
   }
 
+  /** Half of the height is no edge beyond which a week of wet growth is waited for. */
+  @Test
+  void grassOfWhichMoreThanHalfComesOffIsNotLeftToGrowOn() {
+    for (double heightMm : new double[] {126, 130, 134}) {
+      Situation lawn = friday(heightMm);
+      assertThat(lawn.call().mowOn()).as("%s mm", heightMm).isEqualTo(lawn.on());
+      assertThat(lawn.call().sentence()).doesNotContain("over several mowings");
+    }
+  }
+
   @Test
   void stepsFromThatDayStandBesideItWithWhyTheyAreNotFirst() {
     Situation lawn = friday(108);
