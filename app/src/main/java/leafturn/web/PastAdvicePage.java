@@ -16,7 +16,6 @@ import leafturn.records.sheet.AdviceSheet;
 import leafturn.records.sheet.AdviceSheet.Range;
 import leafturn.records.sheet.Done;
 import leafturn.records.sheet.LogSheet;
-import leafturn.reports.ClippingsFate;
 import leafturn.reports.DayWords;
 import leafturn.reports.LogEntryWords;
 import leafturn.reports.QuantityWords;
@@ -91,27 +90,7 @@ public final class PastAdvicePage {
 
   /** How much of the advice to mow was followed, in a sentence; empty before any could be. */
   public String followed() {
-    long tested = past.tested();
-    if (tested == 0) {
-      return "";
-    }
-    String others =
-        List.of(
-                part(Outcome.ANOTHER_DAY, "mown on another day"),
-                part(Outcome.CLIPPINGS_OTHERWISE, "mown, the clippings otherwise"),
-                part(Outcome.HEIGHT_OTHERWISE, "mown to another height"),
-                part(Outcome.NOT_MOWN, "not mown"),
-                part(Outcome.MOWN_ALL_THE_SAME, "mown though nothing was to be cut"))
-            .stream()
-            .filter(part -> !part.isEmpty())
-            .collect(Collectors.joining(", "));
-    return "Of %d put to the test, %d followed%s."
-        .formatted(tested, past.with(Outcome.FOLLOWED), others.isEmpty() ? "" : "; " + others);
-  }
-
-  private String part(Outcome outcome, String words) {
-    long count = past.with(outcome);
-    return count == 0 ? "" : count + " " + words;
+    return PastAdviceWords.followed(past);
   }
 
   /** How heights measured before a cut lay beside their forecasts; empty before there are any. */
@@ -157,7 +136,7 @@ public final class PastAdvicePage {
         advice.sentence(),
         asGiven(advice),
         advice.reasons().stream().map(PastAdvicePage::reason).toList(),
-        outcome(piece.outcome()),
+        PastAdviceWords.outcome(piece.outcome()),
         piece.outcome() == Outcome.FOLLOWED,
         happened(piece),
         measured(piece),
@@ -177,30 +156,12 @@ public final class PastAdvicePage {
         : reason.headline() + " (" + reason.limit() + ")";
   }
 
-  private static String outcome(Outcome outcome) {
-    return switch (outcome) {
-      case FOLLOWED -> "Followed";
-      case ANOTHER_DAY -> "Mown on another day";
-      case CLIPPINGS_OTHERWISE -> "Mown, the clippings otherwise";
-      case HEIGHT_OTHERWISE -> "Mown to another height";
-      case NOT_MOWN -> "Not mown";
-      case MOWN_ALL_THE_SAME -> "Mown all the same";
-      case LEFT_ALONE -> "Left alone, as advised";
-      case REPLACED -> "Newer advice came";
-      case OPEN -> "Its days have not passed";
-    };
-  }
-
   private List<String> happened(Piece piece) {
     List<String> words = new ArrayList<>();
     LogSheet mown = piece.mown();
     Done.Mown cut = piece.cut();
     if (mown != null && cut != null) {
-      words.add(
-          "Mown on "
-              + DayWords.date(mown.day())
-              + ", "
-              + ClippingsFate.words(cut.returnedShare(), units.units()));
+      words.add(PastAdviceWords.mown(piece, mown, cut, units));
     }
     for (LogSheet seen : piece.seenAfter()) {
       words.add(
@@ -230,7 +191,7 @@ public final class PastAdvicePage {
       beside(words, "Minutes", expected.minutes(), cut.minutes());
       hours(words, expected.hours(), piece.mown());
       if (expected.daysInSight() != null) {
-        words.add("Clippings seen for " + plain(expected.daysInSight()) + " days by forecast");
+        words.add(PastAdviceWords.inSight(expected.daysInSight()));
       }
     }
     return words;
@@ -264,16 +225,8 @@ public final class PastAdvicePage {
     if (forecast != null && logged != null) {
       words.add(
           "%s: %s forecast, %s logged"
-              .formatted(what, plain(forecast), QuantityWords.plain(logged)));
+              .formatted(what, PastAdviceWords.plain(forecast), QuantityWords.plain(logged)));
     }
-  }
-
-  private static String plain(Range range) {
-    String middle = QuantityWords.brief(range.middle());
-    return range.low() == range.high()
-        ? middle
-        : "%s (%s to %s)"
-            .formatted(middle, QuantityWords.brief(range.low()), QuantityWords.brief(range.high()));
   }
 
   /** "Standard rules (3fa2c1d0), leafturn 0.1.0". */

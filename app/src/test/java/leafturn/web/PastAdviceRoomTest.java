@@ -7,6 +7,7 @@ import java.util.UUID;
 import leafturn.quantity.Units;
 import leafturn.records.people.People;
 import leafturn.records.people.Person;
+import leafturn.records.sheet.AdviceSheet.Range;
 import leafturn.records.sheet.Kind;
 import org.junit.jupiter.api.Test;
 
@@ -44,16 +45,38 @@ class PastAdviceRoomTest extends DemoSite {
     assertThat(visitor.read(LAWN)).contains("<h1>Mow today and return");
     awaitAdvice(1);
     visitor.read(LAWN);
-    log("returned", Map.of("heightBeforeMm", "98", "heightAfterMm", "76", "minutes", "25"));
+    log("returned", Map.of("heightBeforeMm", "98", "heightAfterMm", "64", "minutes", "25"));
     visitor.read(LAWN);
     awaitAdvice(2);
     assertThat(visitor.read(LAWN + "/advice"))
         .contains("Of 1 put to the test, 1 followed.", "<strong>Followed</strong>")
-        .contains("Mow today and return", "Mown on 28\u00a0May, returned", "98\u202fmm measured")
+        .contains("Mow today and return", "Mown on 28\u00a0May to 64\u202fmm, returned", "98\u202fmm measured")
         .contains("by that day’s advice, 98\u202fmm measured", "Standard rules (")
         .containsPattern("Dry from about \\d+ to \\d+ by forecast")
         .containsPattern("Clippings seen for \\d+ \\(\\d+ to \\d+\\) days by forecast")
         .doesNotContain("style=");
+  }
+
+  @Test
+  void anotherHeightIsToldBesideTheOneAdvised() throws Exception {
+    visitor.read(LAWN);
+    awaitAdvice(1);
+    log("returned", Map.of("heightBeforeMm", "98", "heightAfterMm", "76"));
+    assertThat(visitor.read(LAWN + "/advice"))
+        .contains("<strong>Mown to another height</strong>")
+        .contains("Mown on 28\u00a0May to 76\u202fmm (64\u202fmm advised), returned");
+  }
+
+  @Test
+  void clippingsAreNotSeenForNoughtDays() {
+    assertThat(PastAdviceWords.inSight(new Range(0, 0, 0)))
+        .isEqualTo("Clippings not seen at all by forecast");
+    assertThat(PastAdviceWords.inSight(new Range(0, 0, 1)))
+        .isEqualTo("Clippings seen for at most 1 day by forecast");
+    assertThat(PastAdviceWords.inSight(new Range(1, 1, 1)))
+        .isEqualTo("Clippings seen for 1 day by forecast");
+    assertThat(PastAdviceWords.inSight(new Range(0, 1, 3)))
+        .isEqualTo("Clippings seen for 1 (0 to 3) days by forecast");
   }
 
   @Test

@@ -64,7 +64,10 @@ final class Cautions {
     List<String> cautions = new ArrayList<>();
     treated(cautions);
     if (rule == CallRule.DORMANT || rule == CallRule.HARDLY_GROWING) {
-      cautions.add("Keep feet, wheels and play off grass at rest: its crowns break.");
+      cautions.add(
+          known.wilting().isPresent()
+              ? "Keep feet, wheels and play off wilted grass: its leaves bruise and stay down."
+              : "Keep feet, wheels and play off grass at rest: its crowns break.");
     }
     if (rule == CallRule.FROST || prospect.frostPossible(0)) {
       cautions.add("Keep off while there is frost: frozen leaves break underfoot.");

@@ -57,7 +57,9 @@ final class Conditions {
     if (rule == CallRule.DORMANT || rule == CallRule.HARDLY_GROWING) {
       changes.add(
           say(
-              "If it turns green after rain: mow again once %s would come off.",
+              known.wilting().isPresent()
+                  ? "If it stands up again after water or rain: mow once %s would come off."
+                  : "If it turns green after rain: mow again once %s would come off.",
               prospect.rules().third()));
     }
     straw(Plan.unmown(), changes);
@@ -78,7 +80,7 @@ final class Conditions {
       changes.add(
           known.hold(prospect.date(0)).isPresent()
               ? "If it must be mown wet: spread what clumps; the clippings have nowhere to go."
-              : say("If it must be mown wet: %s, for wet clippings clump.", reader.take()));
+              : mownWet());
     }
     if (plan.choice() == Choice.WAIT_AND_RETURN
         && prospect.wet(0)
@@ -161,9 +163,22 @@ final class Conditions {
     }
   }
 
+  private String mownWet() {
+    double index = wetIndex();
+    return index > rules.threshold(CallRule.CLUMPS)
+        ? say("If it must be mown wet: %s, for wet clippings clump.", reader.take())
+        : say(
+            "If it must be mown wet: %s all the same; clumps stay unlikely at an index of %.1f, and any that form are spread.",
+            reader.giveBackAlone(), index);
+  }
+
+  private double wetIndex() {
+    return prospect.clumpIndex(
+        prospect.dryGPerM2(prospect.lengthMm(0, prospect.cutHeightMm())), true);
+  }
+
   private String whenWet() {
-    double dry = prospect.dryGPerM2(prospect.lengthMm(0, prospect.cutHeightMm()));
-    double index = prospect.clumpIndex(dry, true);
+    double index = wetIndex();
     return index > rules.threshold(CallRule.CLUMPS)
         ? say(
             "If the leaves are wet: wait until they are dry; the clump index would be %.1f.", index)

@@ -101,7 +101,7 @@ final class OptionWords {
       case SEASON -> "outside the mowing season";
       case VISIT -> "nobody can come";
       case LABEL_WAIT -> "the label asks to wait";
-      case DORMANT -> "at rest in drought";
+      case DORMANT -> prospect.known().wilting().isPresent() ? "wilting" : "at rest in drought";
       case LEAST_GROWTH -> "hardly anything to cut";
       case FROST -> "frost possible";
       case WET_SLOPE -> "wet slope";

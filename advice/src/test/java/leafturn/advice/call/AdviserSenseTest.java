@@ -30,6 +30,14 @@ class AdviserSenseTest {
     assertThat(call.sentence()).startsWith("Do not mow, and keep off: the grass wilts; water it");
     assertThat(call.reasons().get(0).headline()).isEqualTo("Wilting");
     assertThat(call.particulars().watering()).isNotEmpty();
+    assertThat(call.options()).extracting(Option::remark).contains("wilting");
+    assertThat(String.join(" ", call.wouldChange())).contains("stands up again", "would come off");
+    assertThat(String.join(" ", call.cautions())).contains("play off wilted grass");
+    assertThat(all(call)).doesNotContain("at rest in drought", "turns green", "off grass at rest");
+    Call rest = july.facts(NOTHING).saw(Sighting.of(Sight.DORMANT, july.on())).call();
+    assertThat(rest.options()).extracting(Option::remark).contains("at rest in drought");
+    assertThat(String.join(" ", rest.wouldChange())).contains("turns green after rain");
+    assertThat(String.join(" ", rest.cautions())).contains("off grass at rest");
     Call old = july.facts(NOTHING).saw(Sighting.of(Sight.WILTING, july.on().minusDays(5))).call();
     assertThat(all(old)).doesNotContain("wilt");
   }

@@ -41,6 +41,22 @@ class DaysToComeTest {
   }
 
   @Test
+  void wetClippingsAreSaidToClumpOnlyWhereTheirIndexSaysSo() {
+    String little = mownWet(92);
+    assertThat(little).contains("return all the same; clumps stay unlikely at an index of 0.");
+    assertThat(little).doesNotContain("wet clippings clump");
+    assertThat(mownWet(112)).isEqualTo("If it must be mown wet: collect, for wet clippings clump.");
+  }
+
+  private static String mownWet(double nowMm) {
+    Situation may = Situation.of(Species.TALL_FESCUE, 76, 5, 20).mown(6, nowMm).dry(4, 8, 12, 22);
+    return may.saw(at(Sight.WET_LEAVES, may.on(), 8)).call().wouldChange().stream()
+        .filter(text -> text.startsWith("If it must be mown wet"))
+        .findFirst()
+        .orElseThrow();
+  }
+
+  @Test
   void aContractorsDayIsNotTurnedIntoCollectingByACoinFlip() {
     Call call = june(75).facts(NOTHING.withVisits(Visits.every(DayOfWeek.WEDNESDAY))).call();
     assertThat(call.choice()).isEqualTo(Choice.WAIT_AND_RETURN);
