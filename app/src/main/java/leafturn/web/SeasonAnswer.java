@@ -5,6 +5,7 @@ import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Set;
 import leafturn.advice.season.PlanAim;
+import leafturn.advice.season.PlannedProgramme;
 import leafturn.advice.season.PlannedProgramme.Origin;
 import leafturn.advice.season.Ranking;
 import leafturn.advice.season.SeasonPlan;
@@ -29,8 +30,14 @@ public final class SeasonAnswer {
   /** An aim with the weights it may have. */
   public record Weight(String name, String words, List<Option> options) {}
 
-  /** A programme in the tables and lists. */
-  public record Row(int number, String name, Origin origin, boolean best, boolean unbeaten) {
+  /**
+   * A programme in the tables and lists.
+   *
+   * @param name its name with what it does
+   * @param brief its name alone
+   */
+  public record Row(
+      int number, String name, String brief, Origin origin, boolean best, boolean unbeaten) {
     /** Whether it is how the lawn is kept now. */
     public boolean now() {
       return origin == Origin.PRESENT;
@@ -38,7 +45,7 @@ public final class SeasonAnswer {
 
     /** Its number where a search made its name, which stands elsewhere and is long. */
     public String title() {
-      return origin == Origin.SEARCH ? "Number " + number : name;
+      return origin == Origin.SEARCH ? "Number " + number : brief;
     }
   }
 
@@ -171,10 +178,12 @@ public final class SeasonAnswer {
   }
 
   private Row row(int number) {
+    PlannedProgramme planned = plan.programmes().get(number).planned();
     return new Row(
         number,
-        programmes.name(plan.programmes().get(number).planned()),
-        plan.programmes().get(number).planned().origin(),
+        programmes.told(planned),
+        programmes.name(planned),
+        planned.origin(),
         number == ranking.best(),
         ranking.places().get(number).unbeaten());
   }

@@ -63,7 +63,7 @@ class PastAdviceRoomTest extends DemoSite {
     awaitAdvice(1);
     log("returned", Map.of("heightBeforeMm", "98", "heightAfterMm", "76"));
     assertThat(visitor.read(LAWN + "/advice"))
-        .contains("<strong>Mown to another height</strong>")
+        .contains("Of 1 put to the test, 0 followed; 1 mown to another height.")
         .contains("Mown on 28\u00a0May to 76\u202fmm (64\u202fmm advised), returned");
   }
 

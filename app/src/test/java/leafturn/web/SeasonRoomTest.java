@@ -66,6 +66,7 @@ class SeasonRoomTest extends DemoSite {
         .containsPattern("(?s)Twice a week, by the rules.*Twice a week, by the rules.*Twice a week")
         .contains(
             "Of 2 programmes",
+            "Twice a week, by the rules: every 4 days to 64",
             " · plan of Thursday 28 May 2015",
             "Over 100 possible seasons",
             "<svg class=\"season-wide\"")

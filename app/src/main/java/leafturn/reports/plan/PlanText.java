@@ -95,7 +95,7 @@ public final class PlanText {
     for (int number : shown()) {
       String beaten = ranking.places().get(number).unbeaten() ? "" : " (beaten)";
       String nearest = number == ranking.best() ? "  <- nearest to the aims" : "";
-      String name = words.name(plan.programmes().get(number).planned());
+      String name = words.told(plan.programmes().get(number).planned());
       lines.addAll(Paragraph.of("%4d  ".formatted(number), name + beaten + nearest, WIDEST_TABLE));
     }
   }

@@ -31,6 +31,14 @@ public record ProgrammeWords(UnitWords units, String third) {
     return planned.name().isEmpty() ? capital(parts(planned.programme())) : planned.name();
   }
 
+  /** A programme's name, and what it does where its name does not tell: "Mine: every 7 days …". */
+  public String told(PlannedProgramme planned) {
+    String name = name(planned);
+    return planned.origin() == Origin.GIVEN && !planned.name().isEmpty()
+        ? name + ": " + parts(planned.programme())
+        : name;
+  }
+
   /** How a lawn is kept now, told in full. */
   public String now(Programme programme) {
     return parts(programme) + (programme.irrigationShareOfDemand() > 0 ? "" : ", not watered");

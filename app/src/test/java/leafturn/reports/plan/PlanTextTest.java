@@ -73,6 +73,19 @@ class PlanTextTest {
   }
 
   @Test
+  void anOwnProgrammeIsListedWithWhatItDoes() {
+    SeasonPlan plan =
+        plan(result(Origin.PRESENT, "", outcome()), result(Origin.GIVEN, "Mine", outcome()));
+    AimWeights weights = AimWeights.usual();
+    assertThat(PlanText.of(plan, Ranking.of(plan, weights), weights, List.of(), 0))
+        .anyMatch(line -> line.matches(" +0 {2}As now.*"))
+        .anyMatch(
+            line ->
+                line.startsWith(
+                    "   1  Mine: every 7 days to 76 mm, clippings returned, no feed"));
+  }
+
+  @Test
   void nitrateIsTheSameInTheTableAndInTheSentences() {
     String told = new AimWords(UNITS, "a third").figure(PlanAim.NITRATE, outcome());
 
