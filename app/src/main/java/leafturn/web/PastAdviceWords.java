@@ -85,8 +85,7 @@ final class PastAdviceWords {
       return "Clippings seen for at most %s by forecast".formatted(days(days.high()));
     }
     return "Clippings seen for %s by forecast"
-        .formatted(
-            days.low() == days.high() ? days(days.middle()) : plain(days) + " days");
+        .formatted(days.low() == days.high() ? days(days.middle()) : plain(days) + " days");
   }
 
   private static String days(double days) {

@@ -50,7 +50,10 @@ class PastAdviceRoomTest extends DemoSite {
     awaitAdvice(2);
     assertThat(visitor.read(LAWN + "/advice"))
         .contains("Of 1 put to the test, 1 followed.", "<strong>Followed</strong>")
-        .contains("Mow today and return", "Mown on 28\u00a0May to 64\u202fmm, returned", "98\u202fmm measured")
+        .contains(
+            "Mow today and return",
+            "Mown on 28\u00a0May to 64\u202fmm, returned",
+            "98\u202fmm measured")
         .contains("by that day’s advice, 98\u202fmm measured", "Standard rules (")
         .containsPattern("Dry from about \\d+ to \\d+ by forecast")
         .containsPattern("Clippings seen for \\d+ \\(\\d+ to \\d+\\) days by forecast")

@@ -168,8 +168,8 @@ final class Conditions {
     return index > rules.threshold(CallRule.CLUMPS)
         ? say("If it must be mown wet: %s, for wet clippings clump.", reader.take())
         : say(
-            "If it must be mown wet: %s all the same; clumps stay unlikely at an index of %.1f, and any that form are spread.",
-            reader.giveBackAlone(), index);
+            "If it must be mown wet: %s, for wet clippings cling, though clumps stay unlikely at an index of %.1f.",
+            reader.take(), index);
   }
 
   private double wetIndex() {

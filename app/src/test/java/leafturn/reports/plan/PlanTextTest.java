@@ -81,8 +81,7 @@ class PlanTextTest {
         .anyMatch(line -> line.matches(" +0 {2}As now.*"))
         .anyMatch(
             line ->
-                line.startsWith(
-                    "   1  Mine: every 7 days to 76 mm, clippings returned, no feed"));
+                line.startsWith("   1  Mine: every 7 days to 76 mm, clippings returned, no feed"));
   }
 
   @Test
