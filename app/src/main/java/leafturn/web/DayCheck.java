@@ -11,8 +11,8 @@ import org.jspecify.annotations.Nullable;
 
 /**
  * Checks that what a form tells as done or seen was not still to come. It looks at what was typed,
- * so that such a day is told at once with whatever else is wrong. Programmes, forecasts and trials
- * may tell of days ahead.
+ * so that such a day is told at once with whatever else is wrong. Programmes, forecasts and plans
+ * of trials may tell of days ahead.
  */
 final class DayCheck {
   private static final Set<Kind<?>> OF_THE_PAST =
@@ -24,7 +24,8 @@ final class DayCheck {
           Kind.SOIL_TEST,
           Kind.THATCH,
           Kind.PHOTOGRAPH,
-          Kind.LOG);
+          Kind.LOG,
+          Kind.TRIAL_EVENT);
 
   private DayCheck() {}
 

@@ -9,8 +9,6 @@ import java.time.ZoneOffset;
 import java.util.List;
 import java.util.Map;
 import java.util.UUID;
-import leafturn.records.Dates;
-import leafturn.records.Faults;
 import leafturn.records.Ids;
 import leafturn.records.InputException;
 import leafturn.records.SourceText;
@@ -75,8 +73,7 @@ final class TrialEventRoom implements Room {
     Asked asked = asked(context);
     Form form =
         Form.blank(shape(asked), Guest.visitor(context).person().units())
-            .with("day", desk.today(asked.trial().content()).toString())
-            .with("what", "mown");
+            .with("day", desk.today(asked.trial().content()).toString());
     show(context, asked, form);
   }
 
@@ -98,17 +95,16 @@ final class TrialEventRoom implements Room {
   private void save(Context context) {
     Asked asked = asked(context);
     Visitor visitor = Guest.visitor(context);
-    Form form = Form.sent(shape(asked), visitor.person().units(), context.formParamMap());
+    Form form = sent(context, asked);
     String closed = TrialShelf.closed(asked.trial().content());
     try {
       if (!closed.isEmpty()) {
         throw new InputException(closed);
       }
       TrialEventSheet event = event(asked, form, visitor.person().name());
-      LocalDate today = desk.today(asked.trial().content());
-      if (event.day().isAfter(today)) {
-        String sentence = Dates.notYet(event.day(), today);
-        throw InputException.of(List.of(new Faults.Fault("day", sentence, "day: " + sentence)));
+      if (form.faulty()) { // told only now, with whatever else is wrong
+        refuse(context, asked, form);
+        return;
       }
       write(context, asked, event, visitor.person().name());
       Answers.goTo(context, "/trials/" + asked.trial().id());
@@ -116,9 +112,21 @@ final class TrialEventRoom implements Room {
       context.status(CONFLICT);
       show(context, asked, form.faulted("", "Somebody else has saved this meanwhile."));
     } catch (InputException faults) {
-      context.status(UNUSABLE);
-      show(context, asked, form.faulted(faults));
+      refuse(context, asked, form.faulted(faults));
     }
+  }
+
+  private void refuse(Context context, Asked asked, Form form) {
+    context.status(UNUSABLE);
+    show(context, asked, form);
+  }
+
+  /** What was sent, with the faults that its document alone does not show. */
+  private Form sent(Context context, Asked asked) {
+    Form form =
+        Form.sent(shape(asked), Guest.visitor(context).person().units(), context.formParamMap());
+    LocalDate today = desk.today(asked.trial().content());
+    return EventForm.told(DayCheck.told(form, Kind.TRIAL_EVENT, today, "trial"));
   }
 
   private void write(Context context, Asked asked, TrialEventSheet event, String by) {

@@ -29,6 +29,7 @@ import org.jspecify.annotations.Nullable;
  * @param state how far it has come
  * @param standing the state in a sentence
  * @param late what freezing now means where planned days have passed; empty where none has
+ * @param doubts what of its layout stands in the way of a verdict, in sentences
  * @param chance what its size can find, before it is frozen; null afterwards or where unknown
  * @param plan the plan in words
  * @param hash SHA-256 of the plan when it was frozen; empty before
@@ -46,6 +47,7 @@ public record TrialPage(
     TrialState state,
     String standing,
     String late,
+    List<String> doubts,
     @Nullable PlannedChance chance,
     List<Line> plan,
     String hash,
@@ -55,6 +57,7 @@ public record TrialPage(
     boolean mayChange,
     boolean mayLog) {
   public TrialPage {
+    doubts = List.copyOf(doubts);
     plan = List.copyOf(plan);
     changes = List.copyOf(changes);
     events = List.copyOf(events);

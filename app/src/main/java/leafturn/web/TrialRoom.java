@@ -115,6 +115,7 @@ final class TrialRoom implements Room {
         TrialPage.standing(content, state, zone, state(shelf, trial, clock))
             + (shelf.cameFrozen(id) ? TrialPage.BROUGHT : ""),
         state == TrialState.PLANNED ? TrialPage.late(content, clock.today(content)) : "",
+        mayKnowArms ? doubts(content) : List.of(),
         state == TrialState.PLANNED ? PlannedChance.of(content, units) : null,
         plan,
         mayKnowArms ? hash(content) : "",
@@ -127,6 +128,15 @@ final class TrialRoom implements Room {
             .toList(),
         shelf.mayChange(),
         shelf.mayLog(content));
+  }
+
+  /** What the page of the layout says of it too, where there is one. */
+  private List<String> doubts(TrialSheet trial) {
+    try {
+      return desk.grounds().doubts(trial);
+    } catch (InputException noRoom) {
+      return List.of();
+    }
   }
 
   /**

@@ -88,6 +88,44 @@ class TrialEntryRoomTest extends TwoYardsSite {
     assertThat(yards.readings(trial).get(0).content().readings().get(0).value()).isEqualTo("6.5");
   }
 
+  /** A rating is a class of a scale; no laboratory looked for it. */
+  @Test
+  void aRatingBelowADetectionLimitIsRefused() {
+    String trial = yards.planned();
+    yards.post(adviser, trial + "/freeze", Map.of());
+    HttpResponse<String> answer =
+        yards.post(adviser, trial + "/readings/enter", TwoYards.rating("Ada", "<2"));
+    assertThat(answer.statusCode()).isEqualTo(422);
+    assertThat(answer.body()).contains("it has no detection limit");
+    assertThatList(yards.readings(trial)).isEmpty();
+  }
+
+  @Test
+  void allFaultsOfAnEventAreToldAtOnceAndNothingIsNotedThatNobodyChose() {
+    String trial = yards.planned();
+    yards.post(adviser, trial + "/freeze", Map.of());
+    assertThat(adviser.get(trial + "/events").body())
+        .containsPattern("<select id=\"f-what\"[^>]*>\\s*<option value=\"\"")
+        .doesNotContain("value=\"mown\" selected");
+    Map<String, String> none = new LinkedHashMap<>(Map.of("day", "2015-05-10", "what", ""));
+    HttpResponse<String> answer = yards.post(adviser, trial + "/events", none);
+    assertThat(answer.statusCode()).isEqualTo(422);
+    assertThat(answer.body()).contains("f-what-fault");
+
+    Map<String, String> event = event("dog urine", "B1-1");
+    event.put("day", "2199-05-10");
+    event.put("areaM2", "-2");
+    event.put("exclusion.leftOut", "true");
+    event.put("mown.returnedHeightMm", "900");
+    event.put("mown.collectedHeightMm", "40");
+    answer = yards.post(adviser, trial + "/events", event);
+    assertThat(answer.statusCode()).isEqualTo(422);
+    assertThat(answer.body())
+        .contains("f-day-fault", "f-areaM2-fault", "f-exclusion-why-fault")
+        .contains("f-mown-returnedHeightMm-fault", "f-mown-collectedHeightMm-fault")
+        .contains("10 May 2199 has not come yet", "told of a mowing alone");
+  }
+
   @Test
   void whatIsStillToBeDoneIsToldOnceThePlannedDaysArePast() {
     Map<String, String> fields = yards.plan();

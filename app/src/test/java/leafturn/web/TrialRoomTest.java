@@ -115,6 +115,27 @@ class TrialRoomTest extends TwoYardsSite {
         .doesNotContain("has passed");
   }
 
+  /** Of the two ways one coin can fall on two yards, one puts each treatment on one side. */
+  @Test
+  void aLayoutThatCanGiveNoVerdictIsToldBesideTheButtonAndOnTheFrozenPlan() {
+    String sentence = "Findings of this layout will give no verdict";
+    int told = 0;
+    for (int seed = 1; seed <= 8; seed++) {
+      Map<String, String> fields = yards.plan();
+      fields.put("name", "Yards " + seed);
+      fields.put("seed", Integer.toString(seed));
+      String trial = yards.planned(fields);
+      boolean doubted = adviser.get(trial + "/layout").body().contains(sentence);
+      String plan = adviser.get(trial).body();
+      assertThat(plan.substring(0, plan.indexOf("Freeze the plan</button>")).contains(sentence))
+          .isEqualTo(doubted);
+      yards.post(adviser, trial + "/freeze", Map.of());
+      assertThat(adviser.get(trial).body().contains(sentence)).isEqualTo(doubted);
+      told += doubted ? 1 : 0;
+    }
+    assertThat(told).isBetween(1, 7);
+  }
+
   @Test
   void theLayoutStaysAsItWasFrozen() {
     String trial = yards.planned();

@@ -24,7 +24,10 @@ import leafturn.trials.observation.ObservedPlot;
 public final class TrialGrounds {
   private static final int KEPT = 16;
 
-  private final Map<JsonNode, TrialGround> byPlan = new LinkedHashMap<>();
+  private final Map<JsonNode, Kept> byPlan = new LinkedHashMap<>();
+
+  /** A ground, and what of its layout stands in the way of a verdict. */
+  private record Kept(TrialGround ground, List<String> doubts) {}
 
   /**
    * The ground of a trial.
@@ -32,20 +35,35 @@ public final class TrialGrounds {
    * @throws InputException when its plan has faults or does not fit on its lawns
    */
   public TrialGround of(TrialSheet trial) {
+    return kept(trial).ground();
+  }
+
+  /**
+   * What of the layout of a trial stands in the way of a verdict, in sentences; they name the
+   * treatments.
+   *
+   * @throws InputException when its plan has faults or does not fit on its lawns
+   */
+  public List<String> doubts(TrialSheet trial) {
+    return kept(trial).doubts();
+  }
+
+  private Kept kept(TrialSheet trial) {
     synchronized (byPlan) {
-      TrialGround kept = byPlan.remove(trial.plan());
-      TrialGround ground = kept == null ? laidOut(trial) : kept;
-      byPlan.put(trial.plan(), ground);
+      Kept before = byPlan.remove(trial.plan());
+      Kept kept = before == null ? laidOut(trial) : before;
+      byPlan.put(trial.plan(), kept);
       if (byPlan.size() > KEPT) {
         byPlan.remove(byPlan.keySet().iterator().next());
       }
-      return ground;
+      return kept;
     }
   }
 
-  private static TrialGround laidOut(TrialSheet trial) {
+  private static Kept laidOut(TrialSheet trial) {
     try {
-      return of(TrialLayout.of(BookPlan.of(trial)));
+      TrialLayout layout = TrialLayout.of(BookPlan.of(trial));
+      return new Kept(of(layout), LayoutDoubts.of(layout));
     } catch (NoRoomException none) {
       throw new InputException(String.valueOf(none.getMessage()));
     }

@@ -5,9 +5,10 @@ import java.util.stream.Collectors;
 import java.util.stream.IntStream;
 import java.util.stream.Stream;
 import leafturn.quantity.Measure;
-import leafturn.records.sheet.TrialEventSheet;
+import leafturn.records.sheet.TrialEventSheet.Happening;
 import leafturn.web.form.Field;
 import leafturn.web.form.Field.Choice;
+import leafturn.web.form.Form;
 import leafturn.web.form.FormShape;
 import leafturn.web.form.FormShape.Group;
 import leafturn.web.sheet.Words;
@@ -26,10 +27,29 @@ public final class EventForm {
     return new FormShape(List.of(what(plots), mowing(), decision(rules)));
   }
 
+  /** A form with a fault beside each field of a mowing that is filled in for something else. */
+  public static Form told(Form form) {
+    String what = form.value("what");
+    if (what.isEmpty() || what.equals(leafturn.records.Choice.word(Happening.MOWN))) {
+      return form;
+    }
+    Form told = form;
+    for (Field field : mowing().fields()) {
+      if (!form.value(field.path()).isEmpty()) {
+        told =
+            told.faulted(
+                field.path(), "This is told of a mowing alone; empty it, or choose “mown” above.");
+      }
+    }
+    return told;
+  }
+
   private static Group what(List<String> plots) {
     List<Choice> happenings =
-        Stream.of(TrialEventSheet.Happening.values())
-            .map(each -> new Choice(leafturn.records.Choice.word(each), each.words()))
+        Stream.concat(
+                Stream.of(new Choice("", "")), // nothing is noted that nobody chose
+                Stream.of(Happening.values())
+                    .map(each -> new Choice(leafturn.records.Choice.word(each), each.words())))
             .toList();
     return new Group(
         "",

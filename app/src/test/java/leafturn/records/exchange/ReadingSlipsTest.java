@@ -51,6 +51,14 @@ class ReadingSlipsTest {
   }
 
   @Test
+  void aRatingHasNoDetectionLimit() throws IOException {
+    faults(
+            "plot,date,outcome,value,rater\nB1-1,2026-06-02,quality,<2,Ada\nB1-2,2026-06-02,quality,6,Ada\n")
+        .singleElement()
+        .satisfies(each -> assertThat(each).contains("line 2", "<2", "it has no detection limit"));
+  }
+
+  @Test
   void aValueBelowItsLimitThatIsNotWrittenSoIsTold() {
     for (String value : List.of("0", "0.4", "<10", "nd", "10", "12")) {
       var reading =

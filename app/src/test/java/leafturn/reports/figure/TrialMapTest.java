@@ -2,12 +2,15 @@ package leafturn.reports.figure;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
+import java.nio.file.Files;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.regex.MatchResult;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
 import java.util.stream.Stream;
 import leafturn.quantity.Units;
+import leafturn.records.Examples;
 import leafturn.records.SourceText;
 import leafturn.records.trial.TrialPlanFile;
 import leafturn.trials.design.layout.DroppedPlot;
@@ -135,5 +138,47 @@ class TrialMapTest {
     }
     assertThat(words(lawn(6, "30 x 22", 0), OutlineFormat.WIDE))
         .doesNotContain("The plots, enlarged");
+  }
+
+  private static final Pattern PEG =
+      Pattern.compile("<circle class=\"peg\" cx=\"([^\"]*)\" cy=\"([^\"]*)\"");
+
+  /** On small maps too: nearest to its corner, on no other plot, and off the lines if it can. */
+  @Test
+  void aNumberIsThatOfTheCornerNearestToIt() throws Exception {
+    String plan = Files.readString(Examples.file("split-yards.trial.json"));
+    TrialLayout layout = TrialLayout.of(TrialPlanFile.read(new SourceText("plan", plan)));
+    for (OutlineFormat format :
+        List.of(OutlineFormat.THIRD_SHEET, OutlineFormat.HALF_SHEET, OutlineFormat.NARROW)) {
+      for (LaidLawn lawn : layout.lawns()) {
+        String map =
+            TrialMap.draw(lawn, format, new TrialMap.Look(List.of(), List.of(), Units.METRIC));
+        List<Point> corners =
+            PEG.matcher(map).results().map(each -> point(each.group(1), each.group(2))).toList();
+        Pattern number =
+            Pattern.compile(
+                "<text class=\"words\" x=\"([^\"]*)\" y=\"([^\"]*)\"[^>]*font-size=\"%.0f\">(\\d+)<"
+                    .formatted(format.typePx));
+        List<MatchResult> numbers = number.matcher(map).results().toList();
+        assertThat(numbers).as("%s %s", lawn.lawn().name(), format).hasSizeGreaterThan(3);
+        for (MatchResult each : numbers) {
+          Point base = point(each.group(1), each.group(2));
+          Point middle = new Point(base.x(), base.y() - 0.3 * format.typePx);
+          Point own = corners.get(Integer.parseInt(each.group(3)) - 1);
+          assertThat(corners)
+              .as("%s %s %s", lawn.lawn().name(), format, each.group(3))
+              .allMatch(
+                  other -> apart(other, middle) >= apart(own, middle) + 0.05 * apart(own, other));
+        }
+      }
+    }
+  }
+
+  private static Point point(String x, String y) {
+    return new Point(Double.parseDouble(x), Double.parseDouble(y));
+  }
+
+  private static double apart(Point one, Point other) {
+    return Math.hypot(one.x() - other.x(), one.y() - other.y());
   }
 }

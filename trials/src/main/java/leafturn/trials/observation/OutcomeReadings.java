@@ -67,6 +67,11 @@ public record OutcomeReadings(
     String given = reading.unit() == null ? "" : reading.unit();
     if (outcome.kind() == Outcome.Kind.RATING) {
       checkRating(given, outcome);
+      if (value.belowDetection()) {
+        throw new IllegalArgumentException(
+            "%s is no class of %s, a rating from a scale: it has no detection limit; give the class that was seen, or leave it out"
+                .formatted(reading.value().strip(), outcome.name()));
+      }
       return new CleanReading(reading, value.value(), value.belowDetection());
     }
     boolean amount = outcome.kind() == Outcome.Kind.SOIL || outcome.kind() == Outcome.Kind.TISSUE;
