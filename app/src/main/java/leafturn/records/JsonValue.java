@@ -35,7 +35,11 @@ public record JsonValue(JsonPath place, int line, @Nullable Object content) {
   /** The finite number within limits that stands here, or null after telling what is wrong. */
   @Nullable Double number(double low, double high, String unit, Consumer<String> fault) {
     if (!(content instanceof Double number) || !Double.isFinite(number)) {
-      fault.accept("%s is not a number; %s".formatted(shown(), right(low, high, unit)));
+      String comma = content instanceof String text ? Numbers.commaFault(text) : null;
+      fault.accept(
+          comma == null
+              ? "%s is not a number; %s".formatted(shown(), right(low, high, unit))
+              : comma);
       return null;
     }
     if (number < low || number > high) {

@@ -122,6 +122,16 @@ final class Faulty {
                   + " folder back, or starts the server with its new place or a book imported from"
                   + " the newest archive; the server's log names the folder."
                   + kept);
+      case REPLACED ->
+          desk.tell(
+              context,
+              UNAVAILABLE,
+              "The book's file was replaced.",
+              "Another file lies where the file of this book was opened: somebody replaced it."
+                  + " Nothing of this was saved. Whoever runs the server stops it, sees that the"
+                  + " file that is to count lies there, and starts it again; the server's log names"
+                  + " the folder."
+                  + kept);
       default ->
           desk.tell(
               context,

@@ -15,6 +15,8 @@ import leafturn.records.sheet.Kind;
 import leafturn.records.sheet.Property;
 import leafturn.records.sheet.WeatherStation;
 import leafturn.reports.DayWords;
+import leafturn.reports.UnitWords;
+import leafturn.web.sheet.LawnForm;
 
 /** What makes all advice of a lawn or a round doubtful, in sentences that stand above it. */
 final class LawnWarnings {
@@ -54,6 +56,8 @@ final class LawnWarnings {
                           + sentence.substring(1)
                           + " Choose another record on the property’s page."));
     }
+    LawnForm.twoAreas(placed.lawn().content(), new UnitWords(lawn.call().units()))
+        .ifPresent(sentences::add);
     return sentences;
   }
 

@@ -87,7 +87,10 @@ final class LogIntake {
     try {
       content = Kind.LOG.read(document(form, lawn, sent));
     } catch (InputException wrong) {
-      return new Outcome.Faulty(told(form, lawn).faulted(wrong));
+      Form told = DayCheck.told(form, Kind.LOG, lawn.today(), "lawn").faulted(wrong);
+      return new Outcome.Faulty(
+          LogCheck.told(
+              told, lawn.today(), rest -> Kind.LOG.read(document(rest, lawn, sent))));
     }
     try {
       return new Outcome.Kept(
@@ -106,11 +109,6 @@ final class LogIntake {
     } catch (InputException wrong) {
       return new Outcome.Faulty(form.faulted(wrong));
     }
-  }
-
-  /** A day to come is told at once with the faults that keep an entry from being read. */
-  private static Form told(Form form, LoggedLawn lawn) {
-    return DayCheck.told(form, Kind.LOG, lawn.today(), "lawn");
   }
 
   /**

@@ -8,6 +8,7 @@ import leafturn.records.InputException;
 import leafturn.records.book.BookReading;
 import leafturn.records.book.Sheet;
 import leafturn.records.sheet.Kind;
+import leafturn.records.sheet.Names;
 import leafturn.records.sheet.Property;
 
 /**
@@ -28,7 +29,7 @@ final class NameCheck {
     boolean already =
         reading
             .find(Kind.PROPERTY, id)
-            .filter(before -> isSame(before.content().name(), property.name()))
+            .filter(before -> Names.areSame(before.content().name(), property.name()))
             .isPresent();
     if (!already) {
       taken(reading, property.name(), id)
@@ -46,7 +47,7 @@ final class NameCheck {
    */
   static Optional<String> taken(BookReading reading, String name, String id) {
     return reading.all(Kind.PROPERTY).stream()
-        .filter(other -> !other.id().equals(id) && isSame(other.content().name(), name))
+        .filter(other -> !other.id().equals(id) && Names.areSame(other.content().name(), name))
         .map(Sheet::content)
         .findFirst()
         .map(
@@ -54,9 +55,5 @@ final class NameCheck {
                 "the book has a property of this name already, %s with the address %s; give this one"
                         .formatted(Faults.quoted(first.name()), first.address())
                     + " a name of its own, or add its lawns to that one.");
-  }
-
-  private static boolean isSame(String one, String other) {
-    return one.strip().equalsIgnoreCase(other.strip());
   }
 }

@@ -76,7 +76,7 @@ final class PropertyPages {
     String facts =
         Stream.of(
                 content.grasses(),
-                area == null ? "not measured" : setting.words().area(area),
+                area == null ? "area not measured" : setting.words().area(area),
                 content.soil().texture() == null ? "soil not told" : content.soil().texture())
             .collect(Collectors.joining(", "));
     standing(reading.everOfLawn(Kind.PHOTOGRAPH, id)).forEach(this::photograph);

@@ -55,27 +55,42 @@ final class SheetCheck {
       together(reading, lawn, null);
       programmes.forEach(programme -> together(reading, lawn, programme.content()));
     } else if (content instanceof ProgrammeSheet programme) {
-      checkSeason(programme);
+      checkSeasonAndFeed(programme);
       reading
           .find(Kind.LAWN, programme.lawn())
           .ifPresent(lawn -> together(reading, lawn.content(), programme));
     } else if (content instanceof IntakeSheet intake && saysNothing(intake)) {
       String sentence = "nothing but the day is filled in; answer at least one question.";
-      throw InputException.of(List.of(new Fault("usedBy", sentence, "usedBy: " + sentence)));
+      throw InputException.of(List.of(fault("usedBy", sentence)));
     } else if (content instanceof Property property
         && property.station() != null
         && station(reading, property) == null) {
       String sentence = "there is no such station in this book; choose one of those listed.";
-      throw InputException.of(List.of(new Fault("station", sentence, "station: " + sentence)));
+      throw InputException.of(List.of(fault("station", sentence)));
     }
   }
 
   /** One that the book holds already counts, and its advice says how seldom it mows. */
-  private static void checkSeason(ProgrammeSheet programme) {
+  private static void checkSeasonAndFeed(ProgrammeSheet programme) {
+    List<Fault> faults = new ArrayList<>();
     if (MowingsAYear.isSingleDay(programme.mowing().from(), programme.mowing().to())) {
-      String sentence = MowingsAYear.SINGLE_DAY;
-      throw InputException.of(List.of(new Fault("mowing.to", sentence, "mowing.to: " + sentence)));
+      faults.add(fault("mowing.to", MowingsAYear.SINGLE_DAY));
     }
+    for (int row = 0; row < programme.feeding().size(); row++) {
+      if (programme.feeding().get(row).isWithoutAmount()) {
+        faults.add(
+            fault(
+                "feeding[%d].fastNGPerM2".formatted(row),
+                "this feed has a day and no amount; give at least one amount, or empty the row."));
+      }
+    }
+    if (!faults.isEmpty()) {
+      throw InputException.of(faults);
+    }
+  }
+
+  private static Fault fault(String field, String sentence) {
+    return new Fault(field, sentence, field + ": " + sentence);
   }
 
   private static boolean saysNothing(IntakeSheet intake) {

@@ -5,6 +5,7 @@ import static org.assertj.core.api.Assertions.assertThat;
 import java.net.http.HttpResponse;
 import java.nio.file.Files;
 import java.nio.file.Path;
+import java.nio.file.StandardCopyOption;
 import java.util.Map;
 import leafturn.records.book.Sheet;
 import leafturn.records.sheet.Kind;
@@ -30,5 +31,20 @@ class BookGoneTest extends DemoSite {
         .isFalse();
     assertThat(visitor.send(path + "/withdraw", Map.of("version", "1")).statusCode())
         .isEqualTo(303);
+  }
+
+  @Test
+  void aFileThatWasReplacedIsSaidToBeReplacedAndNotGone() throws Exception {
+    Sheet<LogSheet> entry = book.read(reading -> reading.all(Kind.LOG)).get(0);
+    Path file = folder.resolve("book.mv.db");
+    Path other = folder.resolve("other");
+    Files.copy(file, other);
+    Files.move(other, file, StandardCopyOption.REPLACE_EXISTING);
+    HttpResponse<String> refused =
+        visitor.send("/sheets/" + entry.id() + "/withdraw", Map.of("version", "1"));
+    assertThat(refused.statusCode()).isEqualTo(503);
+    assertThat(refused.body())
+        .contains("The book's file was replaced", "somebody replaced it", "Nothing of this was saved")
+        .doesNotContain("is gone", "deleted or moved");
   }
 }

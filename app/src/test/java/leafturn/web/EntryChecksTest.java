@@ -156,6 +156,23 @@ class EntryChecksTest extends DemoSite {
   }
 
   @Test
+  void twoSpacesMakeNoOtherNameOfAProperty() throws Exception {
+    Map<String, String> second = NewProperty.fields(Map.of("property.name", "HERON \u00a0 bank"));
+    HttpResponse<String> answer =
+        visitor.sendWithFile("/properties/new", second, NewPropertyForm.FILE, "", null);
+    assertThat(answer.statusCode()).isEqualTo(422);
+    assertThat(answer.body()).contains("has a property of this name already, \"Heron Bank\"");
+    second.put("property.name", "Elm  House");
+    assertThat(
+            visitor
+                .sendWithFile("/properties/new", second, NewPropertyForm.FILE, "", null)
+                .statusCode())
+        .isEqualTo(303);
+    List<Sheet<Property>> all = book.read(reading -> reading.all(Kind.PROPERTY));
+    assertThat(all).extracting(sheet -> sheet.content().name()).contains("Elm House");
+  }
+
+  @Test
   void aRecordFromTheOtherHemisphereIsRefusedButHoldsUpNoOtherCorrection() throws Exception {
     Map<String, String> fields = propertyFields(-37.8);
     HttpResponse<String> answer = correctProperty(fields);

@@ -46,6 +46,22 @@ class FormRowsTest extends DemoSite {
   }
 
   @Test
+  void aFeedWithADayAndNoAmountIsRefusedBesideItsRow() throws Exception {
+    HttpResponse<String> refused =
+        send(
+            "programme",
+            Map.of(
+                "from", "2015-05-28",
+                "feeding[0].on", "04-15",
+                "feeding[0].fastNGPerM2", "2",
+                "feeding[2].on", "09-15"));
+    assertThat(refused.statusCode()).isEqualTo(422);
+    assertThat(refused.body())
+        .contains("id=\"f-feeding-1-fastNGPerM2-fault\"", "give at least one amount")
+        .doesNotContain("id=\"f-feeding-0-fastNGPerM2-fault\"");
+  }
+
+  @Test
   void aFigureThatStandsAsAnOxideIsToldAsOne() throws Exception {
     added(
         "soil-test",

@@ -29,6 +29,25 @@ class LogIntakeTest extends DemoSite {
   }
 
   @Test
+  void aCutNoLawnHasIsToldWithWhateverElseIsWrong() throws Exception {
+    HttpResponse<String> answer =
+        log(
+            "returned",
+            Map.of(
+                "day", "2015-05-29",
+                "heightAfterMm", "900",
+                "heightBeforeMm", "xx",
+                "minutes", "-5"));
+    assertThat(answer.statusCode()).isEqualTo(422);
+    assertThat(answer.body())
+        .contains("4 things are to be put right", "Friday 29 May 2015 has not come yet")
+        .contains("f-heightBeforeMm-fault", "f-minutes-fault")
+        .contains("900 is out of range; give a number from 3 to 200, mm.");
+    assertThat(log("returned", Map.of("day", "yesterday", "heightAfterMm", "900")).body())
+        .contains("2 things are to be put right", "f-day-fault", "900 is out of range");
+  }
+
+  @Test
   void aUsualHeightIsShownToTheTenthOfAnInchAndKeptToTheMillimetre() throws Exception {
     inUsUnits();
     assertThat(visitor.read(LOG)).contains("value=\"2.5\"").doesNotContain("2.52");

@@ -168,7 +168,11 @@ class PlaceRoomTest extends DemoSite {
     added(
         "programme",
         "lawn",
-        Map.of("from", "2015-05-28", "mowing.heightMm", "90", "feeding[2].on", "09-15"));
+        Map.of(
+            "from", "2015-05-28",
+            "mowing.heightMm", "90",
+            "feeding[2].on", "09-15",
+            "feeding[2].slowNGPerM2", "3"));
     List<Sheet<ProgrammeSheet>> kept =
         book.read(reading -> reading.ofLawn(Kind.PROGRAMME, owner("lawn")));
     assertThat(kept).hasSize(2);

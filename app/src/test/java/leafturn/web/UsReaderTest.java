@@ -87,6 +87,8 @@ class UsReaderTest extends DemoSite {
     assertThat(visitor.read(newSheet(Kind.SOIL_TEST, "lawn", lawn)))
         .contains("value=\"4\"")
         .doesNotContain("3.937");
+    assertThat(visitor.read(newSheet(Kind.THATCH, "lawn", lawn)))
+        .contains("between them: 0.5 0.6 0.4.");
     assertThat(visitor.read("/weather/new")).contains("value=\"6.5\"").doesNotContain("6.562");
     assertThat(visitor.read(newSheet(Kind.VISIT, "lawn", lawn)))
         .contains("in psi</span>")

@@ -2,6 +2,7 @@ package leafturn.quantity;
 
 import java.math.BigDecimal;
 import java.math.MathContext;
+import java.math.RoundingMode;
 
 /** What a number in a form or on a page measures, with the unit each reader expects. */
 public enum Measure {
@@ -43,6 +44,8 @@ public enum Measure {
   SHARE(Unit.FRACTION, Unit.PERCENT, Unit.PERCENT);
 
   private static final MathContext READABLE = new MathContext(4);
+  private static final MathContext FEW = new MathContext(2);
+  private static final BigDecimal TENTH = new BigDecimal("0.1");
 
   /** Finer than anything a person measures, and free of the noise of binary fractions. */
   private static final MathContext EXACT_ENOUGH = new MathContext(12);
@@ -96,6 +99,23 @@ public enum Measure {
   /** A kept value as a reader would type it, with its unit: "76 mm", "2.992 in". */
   public String told(double kept, Units units) {
     return typed(kept, units) + " " + unit(units).symbol();
+  }
+
+  /**
+   * A kept value to look at, with its unit: as it is where the unit is the kept one, else to two
+   * decimals, or two significant digits where it is below a tenth: "76 mm", "2.99 in".
+   */
+  public String read(double kept, Units units) {
+    if (unit(units) == this.kept) {
+      return told(kept, units);
+    }
+    BigDecimal number = BigDecimal.valueOf(shown(kept, units));
+    BigDecimal few =
+        number.abs().compareTo(TENTH) < 0
+            ? number.round(FEW)
+            : number.setScale(2, RoundingMode.HALF_UP);
+    String text = few.signum() == 0 ? "0" : few.stripTrailingZeros().toPlainString();
+    return text + " " + unit(units).symbol();
   }
 
   /**

@@ -118,7 +118,7 @@ final class BookFaults {
             : " Nothing of this was saved. Stop the server, put the folder back or name its new"
                 + " place with --book, and start again. If it is lost, ";
     return fault(
-        Reason.GONE,
+        place.begun() ? Reason.REPLACED : Reason.GONE,
         place,
         what.formatted(file) + next + remedy(place),
         new IOException("no file in " + file));

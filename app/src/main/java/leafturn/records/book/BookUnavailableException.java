@@ -17,6 +17,9 @@ public final class BookUnavailableException extends RuntimeException {
     /** Its file is no longer where it was opened. */
     GONE,
 
+    /** Another file lies where its own was opened. */
+    REPLACED,
+
     /** The disk it lies on is full, or takes nothing for another cause. */
     DISK,
 

@@ -14,6 +14,7 @@ import java.util.regex.Pattern;
 import leafturn.quantity.Measure;
 import leafturn.quantity.Units;
 import leafturn.records.Faults;
+import leafturn.records.Numbers;
 import leafturn.records.exchange.Reading.DateOrder;
 import leafturn.records.exchange.Reading.Pick;
 import leafturn.records.table.Table;
@@ -103,9 +104,9 @@ final class CellReader {
 
   /** What is wrong with the decimal mark of a number, or null. */
   @Nullable String decimalMarkFault(String text) {
-    if (!table.decimalCommas() && TWO_READINGS.matcher(text).matches()) {
-      return "%s has a comma: write %s if it parts thousands, %s if it is a decimal comma."
-          .formatted(Faults.quoted(text), text.replace(",", ""), text.replace(',', '.'));
+    String twoReadings = table.decimalCommas() ? null : Numbers.commaFault(text);
+    if (twoReadings != null) {
+      return twoReadings;
     }
     if (text.indexOf(',') >= 0 && !table.decimalCommas()) {
       return Faults.quoted(text)

@@ -110,7 +110,7 @@ final class LogHeights {
     double lowest = deckMm.stream().min(Double::compare).orElse(0.0);
     double highest = deckMm.stream().max(Double::compare).orElse(Double.MAX_VALUE);
     Units units = remarks.reading().unitsOf(AFTER);
-    String after = Measure.HEIGHT.told(afterMm, units);
+    String after = Measure.HEIGHT.read(afterMm, units);
     if (afterMm < lowest - SETTINGS_DIFFER_MM || afterMm > highest + SETTINGS_DIFFER_MM) {
       remarks.add(
           row,
@@ -123,7 +123,7 @@ final class LogHeights {
           row,
           AFTER,
           "%s is far from the %s at which this lawn is kept; look whether it is right."
-              .formatted(after, Measure.HEIGHT.told(keptMm, units)));
+              .formatted(after, Measure.HEIGHT.read(keptMm, units)));
     }
   }
 

@@ -76,7 +76,7 @@ final class LogWords {
 
   private void add(String before, @Nullable Double value, Measure measure) {
     if (value != null) {
-      parts.add(before + measure.told(value, units));
+      parts.add(before + measure.read(value, units));
     }
   }
 }

@@ -19,6 +19,7 @@ import leafturn.records.sheet.Address;
 import leafturn.records.sheet.Kind;
 import leafturn.records.sheet.LawnDocument;
 import leafturn.records.sheet.LawnSheet;
+import leafturn.records.sheet.Names;
 import leafturn.records.sheet.ProgrammeSheet;
 import leafturn.records.sheet.Property;
 import leafturn.records.table.Table;
@@ -132,7 +133,7 @@ public final class PropertyImport {
   private Optional<Sheet<Property>> known(Table.Row row, String address) {
     String name = look.faults.text(row, PropertyColumns.PROPERTY);
     return inBook.stream()
-        .filter(property -> property.content().name().equalsIgnoreCase(name))
+        .filter(property -> Names.areSame(property.content().name(), name))
         .findFirst()
         .or(() -> book.at(Kind.PROPERTY, address));
   }
@@ -199,7 +200,7 @@ public final class PropertyImport {
 
   private Optional<Sheet<LawnSheet>> known(Place place, String name) {
     return book.ofProperty(Kind.LAWN, place.id()).stream()
-        .filter(lawn -> lawn.content().name().equalsIgnoreCase(name))
+        .filter(lawn -> Names.areSame(lawn.content().name(), name))
         .findFirst();
   }
 

@@ -36,7 +36,7 @@ final class StationDayWords {
   private void measured(String before, Quantity quantity, Measure measure) {
     Double value = day.values().get(quantity);
     if (value != null) {
-      parts.add(before + measure.told(value, units));
+      parts.add(before + measure.read(value, units));
     }
   }
 

@@ -55,7 +55,11 @@ public record LawnSheet(
     Map<String, Double> parameters,
     @Nullable String note)
     implements Content {
+  /** A tape and a drawn outline differ by as much of the area; common practice, no source. */
+  private static final double AREAS_DIFFER = 0.05;
+
   public LawnSheet {
+    name = Names.tidied(name);
     mixture = List.copyOf(mixture);
     parameters = Map.copyOf(parameters);
   }
@@ -124,6 +128,13 @@ public record LawnSheet(
     return mixture.isEmpty()
         ? Optional.empty()
         : Optional.of("The mixture is reckoned as if all of it were %s.".formatted(grass));
+  }
+
+  /** True where the area as measured and that of the outline are too far apart to be one lawn's. */
+  public boolean hasTwoAreas() {
+    return areaM2 != null
+        && outline != null
+        && Math.abs(areaM2 - outline.areaM2()) > AREAS_DIFFER * outline.areaM2();
   }
 
   /** The area, m2: as measured, else that of the outline, else null. */

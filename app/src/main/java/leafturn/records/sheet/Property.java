@@ -39,6 +39,10 @@ public record Property(
   /** Nearer to each other than this there are no opposite seasons, degrees of latitude. */
   private static final double TROPICS_DEG = 10;
 
+  public Property {
+    name = Names.tidied(name);
+  }
+
   /**
    * That an outline lies too far away to belong to this property, in a sentence; empty where it may
    * belong, or has no place on the earth. Without a longitude only latitudes are compared.

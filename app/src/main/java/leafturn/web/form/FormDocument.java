@@ -95,7 +95,7 @@ final class FormDocument {
       return before;
     }
     return switch (field.type()) {
-      case NUMBER -> number(field.measure(), form.units(), first, before);
+      case NUMBER -> number(field.measure(), form.units(), unsigned(field, form, first), before);
       case NUMBERS -> numbers(field.measure(), form.units(), first, before);
       case ONE_OF -> chosen(field, first, before);
       case FLAG -> NODES.booleanNode(first.equals("true") || first.equals("on"));
@@ -145,6 +145,22 @@ final class FormDocument {
     }
     BigDecimal number = new BigDecimal(typed.replace(',', '.'));
     return DecimalNode.valueOf(measure == null ? number : measure.kept(number, units));
+  }
+
+  /** A number without the sign of per cent, which a field in per cent, or of a share, may have. */
+  private static String unsigned(Field field, Form form, String typed) {
+    String number = typed.endsWith("%") ? typed.substring(0, typed.length() - 1).strip() : "";
+    String unit = field.unit(form.units());
+    if (unit.equals("%") && NUMBER.matcher(number).matches()) {
+      return number;
+    }
+    boolean share = unit.isEmpty() && NUMBER.matcher(number).matches();
+    return share && !PERHAPS_THOUSANDS.matcher(number).matches()
+        ? new BigDecimal(number.replace(',', '.'))
+            .movePointLeft(2)
+            .stripTrailingZeros()
+            .toPlainString()
+        : typed;
   }
 
   private static String typed(JsonNode node, @Nullable Measure measure, Units units) {

@@ -4,6 +4,7 @@ import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.List;
 import java.util.Map;
+import java.util.Optional;
 import leafturn.model.grass.Species;
 import leafturn.quantity.Measure;
 import leafturn.quantity.Units;
@@ -12,6 +13,7 @@ import leafturn.records.shape.Outline;
 import leafturn.records.sheet.DeckType;
 import leafturn.records.sheet.Kind;
 import leafturn.records.sheet.LawnSheet;
+import leafturn.reports.UnitWords;
 import leafturn.web.form.Field;
 import leafturn.web.form.Field.Choice;
 import leafturn.web.form.Form;
@@ -176,6 +178,17 @@ public class LawnForm extends SheetForm<LawnSheet> {
     if (outline != null) {
       lines.add(new Line("Area of the outline", setting.words().area(outline.areaM2())));
     }
+    twoAreas(content, setting.words()).ifPresent(told -> lines.add(new Line("Two areas", told)));
     return lines;
+  }
+
+  /** That a lawn has two areas that differ, and which one counts; empty where it has not. */
+  public static Optional<String> twoAreas(LawnSheet lawn, UnitWords units) {
+    Outline outline = lawn.outline();
+    return outline == null || lawn.areaM2() == null || !lawn.hasTwoAreas()
+        ? Optional.empty()
+        : Optional.of(
+            "The outline has %s, the area as measured is %s: bags and minutes are reckoned with %2$s. Correct one of the two on the lawn’s sheet."
+                .formatted(units.area(outline.areaM2()), units.area(lawn.areaM2())));
   }
 }

@@ -3,6 +3,7 @@ package leafturn.web.sheet;
 import java.util.ArrayList;
 import java.util.List;
 import leafturn.quantity.Measure;
+import leafturn.quantity.Units;
 import leafturn.records.sheet.Kind;
 import leafturn.records.sheet.ThatchSheet;
 import leafturn.reports.DayWords;
@@ -21,7 +22,9 @@ final class ThatchForm extends SheetForm<ThatchSheet> {
     return FormShape.of(
         Field.date("day", "Day the plugs were taken").needed(),
         Field.numbers("plugsMm", "Thatch of the plugs", Measure.HEIGHT)
-            .hint("Of three plugs as a rule, with gaps between them: 12 15 11.")
+            .hint(
+                "Of three plugs as a rule, with gaps between them: %s."
+                    .formatted(setting.units() == Units.US ? "0.5 0.6 0.4" : "12 15 11"))
             .needed(),
         Field.oneOf("method", "Measured", Words.of(ThatchSheet.Method.class))
             .hint("The two differ, so only measurements of one method compare.")

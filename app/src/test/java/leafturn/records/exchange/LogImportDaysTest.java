@@ -102,12 +102,13 @@ class LogImportDaysTest extends ImportingTest {
     Table table =
         ImportBook.csv(
             "date,what,clippings,height_after_in,fast_n_lb_1000_ft2\n"
-                + "2015-05-28,mown,bagged,3,\n2015-05-29,fed,,,1\n2015-05-30,mown,left,40,\n");
+                + "2015-05-28,mown,bagged,3,\n2015-05-29,fed,,,1\n2015-05-30,mown,left,40,\n"
+                + "2015-05-27,mown,bagged,2.0157,\n");
     Preview preview = look(table, ask);
     assertThat(preview.arrivals().sheets())
         .extracting(Arrivals.NewSheet::words)
         .containsExactly(
-            "28 May 2015 mown, to 3 in, bagged", "29 May 2015 fed, fast N 1 lb/1000 ft²");
+            "28 May 2015 mown, to 3 in, bagged", "29 May 2015 fed, fast N 1 lb/1000 ft²", "27 May 2015 mown, to 2.02 in, bagged");
     assertThat(onlyFault(preview).sentence())
         .startsWith("40 is out of range; give a number from 0.12 to 39.37, in.");
   }

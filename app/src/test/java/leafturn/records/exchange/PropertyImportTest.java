@@ -132,6 +132,17 @@ class PropertyImportTest extends ImportingTest {
   }
 
   @Test
+  void twoSpacesMakeNoOtherNameOfAPropertyOrALawn() {
+    book.write(book.properties(HEADER + "Elm  House,40,UTC,,Front  green,fine fescue,,,,\n"));
+    Sheet<Property> elm =
+        book.book().read(reader -> reader.at(Kind.PROPERTY, "elm-house")).orElseThrow();
+    assertThat(elm.content().name()).isEqualTo("Elm House");
+    Preview again = book.properties(HEADER + "elm   house,,,,front   Green,fine fescue,,,,\n");
+    assertThat(again.faults().kept()).isEmpty();
+    assertThat(again.arrivals().sheets()).isEmpty();
+  }
+
+  @Test
   void theOnlyStationIsNoneForAPropertyOfTheOtherHemisphere() {
     for (double latitude : new double[] {40, -33.8}) {
       Property property =

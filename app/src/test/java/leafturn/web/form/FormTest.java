@@ -10,6 +10,7 @@ import leafturn.quantity.Units;
 import leafturn.records.Faults;
 import leafturn.records.InputException;
 import leafturn.records.JsonObject;
+import leafturn.records.Numbers;
 import leafturn.records.shape.Outline;
 import leafturn.records.sheet.Kind;
 import org.jspecify.annotations.Nullable;
@@ -76,6 +77,39 @@ class FormTest {
         Map.of("mowing.heightMm", List.of("1,240"), "heightsMm", List.of("0,125 76,5"));
     String document = Form.sent(CUT, Units.METRIC, typed).document("programme").text();
     assertThat(document).contains("\"heightMm\":\"1,240\"").contains("[0.125,76.5]");
+  }
+
+  @Test
+  void aCommaThatMayPartThousandsIsNamedAsTheTrouble() {
+    Form sent =
+        Form.sent(PROPERTY, Units.METRIC, Map.of("elevationM", List.of("4,000")));
+    InputException faults =
+        catchThrowableOfType(
+            InputException.class, () -> Kind.PROPERTY.read(sent.document("property")));
+    assertThat(sent.faulted(faults).fault(PROPERTY.fields().get(3)))
+        .isEqualTo(
+            "\"4,000\" has a comma: write 4000 if it parts thousands, 4.000 if it is a decimal"
+                + " comma.");
+    assertThat(Numbers.commaFault("1,200,000"))
+        .isEqualTo("\"1,200,000\" has commas between thousands; write 1200000.");
+  }
+
+  @Test
+  void aSignOfPerCentIsTakenWhereItCanBeMeant() {
+    FormShape shape =
+        FormShape.of(
+            Field.number("percent", "Share", "%"),
+            Field.number("fraction", "Share", Measure.SHARE),
+            Field.number("share", "Share returned", ""),
+            Field.number("heightMm", "Height", Measure.HEIGHT));
+    Map<String, List<String>> typed =
+        Map.of(
+            "percent", List.of("60%"),
+            "fraction", List.of("62,5 %"),
+            "share", List.of("60 %"),
+            "heightMm", List.of("60%"));
+    assertThat(Form.sent(shape, Units.METRIC, typed).document("form").text())
+        .isEqualTo("{\"percent\":60,\"fraction\":0.625,\"share\":0.6,\"heightMm\":\"60%\"}");
   }
 
   @Test
