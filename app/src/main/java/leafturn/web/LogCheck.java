@@ -72,8 +72,7 @@ final class LogCheck {
    * @param reader of the entry that a form makes
    */
   static Form told(Form faulty, LocalDate today, Function<Form, LogSheet> reader) {
-    Set<String> wrong =
-        faulty.faultyFields().stream().map(Field::path).collect(Collectors.toSet());
+    Set<String> wrong = faulty.faultyFields().stream().map(Field::path).collect(Collectors.toSet());
     Form rest = faulty.without(wrong::contains);
     try {
       LogSheet entry =

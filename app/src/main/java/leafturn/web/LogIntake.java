@@ -89,8 +89,7 @@ final class LogIntake {
     } catch (InputException wrong) {
       Form told = DayCheck.told(form, Kind.LOG, lawn.today(), "lawn").faulted(wrong);
       return new Outcome.Faulty(
-          LogCheck.told(
-              told, lawn.today(), rest -> Kind.LOG.read(document(rest, lawn, sent))));
+          LogCheck.told(told, lawn.today(), rest -> Kind.LOG.read(document(rest, lawn, sent))));
     }
     try {
       return new Outcome.Kept(

@@ -44,7 +44,8 @@ class BookGoneTest extends DemoSite {
         visitor.send("/sheets/" + entry.id() + "/withdraw", Map.of("version", "1"));
     assertThat(refused.statusCode()).isEqualTo(503);
     assertThat(refused.body())
-        .contains("The book's file was replaced", "somebody replaced it", "Nothing of this was saved")
+        .contains(
+            "The book's file was replaced", "somebody replaced it", "Nothing of this was saved")
         .doesNotContain("is gone", "deleted or moved");
   }
 }

@@ -10,8 +10,7 @@ import org.junit.jupiter.api.Test;
 
 /** The area of a lawn as measured, beside that of its outline, and where it has neither. */
 class TwoAreasTest extends DemoSite {
-  private static final String OUTLINE =
-      "/outline = \"0 0\\n24 0\\n24 15\\n0 15\" ; /areaM2 = %s";
+  private static final String OUTLINE = "/outline = \"0 0\\n24 0\\n24 15\\n0 15\" ; /areaM2 = %s";
 
   @Test
   void twoAreasThatDifferAreToldWithTheOneThatCounts() throws Exception {

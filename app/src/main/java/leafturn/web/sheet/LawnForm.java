@@ -188,7 +188,8 @@ public class LawnForm extends SheetForm<LawnSheet> {
     return outline == null || lawn.areaM2() == null || !lawn.hasTwoAreas()
         ? Optional.empty()
         : Optional.of(
-            "The outline has %s, the area as measured is %s: bags and minutes are reckoned with %2$s. Correct one of the two on the lawn’s sheet."
+            ("The outline has %s, the area as measured is %s: bags and minutes are reckoned with"
+                    + " %2$s. Correct one of the two on the lawn’s sheet.")
                 .formatted(units.area(outline.areaM2()), units.area(lawn.areaM2())));
   }
 }

@@ -108,7 +108,9 @@ class LogImportDaysTest extends ImportingTest {
     assertThat(preview.arrivals().sheets())
         .extracting(Arrivals.NewSheet::words)
         .containsExactly(
-            "28 May 2015 mown, to 3 in, bagged", "29 May 2015 fed, fast N 1 lb/1000 ft²", "27 May 2015 mown, to 2.02 in, bagged");
+            "28 May 2015 mown, to 3 in, bagged",
+            "29 May 2015 fed, fast N 1 lb/1000 ft²",
+            "27 May 2015 mown, to 2.02 in, bagged");
     assertThat(onlyFault(preview).sentence())
         .startsWith("40 is out of range; give a number from 0.12 to 39.37, in.");
   }

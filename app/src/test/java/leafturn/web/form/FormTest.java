@@ -81,8 +81,7 @@ class FormTest {
 
   @Test
   void aCommaThatMayPartThousandsIsNamedAsTheTrouble() {
-    Form sent =
-        Form.sent(PROPERTY, Units.METRIC, Map.of("elevationM", List.of("4,000")));
+    Form sent = Form.sent(PROPERTY, Units.METRIC, Map.of("elevationM", List.of("4,000")));
     InputException faults =
         catchThrowableOfType(
             InputException.class, () -> Kind.PROPERTY.read(sent.document("property")));
