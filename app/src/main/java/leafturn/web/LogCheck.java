@@ -4,8 +4,6 @@ import java.time.LocalDate;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
-import java.util.Set;
-import java.util.function.Function;
 import java.util.stream.Collectors;
 import java.util.stream.Stream;
 import leafturn.quantity.Units;
@@ -19,8 +17,6 @@ import leafturn.records.sheet.LogFit;
 import leafturn.records.sheet.LogSheet;
 import leafturn.reports.DayWords;
 import leafturn.reports.LogEntryWords;
-import leafturn.web.form.Field;
-import leafturn.web.form.Form;
 
 /** Checks an entry of a log against today and against what else its lawn's log has of that day. */
 final class LogCheck {
@@ -50,7 +46,6 @@ final class LogCheck {
     if (entry.day().isAfter(today)) {
       faults.add(fault("day", notYet(entry.day(), today)));
     }
-    LogFit.tooHigh(entry).ifPresent(sentence -> faults.add(fault("heightAfterMm", sentence)));
     List<LogSheet> others =
         reading.ofLawn(Kind.LOG, entry.lawn()).stream()
             .filter(sheet -> !sheet.id().equals(id))
@@ -62,27 +57,6 @@ final class LogCheck {
     }
     if (!faults.isEmpty()) {
       throw InputException.of(faults);
-    }
-  }
-
-  /**
-   * A faulty form of an entry, also with what could only be found once the rest of it is right.
-   *
-   * @param today stands in for a day that is wrong
-   * @param reader of the entry that a form makes
-   */
-  static Form told(Form faulty, LocalDate today, Function<Form, LogSheet> reader) {
-    Set<String> wrong = faulty.faultyFields().stream().map(Field::path).collect(Collectors.toSet());
-    Form rest = faulty.without(wrong::contains);
-    try {
-      LogSheet entry =
-          reader.apply(rest.value("day").isEmpty() ? rest.with("day", today.toString()) : rest);
-      return LogFit.tooHigh(entry)
-          .map(sentence -> fault("heightAfterMm", sentence))
-          .map(fault -> faulty.faulted(InputException.of(List.of(fault))))
-          .orElse(faulty);
-    } catch (InputException missing) {
-      return faulty;
     }
   }
 

@@ -87,9 +87,7 @@ final class LogIntake {
     try {
       content = Kind.LOG.read(document(form, lawn, sent));
     } catch (InputException wrong) {
-      Form told = DayCheck.told(form, Kind.LOG, lawn.today(), "lawn").faulted(wrong);
-      return new Outcome.Faulty(
-          LogCheck.told(told, lawn.today(), rest -> Kind.LOG.read(document(rest, lawn, sent))));
+      return new Outcome.Faulty(DayCheck.told(form, Kind.LOG, lawn.today(), "lawn").faulted(wrong));
     }
     try {
       return new Outcome.Kept(

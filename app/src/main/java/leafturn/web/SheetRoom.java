@@ -94,7 +94,7 @@ final class SheetRoom implements Room {
       Answers.goTo(context, after(found, write(context, found, content, version)));
     } catch (InputException faults) {
       context.status(UNUSABLE);
-      show(context, found, told(found, form.faulted(faults)), version);
+      show(context, found, form.faulted(faults), version);
     } catch (StaleSheetException stale) {
       context.status(CONFLICT);
       conflict(context, found, form, version);
@@ -107,15 +107,6 @@ final class SheetRoom implements Room {
         found.kind(),
         found.setting().today(),
         found.place().word());
-  }
-
-  private static Form told(Found<?> found, Form faulty) {
-    return found.kind() == Kind.LOG
-        ? LogCheck.told(
-            faulty,
-            found.setting().today(),
-            form -> Kind.LOG.read(form.document(found.form().noun(), found.document())))
-        : faulty;
   }
 
   private <C extends Content> Sheet<C> write(

@@ -42,7 +42,7 @@ class LogIntakeTest extends DemoSite {
     assertThat(answer.body())
         .contains("4 things are to be put right", "Friday 29 May 2015 has not come yet")
         .contains("f-heightBeforeMm-fault", "f-minutes-fault")
-        .contains("900 is out of range; give a number from 3 to 200, mm.");
+        .contains("900 is out of range; give a number from 3 to 500, mm.");
     assertThat(log("returned", Map.of("day", "yesterday", "heightAfterMm", "900")).body())
         .contains("2 things are to be put right", "f-day-fault", "900 is out of range");
   }
@@ -68,7 +68,7 @@ class LogIntakeTest extends DemoSite {
         log("returned", Map.of("day", "2015-05-27", "heightAfterMm", "900"));
     assertThat(slip.statusCode()).isEqualTo(422);
     assertThat(slip.body())
-        .contains("f-heightAfterMm-fault", "900 is out of range; give a number from 3 to 200, mm.");
+        .contains("f-heightAfterMm-fault", "900 is out of range; give a number from 3 to 500, mm.");
     HttpResponse<String> high =
         log("returned", Map.of("day", "2015-05-27", "heightAfterMm", "190"));
     String saved = visitor.read(high.headers().firstValue("Location").orElseThrow());

@@ -76,7 +76,8 @@ class RoundWeightTest {
     Person maud = new Person(Person.LOCAL_OWNER, "Maud", Role.OWNER, Units.METRIC, false, false, 1);
     Guest guest = new Guest(new Visitor(maud, true, Set.of()), "token");
     Frame frame = new Frame("Round", "", "made up", round.today(), guest, assets);
-    return new Pages().filled("round.jte", frame, Map.of("page", new RoundPage(round)));
+    return new Pages()
+        .filled("round.jte", frame, Map.of("page", new RoundPage(round), "warnings", List.of()));
   }
 
   private static RoundOfLawns round(int lawns, List<LawnWithoutCall> withoutCall) {

@@ -3,17 +3,14 @@ package leafturn.records.exchange;
 import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
-import java.util.Optional;
 import leafturn.quantity.Measure;
 import leafturn.quantity.Units;
-import leafturn.records.FaultUnits;
 import leafturn.records.Numbers;
 import leafturn.records.book.BookReading;
 import leafturn.records.book.ProgrammeInForce;
 import leafturn.records.book.Sheet;
 import leafturn.records.sheet.Done;
 import leafturn.records.sheet.Kind;
-import leafturn.records.sheet.LogFit;
 import leafturn.records.sheet.LogSheet;
 import leafturn.records.sheet.ProgrammeSheet;
 import leafturn.records.table.Table;
@@ -51,15 +48,6 @@ final class LogHeights {
   static String measuredIn(LogSheet entry) {
     boolean measured = entry.done() instanceof Done.Mown mown && mown.heightBeforeMm() != null;
     return measured ? BEFORE : AFTER;
-  }
-
-  /** True after a fault: a cut higher than any lawn is cut. */
-  boolean tooHigh(Table.Row row, LogSheet entry, Findings faults) {
-    Optional<String> sentence = LogFit.tooHigh(entry);
-    Units units = faults.reading().unitsOf(AFTER);
-    sentence.ifPresent(
-        told -> faults.add(row, AFTER, FaultUnits.told(told, Measure.HEIGHT, units)));
-    return sentence.isPresent();
   }
 
   /** Looks at the heights of an entry that would be added. */

@@ -13,7 +13,7 @@ public sealed interface Done {
    * A mowing.
    *
    * @param heightBeforeMm measured grass height before the cut, mm, 3 to 1000, or null
-   * @param heightAfterMm height it was cut to, mm, 3 to 1000 and not above the height before, or
+   * @param heightAfterMm height it was cut to, mm, 3 to 500 and not above the height before, or
    *     null for the programme's cut height
    * @param returnedShare share of the clippings returned, 0 (collected) to 1
    * @param bags bags filled, 0 to 10,000, or null

@@ -62,6 +62,10 @@ final class DoneReader {
   private static final List<String> AMOUNTS =
       List.of("fastNGPerM2", "slowNGPerM2", "pGPerM2", "kGPerM2");
   private static final double MOST_SEED_G_PER_M2 = 500;
+
+  /** No blade of a mower or trimmer is held higher over a lawn, mm; our judgement. */
+  private static final double HIGHEST_CUT_MM = 500;
+
   private static final double MOST_LIME_G_PER_M2 = 1000;
   private static final double MOST_TO_WASH_IN_MM = 50;
 
@@ -124,7 +128,7 @@ final class DoneReader {
 
   private Done mown() {
     Double before = Amounts.grassMm(json, "heightBeforeMm");
-    Double after = Amounts.grassMm(json, "heightAfterMm");
+    Double after = json.number("heightAfterMm", Amounts.LOWEST_GRASS_MM, HIGHEST_CUT_MM, "mm");
     if (before != null && after != null && after > before) {
       json.fault(
           "heightAfterMm",

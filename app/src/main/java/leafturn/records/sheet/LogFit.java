@@ -3,8 +3,6 @@ package leafturn.records.sheet;
 import java.time.LocalTime;
 import java.util.List;
 import java.util.Optional;
-import leafturn.records.Amounts;
-import leafturn.records.Numbers;
 import org.jspecify.annotations.Nullable;
 
 /** Whether the mowings of a day can have followed one another in any order. */
@@ -12,24 +10,7 @@ public final class LogFit {
   /** Two readings of one sward differ by as much, mm; common practice, no source. */
   private static final double READINGS_DIFFER_MM = 10;
 
-  /** Highest cut of a programme, mm: what is cut higher is no lawn. */
-  private static final double HIGHEST_CUT_MM = 200;
-
   private LogFit() {}
-
-  /** What is wrong with the height of a cut that no programme asks for, in mm; mostly empty. */
-  public static Optional<String> tooHigh(LogSheet entry) {
-    return entry.done() instanceof Done.Mown mown
-            && mown.heightAfterMm() != null
-            && mown.heightAfterMm() > HIGHEST_CUT_MM
-        ? Optional.of(
-            "%s is out of range; give a number from %s to %s, mm."
-                .formatted(
-                    Numbers.plain(mown.heightAfterMm()),
-                    Numbers.plain(Amounts.LOWEST_GRASS_MM),
-                    Numbers.plain(HIGHEST_CUT_MM)))
-        : Optional.empty();
-  }
 
   /**
    * A mowing of the same day beside which an entry cannot stand: whichever came first, the grass

@@ -41,7 +41,7 @@ class LogHeightsTest extends ImportingTest {
         .containsExactly(
             new Finding(
                 "line 2, column D / height_after_mm",
-                "900 is out of range; give a number from 3 to 200, mm."));
+                "900 is out of range; give a number from 3 to 500, mm."));
     assertThat(
             book.log("date,what,clippings,height_after_in" + row + "30", ImportBook.FRONT)
                 .faults()
@@ -49,6 +49,6 @@ class LogHeightsTest extends ImportingTest {
         .singleElement()
         .extracting(Finding::sentence)
         .asString()
-        .startsWith("30 is out of range; give a number from 0.12 to 7.87, in.");
+        .startsWith("30 is out of range; give a number from 0.12 to 19.68, in.");
   }
 }
