@@ -112,7 +112,7 @@ class LogImportDaysTest extends ImportingTest {
             "29 May 2015 fed, fast N 1 lb/1000 ft²",
             "27 May 2015 mown, to 2.02 in, bagged");
     assertThat(onlyFault(preview).sentence())
-        .startsWith("40 is out of range; give a number from 0.12 to 39.37, in.");
+        .startsWith("40 is out of range; give a number from 0.12 to 19.68, in.");
   }
 
   @Test

@@ -113,10 +113,23 @@ class TrialPackageFileTest {
   @Test
   void decimalCommasAreReadBackAsPoints() throws IOException {
     PackedTrial example = TrialPackageFile.open("t.zip", zip).read();
-    List<Reading> typed =
-        List.of(
-            Reading.own("B1-1", LocalDate.of(2026, 4, 20), "quality", "6,5", "Ada"),
-            Reading.own("B1-2", LocalDate.of(2026, 4, 20), "quality", "< 6,5", "Ada"));
+    LocalDate day = LocalDate.of(2026, 4, 20);
+    Reading below =
+        new Reading(
+            "B1-2",
+            day,
+            "soil_potassium",
+            "< 6,5",
+            "mg/kg",
+            null,
+            null,
+            null,
+            null,
+            null,
+            null,
+            null,
+            null);
+    List<Reading> typed = List.of(Reading.own("B1-1", day, "quality", "6,5", "Ada"), below);
     PackedTrial own = new PackedTrial(example.trial(), List.of(), typed);
     ByteArrayOutputStream out = new ByteArrayOutputStream();
     TrialPackage.of(own, LocalDate.of(2026, 6, 1), ZoneOffset.UTC).writeTo(out);
