@@ -20,8 +20,8 @@ class TrialLayPinTest {
     StringBuilder arms = new StringBuilder();
     report.get("plots").forEach(plot -> arms.append(plot.get("arm").asText().charAt(0)));
     assertThat(arms).hasToString("rccrrccrcrrccrrc");
-    assertThat(report.at("/bags/0/code").asText()).isEqualTo("SCA7WS4");
-    assertThat(report.at("/bags/63/code").asText()).isEqualTo("PGG8N79");
+    assertThat(report.at("/bags/0/code").asText()).isEqualTo("Z398ZBA");
+    assertThat(report.at("/bags/63/code").asText()).isEqualTo("PB5A3W4");
     assertThat(report.at("/cores/0").toString()).contains("\"xM\":21.73", "\"yM\":8.76");
     assertThat(report.at("/cores/479").toString()).contains("\"xM\":2.17", "\"yM\":3.06");
     assertThat(report.at("/walkingOrder/2/plots").toString()).isEqualTo("[\"B3-2\",\"B3-1\"]");

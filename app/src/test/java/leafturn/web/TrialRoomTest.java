@@ -163,23 +163,6 @@ class TrialRoomTest extends TwoYardsSite {
         .doesNotContain("after all its planned days");
   }
 
-  @Test
-  void theNameFromWhichTheCodesOfBagsAreDrawnStaysToo() {
-    Map<String, String> fields = yards.plan();
-    fields.put("outcomes[1].name", "tissue_potassium");
-    fields.put("outcomes[1].kind", "tissue");
-    fields.put("outcomes[1].unit", "%");
-    String trial = yards.planned(fields);
-    yards.post(adviser, trial + "/freeze", Map.of());
-    Map<String, String> renamed = new java.util.LinkedHashMap<>(fields);
-    renamed.put("name", "Another name");
-    renamed.put("why", "It reads better.");
-    renamed.put("version", Integer.toString(yards.trial(trial).version()));
-    HttpResponse<String> answer = yards.plan(trial + "/plan", renamed);
-    assertThat(answer.statusCode()).isEqualTo(422);
-    assertThat(answer.body()).contains("he name cannot be changed any more");
-  }
-
   private Map<String, String> changed(Sheet<TrialSheet> frozen) {
     Map<String, String> changed = yards.plan();
     changed.put("why", "The hedge grew.");

@@ -7,13 +7,10 @@ import java.util.Objects;
 import java.util.Set;
 import leafturn.records.InputException;
 import leafturn.records.sheet.TrialSheet;
-import leafturn.trials.design.Observing;
-import leafturn.trials.design.Outcome;
 
 /**
  * What of a plan must not change once plots bear their treatments: all that the layout is drawn
- * from. Another layout would give readings to other treatments than the plots were given. The codes
- * of bags are drawn from the name too.
+ * from. Another layout would give readings to other treatments than the plots were given.
  */
 public final class FixedLayout {
   private static final Map<String, String> WORDS = new LinkedHashMap<>();
@@ -32,8 +29,6 @@ public final class FixedLayout {
     WORDS.put("lawns", "the lawns");
     WORDS.put("plots", "the plots");
   }
-
-  private static final String NAME = "name";
 
   private FixedLayout() {}
 
@@ -57,21 +52,11 @@ public final class FixedLayout {
             changed.add(words);
           }
         });
-    String since = read ? "the trial has readings" : "the layout is frozen";
-    if (changed.isEmpty() && hasBags(before) && !Objects.equals(was.get(NAME), is.get(NAME))) {
-      throw new InputException(
-          "the name cannot be changed any more, since %s: the codes on the bags for the laboratory are drawn from it; leave it '%s'."
-              .formatted(since, was.get(NAME)));
-    }
     if (!changed.isEmpty()) {
+      String since = read ? "the trial has readings" : "the layout is frozen";
       throw new InputException(
           "%s cannot be changed any more, since %s: the plots would bear other treatments than they were given; plan a new trial instead."
               .formatted(String.join(", ", changed), since));
     }
-  }
-
-  private static boolean hasBags(TrialSheet trial) {
-    Observing observing = BookPlan.of(trial).observing();
-    return observing.cores().perPlot() > 0 || observing.has(Outcome.Kind.TISSUE);
   }
 }

@@ -7,6 +7,7 @@ import java.time.LocalDate;
 import java.time.ZoneOffset;
 import java.util.List;
 import java.util.Objects;
+import leafturn.records.Dates;
 import leafturn.records.sheet.TrialEventSheet;
 import leafturn.records.sheet.TrialPast;
 import leafturn.records.sheet.TrialSheet;
@@ -68,8 +69,12 @@ class HindsightWordsTest {
         "Left out from 2026-08-01 on: plots B4-2 (dog urine; dog). It was decided on 2026-10-20, and is not taken as blind: it came after the last planned day, 2026-10-12, when results could be seen; its reason is no rule of the frozen plan.";
     assertThat(new FindingsView(findings).headline()).contains(BOTH, told);
     assertThat(StandingWordsTest.document(findings))
-        .containsOnlyOnce("Left out from 2026-08-01 on")
-        .contains(BOTH, told, "Before anything is concluded", "told to be decided blind, but");
+        .containsOnlyOnce("Left out from 1 August 2026 on")
+        .contains(
+            BOTH,
+            Dates.inWords(told),
+            "Before anything is concluded",
+            "told to be decided blind, but");
     assertThat(FindingsReport.of(findings, List.of(), "leafturn").sentence()).contains(BOTH, told);
     assertThat(findings.standing().remarks())
         .noneMatch(each -> each.sentence().contains("decided blind;"))
@@ -155,7 +160,7 @@ class HindsightWordsTest {
     String told =
         "What befell the trial on 2026-08-01 was noted otherwise before it was changed on 2026-10-20, after the last planned day, 2026-10-12, when results could be seen: dog urine (B4-2).";
     assertThat(new FindingsView(findings).headline()).contains(told).doesNotContain("hail");
-    assertThat(StandingWordsTest.document(findings)).contains(told);
+    assertThat(StandingWordsTest.document(findings)).contains(Dates.inWords(told));
     assertThat(new FindingsView(findings).record())
         .anyMatch(each -> each.contains("it was noted before: hail (all plots)"));
   }
@@ -202,7 +207,7 @@ class HindsightWordsTest {
             .toList();
     Findings findings = findings(trial, early, List.of(), TrialPast.UNKNOWN);
     assertThat(StandingWordsTest.document(findings))
-        .containsOnlyOnce("ended on 2026-09-01")
+        .containsOnlyOnce("ended on 1 September 2026")
         .containsOnlyOnce("results are clear");
     assertThat(new FindingsView(findings).headline())
         .contains(

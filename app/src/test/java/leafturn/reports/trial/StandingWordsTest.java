@@ -12,6 +12,7 @@ import java.time.ZoneOffset;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.SplittableRandom;
+import leafturn.records.Dates;
 import leafturn.records.Examples;
 import leafturn.records.sheet.TrialPast;
 import leafturn.records.sheet.TrialPast.PlanVersion;
@@ -133,7 +134,7 @@ class StandingWordsTest {
     assertThat(new FindingsView(findings).record())
         .noneMatch(each -> each.contains("No deviation") || each.contains(told));
     assertThat(document(findings))
-        .containsOnlyOnce(told)
+        .containsOnlyOnce(Dates.inWords(told))
         .doesNotContain("fixed beforehand", "changed after it was frozen", "changed since");
   }
 
@@ -144,8 +145,9 @@ class StandingWordsTest {
         .contains("fixed beforehand", "before the first reading");
     TrialSheet late = trial(plan(0.5), plan(0.5), "2026-09-01");
     assertThat(document(findings(late, false, TrialPast.UNKNOWN)))
-        .containsOnlyOnce("frozen on 2026-09-01")
-        .contains("The plan was frozen on 2026-09-01, after readings of 2026-04-20 and later")
+        .containsOnlyOnce("frozen on 1 September 2026")
+        .contains(
+            "The plan was frozen on 1 September 2026, after readings of 20 April 2026 and later")
         .doesNotContain("fixed beforehand");
   }
 
@@ -190,12 +192,12 @@ class StandingWordsTest {
     assertThat(
             document(
                 BookFindings.of(new BookFindings.Basis(trial, List.of(), readings, true, home))))
-        .contains("frozen on 2026-04-20, before the first reading");
+        .contains("frozen on 20 April 2026, before the first reading");
     assertThat(
             document(
                 BookFindings.of(
                     new BookFindings.Basis(trial, List.of(), readings, true, ZoneOffset.UTC))))
-        .contains("frozen on 2026-04-21, after readings of 2026-04-20 and later");
+        .contains("frozen on 21 April 2026, after readings of 20 April 2026 and later");
   }
 
   @Test

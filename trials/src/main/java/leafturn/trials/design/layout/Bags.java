@@ -3,7 +3,6 @@ package leafturn.trials.design.layout;
 import java.time.LocalDate;
 import java.util.ArrayList;
 import java.util.List;
-import java.util.stream.LongStream;
 import leafturn.trials.design.CoreRule;
 import leafturn.trials.design.Outcome;
 import leafturn.trials.design.TrialPlan;
@@ -40,7 +39,7 @@ final class Bags {
 
   private void fill(Outcome.Kind holds, List<LocalDate> dates, int ofPlot, long purpose) {
     int number = dates.size() * plots.size() * ofPlot;
-    List<String> codes = codes(purpose, number);
+    List<String> codes = codes(Chance.of(plan.seed(), purpose), number);
     int next = 0;
     for (LocalDate date : dates) {
       for (LaidPlot plot : plots) {
@@ -51,12 +50,8 @@ final class Bags {
     }
   }
 
-  /** By the name of the trial too: bags of two trials meet in one laboratory. */
-  private List<String> codes(long purpose, int number) {
-    long[] own =
-        LongStream.concat(LongStream.of(purpose), plan.name().chars().asLongStream()).toArray();
-    List<String> given = bags.stream().map(Bag::code).toList();
-    return BlindCodes.of(Chance.of(plan.seed(), own), number, given);
+  private List<String> codes(Chance chance, int number) {
+    return BlindCodes.of(chance, number, bags.stream().map(Bag::code).toList());
   }
 
   /** Each date has its own, so that every delivery to the laboratory is checked. */
@@ -68,7 +63,7 @@ final class Bags {
           bags.stream().filter(bag -> bag.holds() == holds && bag.date().equals(date)).toList();
       divided.addAll(chance.shuffled(own).subList(0, number(own.size())));
     }
-    List<String> codes = codes(purpose, divided.size());
+    List<String> codes = codes(chance, divided.size());
     for (int i = 0; i < divided.size(); i++) {
       Bag bag = divided.get(i);
       bags.add(new Bag(codes.get(i), holds, bag.plot(), bag.date(), bag.number(), bag.code()));

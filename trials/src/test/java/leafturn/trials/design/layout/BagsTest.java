@@ -17,22 +17,6 @@ import org.junit.jupiter.api.Test;
 
 /** Bags of soil and leaves, their codes and the blind duplicates among them. */
 class BagsTest {
-  private static TrialPlan named(TrialPlan plan, String name) {
-    return new TrialPlan(
-        name,
-        plan.question(),
-        plan.treatments(),
-        plan.arrangement(),
-        plan.lawns(),
-        plan.observing(),
-        plan.protocol(),
-        plan.seed());
-  }
-
-  private static List<String> codes(TrialPlan plan) {
-    return TrialLayout.of(plan).bags().stream().map(Bag::code).toList();
-  }
-
   private static TrialPlan yards(long seed) {
     List<TrialLawn> lawns =
         List.of(
@@ -49,16 +33,6 @@ class BagsTest {
     assertThat(new HashSet<>(layout.bags().stream().map(Bag::code).toList()))
         .hasSize(layout.bags().size());
     assertThat(layout.bags().stream().map(Bag::code)).allMatch(BlindCodes::isCode);
-  }
-
-  @Test
-  void trialsOfOneSeedHaveNoCodeInCommonAndTheSameTrialItsOwnAlways() {
-    TrialPlan first = named(yards(3), "First year");
-    TrialPlan second = named(yards(3), "Second year");
-    assertThat(codes(first)).isEqualTo(codes(first)).doesNotContainAnyElementsOf(codes(second));
-    assertThat(TrialLayout.of(first).plots().stream().map(plot -> plot.unit().arm()))
-        .containsExactlyElementsOf(
-            TrialLayout.of(second).plots().stream().map(plot -> plot.unit().arm()).toList());
   }
 
   @Test
