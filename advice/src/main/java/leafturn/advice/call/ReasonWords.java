@@ -130,7 +130,7 @@ final class ReasonWords {
         CallRule.HALF,
         taken(prospect.heightMm(day), prospect.cutHeightMm()) + " of the height",
         say(
-            "would come off %s, from %s to %s: too much to leave lying. Take it away, and step the height down where somebody can come again soon.",
+            "would come off %s, from %s to %s: too much to leave lying. Take it away, and step the height down.",
             days.when(day),
             reader.height(prospect.heightMm(day)),
             reader.height(prospect.cutHeightMm())),
