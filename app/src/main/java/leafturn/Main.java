@@ -33,6 +33,9 @@ public final class Main {
   public static void main(String[] arguments) {
     // Words are English, so numbers have a point, whatever language the machine speaks.
     Locale.setDefault(Locale.UK);
+    if (arguments.length > 0 && arguments[0].equals("serve")) {
+      ReadAhead.begin(); // even reading the arguments takes long enough to be worth it
+    }
     PrintWriter out = utf8(FileDescriptor.out);
     PrintWriter err = utf8(FileDescriptor.err);
     DemoCommand demo = new DemoCommand(where -> place(listening(where)), CLOCK);
@@ -51,7 +54,6 @@ public final class Main {
 
   /** As {@link #place}, and keeps the book safe meanwhile. */
   private static Serving.Place safePlace(Listening listening) {
-    ReadAhead.begin();
     return (book, atTheEnd) -> keepAndServe(book, listening, atTheEnd);
   }
 

@@ -2,9 +2,6 @@ package leafturn;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
-import ch.qos.logback.classic.LoggerContext;
-import ch.qos.logback.classic.joran.JoranConfigurator;
-import ch.qos.logback.core.joran.spi.JoranException;
 import java.io.ByteArrayOutputStream;
 import java.io.PrintStream;
 import java.io.PrintWriter;
@@ -15,7 +12,6 @@ import java.net.http.HttpResponse.BodyHandlers;
 import java.nio.charset.StandardCharsets;
 import java.nio.file.Path;
 import java.time.Clock;
-import java.util.Objects;
 import java.util.concurrent.Callable;
 import leafturn.cli.LeafturnCommand;
 import leafturn.records.book.Book;
@@ -37,23 +33,13 @@ class LoggingTest {
   @TempDir private Path folder;
 
   @BeforeEach
-  void logAsShipped() throws JoranException {
+  void listen() {
     System.setErr(new PrintStream(terminal, true, StandardCharsets.UTF_8));
-    configure("/logback.xml");
   }
 
   @AfterEach
-  void logAsInTests() throws JoranException {
+  void listenNoMore() {
     System.setErr(before);
-    configure("/logback-test.xml");
-  }
-
-  private static void configure(String resource) throws JoranException {
-    LoggerContext context = (LoggerContext) LoggerFactory.getILoggerFactory();
-    context.reset();
-    JoranConfigurator configurator = new JoranConfigurator();
-    configurator.setContext(context);
-    configurator.doConfigure(Objects.requireNonNull(Main.class.getResource(resource)));
   }
 
   @Test

@@ -6,7 +6,9 @@ import java.time.LocalDate;
 import java.time.ZoneId;
 import java.util.ArrayList;
 import java.util.Collection;
+import java.util.List;
 import java.util.regex.Pattern;
+import java.util.stream.Stream;
 import leafturn.records.Dates;
 import leafturn.records.Faults;
 import leafturn.records.InputException;
@@ -31,9 +33,20 @@ public final class LeafturnCommand {
   private static final Pattern NUMBER = Pattern.compile("[+-]?\\d{1,12}(\\.\\d{1,12})?");
   private static final Pattern WHOLE_NUMBER = Pattern.compile("[+-]?\\d+");
 
+  private static final List<Class<?>> OWN =
+      List.of(
+          CallCommand.class,
+          PlanCommand.class,
+          SeasonCommand.class,
+          WeatherCommand.class,
+          SourcesCommand.class,
+          ValidateCommand.class,
+          TrialCommand.class,
+          BookCommand.class);
+
   private final PrintWriter out;
   private final PrintWriter err;
-  private final CommandLine commands;
+  private final List<Object> commands;
 
   /**
    * @param out where results go
@@ -43,29 +56,34 @@ public final class LeafturnCommand {
   public LeafturnCommand(PrintWriter out, PrintWriter err, Object... more) {
     this.out = out;
     this.err = err;
-    this.commands = new CommandLine(new Top());
-    commands.addSubcommand(new CallCommand());
-    commands.addSubcommand(new PlanCommand());
-    commands.addSubcommand(new SeasonCommand());
-    commands.addSubcommand(new WeatherCommand());
-    commands.addSubcommand(new SourcesCommand());
-    commands.addSubcommand(new ValidateCommand());
-    commands.addSubcommand(new TrialCommand());
-    commands.addSubcommand(new BookCommand());
-    for (Object command : more) {
-      commands.addSubcommand(command);
-    }
-    commands.registerConverter(Double.class, LeafturnCommand::number);
-    commands.registerConverter(double.class, LeafturnCommand::number);
-    commands.registerConverter(Integer.class, LeafturnCommand::wholeNumber);
-    commands.registerConverter(int.class, LeafturnCommand::wholeNumber);
-    commands.registerConverter(long.class, LeafturnCommand::longNumber);
-    commands.registerConverter(LocalDate.class, LeafturnCommand::date);
-    commands.registerConverter(ZoneId.class, LeafturnCommand::timeZone);
-    commands.setOut(out).setErr(err);
-    commands.setCaseInsensitiveEnumValuesAllowed(true);
-    commands.setParameterExceptionHandler((wrong, arguments) -> wrongArguments(wrong));
-    commands.setExecutionExceptionHandler((failure, command, parsed) -> failed(failure));
+    this.commands = Stream.concat(OWN.stream(), Stream.of(more)).toList();
+  }
+
+  /** Takes in the one command that is asked for, since each costs time; all where none is. */
+  private CommandLine commandsFor(String... arguments) {
+    List<Object> asked =
+        commands.stream()
+            .filter(command -> arguments.length > 0 && name(command).equals(arguments[0]))
+            .toList();
+    CommandLine line = new CommandLine(new Top());
+    (asked.isEmpty() ? commands : asked).forEach(line::addSubcommand);
+    line.registerConverter(Double.class, LeafturnCommand::number);
+    line.registerConverter(double.class, LeafturnCommand::number);
+    line.registerConverter(Integer.class, LeafturnCommand::wholeNumber);
+    line.registerConverter(int.class, LeafturnCommand::wholeNumber);
+    line.registerConverter(long.class, LeafturnCommand::longNumber);
+    line.registerConverter(LocalDate.class, LeafturnCommand::date);
+    line.registerConverter(ZoneId.class, LeafturnCommand::timeZone);
+    line.setOut(out).setErr(err);
+    line.setCaseInsensitiveEnumValuesAllowed(true);
+    line.setParameterExceptionHandler((wrong, ignored) -> wrongArguments(wrong));
+    line.setExecutionExceptionHandler((failure, command, parsed) -> failed(failure));
+    return line;
+  }
+
+  private static String name(Object command) {
+    Class<?> type = command instanceof Class<?> own ? own : command.getClass();
+    return type.getAnnotation(Command.class).name();
   }
 
   /** A number of an option; a thing that is none is a fault. */
@@ -118,7 +136,7 @@ public final class LeafturnCommand {
   @SuppressWarnings("CatchAndPrintStackTrace") // the trace goes nowhere: one sentence is printed
   public int run(String... arguments) {
     try {
-      return commands.execute(arguments);
+      return commandsFor(arguments).execute(arguments);
     } catch (OutOfMemoryError e) {
       err.println("There is not enough memory for this; give Java more with JAVA_OPTS=-Xmx4g.");
       return ExitCode.PROGRAM_FAILED;

@@ -10,7 +10,6 @@ import java.util.concurrent.atomic.AtomicBoolean;
 import java.util.function.BooleanSupplier;
 import java.util.function.Function;
 import java.util.function.Supplier;
-import org.flywaydb.core.Flyway;
 import org.jdbi.v3.core.Handle;
 import org.jdbi.v3.core.Jdbi;
 import org.jdbi.v3.core.JdbiException;
@@ -21,7 +20,6 @@ import org.jdbi.v3.core.transaction.TransactionIsolationLevel;
  * at a time, a server's by any number.
  */
 public final class Book implements AutoCloseable {
-  private static final String MIGRATIONS = "classpath:leafturn/records/book/migrations";
   private static final int MOST_TRIES = 4;
 
   private final BookPlace place;
@@ -51,7 +49,7 @@ public final class Book implements AutoCloseable {
     BookPool pool = null;
     try {
       pool = new BookPool(place, url);
-      Flyway.configure().dataSource(pool.source()).locations(MIGRATIONS).load().migrate();
+      Tables.bringUpToDate(pool.source());
       return new Book(place, pool, clock);
     } catch (RuntimeException | OutOfMemoryError | StackOverflowError e) {
       // A damaged file makes the database throw whatever its bytes lead to.
