@@ -44,9 +44,10 @@ public record TrialReadingsPage(
    * A planned day.
    *
    * @param words the day in words
+   * @param from the day from which readings of it are taken, in words; empty once it has come
    * @param outcomes how far each has come, in the order of the page's outcomes
    */
-  public record Day(String words, List<Progress> outcomes) {
+  public record Day(String words, String from, List<Progress> outcomes) {
     public Day {
       outcomes = List.copyOf(outcomes);
     }

@@ -82,7 +82,7 @@ final class TrialReadingsRoom implements Room {
         ground == null
             ? List.of()
             : ground.plan().observing().outcomes().stream().map(EffectWords::name).toList(),
-        ground == null ? List.of() : days(ground, readings),
+        ground == null ? List.of() : days(ground, readings, clock.today(trial.content())),
         remarks,
         entries(sheets),
         shelf.withdrawnSheets(id).stream().map(each -> withdrawn(each, mayKnowArms)).toList(),
@@ -90,12 +90,14 @@ final class TrialReadingsRoom implements Room {
         shelf.mayChange() && trial.content().ended() == null);
   }
 
-  private static List<TrialReadingsPage.Day> days(TrialGround ground, List<Reading> readings) {
+  private static List<TrialReadingsPage.Day> days(
+      TrialGround ground, List<Reading> readings, LocalDate today) {
     return ground.plan().observing().dates().stream()
         .map(
             date ->
                 new TrialReadingsPage.Day(
                     DayWords.dayAndYear(date),
+                    date.isAfter(today) ? DayWords.date(date) : "",
                     ground.plan().observing().outcomes().stream()
                         .map(outcome -> progress(ground, date, outcome, readings))
                         .toList()))

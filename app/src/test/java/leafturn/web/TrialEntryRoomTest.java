@@ -88,6 +88,16 @@ class TrialEntryRoomTest extends TwoYardsSite {
     assertThat(yards.readings(trial).get(0).content().readings().get(0).value()).isEqualTo("6.5");
   }
 
+  /** The planned days lie before and after 28 May 2015, the day of the site. */
+  @Test
+  void aDayToComeSaysWhenItIsEnteredInsteadOfAskingForIt() {
+    String trial = yards.planned();
+    yards.post(adviser, trial + "/freeze", Map.of());
+    assertThat(adviser.get(trial + "/readings").body())
+        .contains("enter?date=2015-05-04", "to be entered from 1\u00a0June on")
+        .doesNotContain("enter?date=2015-06-01");
+  }
+
   /** A rating is a class of a scale; no laboratory looked for it. */
   @Test
   void aRatingBelowADetectionLimitIsRefused() {
