@@ -91,11 +91,6 @@ public record ProgrammeFields(Mowing mowing, List<Feeding> feeding, Irrigation i
     public @Nullable CalendarDay day() {
       return dayOfYear == null ? on : CalendarDay.ofYear(dayOfYear);
     }
-
-    /** True when nothing is told of what is given. */
-    public boolean isWithoutAmount() {
-      return fastNGPerM2 == null && slowNGPerM2 == null && pGPerM2 == null && kGPerM2 == null;
-    }
   }
 
   /**

@@ -9,6 +9,7 @@ import leafturn.records.InputException;
 import leafturn.records.SourceText;
 import leafturn.records.shape.GeoJsonFile;
 import leafturn.records.shape.OutlineText;
+import leafturn.records.sheet.Kind;
 import leafturn.web.form.Field;
 import leafturn.web.form.Form;
 import leafturn.web.sheet.Setting;
@@ -32,7 +33,7 @@ final class SentForm {
         form = withFile(form, field, context.uploadedFile(field.path() + "File"));
       }
     }
-    return form;
+    return kind.kind() == Kind.PROGRAMME ? ProgrammeCheck.told(form) : form;
   }
 
   private static Form withFile(Form form, Field field, @Nullable UploadedFile file) {

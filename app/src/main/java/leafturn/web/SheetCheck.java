@@ -5,7 +5,6 @@ import java.util.List;
 import leafturn.records.Faults.Fault;
 import leafturn.records.InputException;
 import leafturn.records.LawnFile;
-import leafturn.records.MowingsAYear;
 import leafturn.records.SourceText;
 import leafturn.records.book.BookReading;
 import leafturn.records.book.Sheet;
@@ -55,7 +54,6 @@ final class SheetCheck {
       together(reading, lawn, null);
       programmes.forEach(programme -> together(reading, lawn, programme.content()));
     } else if (content instanceof ProgrammeSheet programme) {
-      checkSeasonAndFeed(programme);
       reading
           .find(Kind.LAWN, programme.lawn())
           .ifPresent(lawn -> together(reading, lawn.content(), programme));
@@ -67,25 +65,6 @@ final class SheetCheck {
         && station(reading, property) == null) {
       String sentence = "there is no such station in this book; choose one of those listed.";
       throw InputException.of(List.of(fault("station", sentence)));
-    }
-  }
-
-  /** One that the book holds already counts, and its advice says how seldom it mows. */
-  private static void checkSeasonAndFeed(ProgrammeSheet programme) {
-    List<Fault> faults = new ArrayList<>();
-    if (MowingsAYear.isSingleDay(programme.mowing().from(), programme.mowing().to())) {
-      faults.add(fault("mowing.to", MowingsAYear.SINGLE_DAY));
-    }
-    for (int row = 0; row < programme.feeding().size(); row++) {
-      if (programme.feeding().get(row).isWithoutAmount()) {
-        faults.add(
-            fault(
-                "feeding[%d].fastNGPerM2".formatted(row),
-                "this feed has a day and no amount; give at least one amount, or empty the row."));
-      }
-    }
-    if (!faults.isEmpty()) {
-      throw InputException.of(faults);
     }
   }
 

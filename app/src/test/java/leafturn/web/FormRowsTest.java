@@ -62,6 +62,24 @@ class FormRowsTest extends DemoSite {
   }
 
   @Test
+  void aFeedWithoutAmountIsToldTogetherWithTheOtherFaults() throws Exception {
+    HttpResponse<String> refused =
+        send(
+            "programme",
+            Map.of(
+                "from", "soon",
+                "mowing.from", "07-01",
+                "mowing.to", "07-01",
+                "mowing.trigger.everyDays", "366",
+                "feeding[0].on", "04-15"));
+    assertThat(refused.statusCode()).isEqualTo(422);
+    assertThat(refused.body())
+        .contains("4 things are to be put right", "id=\"f-from-fault\"", "id=\"f-mowing-to-fault\"")
+        .contains(
+            "id=\"f-mowing-trigger-everyDays-fault\"", "id=\"f-feeding-0-fastNGPerM2-fault\"");
+  }
+
+  @Test
   void aFigureThatStandsAsAnOxideIsToldAsOne() throws Exception {
     added(
         "soil-test",
