@@ -138,7 +138,8 @@ public final class LeafturnCommand {
     try {
       return commandsFor(arguments).execute(arguments);
     } catch (OutOfMemoryError e) {
-      err.println("There is not enough memory for this; give Java more with JAVA_OPTS=-Xmx4g.");
+      err.println(
+          "There is not enough memory for this; give Java more with LEAFTURN_JAVA_OPTIONS=-Xmx4g.");
       return ExitCode.PROGRAM_FAILED;
     } catch (StackOverflowError e) {
       return failed(new IllegalStateException("too deep", e));
