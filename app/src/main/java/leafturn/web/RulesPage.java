@@ -77,7 +77,7 @@ public record RulesPage(CallRules rules, Map<String, Sheet<RuleSheet>> set, Unit
     }
     Sheet<RuleSheet> setting = setting(entry);
     return setting == null || setting.withdrawn()
-        ? "Set back: the usual %s counts again.".formatted(threshold(entry))
+        ? "Set back to the usual: %s.".formatted(threshold(entry))
         : "Saved: from now on %s counts.".formatted(threshold(entry));
   }
 

@@ -38,7 +38,7 @@ class RulesRoomTest extends DemoSite {
     HttpResponse<String> back = send("standard", "", "", 1);
     assertThat(back.statusCode()).isEqualTo(303);
     assertThat(get(back.headers().firstValue("Location").orElseThrow()))
-        .contains("role=\"status\">Set back: the usual 40\u202fg/m² counts again.");
+        .contains("role=\"status\">Set back to the usual: 40\u202fg/m².");
     assertThat(get(LAWN)).contains("<h1>Mow today and return");
     assertThat(send("save", "10", "Once more", 2).statusCode()).isEqualTo(303);
     assertThat(get(LAWN)).contains(">Mow today and collect.<", WHY);
