@@ -4,9 +4,7 @@ import static org.assertj.core.api.Assertions.assertThat;
 
 import java.time.LocalDate;
 import leafturn.advice.call.Call;
-import leafturn.advice.call.Particulars;
 import leafturn.advice.call.Spread;
-import leafturn.web.SampleRound;
 import org.jspecify.annotations.Nullable;
 import org.junit.jupiter.api.Test;
 
@@ -16,46 +14,11 @@ class MowByTest {
 
   private static Call call(
       double heightMm, double cutMm, @Nullable Spread mowBy, @Nullable LocalDate lastSafe) {
-    Call call = SampleRound.get().lawn("sallow-house-south").orElseThrow().call();
-    Particulars none = Particulars.NONE;
-    Call.Today was = call.today();
-    return new Call(
-        call.on(),
-        call.choice(),
-        call.mowOn(),
-        call.sentence(),
-        call.reasons(),
-        call.options(),
-        mowBy,
-        call.wouldChange(),
-        call.cautions(),
-        call.notes(),
-        new Call.Today(
-            heightMm,
-            cutMm,
-            was.thatchMm(),
-            was.clippingsShareOfThatch(),
-            was.soilWaterFraction(),
-            was.soilPhosphorusPpm(),
-            was.soilPotassiumPpm(),
-            was.possiblyWet(),
-            was.lastMown(),
-            was.lastMownLogged()),
-        call.outlook(),
-        call.possibleSeasons(),
-        call.waits(),
-        call.limits(),
-        call.units(),
-        new Particulars(
-            none.cuts(),
-            lastSafe,
-            "",
-            none.hours(),
-            null,
-            none.conflicts(),
-            none.watering(),
-            none.placing(),
-            none.lying()));
+    return ChangedCall.of("sallow-house-south")
+        .heights(heightMm, cutMm)
+        .mowBy(mowBy)
+        .safeUntil(lastSafe)
+        .call();
   }
 
   @Test

@@ -4,16 +4,13 @@ import static org.assertj.core.api.Assertions.assertThat;
 
 import java.time.Instant;
 import java.time.LocalDate;
-import java.util.List;
 import java.util.regex.MatchResult;
 import java.util.regex.Pattern;
-import leafturn.advice.call.Call;
 import leafturn.advice.call.CallRule;
-import leafturn.advice.call.Choice;
 import leafturn.advice.call.LawnOnRound;
-import leafturn.advice.call.Particulars;
 import leafturn.advice.call.Reason;
 import leafturn.advice.call.Spread;
+import leafturn.reports.ChangedCall;
 import leafturn.web.SampleRound;
 import org.junit.jupiter.api.Test;
 
@@ -35,60 +32,16 @@ class MowByCalendarTest {
 
   @Test
   void aLawnWithALastSafeDayStandsOnThatDay() {
-    String text = unfolded(calendarOf(safeUntil(LocalDate.of(2015, 6, 1))));
+    String text =
+        unfolded(
+            calendarOf(
+                ChangedCall.of("sallow-house-south").safeUntil(LocalDate.of(2015, 6, 1)).lawn()));
     assertThat(text)
         .contains(
             "DTSTART;VALUE=DATE:20150601",
             "South lawn\\, Sallow House: mow by this day\\, the last safe one",
             "Last safe day\\, in nearly all seasons: Mon 1 June.",
             "by Wed 3 June in half of the possible seasons");
-  }
-
-  private static LawnOnRound safeUntil(LocalDate day) {
-    LawnOnRound lawn = SampleRound.get().lawn("sallow-house-south").orElseThrow();
-    Call call = lawn.call();
-    Particulars none = Particulars.NONE;
-    Particulars safe =
-        new Particulars(
-            none.cuts(),
-            day,
-            "",
-            none.hours(),
-            null,
-            none.conflicts(),
-            none.watering(),
-            none.placing(),
-            none.lying());
-    return with(
-        lawn,
-        new Call(
-            call.on(),
-            call.choice(),
-            call.mowOn(),
-            call.sentence(),
-            call.reasons(),
-            call.options(),
-            call.mowBy(),
-            call.wouldChange(),
-            call.cautions(),
-            call.notes(),
-            call.today(),
-            call.outlook(),
-            call.possibleSeasons(),
-            call.waits(),
-            call.limits(),
-            call.units(),
-            safe));
-  }
-
-  private static LawnOnRound with(LawnOnRound lawn, Call call) {
-    return new LawnOnRound(
-        lawn.slug(),
-        lawn.propertyName(),
-        lawn.lawnName(),
-        lawn.description(),
-        lawn.lastEntry(),
-        call);
   }
 
   @Test
@@ -107,30 +60,12 @@ class MowByCalendarTest {
     assertThat(calendarOf(leftAlone(CallRule.HARDLY_GROWING, 0))).doesNotContain("VEVENT");
   }
 
-  /** The lawn that is to be mown, as it would be left alone under a rule. */
+  /** The lawn that is left alone, as it would be under a rule. */
   private static LawnOnRound leftAlone(CallRule rule, double mowByDays) {
-    LawnOnRound lawn = SampleRound.get().lawn("sallow-house-south").orElseThrow();
-    Call call = lawn.call();
-    Call left =
-        new Call(
-            call.on(),
-            Choice.LEAVE_ALONE,
-            null,
-            "Leave it.",
-            List.of(new Reason(rule.id(), "Why", "", "", "", "", true)),
-            List.of(),
-            Spread.of(new double[] {mowByDays}),
-            List.of(),
-            List.of(),
-            List.of(),
-            call.today(),
-            call.outlook(),
-            call.possibleSeasons(),
-            List.of(),
-            call.limits(),
-            call.units(),
-            call.particulars());
-    return with(lawn, left);
+    return ChangedCall.of("tern-cottage-back")
+        .because(new Reason(rule.id(), "Why", "", "", "", "", true))
+        .mowBy(Spread.of(new double[] {mowByDays}))
+        .lawn();
   }
 
   private static String calendarOf(LawnOnRound lawn) {
