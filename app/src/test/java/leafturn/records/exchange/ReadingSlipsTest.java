@@ -17,6 +17,7 @@ import leafturn.records.table.Table;
 import leafturn.records.table.TableFile;
 import leafturn.records.trial.TrialGrounds;
 import leafturn.trials.design.Outcome;
+import leafturn.trials.observation.MeasuredReading;
 import leafturn.trials.observation.OutcomeReadings;
 import leafturn.trials.observation.ReadingValue;
 import org.assertj.core.api.InstanceOfAssertFactories;
@@ -62,20 +63,10 @@ class ReadingSlipsTest {
   void aValueBelowItsLimitThatIsNotWrittenSoIsTold() {
     for (String value : List.of("0", "0.4", "<10", "nd", "10", "12")) {
       var reading =
-          new leafturn.trials.observation.Reading(
-              "B1-1",
-              LocalDate.of(2026, 6, 2),
-              "soil_potassium",
-              value,
-              "mg/kg",
-              "Fen Laboratory",
-              "Mehlich-3",
-              10.0,
-              null,
-              null,
-              null,
-              null,
-              null);
+          MeasuredReading.of("B1-1", LocalDate.of(2026, 6, 2), "soil_potassium", value, "mg/kg")
+              .by("Fen Laboratory", "Mehlich-3")
+              .limit(10)
+              .reading();
       boolean told = value.startsWith("0");
       String sentence = value + " stands below the detection limit of 10 and is counted as <10";
       assertThat(ReadingValue.unwrittenLimit(reading)).isEqualTo(told ? sentence : null);

@@ -8,6 +8,7 @@ import leafturn.records.Examples;
 import leafturn.trials.design.Outcome;
 import leafturn.trials.design.layout.Bag;
 import leafturn.trials.design.layout.TrialLayout;
+import leafturn.trials.observation.MeasuredReading;
 import leafturn.trials.observation.Reading;
 import leafturn.trials.observation.Remark;
 import org.junit.jupiter.api.BeforeEach;
@@ -29,20 +30,9 @@ class BagCodesTest {
   }
 
   private static Reading potassium(Bag bag, String code) {
-    return new Reading(
-        bag.plot(),
-        bag.date(),
-        "soil_potassium",
-        "120",
-        "ppm",
-        null,
-        null,
-        null,
-        null,
-        null,
-        code,
-        null,
-        null);
+    return MeasuredReading.of(bag.plot(), bag.date(), "soil_potassium", "120", "ppm")
+        .sample(code)
+        .reading();
   }
 
   private List<String> remarks() {

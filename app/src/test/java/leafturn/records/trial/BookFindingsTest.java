@@ -20,6 +20,7 @@ import leafturn.trials.design.layout.Bag;
 import leafturn.trials.design.layout.TrialLayout;
 import leafturn.trials.findings.Findings;
 import leafturn.trials.findings.OutcomeFindings;
+import leafturn.trials.observation.MeasuredReading;
 import leafturn.trials.observation.Reading;
 import org.jspecify.annotations.Nullable;
 import org.junit.jupiter.api.BeforeEach;
@@ -44,8 +45,7 @@ class BookFindingsTest {
 
   private static Reading soil(
       String plot, String value, @Nullable String unit, @Nullable String sample) {
-    return new Reading(
-        plot, DAY, "soil_potassium", value, unit, null, null, null, null, null, sample, null, null);
+    return MeasuredReading.of(plot, DAY, "soil_potassium", value, unit).sample(sample).reading();
   }
 
   private Findings findings(List<Reading> readings) {

@@ -23,6 +23,7 @@ import leafturn.records.Examples;
 import leafturn.records.InputException;
 import leafturn.records.Sha256;
 import leafturn.reports.trial.TrialPackage;
+import leafturn.trials.observation.MeasuredReading;
 import leafturn.trials.observation.Reading;
 import org.junit.jupiter.api.BeforeAll;
 import org.junit.jupiter.api.Test;
@@ -114,21 +115,7 @@ class TrialPackageFileTest {
   void decimalCommasAreReadBackAsPoints() throws IOException {
     PackedTrial example = TrialPackageFile.open("t.zip", zip).read();
     LocalDate day = LocalDate.of(2026, 4, 20);
-    Reading below =
-        new Reading(
-            "B1-2",
-            day,
-            "soil_potassium",
-            "< 6,5",
-            "mg/kg",
-            null,
-            null,
-            null,
-            null,
-            null,
-            null,
-            null,
-            null);
+    Reading below = MeasuredReading.of("B1-2", day, "soil_potassium", "< 6,5", "mg/kg").reading();
     List<Reading> typed = List.of(Reading.own("B1-1", day, "quality", "6,5", "Ada"), below);
     PackedTrial own = new PackedTrial(example.trial(), List.of(), typed);
     ByteArrayOutputStream out = new ByteArrayOutputStream();

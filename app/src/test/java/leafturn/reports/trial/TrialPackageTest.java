@@ -33,6 +33,7 @@ import leafturn.records.trial.BookPlan;
 import leafturn.records.trial.PackedTrial;
 import leafturn.records.trial.TrialPackageFile;
 import leafturn.trials.design.layout.TrialLayout;
+import leafturn.trials.observation.MeasuredReading;
 import leafturn.trials.observation.Reading;
 import org.jspecify.annotations.Nullable;
 import org.junit.jupiter.api.Test;
@@ -96,20 +97,9 @@ class TrialPackageTest {
   }
 
   private static Reading potassium(String value, String unit, int duplicate) {
-    return new Reading(
-        "B1-2",
-        DAY,
-        "soil_potassium",
-        value,
-        unit,
-        null,
-        null,
-        null,
-        null,
-        null,
-        null,
-        duplicate,
-        null);
+    return MeasuredReading.of("B1-2", DAY, "soil_potassium", value, unit)
+        .duplicate(duplicate)
+        .reading();
   }
 
   @Test

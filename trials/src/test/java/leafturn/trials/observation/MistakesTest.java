@@ -121,20 +121,7 @@ class MistakesTest {
   }
 
   private static Reading potassium(@Nullable String sample) {
-    return new Reading(
-        "B1-1",
-        MAY,
-        "soil_potassium",
-        "120",
-        "ppm",
-        null,
-        null,
-        null,
-        null,
-        null,
-        sample,
-        null,
-        null);
+    return MeasuredReading.of("B1-1", MAY, "soil_potassium", "120", "ppm").sample(sample).reading();
   }
 
   @Test

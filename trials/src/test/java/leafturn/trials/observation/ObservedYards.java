@@ -60,38 +60,21 @@ final class ObservedYards {
       @Nullable String method,
       @Nullable String batch,
       @Nullable Integer duplicate) {
-    return new Reading(
-        plot,
-        date,
-        "soil K",
-        value,
-        unit,
-        "Fen Laboratory",
-        method,
-        null,
-        batch,
-        null,
-        "AB12C",
-        duplicate,
-        null);
+    return MeasuredReading.of(plot, date, SOIL_K.name(), value, unit)
+        .by("Fen Laboratory", method)
+        .batch(batch)
+        .sample("AB12C")
+        .duplicate(duplicate)
+        .reading();
   }
 
   /** A laboratory's value of the soil in the bag of a plot. */
   static Reading sample(String code, String value, @Nullable Integer duplicate) {
-    return new Reading(
-        "B1-1",
-        MAY,
-        SOIL_K.name(),
-        value,
-        "mg/kg",
-        "Fen",
-        "Mehlich-3",
-        null,
-        null,
-        null,
-        code,
-        duplicate,
-        null);
+    return MeasuredReading.of("B1-1", MAY, SOIL_K.name(), value, "mg/kg")
+        .by("Fen", "Mehlich-3")
+        .sample(code)
+        .duplicate(duplicate)
+        .reading();
   }
 
   static List<String> sentences(List<Remark> remarks, Weight weight) {

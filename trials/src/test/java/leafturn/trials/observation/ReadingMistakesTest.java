@@ -220,20 +220,9 @@ class ReadingMistakesTest {
           true);
 
   private static Reading phosphorus(ObservedPlot plot, int day, double value, String unit) {
-    return new Reading(
-        plot.code(),
-        MAY.plusDays(day),
-        SOIL_P.name(),
-        String.format(java.util.Locale.ROOT, "%.4f", value),
-        unit,
-        null,
-        null,
-        null,
-        null,
-        null,
-        null,
-        null,
-        null);
+    String written = String.format(java.util.Locale.ROOT, "%.4f", value);
+    return MeasuredReading.of(plot.code(), MAY.plusDays(day), SOIL_P.name(), written, unit)
+        .reading();
   }
 
   /** Five yards at two dates; the values scatter by some per cent between the dates. */
