@@ -85,7 +85,7 @@ public record SheetPage(
         found.place(),
         sheet.withdrawn(),
         sheet.version(),
-        new SheetLines(form, found.setting()).of(found.document()),
+        new SheetLines(form, found.setting()).of(document(found)),
         form.findings(sheet.content(), found.setting()),
         outline(sheet.content()),
         found.setting().units(),
@@ -94,6 +94,13 @@ public record SheetPage(
         changesAdvice(sheet),
         photographs(sheet),
         found.mayChange() && !sheet.withdrawn() && sheet.content() instanceof VisitSheet);
+  }
+
+  /** What is told in lines; the photographs of a visit stand below with their points. */
+  private static String document(SheetDesk.Found<?> found) {
+    return found.sheet().content() instanceof VisitSheet visit
+        ? Kind.VISIT.write(visit.with(List.of()))
+        : found.document();
   }
 
   private static List<Picture> photographs(Sheet<?> sheet) {

@@ -67,16 +67,7 @@ final class VisitPhotographRoom implements Room {
     }
     List<FixedPoint> points = new ArrayList<>(visit.photographs());
     points.add(new FixedPoint(point, photograph.id()));
-    VisitSheet with =
-        new VisitSheet(
-            visit.lawn(),
-            visit.day(),
-            visit.heightsMm(),
-            visit.cover(),
-            visit.compaction(),
-            visit.thatchPlugsMm(),
-            points,
-            visit.note());
+    VisitSheet with = visit.with(points);
     Kind.VISIT.read(new SourceText("The visit", Kind.VISIT.write(with)));
     photograph.write(writing, visit.lawn(), visit.day(), point);
     return writing.revise(Kind.VISIT, id, sheet.version(), with);

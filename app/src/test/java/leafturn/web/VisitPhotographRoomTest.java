@@ -44,6 +44,10 @@ class VisitPhotographRoomTest extends DemoSite {
         .containsPattern(
             "class=\"pictures small\">\\s*<li><a [^>]+><img [^>]*width=\"320\" height=\"240\"")
         .contains("<form class=\"entry screen-only\"");
+    assertThat(visitor.read("/sheets/" + VISIT).replaceAll("(?s)<h2 id=\"history\".*", ""))
+        .as("once, below its picture")
+        .containsOnlyOnce("North gate")
+        .containsOnlyOnce("By the birch");
     String form = visitor.read("/sheets/" + VISIT + "/correct");
     for (VisitSheet.FixedPoint point : visit().content().photographs()) {
       assertThat(form).contains("<img src=\"/photographs/" + point.photograph() + "\"");

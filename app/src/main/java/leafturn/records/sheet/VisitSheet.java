@@ -70,6 +70,11 @@ public record VisitSheet(
     return new VisitSheet(lawn, day, heights, cover, compaction, plugs, photographs, note);
   }
 
+  /** This visit with other photographs. */
+  public VisitSheet with(List<FixedPoint> others) {
+    return new VisitSheet(lawn, day, heightsMm, cover, compaction, thatchPlugsMm, others, note);
+  }
+
   /** Mean height of the grass, mm. */
   public OptionalDouble meanHeightMm() {
     return Readings.mean(heightsMm);
