@@ -7,10 +7,12 @@ import leafturn.model.Parameters;
 import leafturn.model.grass.Species;
 import leafturn.quantity.Measure;
 import leafturn.quantity.Units;
+import leafturn.records.Numbers;
 import leafturn.records.SoilTextures;
 import leafturn.records.book.Sheet;
 import leafturn.records.round.ExampleStation;
 import leafturn.records.sheet.WeatherStation;
+import leafturn.reports.UnitWords;
 import leafturn.web.form.Field;
 import leafturn.web.form.Field.Choice;
 import leafturn.web.form.Form;
@@ -38,6 +40,12 @@ final class NewPropertyForm {
   private static final double USUAL_BAG_LITRES = 60;
   private static final double WALKING_KM_PER_H = 4;
 
+  /** The same three as US readers know them, in in, gal and mi/h. */
+  private static final String US_DECK = "21";
+
+  private static final String US_BAG = "16";
+  private static final String US_WALKING = "2.5";
+
   private NewPropertyForm() {}
 
   /**
@@ -52,10 +60,15 @@ final class NewPropertyForm {
         .with("lawn.name", "Lawn")
         .with("lawn.grass", Species.TALL_FESCUE.commonName())
         .with("lawn.soil.texture", "loam")
-        .with("lawn.mower.deckWidthMm", Measure.HEIGHT.typed(USUAL_DECK_MM, units))
-        .with("lawn.mower.bagLitres", Measure.VOLUME.typed(USUAL_BAG_LITRES, units))
-        .with("lawn.mower.speedKmPerH", Measure.GROUND_SPEED.typed(WALKING_KM_PER_H, units))
+        .with("lawn.mower.deckWidthMm", usual(units, USUAL_DECK_MM, US_DECK))
+        .with("lawn.mower.bagLitres", usual(units, USUAL_BAG_LITRES, US_BAG))
+        .with("lawn.mower.speedKmPerH", usual(units, WALKING_KM_PER_H, US_WALKING))
         .with("programme.mowing.clippings.returnedShare", "1");
+  }
+
+  /** What stands in for a figure, round in the reader's unit. */
+  private static String usual(Units units, double metric, String us) {
+    return units == Units.US ? us : Numbers.plain(metric);
   }
 
   /**
@@ -159,7 +172,7 @@ final class NewPropertyForm {
     for (Species grass : Species.values()) {
       if (grass.runAgainstStudies()) {
         heights.add(
-            Measure.HEIGHT.typed(usualHeightMm(grass), units) + " for " + grass.commonName());
+            new UnitWords(units).heightNumber(usualHeightMm(grass)) + " for " + grass.commonName());
       }
     }
     return "Left empty: the usual one of the grass, "

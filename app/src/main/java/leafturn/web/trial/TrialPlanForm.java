@@ -50,14 +50,19 @@ public final class TrialPlanForm {
             .with("arms[1].clippings", "returned")
             .with("plots.passes", "3")
             .with("plots.guardPasses", "1")
-            .with("plots.edgeM", Measure.DISTANCE.typed(1, units))
-            .with("plots.bedM", Measure.DISTANCE.typed(1, units))
+            .with("plots.edgeM", usual("1", "3"))
+            .with("plots.bedM", usual("1", "3"))
             .with("cores.perPlot", "15")
-            .with("cores.fromOldHolesM", Measure.DISTANCE.typed(0.3, units));
+            .with("cores.fromOldHolesM", usual("0.3", "1"));
     return outcomes(form)
         .with("contrasts", "returned − collected")
         .with("protocol.feed", "equal")
         .with("seed", Long.toString(seed));
+  }
+
+  /** What stands in for a distance, round in the reader's unit. */
+  private String usual(String m, String ft) {
+    return units == Units.US ? ft : m;
   }
 
   private static Form outcomes(Form form) {
