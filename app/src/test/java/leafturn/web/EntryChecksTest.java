@@ -7,7 +7,6 @@ import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.UUID;
-import leafturn.records.SourceText;
 import leafturn.records.book.Sheet;
 import leafturn.records.sheet.Changed;
 import leafturn.records.sheet.Kind;
@@ -15,8 +14,7 @@ import leafturn.records.sheet.Property;
 import org.junit.jupiter.api.Test;
 
 /** What cannot be true of a place or a day is refused, or told above the advice. */
-class EntryChecksTest extends DemoSite {
-  private static final String ADD = "/sheets/new";
+class EntryChecksTest extends HeronBankSite {
   private static final String DAY = "2015-05-29";
   private static final String NOT_YET = "Friday 29 May 2015 has not come yet";
 
@@ -220,28 +218,13 @@ class EntryChecksTest extends DemoSite {
     String entry =
         "{\"lawn\": \"%s\", \"day\": \"2015-06-20\", \"what\": \"mown\", \"heightAfterMm\": 50, \"returnedShare\": 1}"
             .formatted(owner("lawn"));
-    book.write(
-        "Ada",
-        writing ->
-            writing.add(
-                Kind.LOG,
-                UUID.randomUUID().toString(),
-                Kind.LOG.read(new SourceText("log", entry))));
+    book.write("Ada", writing -> Changed.added(writing, Kind.LOG, entry));
     for (String path : List.of("/", "/lawns/heron-bank-play")) {
       String page = visitor.read(path);
       assertThat(page)
           .contains("Saturday 20 June 2015", "here it is Thursday 28 May 2015", "may be wrong");
     }
     assertThat(visitor.read("/lawns/heron-bank-orchard")).doesNotContain("may be wrong");
-  }
-
-  private HttpResponse<String> send(String kind, String owner, Map<String, String> given)
-      throws Exception {
-    Map<String, String> fields = new HashMap<>(given);
-    fields.put("kind", kind);
-    fields.putIfAbsent("id", UUID.randomUUID().toString());
-    fields.put(owner, owner(owner));
-    return visitor.send(ADD + "?kind=" + kind + "&" + owner + "=" + owner(owner), ADD, fields);
   }
 
   private void refused(String kind, String owner, Map<String, String> given, String... faulty)
@@ -271,11 +254,5 @@ class EntryChecksTest extends DemoSite {
 
   private Sheet<Property> property() {
     return book.read(reading -> reading.at(Kind.PROPERTY, "heron-bank")).orElseThrow();
-  }
-
-  private String owner(String kind) {
-    return kind.equals("lawn")
-        ? book.read(reading -> reading.at(Kind.LAWN, "heron-bank-play")).orElseThrow().id()
-        : property().id();
   }
 }

@@ -3,10 +3,8 @@ package leafturn.web;
 import static org.assertj.core.api.Assertions.assertThat;
 
 import java.net.http.HttpResponse;
-import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
-import java.util.UUID;
 import leafturn.records.book.Sheet;
 import leafturn.records.sheet.Analyte;
 import leafturn.records.sheet.Determination;
@@ -16,12 +14,13 @@ import leafturn.records.sheet.SoilUnit;
 import org.junit.jupiter.api.Test;
 
 /** Forms with rows of a list: figures of a soil test, feeds of a programme. */
-class FormRowsTest extends DemoSite {
+class FormRowsTest extends HeronBankSite {
   @Test
   void aSoilTestKeepsTheRowsWithAFigureAndLeavesOutTheOthers() throws Exception {
     String address =
         added(
             "soil-test",
+            "lawn",
             Map.of(
                 "day", "2015-04-01",
                 "laboratory", "County laboratory",
@@ -50,6 +49,7 @@ class FormRowsTest extends DemoSite {
     HttpResponse<String> refused =
         send(
             "programme",
+            "lawn",
             Map.of(
                 "from", "2015-05-28",
                 "feeding[0].on", "04-15",
@@ -66,6 +66,7 @@ class FormRowsTest extends DemoSite {
     HttpResponse<String> refused =
         send(
             "programme",
+            "lawn",
             Map.of(
                 "from", "soon",
                 "mowing.from", "07-01",
@@ -83,6 +84,7 @@ class FormRowsTest extends DemoSite {
   void aFigureThatStandsAsAnOxideIsToldAsOne() throws Exception {
     added(
         "soil-test",
+        "lawn",
         Map.of(
             "day", "2015-04-01",
             "laboratory", "County laboratory",
@@ -105,7 +107,7 @@ class FormRowsTest extends DemoSite {
             "determinations[3].analyte", "potassium",
             "determinations[3].unit", "mg/kg",
             "determinations[3].value", "much");
-    HttpResponse<String> answer = send("soil-test", fields);
+    HttpResponse<String> answer = send("soil-test", "lawn", fields);
     assertThat(answer.statusCode()).isEqualTo(422);
     assertThat(answer.body())
         .contains("id=\"f-determinations-0-value-fault\"", "value=\"much\"", "is not a number")
@@ -126,7 +128,7 @@ class FormRowsTest extends DemoSite {
             "determinations[1].value", "12",
             "determinations[2].analyte", "",
             "determinations[2].unit", "mg/kg");
-    HttpResponse<String> answer = send("soil-test", fields);
+    HttpResponse<String> answer = send("soil-test", "lawn", fields);
     assertThat(answer.statusCode()).isEqualTo(422);
     assertThat(answer.body())
         .contains("id=\"f-laboratory-fault\"", "value=\"12\"")
@@ -137,34 +139,16 @@ class FormRowsTest extends DemoSite {
   @Test
   void aFeedWithoutItsDayIsToldBesideThatDay() throws Exception {
     HttpResponse<String> answer =
-        send("programme", Map.of("from", "2015-05-28", "feeding[0].fastNGPerM2", "2"));
+        send("programme", "lawn", Map.of("from", "2015-05-28", "feeding[0].fastNGPerM2", "2"));
     assertThat(answer.statusCode()).isEqualTo(422);
     assertThat(answer.body())
         .contains("id=\"f-feeding-0-on-fault\"", "It is missing")
         .doesNotContain("dayOfYear");
   }
 
-  private String added(String kind, Map<String, String> fields) throws Exception {
-    HttpResponse<String> answer = send(kind, fields);
-    assertThat(answer.statusCode()).as(kind).isEqualTo(303);
-    return answer.headers().firstValue("Location").orElseThrow();
-  }
-
-  private HttpResponse<String> send(String kind, Map<String, String> fields) throws Exception {
-    String lawn = lawn();
-    Map<String, String> all = new HashMap<>(fields);
-    all.put("kind", kind);
-    all.put("id", UUID.randomUUID().toString());
-    all.put("lawn", lawn);
-    return visitor.send("/sheets/new?kind=" + kind + "&lawn=" + lawn, "/sheets/new", all);
-  }
-
-  private String lawn() {
-    return book.read(reading -> reading.at(Kind.LAWN, "heron-bank-play")).orElseThrow().id();
-  }
-
   private SoilTestSheet soilTest() {
-    List<Sheet<SoilTestSheet>> all = book.read(reading -> reading.ofLawn(Kind.SOIL_TEST, lawn()));
+    List<Sheet<SoilTestSheet>> all =
+        book.read(reading -> reading.ofLawn(Kind.SOIL_TEST, owner("lawn")));
     return all.get(all.size() - 1).content();
   }
 }

@@ -3,10 +3,8 @@ package leafturn.web;
 import static org.assertj.core.api.Assertions.assertThat;
 
 import java.net.http.HttpResponse;
-import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
-import java.util.UUID;
 import leafturn.records.book.Sheet;
 import leafturn.records.sheet.Content;
 import leafturn.records.sheet.Kind;
@@ -14,9 +12,7 @@ import leafturn.records.sheet.LawnSheet;
 import leafturn.records.sheet.ProgrammeSheet;
 import org.junit.jupiter.api.Test;
 
-class PlaceRoomTest extends DemoSite {
-  private static final String ADD = "/sheets/new";
-
+class PlaceRoomTest extends HeronBankSite {
   @Test
   void theRegisterLeadsToPropertiesAndTheseToAllThatIsKept() throws Exception {
     assertThat(visitor.read("/lawns"))
@@ -191,33 +187,6 @@ class PlaceRoomTest extends DemoSite {
             ADD + "?kind=property")) {
       assertThat(visitor.ask(path).statusCode()).as(path).isEqualTo(404);
     }
-  }
-
-  private String added(String kind, String owner, Map<String, String> fields) throws Exception {
-    HttpResponse<String> answer = visitor.send(form(kind, owner), ADD, owned(kind, owner, fields));
-    assertThat(answer.statusCode()).as(kind).isEqualTo(303);
-    return answer.headers().firstValue("Location").orElseThrow();
-  }
-
-  private String form(String kind, String owner) {
-    return ADD + "?kind=" + kind + "&" + owner + "=" + owner(owner);
-  }
-
-  private Map<String, String> owned(String kind, String owner, Map<String, String> fields) {
-    Map<String, String> all = new HashMap<>(fields);
-    all.put("kind", kind);
-    all.put("id", "00000000-0000-4000-8000-00000000beef");
-    all.put(owner, owner(owner));
-    if (!kind.equals("lawn")) {
-      all.put("id", UUID.randomUUID().toString());
-    }
-    return all;
-  }
-
-  private String owner(String kind) {
-    return kind.equals("lawn")
-        ? book.read(reading -> reading.at(Kind.LAWN, "heron-bank-play")).orElseThrow().id()
-        : book.read(reading -> reading.at(Kind.PROPERTY, "heron-bank")).orElseThrow().id();
   }
 
   private <C extends Content> Sheet<C> latest(Kind<C> kind, String owner) {

@@ -10,11 +10,11 @@ import java.time.Clock;
 import java.time.Instant;
 import java.time.ZoneOffset;
 import java.util.Map;
-import java.util.UUID;
 import java.util.stream.Collectors;
 import leafturn.records.SourceText;
 import leafturn.records.book.Book;
 import leafturn.records.book.BookPlace;
+import leafturn.records.sheet.Changed;
 import leafturn.records.sheet.Kind;
 import org.jspecify.annotations.Nullable;
 import org.junit.jupiter.api.AfterEach;
@@ -148,13 +148,7 @@ class PropertyRoomTest {
     String lawn = book.read(reading -> reading.all(Kind.LAWN)).get(0).id();
     String visit =
         "{\"lawn\": \"%s\", \"day\": \"2015-05-01\", \"heightsMm\": [70]}".formatted(lawn);
-    book.write(
-        "Owner",
-        writing ->
-            writing.add(
-                Kind.VISIT,
-                UUID.randomUUID().toString(),
-                Kind.VISIT.read(new SourceText("visit", visit))));
+    book.write("Owner", writing -> Changed.added(writing, Kind.VISIT, visit));
     assertThat(visitor.read("/lawns/sallow-house-lawn"))
         .contains("No work was logged yet, only a height on a visit: the lawn is taken to be kept")
         .doesNotContain("Nothing was logged");

@@ -16,6 +16,7 @@ import leafturn.records.book.Sheet;
 import leafturn.records.people.People;
 import leafturn.records.people.Person;
 import leafturn.records.sheet.BedSheet;
+import leafturn.records.sheet.Changed;
 import leafturn.records.sheet.Content;
 import leafturn.records.sheet.Kind;
 import leafturn.web.sheet.NoteWords;
@@ -256,9 +257,7 @@ class UsReaderTest extends DemoSite {
   }
 
   private <C extends Content> String add(Kind<C> kind, String document) {
-    String id = UUID.randomUUID().toString();
-    book.write("test", writing -> writing.add(kind, id, kind.read(json(document))));
-    return id;
+    return book.write("test", writing -> Changed.added(writing, kind, json(document).text())).id();
   }
 
   private static SourceText json(String text) {

@@ -9,7 +9,6 @@ import java.time.LocalDate;
 import java.time.LocalTime;
 import java.util.List;
 import java.util.Set;
-import java.util.UUID;
 import leafturn.advice.call.Circumstances;
 import leafturn.advice.call.Circumstances.DryFeed;
 import leafturn.advice.call.Circumstances.FallenLeaves;
@@ -19,7 +18,6 @@ import leafturn.advice.call.Sighting;
 import leafturn.advice.call.Treatment;
 import leafturn.advice.call.Visits;
 import leafturn.advice.call.WateringLimits;
-import leafturn.records.SourceText;
 import leafturn.records.book.Book;
 import leafturn.records.book.BookPlace;
 import leafturn.records.book.Sheet;
@@ -74,8 +72,7 @@ class KnownOfLawnTest {
   }
 
   private <C extends Content> void add(Kind<C> kind, String document) {
-    C content = kind.read(new SourceText("sheet", document));
-    book.write("Test", writing -> writing.add(kind, UUID.randomUUID().toString(), content));
+    book.write("Test", writing -> Changed.added(writing, kind, document));
   }
 
   @Test

@@ -9,13 +9,14 @@ import com.fasterxml.jackson.databind.ObjectMapper;
 import com.fasterxml.jackson.databind.node.ArrayNode;
 import com.fasterxml.jackson.databind.node.ObjectNode;
 import java.util.List;
+import java.util.UUID;
 import leafturn.records.Faults;
 import leafturn.records.InputException;
 import leafturn.records.SourceText;
 import leafturn.records.book.BookWriting;
 import leafturn.records.book.Sheet;
 
-/** Valid documents changed in few places, and what their reader says to that. */
+/** Valid documents, as they are or changed in few places, and what their reader says to that. */
 public final class Changed {
   static final String ID = "00000000-0000-4000-8000-000000000001";
 
@@ -41,6 +42,13 @@ public final class Changed {
     } catch (JsonProcessingException e) {
       throw new IllegalArgumentException("the test's own JSON is wrong: " + changes, e);
     }
+  }
+
+  /** Writes a valid document as a new sheet. */
+  public static <C extends Content> Sheet<C> added(
+      BookWriting writing, Kind<C> kind, String document) {
+    C content = kind.read(new SourceText("sheet", document));
+    return writing.add(kind, UUID.randomUUID().toString(), content);
   }
 
   /** Writes the next version of a stored sheet, changed as {@link #document} says. */
