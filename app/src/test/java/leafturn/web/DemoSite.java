@@ -2,8 +2,11 @@ package leafturn.web;
 
 import java.nio.file.Path;
 import java.time.Clock;
+import leafturn.quantity.Units;
 import leafturn.records.book.Book;
 import leafturn.records.book.BookPlace;
+import leafturn.records.people.People;
+import leafturn.records.people.Person;
 import leafturn.records.round.DemoBook;
 import org.junit.jupiter.api.AfterEach;
 import org.junit.jupiter.api.BeforeEach;
@@ -31,6 +34,16 @@ abstract class DemoSite {
 
   /** What a test writes into the book before it is served. */
   void prepare() {}
+
+  /** The owner reads US units from now on. */
+  void inUsUnits() {
+    book.write(
+        "test",
+        writing -> {
+          People.setUnits(writing, Person.LOCAL_OWNER, Units.US);
+          return true;
+        });
+  }
 
   @AfterEach
   void stop() {

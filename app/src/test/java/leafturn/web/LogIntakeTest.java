@@ -6,9 +6,6 @@ import java.net.http.HttpResponse;
 import java.util.HashMap;
 import java.util.Map;
 import java.util.UUID;
-import leafturn.quantity.Units;
-import leafturn.records.people.People;
-import leafturn.records.people.Person;
 import leafturn.records.sheet.Done;
 import leafturn.records.sheet.Kind;
 import org.jspecify.annotations.Nullable;
@@ -83,15 +80,6 @@ class LogIntakeTest extends DemoSite {
     assertThat(visitor.read(usual.headers().firstValue("Location").orElseThrow()))
         .contains("In the book")
         .doesNotContain("look whether it is right");
-  }
-
-  private void inUsUnits() {
-    book.write(
-        "test",
-        writing -> {
-          People.setUnits(writing, Person.LOCAL_OWNER, Units.US);
-          return true;
-        });
   }
 
   private HttpResponse<String> log(String as, Map<String, String> fields) throws Exception {

@@ -4,9 +4,6 @@ import static org.assertj.core.api.Assertions.assertThat;
 
 import java.util.Map;
 import java.util.UUID;
-import leafturn.quantity.Units;
-import leafturn.records.people.People;
-import leafturn.records.people.Person;
 import leafturn.records.sheet.AdviceSheet.Range;
 import leafturn.records.sheet.Kind;
 import org.junit.jupiter.api.Test;
@@ -87,12 +84,7 @@ class PastAdviceRoomTest extends DemoSite {
     visitor.read(LAWN);
     awaitAdvice(1);
     assertThat(visitor.read(LAWN + "/advice")).doesNotContain("as given, in");
-    book.write(
-        "test",
-        writing -> {
-          People.setUnits(writing, Person.LOCAL_OWNER, Units.US);
-          return true;
-        });
+    inUsUnits();
     assertThat(visitor.read(LAWN + "/advice")).contains("as given, in mm");
   }
 

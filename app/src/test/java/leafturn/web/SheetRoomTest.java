@@ -8,11 +8,8 @@ import java.util.List;
 import java.util.Map;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
-import leafturn.quantity.Units;
 import leafturn.records.SourceText;
 import leafturn.records.book.Sheet;
-import leafturn.records.people.People;
-import leafturn.records.people.Person;
 import leafturn.records.sheet.Done;
 import leafturn.records.sheet.Kind;
 import leafturn.records.sheet.LogSheet;
@@ -234,12 +231,7 @@ class SheetRoomTest extends DemoSite {
   @Test
   void numbersStandInTheUnitsOfTheirReader() throws Exception {
     String path = "/sheets/" + lastMowing().id();
-    book.write(
-        "test",
-        writing -> {
-          People.setUnits(writing, Person.LOCAL_OWNER, Units.US);
-          return true;
-        });
+    inUsUnits();
     assertThat(visitor.read(path)).contains("2.008\u202fin");
     assertThat(visitor.read(path + "/correct")).contains("value=\"2.008\"", "in in");
   }

@@ -2,21 +2,13 @@ package leafturn.web;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
-import leafturn.quantity.Units;
-import leafturn.records.people.People;
-import leafturn.records.people.Person;
 import org.junit.jupiter.api.Test;
 
 /** What forms have filled in for a reader with US units. */
 class UsDefaultsTest extends DemoSite {
   @Override
   void prepare() {
-    book.write(
-        "test",
-        writing -> {
-          People.setUnits(writing, Person.LOCAL_OWNER, Units.US);
-          return true;
-        });
+    inUsUnits();
   }
 
   @Test

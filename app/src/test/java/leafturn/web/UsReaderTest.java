@@ -13,8 +13,6 @@ import java.util.regex.Pattern;
 import leafturn.quantity.Units;
 import leafturn.records.SourceText;
 import leafturn.records.book.Sheet;
-import leafturn.records.people.People;
-import leafturn.records.people.Person;
 import leafturn.records.sheet.BedSheet;
 import leafturn.records.sheet.Changed;
 import leafturn.records.sheet.Content;
@@ -45,12 +43,7 @@ class UsReaderTest extends DemoSite {
 
   @Override
   void prepare() {
-    book.write(
-        "test",
-        writing -> {
-          People.setUnits(writing, Person.LOCAL_OWNER, Units.US);
-          return true;
-        });
+    inUsUnits();
   }
 
   @Test
