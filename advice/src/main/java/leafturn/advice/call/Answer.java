@@ -106,7 +106,7 @@ final class Answer {
           : say(" until %s at the latest", days.name(safe));
     }
     boolean stays =
-        known.hold(prospect.date(plan.day())).isPresent()
+        known.holds(prospect.date(plan.day())).any()
             || known.newlySeeded()
             || known.dryFeed().isPresent()
             || known.steep();
@@ -155,7 +155,7 @@ final class Answer {
             best.breaks(CallRule.ONE_THIRD)
                 ? say(", though %s of the height comes off", taken(plan.day()))
                 : "");
-    if (known.facts().wishes().noClippings() && known.hold(prospect.date(plan.day())).isEmpty()) {
+    if (known.facts().wishes().noClippings() && known.holds(prospect.date(plan.day())).none()) {
       return sentence
           + aside(plan)
           + say(
@@ -167,15 +167,11 @@ final class Answer {
 
   /** What must not be forgotten over the answer. */
   private String aside(Plan plan) {
+    Holds holds = known.holds(prospect.date(plan.day()));
     String held =
-        known
-            .hold(prospect.date(plan.day()))
-            .map(
-                hold ->
-                    say(
-                        " Nothing leaves the lawn: the clippings are held by %s.",
-                        hold.treatment().product()))
-            .orElse("");
+        holds.any()
+            ? say(" Nothing leaves the lawn: the clippings are held by %s.", holds.products())
+            : "";
     return known.newlySeeded() || known.seen(Sight.OWN_STALKS)
         ? held + " Use a sharp blade."
         : held;
@@ -215,7 +211,7 @@ final class Answer {
     Plan plan = best.plan();
     PlannedCut first = plan.cuts().get(0);
     if (plan.choice() == Choice.RAISE_AND_CUT_TWICE) {
-      boolean held = known.hold(prospect.date(plan.day())).isPresent();
+      boolean held = known.holds(prospect.date(plan.day())).any();
       return say(
           "%s: %s; %s each time%s.",
           cut(plan),

@@ -79,7 +79,7 @@ final class Cautions {
     if (!known.facts().treatments().isEmpty()) {
       cautions.add(
           "The label of what was applied is the law: it comes before everything here, and so do local rules.");
-      if (known.hold(prospect.today().on()).isPresent()) {
+      if (known.holds(prospect.today().on()).any()) {
         cautions.add(
             "No clippings of this lawn to compost, mulch, horses or other livestock while they are held.");
       }

@@ -78,7 +78,7 @@ final class Conditions {
     }
     if (plan.returned() && plan.day() == 0 && prospect.laterToday() && prospect.wetNow()) {
       changes.add(
-          known.hold(prospect.date(0)).isPresent()
+          known.holds(prospect.date(0)).any()
               ? "If it must be mown wet: spread what clumps; the clippings have nowhere to go."
               : mownWet());
     }
@@ -136,7 +136,7 @@ final class Conditions {
     if (!known.inSeed()
         && plan.returned()
         && known.seedHeads().near()
-        && known.hold(prospect.date(plan.day())).isEmpty()) {
+        && known.holds(prospect.date(plan.day())).none()) {
       changes.add(
           say(
               "If annual bluegrass %s in seed and you do not want more of it: %s, and keep it off cold heaps and beds.",
@@ -202,7 +202,7 @@ final class Conditions {
       return changes;
     }
     changes.add(
-        known.hold(prospect.date(0)).isPresent()
+        known.holds(prospect.date(0)).any()
             ? say(
                 "If it stands above %s: step it down in three cuts; nothing leaves the lawn.",
                 reader.height(prospect.cutHeightMm() / (1 - rules.threshold(CallRule.HALF))))

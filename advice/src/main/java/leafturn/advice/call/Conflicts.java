@@ -76,15 +76,13 @@ final class Conflicts {
   }
 
   private void held(Plan plan, Weighed returnToday, List<String> conflicts) {
-    known
-        .hold(prospect.date(plan.day()))
-        .filter(hold -> wouldCollect(returnToday))
-        .ifPresent(
-            hold ->
-                conflicts.add(
-                    say(
-                        "The height, length or state of the grass asks to %s, %s forbids it: the label wins, and nothing leaves the lawn.",
-                        reader.take(), hold.treatment().product())));
+    Holds holds = known.holds(prospect.date(plan.day()));
+    if (holds.any() && wouldCollect(returnToday)) {
+      conflicts.add(
+          say(
+              "The height, length or state of the grass asks to %s, %s it: the label wins, and nothing leaves the lawn.",
+              reader.take(), holds.that("forbids", "forbid")));
+    }
   }
 
   private static boolean wouldCollect(Weighed returnToday) {

@@ -4,7 +4,6 @@ import java.time.LocalDate;
 import java.time.temporal.ChronoUnit;
 import java.util.Comparator;
 import java.util.List;
-import java.util.Optional;
 import org.jspecify.annotations.Nullable;
 
 /**
@@ -12,24 +11,26 @@ import org.jspecify.annotations.Nullable;
  * nobody has read it, what extension texts give for such products.
  *
  * @param treatment the product
- * @param mowingsLeft mowings that still have to be returned first, 0 where days decide
- * @param daysLeft days that are still to pass, 0 where mowings decide
+ * @param mowingsLeft mowings that still have to be returned first, 0 where none
+ * @param daysLeft days that are still to pass as well, 0 where none
  * @param byLabel true when the label says so, false when practice does
  */
 record Hold(Treatment treatment, int mowingsLeft, long daysLeft, boolean byLabel) {
 
   /**
-   * The treatment that holds clippings longest on a day.
+   * All treatments that hold clippings on a day, the one that does longest first.
    *
    * @param mowings days of all mowings up to that day
    */
-  static Optional<Hold> on(
+  static List<Hold> on(
       LocalDate day, List<Treatment> treatments, List<LocalDate> mowings, CallRules rules) {
     return treatments.stream()
         .filter(treatment -> !treatment.on().isAfter(day))
         .map(treatment -> of(treatment, day, mowings, rules))
         .filter(hold -> hold.mowingsLeft() > 0 || hold.daysLeft() > 0)
-        .max(Comparator.comparingLong(Hold::daysLeft).thenComparing(Hold::mowingsLeft));
+        .sorted(
+            Comparator.comparingLong(Hold::daysLeft).thenComparing(Hold::mowingsLeft).reversed())
+        .toList();
   }
 
   private static Hold of(
@@ -37,7 +38,9 @@ record Hold(Treatment treatment, int mowingsLeft, long daysLeft, boolean byLabel
     Treatment.Label label = treatment.label();
     long passed = ChronoUnit.DAYS.between(treatment.on(), day);
     if (label.neverUse() || treatment.group() == Treatment.Group.PYRIDINE_ACID) {
-      long days = Math.round(rules.threshold(CallRule.PYRIDINE_DAYS));
+      long days =
+          Math.max(
+              Math.round(rules.threshold(CallRule.PYRIDINE_DAYS)), orNone(label.daysBeforeUse()));
       return new Hold(treatment, 0, Math.max(0, days - passed), label.neverUse());
     }
     int since = (int) mowings.stream().filter(mown -> mown.isAfter(treatment.on())).count();

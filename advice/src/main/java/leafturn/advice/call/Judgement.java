@@ -174,7 +174,7 @@ final class Judgement {
     boolean leaves = known.leafCoverFraction() > 0;
     boolean feed = known.dryFeed().isPresent();
     boolean chops = plan.choice() == Choice.CHOP_LEAVES_AND_RETURN;
-    add(collects && known.hold(prospect.date(plan.day())).isPresent(), CallRule.HELD, broken);
+    add(collects && known.holds(prospect.date(plan.day())).any(), CallRule.HELD, broken);
     add(collects && known.newlySeeded(), CallRule.SEEDLINGS, broken);
     add(collects && feed, CallRule.FEED_COLLECTED, broken);
     add(feed && plan.choice() != Choice.WATER_IN_FIRST, CallRule.FEED_DRY, broken);

@@ -3,6 +3,7 @@ package leafturn.advice.call;
 import java.time.LocalDate;
 import java.time.LocalTime;
 import java.time.temporal.ChronoUnit;
+import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
 import java.util.function.Predicate;
@@ -143,17 +144,17 @@ final class Known {
     return at == null ? MORNING : at;
   }
 
-  /** The treatment that keeps clippings on the lawn on a day, if there is one. */
-  Optional<Hold> hold(LocalDate day) {
-    return Hold.on(day, facts.treatments(), mowings(), rules);
+  /** What keeps clippings on the lawn on a day. */
+  Holds holds(LocalDate day) {
+    return new Holds(day, Hold.on(day, facts.treatments(), mowings(), rules));
   }
 
-  /** The treatment whose label still forbids mowing on a day, if there is one. */
+  /** The treatment whose label forbids mowing on a day, the longest of several. */
   Optional<Treatment> labelWait(LocalDate day) {
     return facts.treatments().stream()
         .filter(treatment -> !treatment.on().isAfter(on()))
         .filter(treatment -> day.isBefore(mayBeMown(treatment)))
-        .findFirst();
+        .max(Comparator.comparing(Known::mayBeMown));
   }
 
   /** First day on which a treated lawn may be mown by the label. */

@@ -164,30 +164,13 @@ final class KnownReasonWords {
   }
 
   private Reason held(int day, boolean against) {
-    Optional<Hold> hold = known.hold(prospect.date(day));
+    Holds holds = known.holds(prospect.date(day));
     return written(
         CallRule.HELD,
-        say("Clippings held by %s", hold.map(each -> each.treatment().product()).orElse("a label")),
-        hold.map(this::heldUntil).orElse(""),
-        hold.map(Hold::byLabel).orElse(true) ? "the label" : "practice; the label comes first",
+        say("Clippings held by %s", holds.products()),
+        holds.until(),
+        holds.basis(),
         against);
-  }
-
-  private String heldUntil(Hold hold) {
-    String applied = "applied on " + DayNames.date(hold.treatment().on()) + ". ";
-    if (hold.lasting()) {
-      return applied
-          + "It lasts in clippings, compost and manure: they leave the lawn for no heap, bed or animal.";
-    }
-    String until =
-        hold.mowingsLeft() > 0
-            ? say(
-                "%d more %s to be returned before clippings may be used elsewhere",
-                hold.mowingsLeft(), hold.mowingsLeft() == 1 ? "mowing has" : "mowings have")
-            : say(
-                "%d more days have to pass before clippings may be used elsewhere",
-                hold.daysLeft());
-    return applied + until + ": collected ones have nowhere to go.";
   }
 
   private Reason greenUp(int day, boolean against) {

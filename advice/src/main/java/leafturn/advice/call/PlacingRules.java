@@ -1,22 +1,19 @@
 package leafturn.advice.call;
 
 import java.time.LocalDate;
-import java.util.Optional;
 import leafturn.advice.call.Particulars.Placing;
 
 /** Where collected clippings may go, by plain rules of practice. */
 record PlacingRules(Known known, boolean seedHeads) {
 
   Placing placing(LocalDate on) {
-    Optional<Hold> hold = known.hold(on);
-    if (hold.isPresent()) {
+    Holds holds = known.holds(on);
+    if (holds.any()) {
       return new Placing(
           false,
           false,
           false,
-          "Clippings have nowhere to go: "
-              + hold.get().treatment().product()
-              + " keeps them on the lawn.");
+          "Clippings have nowhere to go: " + holds.that("keeps", "keep") + " them on the lawn.");
     }
     if (seedHeads) {
       return seeds();

@@ -142,7 +142,7 @@ final class ReasonWriter {
             || returnToday.breaks(CallRule.CLUMPS)
             || returnToday.breaks(CallRule.WET_RETURN)
             || returnToday.breaks(CallRule.SEED_HEADS);
-    if (decides && prospect.known().hold(prospect.date(plan.day())).isPresent()) {
+    if (decides && prospect.known().holds(prospect.date(plan.day())).any()) {
       told(List.of(CallRule.HELD), plan.day(), false, told, reasons);
     }
   }
@@ -150,7 +150,7 @@ final class ReasonWriter {
   /** What was seen or done and decides nothing, but should be known. */
   private void aside(Set<CallRule> told, List<Reason> reasons) {
     Known known = prospect.known();
-    if (known.hold(prospect.today().on()).isPresent()) {
+    if (known.holds(prospect.today().on()).any()) {
       told(List.of(CallRule.HELD), 0, false, told, reasons);
     }
     if (known.newlySeeded()) {

@@ -21,22 +21,19 @@ record WishWords(Prospect prospect, List<Option> options, Outcomes outcomes) {
     Outcome returned =
         outcome(
             plan.inSteps() ? plan.collecting(0) : Plan.mowAndReturn(plan.day(), toMm(plan)), plan);
-    Optional<Hold> hold = prospect.known().hold(prospect.date(plan.day()));
+    Holds holds = prospect.known().holds(prospect.date(plan.day()));
     return Optional.of(
-        reason(
-            plan,
-            returned,
-            hold.map(each -> held(each.treatment())).orElseGet(() -> collecting(plan, returned))));
+        reason(plan, returned, holds.any() ? held(holds) : collecting(plan, returned)));
   }
 
   private static double toMm(Plan plan) {
     return plan.last().toMm();
   }
 
-  private String held(Treatment treatment) {
+  private String held(Holds holds) {
     return say(
         "To %s is no choice: the clippings are held by %s and have nowhere to go.",
-        prospect.reader().take(), treatment.product());
+        prospect.reader().take(), holds.products());
   }
 
   private String collecting(Plan plan, Outcome returned) {
