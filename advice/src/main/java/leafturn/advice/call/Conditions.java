@@ -153,6 +153,11 @@ final class Conditions {
           say(
               "Once frost is past: lower the straw once to %s and %s.",
               reader.height(GreenUp.lowMm(prospect)), reader.take()));
+    } else if (greenUp.unseen()) {
+      changes.add(
+          say(
+              "If winter's straw still stands and turns green: lower it once to %s and %s, once frost is past.",
+              reader.height(GreenUp.lowMm(prospect)), reader.take()));
     }
   }
 

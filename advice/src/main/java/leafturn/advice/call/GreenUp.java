@@ -2,6 +2,8 @@ package leafturn.advice.call;
 
 import static leafturn.advice.call.Words.say;
 
+import java.time.LocalDate;
+import java.time.temporal.ChronoUnit;
 import java.util.EnumSet;
 import java.util.Set;
 import java.util.stream.IntStream;
@@ -16,6 +18,9 @@ record GreenUp(Prospect prospect) {
   private static final Set<Species> LOWERED = EnumSet.of(Species.BERMUDAGRASS, Species.ZOYSIAGRASS);
   private static final double LOWEST_MM = 10;
 
+  /** Days of the mowing season in which grass that was not mown is winter's; our judgement. */
+  private static final int SPRING_DAYS = 120;
+
   /** Height that straw is lowered to, mm. */
   static double lowMm(Prospect prospect) {
     double lowMm = prospect.rules().threshold(CallRule.LOWER_ONCE) * prospect.cutHeightMm();
@@ -24,9 +29,22 @@ record GreenUp(Prospect prospect) {
 
   /** True when straw stands that was seen to turn green. */
   boolean greening() {
+    return prospect.known().seen(Sight.GREENING_UP) && straw();
+  }
+
+  /** True when winter's straw may still stand: no mowing is logged and spring is not over. */
+  private boolean straw() {
+    LocalDate on = prospect.today().on();
+    LocalDate start = prospect.mowingSeason().startBefore(on);
+    boolean early = ChronoUnit.DAYS.between(start, on) <= SPRING_DAYS;
     return prospect.warmSeasonGrass()
-        && prospect.known().seen(Sight.GREENING_UP)
-        && prospect.known().unmownThisYear();
+        && prospect.known().unmownThisYear()
+        && (early || !prospect.mowingSeason().contains(on));
+  }
+
+  /** True when nobody has looked whether straw that would be lowered turns green. */
+  boolean unseen() {
+    return species() && prospect.known().look(Sight.GREENING_UP).isEmpty() && straw();
   }
 
   /** True for grasses that stand being lowered. */

@@ -3,6 +3,7 @@ package leafturn.advice.call;
 import java.time.LocalDate;
 import java.time.LocalTime;
 import java.time.temporal.ChronoUnit;
+import java.util.Collections;
 import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
@@ -276,10 +277,11 @@ final class Known {
     return facts.place().newlySeeded();
   }
 
-  /** True when nothing was mown since the winter, so that straw stands on a warm-season grass. */
+  /** True when no mowing since the winter is logged: what is reckoned proves none. */
   boolean unmownThisYear() {
-    LocalDate last = today.lastMown();
-    return last == null || last.getYear() < on().getYear() || last.isBefore(on().minusDays(60));
+    LocalDate first = LocalDate.of(on().getYear(), 1, 1);
+    LocalDate winter = Collections.max(List.of(first, on().minusDays(60)));
+    return mowings().stream().allMatch(day -> day.isBefore(winter));
   }
 
   /** How long this lawn's clippings stay in sight against what is reckoned. */

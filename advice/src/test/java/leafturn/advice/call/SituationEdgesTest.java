@@ -42,6 +42,39 @@ class SituationEdgesTest {
     assertThat(later.sentence()).contains("then lower it once");
   }
 
+  /** A sighting outweighs mowings that are only reckoned from the programme. */
+  @Test
+  void strawSeenGreeningIsLoweredUnlessAMowingOfThisSpringIsLogged() {
+    LocalDate on = LocalDate.of(2015, 5, 5);
+    Situation bermuda =
+        Situation.of(Species.BERMUDAGRASS, 38, 5, 5)
+            .logged(new LogEntry.Measured(on, 50))
+            .dry(5, 25, 12, 24);
+    assertThat(bermuda.call().today().lastMownLogged()).isFalse();
+    assertThat(bermuda.call().wouldChange())
+        .anyMatch(text -> text.contains("turns green: lower it once to 25 mm and collect"));
+    bermuda.saw(Sighting.of(Sight.GREENING_UP, on));
+    Call call = bermuda.call();
+    assertThat(call.choice()).isEqualTo(Choice.LOWER_ONCE_AND_COLLECT);
+    assertThat(call.mowOn()).isEqualTo(on);
+    assertThat(call.particulars().cuts()).containsExactly(new Particulars.Cut(on, 25, false));
+    bermuda.logged(new LogEntry.Mown(on.minusDays(20), Double.NaN, 38, 1));
+    assertThat(bermuda.call().choice()).isNotEqualTo(Choice.LOWER_ONCE_AND_COLLECT);
+  }
+
+  /** Grass that rested in a drought turns green again in summer, and is no straw of winter. */
+  @Test
+  void warmSeasonGrassTurningGreenInSummerIsNotLowered() {
+    LocalDate on = LocalDate.of(2015, 8, 5);
+    Call call =
+        Situation.of(Species.BERMUDAGRASS, 38, 8, 5)
+            .logged(new LogEntry.Measured(on, 50))
+            .saw(Sighting.of(Sight.GREENING_UP, on))
+            .call();
+    assertThat(call.choice()).isNotEqualTo(Choice.LOWER_ONCE_AND_COLLECT);
+    assertThat(call.wouldChange()).noneMatch(text -> text.contains("lower it once"));
+  }
+
   @Test
   void grassThatIsNotCutNeverGetsShorter() {
     LocalDate on = LocalDate.of(2015, 5, 27);
