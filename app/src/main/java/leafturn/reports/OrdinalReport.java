@@ -51,6 +51,10 @@ public record OrdinalReport(
     List<String> boundary = new ArrayList<>();
     List<String> warnings = new ArrayList<>(repeated);
     warnings.addAll(analysis.warnings());
+    analysis.tests().stream()
+        .filter(test -> test.untested() != null)
+        .forEach(
+            test -> warnings.add("%s is not tested; %s".formatted(test.term(), test.untested())));
     if (!model.random().isEmpty()) {
       List<String> within = model.random().get(0).within();
       double variance = analysis.randomSd() * analysis.randomSd();
@@ -89,21 +93,23 @@ public record OrdinalReport(
     lines.add("");
     lines.add("Tests (likelihood ratio, without each term)");
     for (Test test : tests) {
-      lines.add(
-          String.format(
-              Locale.ROOT,
-              "  %-28s chi squared %.5g on %.0f df, p %.3g",
-              test.term,
-              test.chiSquared,
-              test.numDf,
-              test.p));
+      String found =
+          Double.isNaN(test.p)
+              ? "not tested"
+              : String.format(
+                  Locale.ROOT,
+                  "chi squared %.5g on %.0f df, p %.3g",
+                  test.chiSquared,
+                  test.numDf,
+                  test.p);
+      lines.add(String.format(Locale.ROOT, "  %-28s %s", test.term, found));
     }
     lines.add("");
     lines.add("Coefficients (logits; thresholds first)");
     for (TrialReport.Coefficient own : coefficients) {
-      lines.add(
-          String.format(
-              Locale.ROOT, "  %-28s %.5g (se %.3g)", own.name(), own.estimate(), own.se()));
+      String se =
+          Double.isNaN(own.se()) ? "no se" : String.format(Locale.ROOT, "se %.3g", own.se());
+      lines.add(String.format(Locale.ROOT, "  %-28s %.5g (%s)", own.name(), own.estimate(), se));
     }
     for (TrialReport.Variance own : variances) {
       lines.add("");

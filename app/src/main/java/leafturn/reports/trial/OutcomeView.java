@@ -226,7 +226,9 @@ public final class OutcomeView {
     if (found.outcome().kind() == Outcome.Kind.RATING && ordinal != null) {
       all.add(
           "Ratings as ordered classes (cumulative logit): %s; share at one end of the scale %.2f."
-              .formatted(EffectWords.p(ordinal.p()), ordinal.shareAtEnd()));
+              .formatted(
+                  ordinal.isFitted() ? EffectWords.p(ordinal.p()) : "could not be fitted",
+                  ordinal.shareAtEnd()));
     }
   }
 }

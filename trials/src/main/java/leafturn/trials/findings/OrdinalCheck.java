@@ -29,6 +29,11 @@ public record OrdinalCheck(double p, double shareAtEnd, List<String> notes) {
 
   private static final int MOST_CLASSES = 40;
 
+  /** Whether the ratings could be fitted as classes. */
+  public boolean isFitted() {
+    return !Double.isNaN(p);
+  }
+
   /** Whether so many ratings lie on one end that the ordinal result counts. */
   public boolean counts() {
     return shareAtEnd > MOST_AT_END;
@@ -46,18 +51,23 @@ public record OrdinalCheck(double p, double shareAtEnd, List<String> notes) {
     double share = Math.max(shareOf(values, lowest), shareOf(values, highest));
     try {
       OrdinalAnalysis analysis = OrdinalAnalysis.of(table(facts, plots, ratings), model(facts));
+      OrdinalAnalysis.Test test = analysis.tests().get(0);
+      String untested = test.untested();
+      if (untested != null) {
+        return unknown(share, untested);
+      }
       List<String> notes =
           analysis.warnings().stream()
               .filter(note -> note.startsWith(facts.factor() + "["))
               .toList();
-      return new OrdinalCheck(analysis.tests().get(0).p(), share, notes);
+      return new OrdinalCheck(test.p(), share, notes);
     } catch (TrialFaultException cannot) {
       return unknown(share, cannot.faults().get(0));
     }
   }
 
   private static OrdinalCheck unknown(double share, String why) {
-    String note = "The ratings could not be analysed as classes: " + why;
+    String note = "The ratings could not be fitted as ordered classes: " + why;
     return new OrdinalCheck(Double.NaN, share, List.of(note));
   }
 

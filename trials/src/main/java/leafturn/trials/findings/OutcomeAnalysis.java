@@ -214,7 +214,10 @@ final class OutcomeAnalysis {
     for (Effect effect : effects) {
       boolean asNumbers = effect.pAdjusted() < Effect.ALPHA;
       boolean differs = asNumbers;
-      if (ordinal != null && !Double.isNaN(ordinal.p())) {
+      if (ordinal != null && !ordinal.isFitted()) {
+        differs = asNumbers && !ordinal.counts();
+        addUnfitted(ordinal);
+      } else if (ordinal != null) {
         boolean asClasses = ordinal.p() < Effect.ALPHA;
         differs = ordinal.counts() ? asClasses : asNumbers && asClasses;
         addOrdinal(ordinal, asNumbers, asClasses);
@@ -222,6 +225,13 @@ final class OutcomeAnalysis {
       judged.add(effect.judged(differs && !claimsNone));
     }
     return judged;
+  }
+
+  private void addUnfitted(OrdinalCheck ordinal) {
+    if (ordinal.counts()) {
+      warnings.add(
+          "More than a quarter of the ratings lie at one end of the scale, where numbers mislead; as ordered classes they could not be fitted, so no difference is claimed.");
+    }
   }
 
   private void addOrdinal(OrdinalCheck ordinal, boolean asNumbers, boolean asClasses) {

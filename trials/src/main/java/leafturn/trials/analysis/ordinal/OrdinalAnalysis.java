@@ -21,6 +21,7 @@ import leafturn.trials.analysis.numeric.Matrices;
 import leafturn.trials.analysis.numeric.NewtonMinimum;
 import leafturn.trials.analysis.numeric.Tails;
 import org.hipparchus.exception.MathRuntimeException;
+import org.jspecify.annotations.Nullable;
 
 /**
  * Ordered ratings by a cumulative logit, with a random mean for the groups of one combination of
@@ -40,9 +41,13 @@ public record OrdinalAnalysis(
     List<Test> tests,
     double randomSd,
     List<String> warnings) {
-  private static final double FLAT = 1e-6;
-  private static final double FLAT_ENOUGH = 1e-5;
-  private static final double A_LITTLE = 0.05;
+  /** An effect this far out along which the likelihood is this flat goes on without end. */
+  private static final double FAR = 15;
+
+  private static final double FLAT = 1e-4;
+
+  /** A term's likelihood ratio cannot be below zero by more than rounding. */
+  private static final double CLEAR_LOSS = 1e-4;
 
   /** Rows a class on average; with fewer there is nothing but thresholds to estimate (assumed). */
   private static final int LEAST_ROWS = 2;
@@ -50,8 +55,18 @@ public record OrdinalAnalysis(
   /** Most classes; ratings have 9, percentages in steps of one have 101. */
   private static final int MOST_CLASSES = 101;
 
-  /** A likelihood ratio test of a term. */
-  public record Test(String term, int df, double chiSquared, double p) {}
+  /**
+   * A likelihood ratio test of a term.
+   *
+   * @param chiSquared twice the loss; NaN where not known
+   * @param p NaN where not known
+   * @param untested why there is no p; null where there is one
+   */
+  public record Test(String term, int df, double chiSquared, double p, @Nullable String untested) {
+    private static Test none(String term, int df, String why) {
+      return new Test(term, df, Double.NaN, Double.NaN, why);
+    }
+  }
 
   /**
    * Analyses a table on the ordinal scale.
@@ -135,39 +150,22 @@ public record OrdinalAnalysis(
             "%d rows have %d different values of %s, fewer than two rows each; these are hardly classes: analyse such values as numbers, or join classes."
                 .formatted(observed.length, classes.levels().size(), model.response()));
       }
-      Lowest lowest = lowest(chosen(columns.rows(), used));
-      if (lowest.sd == 0 && !groups.isEmpty()) {
+      LikelihoodPeak peak = peak(chosen(columns.rows(), used));
+      if (peak.sd() == 0 && !groups.isEmpty()) {
         warnings.add("The random term is held at zero: the groups differ no more than chance.");
       }
-      List<Coefficient> coefficients = coefficients(lowest, columns, used);
-      double value = lowest.best.value();
+      List<Coefficient> coefficients = coefficients(peak, columns, used);
+      if (coefficients.stream().anyMatch(own -> Double.isNaN(own.se()))) {
+        warnings.add(
+            "Where no standard error stands, the likelihood hardly changes with the coefficient.");
+      }
+      double value = peak.best().value();
       return new OrdinalAnalysis(
-          observed.length, -value, coefficients, tests(value), lowest.sd, warnings);
+          observed.length, -value, coefficients, tests(value), peak.sd(), warnings);
     }
 
-    /** The lowest point of a likelihood; without groups where their spread is best at zero. */
-    private record Lowest(CumulativeLogit likelihood, NewtonMinimum.Point best, double sd) {}
-
-    /**
-     * Fits without groups first. At a spread of zero the likelihood is flat in the spread, so zero
-     * is its lowest point if it rises a little beside it.
-     */
-    private Lowest lowest(double[][] rows) {
-      int count = classes.levels().size();
-      CumulativeLogit plain = new CumulativeLogit(observed, count, rows, List.of());
-      NewtonMinimum.Point without = NewtonMinimum.from(plain.start(), plain, FLAT);
-      if (groups.isEmpty()) {
-        return new Lowest(plain, without, 0);
-      }
-      CumulativeLogit grouped = new CumulativeLogit(observed, count, rows, groups);
-      double[] start = Arrays.copyOf(without.position(), without.position().length + 1);
-      start[start.length - 1] = A_LITTLE;
-      if (grouped.at(start).value() >= without.value()) {
-        return new Lowest(plain, without, 0);
-      }
-      start[start.length - 1] = 0.5;
-      NewtonMinimum.Point best = NewtonMinimum.from(start, grouped, FLAT_ENOUGH);
-      return new Lowest(grouped, best, Math.abs(best.position()[start.length - 1]));
+    private LikelihoodPeak peak(double[][] rows) {
+      return LikelihoodPeak.of(observed, classes.levels().size(), rows, groups);
     }
 
     private static double[][] chosen(double[][] rows, int[] columns) {
@@ -180,28 +178,31 @@ public record OrdinalAnalysis(
       return chosen;
     }
 
-    private List<Coefficient> coefficients(Lowest lowest, FixedColumns columns, int[] used) {
-      NewtonMinimum.Point best = lowest.best;
-      double step = lowest.sd == 0 ? 1e-5 : 1e-3;
-      double[][] covariance =
-          Matrices.inverseOfSymmetric(NewtonMinimum.hessian(best, lowest.likelihood, step));
+    private List<Coefficient> coefficients(LikelihoodPeak peak, FixedColumns columns, int[] used) {
+      NewtonMinimum.Point best = peak.best();
+      double[][] covariance = Matrices.inverseOfSymmetric(peak.hessian());
       List<Coefficient> all = new ArrayList<>();
       int thresholds = classes.levels().size() - 1;
       for (int j = 0; j < thresholds; j++) {
         String name = classes.levels().get(j) + "|" + classes.levels().get(j + 1);
-        all.add(new Coefficient(name, best.position()[j], Math.sqrt(covariance[j][j])));
+        all.add(new Coefficient(name, best.position()[j], se(covariance[j][j])));
       }
       for (int k = 0; k < used.length; k++) {
         int at = thresholds + k;
         double estimate = best.position()[at];
-        if (Math.abs(estimate) > 15) {
+        if (Math.abs(estimate) > FAR && peak.hessian()[at][at] < FLAT) {
           warnings.add(
               "%s separates the classes completely; its estimate has no finite value, but its test holds."
                   .formatted(columns.name(used[k])));
         }
-        all.add(new Coefficient(columns.name(used[k]), estimate, Math.sqrt(covariance[at][at])));
+        all.add(new Coefficient(columns.name(used[k]), estimate, se(covariance[at][at])));
       }
       return all;
+    }
+
+    /** NaN where the likelihood is too flat to tell it. */
+    private static double se(double variance) {
+      return variance > 0 ? Math.sqrt(variance) : Double.NaN;
     }
 
     private List<Test> tests(double full) {
@@ -219,12 +220,25 @@ public record OrdinalAnalysis(
                 .filter(j -> columns.termOf(j) >= 0 && basis.isKept(j) && !left.contains(j))
                 .toArray();
         int df = (int) left.stream().filter(basis::isKept).count();
-        double without = lowest(chosen(rows, others)).best.value();
-        double chiSquared = Math.max(0, 2 * (without - full));
-        double p = df == 0 ? Double.NaN : Tails.chiSquaredAbove(chiSquared, df);
-        tests.add(new Test(model.fixed().get(term).toString(), df, chiSquared, p));
+        tests.add(test(model.fixed().get(term).toString(), df, chosen(rows, others), full));
       }
       return tests;
+    }
+
+    private Test test(String term, int df, double[][] others, double full) {
+      if (df == 0) {
+        return Test.none(term, df, "the other terms leave nothing of it.");
+      }
+      try {
+        double chiSquared = 2 * (peak(others).best().value() - full);
+        if (chiSquared < -CLEAR_LOSS) {
+          return Test.none(term, df, "the search ended below the maximum.");
+        }
+        double above = Math.max(0, chiSquared);
+        return new Test(term, df, above, Tails.chiSquaredAbove(above, df), null);
+      } catch (TrialFaultException noMaximum) {
+        return Test.none(term, df, "without this term there is no fit. " + noMaximum.getMessage());
+      }
     }
   }
 }
