@@ -34,7 +34,7 @@ final class Answer {
         + (chosen.contains("of the height") ? "" : breachInOne(best.plan()))
         + breach(best.plan())
         + ifDry(best.plan())
-        + new FeedWords(prospect).dry(best)
+        + new FeedWords(prospect).before(best)
         + aboveAnyDeck(best.plan())
         + new DroughtLook(prospect).sentence(best.plan())
         + (prospect.standsIn()
@@ -108,7 +108,7 @@ final class Answer {
     boolean stays =
         known.holds(prospect.date(plan.day())).any()
             || known.newlySeeded()
-            || known.dryFeed().isPresent()
+            || new WashingIn(prospect).dryOn(plan.day())
             || known.steep();
     boolean noEnd = safe < 0 && due.safe(plan.day());
     return stays || noEnd ? "" : " that day, or " + reader.take();

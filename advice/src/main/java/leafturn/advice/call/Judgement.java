@@ -22,6 +22,7 @@ final class Judgement {
   private final CallRules rules;
   private final Known known;
   private final Due due;
+  private final WashingIn washingIn;
   private final boolean greening;
   private final boolean straw;
   private final boolean seedHeads;
@@ -32,6 +33,7 @@ final class Judgement {
     this.rules = prospect.rules();
     this.known = prospect.known();
     this.due = prospect.due();
+    this.washingIn = new WashingIn(prospect);
     GreenUp greenUp = new GreenUp(prospect);
     this.greening = greenUp.greening();
     this.straw = greenUp.toBeLowered();
@@ -172,12 +174,15 @@ final class Judgement {
   private void known(Plan plan, Set<CallRule> broken) {
     boolean collects = plan.cuts().stream().anyMatch(cut -> cut.returnedShare() == 0);
     boolean leaves = known.leafCoverFraction() > 0;
-    boolean feed = known.dryFeed().isPresent();
+    boolean dry = washingIn.dryOn(plan.day());
+    // Where feed is watered in, a plan to wait is told as that choice.
+    boolean untold = plan.choice() == Choice.WAIT_AND_RETURN && washingIn.waterDay().isPresent();
+    boolean toBeLookedAt = washingIn.toBeLookedAt().isPresent();
     boolean chops = plan.choice() == Choice.CHOP_LEAVES_AND_RETURN;
     add(collects && known.holds(prospect.date(plan.day())).any(), CallRule.HELD, broken);
     add(collects && known.newlySeeded(), CallRule.SEEDLINGS, broken);
-    add(collects && feed, CallRule.FEED_COLLECTED, broken);
-    add(feed && plan.choice() != Choice.WATER_IN_FIRST, CallRule.FEED_DRY, broken);
+    add(collects && dry, CallRule.FEED_COLLECTED, broken);
+    add((dry && !toBeLookedAt) || untold, CallRule.FEED_DRY, broken);
     boolean hidden = known.leafCoverFraction() > rules.threshold(CallRule.LEAF_COVER);
     add(leaves && !collects && (hidden || !chops), CallRule.LEAF_COVER, broken);
     add(straw && plan.choice() != Choice.LOWER_ONCE_AND_COLLECT, CallRule.GREEN_UP, broken);

@@ -16,6 +16,7 @@ final class KnownReasonWords {
   private final CallRules rules;
   private final Reader reader;
   private final DayNames days;
+  private final WashingIn washing;
 
   KnownReasonWords(Prospect prospect) {
     this.prospect = prospect;
@@ -23,6 +24,7 @@ final class KnownReasonWords {
     this.rules = prospect.rules();
     this.reader = prospect.reader();
     this.days = new DayNames(prospect.today().on());
+    this.washing = new WashingIn(prospect);
   }
 
   /** The finding of a rule that rests on what people know. */
@@ -137,30 +139,46 @@ final class KnownReasonWords {
   }
 
   private Reason feed(CallRule rule, boolean against) {
+    boolean look = washing.toBeLookedAt().isPresent();
     return written(
         rule,
-        "Granular feed lies dry",
+        look ? "Granular feed may lie dry" : "Granular feed lies dry",
         say(
-            "spread on %s. The mower would take granules up or throw them; %s with %s first%s, and do not %s.",
-            known.facts().dryFeed().map(feed -> DayNames.date(feed.on())).orElse("an earlier day"),
-            mayBeWatered() ? "wash them in" : "let rain wash them in",
-            reader.height(known.facts().dryFeed().map(known::washInMm).orElse(0.0)),
-            labelTells() ? ", as the label says" : " unless the label says otherwise",
+            "spread on %s%s. The mower would take granules up or throw them; %s, and do not %s before.",
+            known.dryFeed().map(feed -> DayNames.date(feed.on())).orElse("an earlier day"),
+            washing
+                .toBeLookedAt()
+                .map(
+                    day ->
+                        say(
+                            ", and %s of rain fell that day, before it or after",
+                            reader.water(washing.rainMm(day))))
+                .orElse(""),
+            wash(look),
             reader.take()),
         labelTells() ? "the label's water" : "usual water; the label's comes first",
         against);
   }
 
-  private boolean labelTells() {
-    return known.facts().dryFeed().filter(feed -> !Double.isNaN(feed.waterMm())).isPresent();
+  private String wash(boolean look) {
+    String water =
+        say(
+            "%s first%s",
+            reader.height(washing.neededMm()),
+            labelTells() ? ", as the label says" : " unless the label says otherwise");
+    if (look) {
+      return "where a look finds some, have them washed in with " + water;
+    }
+    if (washing.rainDay().isPresent()) {
+      return say("rain that is sure by %s washes them in", days.name(washing.rainDay().getAsInt()));
+    }
+    return say(
+        "%s with %s",
+        washing.waterDay().isPresent() ? "wash them in" : "let rain wash them in", water);
   }
 
-  private boolean mayBeWatered() {
-    return known
-        .facts()
-        .wateringLimits()
-        .firstAllowed(prospect.today().on(), Plans.LONGEST_WAIT_DAYS)
-        .isPresent();
+  private boolean labelTells() {
+    return known.facts().dryFeed().filter(feed -> !Double.isNaN(feed.waterMm())).isPresent();
   }
 
   private Reason held(int day, boolean against) {

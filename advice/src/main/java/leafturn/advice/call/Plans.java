@@ -3,6 +3,7 @@ package leafturn.advice.call;
 import java.util.ArrayList;
 import java.util.Collections;
 import java.util.List;
+import java.util.OptionalInt;
 
 /** All plans that are compared: on each day of the coming week, and on the next day of mowing. */
 final class Plans {
@@ -17,10 +18,12 @@ final class Plans {
 
   private final Prospect prospect;
   private final CallRules rules;
+  private final WashingIn washingIn;
 
   Plans(Prospect prospect) {
     this.prospect = prospect;
     this.rules = prospect.rules();
+    this.washingIn = new WashingIn(prospect);
   }
 
   List<Plan> all() {
@@ -54,7 +57,8 @@ final class Plans {
     if (prospect.known().leafCoverFraction() > 0) {
       plans.add(Plan.oneReturned(Choice.CHOP_LEAVES_AND_RETURN, day, cutHeightMm));
     }
-    if (day > wateringDay() && prospect.known().dryFeed().isPresent()) {
+    OptionalInt watered = washingIn.waterDay();
+    if (watered.isPresent() && watered.getAsInt() < day) {
       plans.add(Plan.oneReturned(Choice.WATER_IN_FIRST, day, cutHeightMm));
     }
     if (prospect.lengthMm(day, cutHeightMm) >= 2 * rules.threshold(CallRule.LEAST_GROWTH)) {
@@ -64,16 +68,6 @@ final class Plans {
     if (new GreenUp(prospect).mayBeLowered(day)) {
       plans.add(Plan.oneCollected(Choice.LOWER_ONCE_AND_COLLECT, day, GreenUp.lowMm(prospect)));
     }
-  }
-
-  /** First day on which feed may be watered in, or a day beyond all when it may not. */
-  private int wateringDay() {
-    return prospect
-        .known()
-        .facts()
-        .wateringLimits()
-        .firstAllowed(prospect.today().on(), LONGEST_WAIT_DAYS)
-        .orElse(Integer.MAX_VALUE);
   }
 
   /**

@@ -8,9 +8,9 @@ import java.time.LocalTime;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
+import java.util.OptionalInt;
 import java.util.stream.IntStream;
 import java.util.stream.Stream;
-import org.jspecify.annotations.Nullable;
 
 /** When and how much to water: feed first, then grass at rest, then grass that runs dry. */
 final class WateringAdvice {
@@ -31,6 +31,7 @@ final class WateringAdvice {
   private final CallRules rules;
   private final Reader reader;
   private final DayNames days;
+  private final WashingIn washing;
 
   WateringAdvice(Prospect prospect) {
     this.prospect = prospect;
@@ -38,6 +39,7 @@ final class WateringAdvice {
     this.rules = prospect.rules();
     this.reader = prospect.reader();
     this.days = new DayNames(prospect.today().on());
+    this.washing = new WashingIn(prospect);
   }
 
   /**
@@ -48,14 +50,19 @@ final class WateringAdvice {
    */
   List<String> sentences(int mown, boolean atRest) {
     List<String> sentences = new ArrayList<>();
-    known.dryFeed().ifPresent(feed -> sentences.add(forFeed(feed)));
-    Optional<Integer> washed = known.dryFeed().flatMap(feed -> allowedDay(0));
+    if (known.dryFeed().isPresent()) {
+      sentences.add(new FeedWords(prospect).water());
+    }
+    OptionalInt washed = washing.waterDay();
     if (known.dormant().isPresent()) {
       if (washed.isEmpty()) {
         sentences.add(forSurvival());
       }
     } else if (runsDry()) {
-      int from = washed.map(day -> 1 + Math.max(day, mown)).orElse(morningGone() ? 1 : 0);
+      int from =
+          washed.isPresent()
+              ? 1 + Math.max(washed.getAsInt(), mown)
+              : morningGone() || washing.toBeLookedAt().isPresent() ? 1 : 0;
       sentences.add(forDrySoil(from, atRest));
     }
     return sentences;
@@ -71,20 +78,6 @@ final class WateringAdvice {
             .filter(seen -> seen.on().equals(on))
             .flatMap(seen -> Stream.ofNullable(seen.at()))
             .anyMatch(LATE::isBefore);
-  }
-
-  private String forFeed(Circumstances.DryFeed feed) {
-    String water = reader.height(known.washInMm(feed));
-    return allowedDay(0)
-        .map(
-            day ->
-                say(
-                    "Wash the feed in with %s of water %s; its label comes first. No more than that on that day, or it runs off.",
-                    water, when(day)))
-        .orElse(
-            say(
-                "The feed needs %s of water, and watering is not allowed: wait for rain, and sweep granules off paving.",
-                water));
   }
 
   private String forSurvival() {
@@ -192,8 +185,7 @@ final class WateringAdvice {
 
   /** What is missing beyond rain and feed's water, no more than is given in some days, mm. */
   private double neededMm() {
-    double feedMm = known.dryFeed().map(known::washInMm).orElse(0.0);
-    double washedMm = allowedDay(0).isPresent() ? feedMm : 0;
+    double washedMm = washing.waterDay().isPresent() ? washing.neededMm() : 0;
     LocalDate lately = prospect.today().on().minusDays(RAIN_LOOK_DAYS);
     double lateMm = known.wateredMm(day -> day.isAfter(lately));
     return Math.min(
@@ -247,11 +239,6 @@ final class WateringAdvice {
   }
 
   private String when(int day) {
-    WateringLimits limits = known.facts().wateringLimits();
-    return days.when(day) + hours(limits.from(), limits.to());
-  }
-
-  private static String hours(@Nullable LocalTime from, @Nullable LocalTime to) {
-    return from == null || to == null ? "" : say(" between %s and %s", from, to);
+    return days.when(day) + known.facts().wateringLimits().hours();
   }
 }

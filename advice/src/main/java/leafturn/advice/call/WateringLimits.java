@@ -40,6 +40,11 @@ public record WateringLimits(
         .findFirst();
   }
 
+  /** " between 6 and 8"; empty where any hour will do. */
+  String hours() {
+    return from == null || to == null ? "" : Words.say(" between %s and %s", from, to);
+  }
+
   /** True when watering is allowed on a day. */
   public boolean allowed(LocalDate day) {
     return !banned && (weekdays.isEmpty() || weekdays.contains(day.getDayOfWeek()));

@@ -100,7 +100,7 @@ class AdviserSenseTest {
     Situation may = Situation.of(Species.TALL_FESCUE, 76, 5, 8).mown(7, 125).dry(2, 5, 10, 21);
     Call call = may.facts(NOTHING.withDryFeed(new DryFeed(may.on().minusDays(1), 6))).call();
     assertThat(call.sentence())
-        .contains("wash it in with 6 mm first", "keep all clippings on the lawn")
+        .contains("Water the feed in today, with 6 mm", "before you mow", "return each time")
         .doesNotContain("wait only for rain");
   }
 
