@@ -9,6 +9,7 @@ import java.util.Arrays;
 import java.util.List;
 import java.util.function.UnaryOperator;
 import leafturn.trials.analysis.ReferenceCase;
+import leafturn.trials.analysis.numeric.ScaleMixture;
 import leafturn.trials.analysis.numeric.Tails;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
@@ -46,12 +47,43 @@ class MultiplicityPublishedTest {
 
   @Test
   void theRangeOfTwoMeansIsTheirDifference() {
-    for (double df : new double[] {8, 12.5, 40, 300}) {
-      for (double t : new double[] {0.5, 1.5, 2.5, 4}) {
+    for (double df : new double[] {1, 2, 5, 8, 12.5, 40, 300}) {
+      for (double t : new double[] {0.5, 1.5, 2.5, 4, 94}) {
+        double exact = Tails.tBeyond(t, df);
         assertThat(StudentizedRange.above(t * Math.sqrt(2), 2, df))
-            .isCloseTo(Tails.tBeyond(t, df), within(2e-9));
+            .isCloseTo(exact, within(1e-12 * exact));
       }
     }
+  }
+
+  /**
+   * Three means or more with few degrees of freedom, beside the same double integral by fine
+   * trapezoids; panels of a fixed width give 0 for some of these.
+   */
+  @Test
+  void largeRangesWithFewDegreesOfFreedomAreTheirIntegral() {
+    for (double df : new double[] {2, 3, 5, 8}) {
+      for (int means : new int[] {3, 6}) {
+        for (double q : new double[] {4, 20, 84}) {
+          double exact = ScaleMixture.mean(q, df, width -> rangeBeyond(width, means));
+          assertThat(StudentizedRange.above(q, means, df))
+              .as("%s %s %s", q, means, df)
+              .isCloseTo(exact, within(0.0101 * exact));
+          assertThat(StudentizedRange.above(q, means, df))
+              .isGreaterThan(Tails.tBeyond(q / Math.sqrt(2), df));
+        }
+      }
+    }
+  }
+
+  private static double rangeBeyond(double width, int means) {
+    double step = 0.05;
+    double sum = 0;
+    for (double z = -9; z <= 9 + width; z += step) {
+      double inside = Tails.normalBelow(z) - Tails.normalBelow(z - width);
+      sum += Math.exp(-z * z / 2) * Math.pow(inside, means - 1);
+    }
+    return Math.max(0, 1 - means * step / Math.sqrt(2 * Math.PI) * sum);
   }
 
   @Test
