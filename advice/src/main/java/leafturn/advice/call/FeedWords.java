@@ -48,9 +48,7 @@ final class FeedWords {
   private String look(LocalDate wetDay, Plan plan) {
     return say(
         " %s may have washed the granular feed in: look whether granules still lie, and log it as watered in if none do; if some do, %s.",
-        wetDay.equals(prospect.today().on())
-            ? "Today's rain"
-            : "Rain of " + DayNames.date(wetDay),
+        wetDay.equals(prospect.today().on()) ? "Today's rain" : "Rain of " + DayNames.date(wetDay),
         washing.dryOn(plan.day()) ? lyingStill(plan) : washedBefore());
   }
 
@@ -92,9 +90,7 @@ final class FeedWords {
     int day = washing.rainDay().orElseThrow();
     return say(
         "Rain %s %s washes the feed in, in %s, so that it needs no water",
-        day < 2 ? "of" : "up to",
-        days.name(day),
-        Words.ofSeasons(washing.rainFraction(day)));
+        day < 2 ? "of" : "up to", days.name(day), Words.ofSeasons(washing.rainFraction(day)));
   }
 
   /** What water the feed needs, beside the answer. */

@@ -57,9 +57,7 @@ final class WashingIn {
                 .findFirst();
     OptionalInt water = allowedDay();
     return sure.isPresent()
-            && (sure.getAsInt() <= 1
-                || water.isEmpty()
-                || water.getAsInt() >= sure.getAsInt())
+            && (sure.getAsInt() <= 1 || water.isEmpty() || water.getAsInt() >= sure.getAsInt())
         ? sure
         : OptionalInt.empty();
   }

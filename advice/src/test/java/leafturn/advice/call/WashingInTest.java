@@ -42,7 +42,8 @@ class WashingInTest {
       assertThat(call.reasons())
           .filteredOn(reason -> reason.ruleId().equals("feed-collected"))
           .singleElement()
-          .satisfies(reason -> assertThat(reason.headline()).isEqualTo("Granular feed may lie dry"));
+          .satisfies(
+              reason -> assertThat(reason.headline()).isEqualTo("Granular feed may lie dry"));
     }
     Call little = fed(may(96), 1, WateringLimits.NONE).rainBefore(8).call();
     assertThat(little.choice()).isEqualTo(Choice.WATER_IN_FIRST);
@@ -73,8 +74,7 @@ class WashingInTest {
 
   @Test
   void adviceThatIsFollowedStays() {
-    Circumstances fridays =
-        Circumstances.NONE.withVisits(Visits.every(DayOfWeek.FRIDAY));
+    Circumstances fridays = Circumstances.NONE.withVisits(Visits.every(DayOfWeek.FRIDAY));
     Situation lawn = may(170);
     Circumstances dry = fridays.withDryFeed(new DryFeed(lawn.on().minusDays(1), Double.NaN));
     Call advised = lawn.facts(dry).call();

@@ -38,6 +38,17 @@ class FaultCausesTest {
         "Lines 2 and 4: y is 'n.d.', which is no number; write it with a decimal point and no unit, or leave the cell empty if it is missing.");
   }
 
+  /** Equal differences in every yard are seldom measured, and rounding is no error to judge by. */
+  @Test
+  void noErrorIsLeftWhereEveryYardDiffersAlike() {
+    String exact =
+        "The model fits every value of y exactly, so that no error is left to judge differences by; look whether values were copied or reckoned from one another.";
+    faults(
+        "yard,arm,y\n1,a,5\n1,b,6\n2,a,6\n2,b,7\n3,a,7\n3,b,8\n", oneWay().random("yard"), exact);
+    faults(
+        "yard,arm,y\n1,a,5\n1,b,5\n2,a,6\n2,b,6\n3,a,7\n3,b,7\n", oneWay().random("yard"), exact);
+  }
+
   @Test
   void yardsOfOneTreatmentEach() {
     faults(

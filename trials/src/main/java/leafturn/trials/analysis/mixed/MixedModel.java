@@ -1,6 +1,8 @@
 package leafturn.trials.analysis.mixed;
 
 import java.util.ArrayList;
+import java.util.Arrays;
+import java.util.DoubleSummaryStatistics;
 import java.util.List;
 import java.util.Objects;
 import java.util.stream.IntStream;
@@ -15,6 +17,9 @@ import leafturn.trials.analysis.numeric.NewtonMinimum;
 
 /** From data to a fitted linear mixed model by restricted maximum likelihood. */
 public final class MixedModel {
+  /** A residual sd of this share of the range of all values is what rounding leaves of none. */
+  private static final double NOTHING_LEFT = 1e-6;
+
   private MixedModel() {}
 
   /** The fixed part and what least squares makes of it. */
@@ -67,7 +72,20 @@ public final class MixedModel {
     }
     MixedFit.Estimates estimates =
         least.estimates(design, state, likelihood.freedom(), boundary, warnings);
+    checkRest(frame, effects, estimates.residualVariance());
     return new MixedFit(model, frame, design, likelihood, state, estimates);
+  }
+
+  /** Without an error of its own nothing is judged: what the search then finds is rounding. */
+  private static void checkRest(
+      ModelFrame frame, List<RandomEffects> effects, double residualVariance) {
+    DoubleSummaryStatistics values = Arrays.stream(frame.response().values()).summaryStatistics();
+    double range = values.getMax() - values.getMin();
+    if (!effects.isEmpty() && Math.sqrt(residualVariance) < NOTHING_LEFT * range) {
+      throw new TrialFaultException(
+          "The model fits every value of %s exactly, so that no error is left to judge differences by; look whether values were copied or reckoned from one another."
+              .formatted(frame.response().name()));
+    }
   }
 
   private static TimeCorrelation time(TrialModel model, ModelFrame frame) {
