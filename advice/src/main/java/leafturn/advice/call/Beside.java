@@ -36,7 +36,7 @@ record Beside(Prospect prospect, Weighing weighing, @Nullable CallRule left) {
             ? null
             : DryHours.of(prospect.hours(), prospect.reader(), prospect.rules()),
         conflicts,
-        new WateringAdvice(prospect).sentences(left == null ? plan.day() : 0, atRest()),
+        new WateringAdvice(prospect).sentences(left == null ? plan.day() : -1, atRest()),
         new PlacingRules(prospect.known(), prospect.known().inSeed())
             .placing(prospect.today().on()),
         lying());

@@ -16,6 +16,7 @@ public final class CallRules {
   /** Pairs of thresholds of which the first must not be above the second. */
   private static final List<List<CallRule>> RISING =
       List.of(
+          List.of(CallRule.DUE, CallRule.ONE_THIRD),
           List.of(CallRule.ONE_THIRD, CallRule.HALF),
           List.of(CallRule.CLUMPS, CallRule.CLUMPS_HEAVY),
           List.of(CallRule.CLUMP_LIMIT_WET, CallRule.CLUMP_LIMIT_DRY),

@@ -4,7 +4,6 @@ import static leafturn.advice.call.Words.figure;
 import static leafturn.advice.call.Words.say;
 
 import java.time.LocalDate;
-import java.time.LocalTime;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
@@ -14,11 +13,8 @@ import java.util.stream.Stream;
 
 /** When and how much to water: feed first, then grass at rest, then grass that runs dry. */
 final class WateringAdvice {
-  private static final int DAYS_AHEAD = 7;
-  private static final int RAIN_LOOK_DAYS = 3;
-
-  /** Hour from which the early morning of the day is over. */
-  private static final LocalTime LATE = LocalTime.of(10, 0);
+  /** Days ahead whose rain counts. */
+  static final int RAIN_LOOK_DAYS = 3;
 
   /** Less than this is not worth a watering, mm (our judgement). */
   private static final double LEAST_MM = 5;
@@ -26,11 +22,14 @@ final class WateringAdvice {
   /** Rain that spares grass at rest its survival water, mm (our judgement). */
   private static final double SPARING_RAIN_MM = 10;
 
+  /** Part of its best growth below which warm-season grass is out of season (our judgement). */
+  private static final double IN_SEASON_FRACTION = 0.1;
+
   private final Prospect prospect;
   private final Known known;
   private final CallRules rules;
   private final Reader reader;
-  private final DayNames days;
+  private final WateringDays days;
   private final WashingIn washing;
 
   WateringAdvice(Prospect prospect) {
@@ -38,14 +37,14 @@ final class WateringAdvice {
     this.known = prospect.known();
     this.rules = prospect.rules();
     this.reader = prospect.reader();
-    this.days = new DayNames(prospect.today().on());
+    this.days = new WateringDays(known.facts().wateringLimits(), prospect.today().on());
     this.washing = new WashingIn(prospect);
   }
 
   /**
    * Sentences on water; empty when there is no need of it.
    *
-   * @param mown days until the lawn is mown, 0 where it is not
+   * @param mown days until the lawn is mown, -1 where it is not
    * @param atRest whether it is left alone because it rests
    */
   List<String> sentences(int mown, boolean atRest) {
@@ -58,12 +57,12 @@ final class WateringAdvice {
       if (washed.isEmpty()) {
         sentences.add(forSurvival());
       }
-    } else if (runsDry()) {
-      int from =
-          washed.isPresent()
-              ? 1 + Math.max(washed.getAsInt(), mown)
-              : morningGone() || washing.toBeLookedAt().isPresent() ? 1 : 0;
-      sentences.add(forDrySoil(from, atRest));
+    } else if (runsDry() && inSeason()) {
+      boolean late = morningGone() || washing.toBeLookedAt().isPresent();
+      int from = washed.isPresent() ? 1 + washed.getAsInt() : late ? 1 : 0;
+      sentences.add(forDrySoil(from, mown, atRest));
+    } else if (runsDry() && known.wilting().isPresent()) {
+      sentences.add(forSurvival());
     }
     return sentences;
   }
@@ -77,7 +76,7 @@ final class WateringAdvice {
         || known.facts().sightings().stream()
             .filter(seen -> seen.on().equals(on))
             .flatMap(seen -> Stream.ofNullable(seen.at()))
-            .anyMatch(LATE::isBefore);
+            .anyMatch(WateringLimits.LATE::isBefore);
   }
 
   private String forSurvival() {
@@ -134,8 +133,9 @@ final class WateringAdvice {
 
   /**
    * @param from first day on which it may be watered
+   * @param mown days until it is mown, -1 where it is not
    */
-  private String forDrySoil(int from, boolean atRest) {
+  private String forDrySoil(int from, int mown, boolean atRest) {
     if (known.newlySeeded()) {
       if (allowedDay(from).isEmpty()) {
         return "Seedlings must not dry out, the root zone is dry, and watering is not allowed: ask whether new grass is exempt, else rain alone decides whether they live (common practice, no source).";
@@ -144,7 +144,7 @@ final class WateringAdvice {
     }
     return atRest && !known.wilting().isPresent() && !known.seen(Sight.GREENING_UP)
         ? forSurvival()
-        : forGrowth(from);
+        : forGrowth(from, mown);
   }
 
   /** Grass seen wilting or dry soil, whether rain is in sight that would do or not. */
@@ -159,6 +159,23 @@ final class WateringAdvice {
     return (!prospect.watered() || known.facts().wateringLimits().banned())
         && today.soilWaterFraction() < rules.threshold(CallRule.WATER_BELOW)
         && prospect.mowingSeason().contains(today.on());
+  }
+
+  /** False for warm-season grass in days so cold that it hardly grows with any water. */
+  private boolean inSeason() {
+    return !prospect.warmSeasonGrass()
+        || known.newlySeeded()
+        || known.seen(Sight.GREENING_UP)
+        || prospect.medianOf(this::growthFraction) >= IN_SEASON_FRACTION;
+  }
+
+  /** Growth that the warmth of the days ahead lets be, over the best, 0-1. */
+  private double growthFraction(DaysAhead.Season season) {
+    return IntStream.rangeClosed(1, RAIN_LOOK_DAYS)
+        .mapToDouble(day -> (season.minimumC()[day] + season.maximumC()[day]) / 2)
+        .map(prospect.today().equations()::growthAtFraction)
+        .average()
+        .orElse(1);
   }
 
   private static double rainMm(DaysAhead.Season season) {
@@ -192,7 +209,7 @@ final class WateringAdvice {
         rules.threshold(CallRule.WATER_AT_ONCE) - lateMm, missingMm() - likelyMm() - washedMm);
   }
 
-  private String forGrowth(int from) {
+  private String forGrowth(int from, int mown) {
     String dry =
         say(
             "The root zone holds %s and lacks %s; %s rain is likely within three days (middle of the possible seasons)",
@@ -205,19 +222,30 @@ final class WateringAdvice {
           : dry + ": wait for it, for watering is not allowed.";
     }
     boolean greening = known.seen(Sight.GREENING_UP);
-    return allowedDay(from)
+    int avoided = known.wilting().isPresent() ? -1 : mown; // wilting grass waits for no mower
+    return days.forGrowth(from, avoided)
         .map(
             day ->
                 say(
-                    "%s: %s, water %s %s, best early in the morning, so that leaves are dry by noon; %s.",
+                    "%s: %s, water %s %s; %s.",
                     dry,
-                    greening ? "to help it turn green" : "if it is to stay green",
+                    greening
+                        ? "to help it turn green"
+                        : restNear() ? "if it is to stay green" : "to keep it growing",
                     reader.height(neededMm()),
-                    when(day),
+                    days.whenForGrowth(day, avoided),
                     greening
                         ? "without it, it turns green more slowly"
-                        : "else it goes to rest: then do not mow it, and keep off"))
+                        : restNear()
+                            ? "else it goes to rest: then do not mow it, and keep off"
+                            : "without it, growth slows"))
         .orElse(dry + ". Watering is not allowed: " + unwatered(greening));
+  }
+
+  /** True where the soil is so dry that grass may soon go to rest. */
+  private boolean restNear() {
+    CallRule dry = known.wilting().isPresent() ? CallRule.DRY_SOIL : CallRule.DROUGHT_LOOK;
+    return prospect.today().soilWaterFraction() < rules.threshold(dry);
   }
 
   private String unwatered(boolean greening) {
@@ -229,16 +257,11 @@ final class WateringAdvice {
         : "once it wilts or goes to rest, do not mow it, and keep off.";
   }
 
-  /** First day of a week from one on, on which watering is allowed. */
   private Optional<Integer> allowedDay(int from) {
-    return known
-        .facts()
-        .wateringLimits()
-        .firstAllowed(prospect.date(from), DAYS_AHEAD)
-        .map(days -> from + days);
+    return days.allowed(from);
   }
 
   private String when(int day) {
-    return days.when(day) + known.facts().wateringLimits().hours();
+    return days.when(day);
   }
 }

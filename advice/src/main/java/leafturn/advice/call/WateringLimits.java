@@ -18,6 +18,11 @@ import org.jspecify.annotations.Nullable;
  */
 public record WateringLimits(
     boolean banned, Set<DayOfWeek> weekdays, @Nullable LocalTime from, @Nullable LocalTime to) {
+  /** Hour from which the early morning of the day is over. */
+  static final LocalTime LATE = LocalTime.of(10, 0);
+
+  private static final LocalTime DAWN = LocalTime.of(4, 0);
+
   /** No limits known. */
   public static final WateringLimits NONE = new WateringLimits(false, Set.of(), null, null);
 
@@ -48,5 +53,16 @@ public record WateringLimits(
   /** True when watering is allowed on a day. */
   public boolean allowed(LocalDate day) {
     return !banned && (weekdays.isEmpty() || weekdays.contains(day.getDayOfWeek()));
+  }
+
+  /** True when its hours let the lawn be watered early in the morning. */
+  boolean earlyMorning() {
+    if (from == null || to == null) {
+      return true;
+    }
+    boolean pastMidnight = !from.isBefore(to);
+    return pastMidnight
+        ? from.isBefore(LATE) || to.isAfter(DAWN)
+        : from.isBefore(LATE) && to.isAfter(DAWN);
   }
 }

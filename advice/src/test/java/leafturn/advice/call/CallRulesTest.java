@@ -69,6 +69,8 @@ class CallRulesTest {
             () -> CallRules.standard().with(Map.of("one-third", 0.5, "half", 0.45, "clumps", 2.0)))
         .hasMessageContaining("one-third (0.5) and half (0.45) are out of order")
         .hasMessageContaining("clumps (2) and clumps-heavy (1.5) are out of order");
+    assertThatThrownBy(() -> CallRules.standard().with(Map.of("due", 0.3, "one-third", 0.25)))
+        .hasMessageContaining("due (0.3) and one-third (0.25) are out of order");
   }
 
   @Test

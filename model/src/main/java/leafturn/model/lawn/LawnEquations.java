@@ -83,6 +83,11 @@ public final class LawnEquations {
     return mass.leafGPerM2AndMm();
   }
 
+  /** Growth that a day's warmth lets be, over the best, 0-1, at its mean temperature, °C. */
+  public double growthAtFraction(double meanC) {
+    return thermalResponse.at(meanC);
+  }
+
   /** Thatch, mm. */
   public double thatchMm(double[] stores) {
     return (stores[THATCH_C] + stores[CLIPPING_THATCH_C]) / mass.carbonFraction() / thatchGPerMm;
