@@ -1,6 +1,7 @@
 package leafturn.cli;
 
 import java.io.PrintWriter;
+import leafturn.records.archive.CheckResult;
 import leafturn.records.archive.Manifest;
 import picocli.CommandLine.Model.CommandSpec;
 
@@ -18,13 +19,13 @@ final class BookCounts {
     spec.commandLine()
         .getOut()
         .printf(
-            "%s: %d sheets, %d versions, %d days of weather, %d photographs, %d people.%n",
+            "%s: %d sheets, %d versions, %d days of weather, %d photographs, %s.%n",
             where,
             manifest.count("sheets"),
             manifest.count("versions"),
             manifest.count("weatherDays"),
             manifest.count("photographs"),
-            manifest.count("people"));
+            CheckResult.people(manifest.count("people")));
     if (manifest.setAside().isEmpty()) {
       return ExitCode.DONE;
     }

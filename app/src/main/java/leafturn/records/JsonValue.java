@@ -3,6 +3,7 @@ package leafturn.records;
 import java.util.List;
 import java.util.Map;
 import java.util.function.Consumer;
+import java.util.regex.Pattern;
 import org.jspecify.annotations.Nullable;
 
 /**
@@ -14,6 +15,8 @@ import org.jspecify.annotations.Nullable;
  *     or null for JSON's null
  */
 public record JsonValue(JsonPath place, int line, @Nullable Object content) {
+  private static final Pattern BEGUN_AS_NUMBER = Pattern.compile("[-+]?[.,]?[\\d½¼¾]");
+  private static final String AS_DECIMAL = "; write it as 3.5, a decimal without a unit";
 
   /** The path from the root, for instance {@code feeding[0].on}; empty for the root. */
   public String path() {
@@ -38,20 +41,26 @@ public record JsonValue(JsonPath place, int line, @Nullable Object content) {
       String comma = content instanceof String text ? Numbers.commaFault(text) : null;
       fault.accept(
           comma == null
-              ? "%s is not a number; %s".formatted(shown(), right(low, high, unit))
+              ? "%s is not a number; %s"
+                  .formatted(shown(), right(low, high, unit, begunAsNumber() ? AS_DECIMAL : ""))
               : comma);
       return null;
     }
     if (number < low || number > high) {
       fault.accept(
-          "%s is out of range; %s".formatted(Numbers.plain(number), right(low, high, unit)));
+          "%s is out of range; %s".formatted(Numbers.plain(number), right(low, high, unit, "")));
       return null;
     }
     return number;
   }
 
-  private static String right(double low, double high, String unit) {
-    return "give a number %s%s.".formatted(Numbers.range(low, high), Numbers.comma(unit));
+  private static String right(double low, double high, String unit, String how) {
+    return "give a number %s%s%s.".formatted(Numbers.range(low, high), Numbers.comma(unit), how);
+  }
+
+  /** True for a text as "3 1/2", "3½" or "0.75 in". */
+  private boolean begunAsNumber() {
+    return content instanceof String text && BEGUN_AS_NUMBER.matcher(text).lookingAt();
   }
 
   /** What stands there, for a message. */

@@ -59,6 +59,22 @@ final class CallNotes {
     }
   }
 
+  /** That logged feed takes the place of the programme's, where both have some. */
+  void feed(Lawn lawn, List<LogEntry> log) {
+    boolean logged = log.stream().anyMatch(LogEntry.Fed.class::isInstance);
+    if (logged && !lawn.programme().feedings().isEmpty()) {
+      log.stream()
+          .map(LogEntry::day)
+          .min(LocalDate::compareTo)
+          .map(
+              first ->
+                  say(
+                      "Feed is in the log, so the log's alone counts from its first entry on, %s, and none of the programme's: log whatever is given.",
+                      DayNames.date(first) + " " + first.getYear()))
+          .ifPresent(notes::add);
+    }
+  }
+
   /** Stretches without a logged mowing, of the entries that the replay uses. */
   void gaps(Lawn lawn, List<LogEntry> log, WeatherSeries weather, LocalDate on) {
     List<LogEntry> used =

@@ -129,6 +129,7 @@ public final class MowingCall {
     call.notes.cutHeight(lawn, prospect.cutHeightMm(), prospect.rules().third());
     call.notes.log(log, climate.weather(), on);
     call.notes.gaps(lawn, log, climate.weather(), on);
+    call.notes.feed(lawn, log);
     call.notes.corrections(today.corrections(), lawn);
     call.notes.growth(today.ownGrowth());
     call.notes.weather(lawn, today, climate, toCome);

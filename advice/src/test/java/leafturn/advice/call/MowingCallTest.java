@@ -6,9 +6,11 @@ import static org.assertj.core.api.Assertions.assertThatThrownBy;
 import static org.assertj.core.api.Assertions.within;
 
 import java.time.LocalDate;
+import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
 import java.util.function.Function;
+import leafturn.model.lawn.Lawn;
 import leafturn.model.lawn.LogEntry;
 import leafturn.model.lawn.SiteClimate;
 import leafturn.model.weather.WeatherSeries;
@@ -66,6 +68,18 @@ class MowingCallTest {
     assertThat(call.choice()).isEqualTo(Choice.MOW_AND_RETURN);
     assertThat(call.reasons()).extracting(Reason::ruleId).contains("short-pieces");
     assertThat(bestOf(call).outcome().clumpIndex().middle()).isBetween(0.6, 0.7);
+  }
+
+  @Test
+  void loggedFeedIsSaidToTakeThePlaceOfTheProgrammes() {
+    List<LogEntry> log = new ArrayList<>(CallExamples.standingAt(ON, 108));
+    Lawn fed = CallExamples.fescue();
+    assertThat(fed.programme().feedings()).isNotEmpty();
+    assertThat(MowingCall.of(fed, MILD, log, ON).notes())
+        .noneMatch(note -> note.startsWith("Feed is in the log"));
+    log.add(new LogEntry.Fed(ON.minusDays(1), 1, 2, 0, 0));
+    assertThat(MowingCall.of(fed, MILD, log, ON).notes())
+        .anyMatch(note -> note.startsWith("Feed is in the log") && note.contains("2015, and none"));
   }
 
   @Test

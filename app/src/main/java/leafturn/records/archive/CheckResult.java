@@ -38,14 +38,19 @@ public record CheckResult(
 
   /** What was checked, in a sentence. */
   public String summary() {
-    return "checked %d sheets, %d versions, %d days of weather, %d photographs, %d people: %s"
+    return "checked %d sheets, %d versions, %d days of weather, %d photographs, %s: %s"
         .formatted(
             sheets,
             versions,
             weatherDays,
             photographs,
-            people,
+            people(people),
             sound() ? "no damage" : damages.size() == 1 ? "1 damage" : damages.size() + " damages");
+  }
+
+  /** How many people, in words. */
+  public static String people(long people) {
+    return people == 1 ? "1 person" : people + " people";
   }
 
   /** As a JSON document. */

@@ -24,7 +24,8 @@ final class LogWords {
 
   static String of(LogSheet entry, Units units) {
     LogWords words = new LogWords(units);
-    words.parts.add(Dates.words(entry.day()) + " " + Choice.word(entry.what()));
+    String time = entry.time() == null ? "" : " at " + entry.time();
+    words.parts.add(Dates.words(entry.day()) + time + " " + Choice.word(entry.what()));
     words.add(entry.done());
     if (entry.note() != null) {
       words.parts.add(entry.note());
@@ -37,6 +38,13 @@ final class LogWords {
       add("from ", mown.heightBeforeMm(), Measure.HEIGHT);
       add("to ", mown.heightAfterMm(), Measure.HEIGHT);
       parts.add(units.told(clippings(mown.returnedShare())));
+      if (mown.bags() != null) {
+        parts.add(Numbers.plain(mown.bags()) + (mown.bags() == 1 ? " bag" : " bags"));
+      }
+      add("", mown.weightKg(), Measure.WEIGHT);
+      if (mown.minutes() != null) {
+        parts.add(Numbers.plain(mown.minutes()) + (mown.minutes() == 1 ? " minute" : " minutes"));
+      }
     } else if (done instanceof Done.Fed fed) {
       add("fast N ", fed.fastNGPerM2(), Measure.MASS_PER_AREA);
       add("slow N ", fed.slowNGPerM2(), Measure.MASS_PER_AREA);

@@ -93,7 +93,7 @@ public final class Invitations {
       return Optional.empty();
     }
     Invitation letter = invitation.get();
-    Person person = People.add(writing, name, letter.role(), Units.METRIC);
+    Person person = People.add(writing, name, letter.role(), unitsOf(writing, letter.madeBy()));
     int used =
         writing
             .handle()
@@ -110,6 +110,11 @@ public final class Invitations {
     People.setPasswordHash(writing, person.id(), passwordHash);
     Shares.set(writing, person.id(), letter.properties());
     return People.find(writing, person.id());
+  }
+
+  /** The units of whoever invited, as they are now; metric where nobody has that name any more. */
+  private static Units unitsOf(BookReading reading, String name) {
+    return People.named(reading, name).map(Person::units).orElse(Units.METRIC);
   }
 
   private static Invitation invitation(BookReading reading, ResultSet row) throws SQLException {

@@ -33,7 +33,8 @@ final class FormDocument {
   private static final JsonNodeFactory NODES = JsonNodeFactory.instance;
   private static final Pattern STEP = Pattern.compile("([^.\\[\\]]+)(?:\\[(\\d{1,3})])?");
   private static final List<String> YES_OR_NO = List.of("true", "false");
-  private static final Pattern NUMBER = Pattern.compile("[-+]?\\d{1,15}([.,]\\d{1,12})?");
+  private static final Pattern NUMBER =
+      Pattern.compile("[-+]?(\\d{1,15}([.,]\\d{1,12})?|[.,]\\d{1,12})");
 
   /** One thousand and more to some, one and a fraction to others: asked for rather than guessed. */
   private static final Pattern PERHAPS_THOUSANDS = Pattern.compile("[-+]?[1-9]\\d{0,2},\\d{3}");

@@ -33,7 +33,7 @@ class BookCheckTest {
       CheckResult result = BookCheck.run(book);
       assertThatList(result.damages()).isEmpty();
       assertThat(result.summary())
-          .startsWith("checked 6 sheets, 8 versions, 2 days of weather, 2 photographs, 1 people")
+          .startsWith("checked 6 sheets, 8 versions, 2 days of weather, 2 photographs, 1 person")
           .endsWith("no damage");
     }
   }

@@ -4,6 +4,7 @@ import static java.util.stream.Collectors.joining;
 import static org.assertj.core.api.Assertions.assertThat;
 
 import java.time.Instant;
+import java.util.List;
 import java.util.UUID;
 import leafturn.quantity.Units;
 import leafturn.records.book.Today;
@@ -25,6 +26,28 @@ class LogImportDaysTest extends ImportingTest {
     assertThat(book.log(csv, ImportBook.FRONT).alreadyThere()).isEqualTo(2);
     Preview third = book.log(csv + "2015-05-28,watered,5\n", ImportBook.FRONT);
     assertThat(third.arrivals().count()).isEqualTo(1);
+  }
+
+  @Test
+  void aMowingIsToldWithItsTimeBagsWeightAndMinutes() {
+    String csv =
+        "date,what,clippings,time,bags,weight_kg,minutes\n"
+            + "2015-05-28,mown,collected,14:05,3,20,45\n2015-05-29,mown,collected,,1,,1\n";
+    assertThat(words(csv, Units.METRIC))
+        .containsExactly(
+            "28 May 2015 at 14:05 mown, collected, 3 bags, 20 kg, 45 minutes",
+            "29 May 2015 mown, collected, 1 bag, 1 minute");
+    assertThat(words(csv, Units.US))
+        .first()
+        .isEqualTo("28 May 2015 at 14:05 mown, bagged, 3 bags, 44.09 lb, 45 minutes");
+  }
+
+  private List<String> words(String csv, Units units) {
+    Today today = new Today(ImportBook.TODAY, Instant.EPOCH);
+    LogImport.Ask ask = new LogImport.Ask(ImportBook.FRONT, today, units);
+    return look(ImportBook.csv(csv), ask).arrivals().sheets().stream()
+        .map(Arrivals.NewSheet::words)
+        .toList();
   }
 
   @Test
@@ -62,7 +85,7 @@ class LogImportDaysTest extends ImportingTest {
         .containsExactly(
             new Finding(
                 "line 3",
-                "That day line 2 has mown too: 28 May 2015 mown, from 110 mm, to 90 mm, returned."
+                "That day line 2 has mown too: 28 May 2015 at 09:00 mown, from 110 mm, to 90 mm, returned."
                     + " Both count unless you remove one."));
   }
 

@@ -193,6 +193,18 @@ class FrontDoorTest {
     }
   }
 
+  @ParameterizedTest
+  @EnumSource(Units.class)
+  void whoeverIsInvitedBeginsWithTheUnitsOfTheInviter(Units units) {
+    try (Book book = book(Engine.H2)) {
+      book.write("Ann", w -> People.add(w, "Ann", Role.OWNER, units));
+      String secret = book.write("Ann", w -> Invitations.make(w, "Cy", Role.READER, Set.of()));
+      String hash = Passwords.hash(GOOD);
+      Person cy = book.write("Cy", w -> Invitations.accept(w, secret, "Cy", hash)).orElseThrow();
+      assertThat(cy.units()).isEqualTo(units);
+    }
+  }
+
   @Test
   void passwordsAreKeptAsArgon2idAndNeverTwiceTheSame() {
     String hash = Passwords.hash(GOOD);

@@ -15,6 +15,8 @@ import leafturn.records.shape.Outline;
 import leafturn.records.sheet.Kind;
 import org.jspecify.annotations.Nullable;
 import org.junit.jupiter.api.Test;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.ValueSource;
 
 class FormTest {
   private static final FormShape PROPERTY =
@@ -91,6 +93,26 @@ class FormTest {
                 + " comma.");
     assertThat(Numbers.commaFault("1,200,000"))
         .isEqualTo("\"1,200,000\" has commas between thousands; write 1200000.");
+  }
+
+  @Test
+  void aNumberMayBeginWithItsDecimalPoint() {
+    Map<String, List<String>> typed =
+        Map.of("mowing.heightMm", List.of(".5"), "heightsMm", List.of(".1 ,25; -.5, 3"));
+    String document = Form.sent(CUT, Units.METRIC, typed).document("programme").text();
+    assertThat(document).contains("\"heightMm\":0.5").contains("[0.1,0.25,-0.5,3]");
+  }
+
+  @ParameterizedTest
+  @ValueSource(strings = {"3 1/2", "3½", "½", "0.75 in"})
+  void aNumberWithAFractionOrAUnitIsToBeADecimal(String typed) {
+    Form sent = Form.sent(PROPERTY, Units.US, Map.of("elevationM", List.of(typed)));
+    InputException faults =
+        catchThrowableOfType(
+            InputException.class, () -> Kind.PROPERTY.read(sent.document("property")));
+    assertThat(sent.faulted(faults).fault(PROPERTY.fields().get(3)))
+        .startsWith("\"" + typed + "\" is not a number; give a number from ")
+        .endsWith(", ft; write it as 3.5, a decimal without a unit.");
   }
 
   @Test
