@@ -74,7 +74,6 @@ class MowingCallTest {
   void loggedFeedIsSaidToTakeThePlaceOfTheProgrammes() {
     List<LogEntry> log = new ArrayList<>(CallExamples.standingAt(ON, 108));
     Lawn fed = CallExamples.fescue();
-    assertThat(fed.programme().feedings()).isNotEmpty();
     assertThat(MowingCall.of(fed, MILD, log, ON).notes())
         .noneMatch(note -> note.startsWith("Feed is in the log"));
     log.add(new LogEntry.Fed(ON.minusDays(1), 1, 2, 0, 0));
