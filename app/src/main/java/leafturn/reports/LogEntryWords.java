@@ -42,6 +42,12 @@ public final class LogEntryWords {
     return looked.isEmpty() ? word : word + ": " + looked;
   }
 
+  /** All it tells but its note: "Mown, returned, to 64 mm". */
+  public static String line(LogSheet entry, Units units) {
+    return Stream.concat(Stream.of(headline(entry, units)), details(entry, units).stream())
+        .collect(Collectors.joining(", "));
+  }
+
   /** What else the entry tells, each with its unit; empty where that is all. */
   public static List<String> details(LogSheet entry, Units units) {
     LogEntryWords words = new LogEntryWords(units);

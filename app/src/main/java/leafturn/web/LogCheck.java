@@ -4,8 +4,6 @@ import java.time.LocalDate;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
-import java.util.stream.Collectors;
-import java.util.stream.Stream;
 import leafturn.quantity.Units;
 import leafturn.records.Faults.Fault;
 import leafturn.records.InputException;
@@ -77,14 +75,7 @@ final class LogCheck {
         measured ? "heightBeforeMm" : "heightAfterMm",
         ("the log has this for the same day: %s. Both cannot be, whichever came first: give the"
                 + " height the grass stood at, or correct that entry first.")
-            .formatted(words(other)));
-  }
-
-  private String words(LogSheet other) {
-    return Stream.concat(
-            Stream.of(LogEntryWords.headline(other, units)),
-            LogEntryWords.details(other, units).stream())
-        .collect(Collectors.joining(", "));
+            .formatted(LogEntryWords.line(other, units)));
   }
 
   private static Fault fault(String field, String sentence) {

@@ -6,7 +6,9 @@ import java.util.Map;
 import java.util.Optional;
 import leafturn.quantity.Units;
 import leafturn.records.InputException;
+import leafturn.records.book.Sheet;
 import leafturn.records.sheet.Kind;
+import leafturn.records.sheet.LogSheet;
 import leafturn.web.LogIntake.Outcome;
 import leafturn.web.LogIntake.Sent;
 import leafturn.web.form.Form;
@@ -61,13 +63,13 @@ final class LogRoom implements Room {
     }
     return desk.book()
         .read(reading -> reading.find(Kind.LOG, id))
-        .map(sheet -> sheet.content())
         .flatMap(
-            entry ->
-                lawns
-                    .withId(who, entry.lawn())
-                    .map(lawn -> SavedEntry.of(id, entry, lawn, who.units())))
+            sheet -> lawns.withId(who, sheet.content().lawn()).map(lawn -> saved(who, sheet, lawn)))
         .orElse(null);
+  }
+
+  private SavedEntry saved(LogWriter who, Sheet<LogSheet> sheet, LoggedLawn lawn) {
+    return desk.book().read(reading -> SavedEntry.of(reading, sheet, lawn, who.units()));
   }
 
   private Asked asked(Context context) {

@@ -15,6 +15,8 @@ import leafturn.quantity.Units;
 import leafturn.records.Faults.Fault;
 import leafturn.records.InputException;
 import leafturn.records.book.BookTitle;
+import leafturn.records.book.Sheet;
+import leafturn.records.sheet.LogSheet;
 import leafturn.web.form.Field;
 import leafturn.web.form.Form;
 
@@ -114,8 +116,15 @@ final class QueueRoom implements Room {
     } else if (outcome instanceof LogIntake.Outcome.Taken taken) {
       answer(context, CONFLICT, sentence(taken.current().version() > 1 ? CHANGED : TAKEN));
     } else {
-      answer(context, 200, JSON.createObjectNode().put("id", id));
+      answer(context, 200, kept(((LogIntake.Outcome.Kept) outcome).sheet(), lawn, units));
     }
+  }
+
+  /** The acknowledgement of an entry, with what may be a slip in it. */
+  private ObjectNode kept(Sheet<LogSheet> sheet, LoggedLawn lawn, Units units) {
+    String doubt = desk.book().read(reading -> SavedEntry.of(reading, sheet, lawn, units)).doubt();
+    ObjectNode answer = JSON.createObjectNode().put("id", sheet.id());
+    return doubt.isEmpty() ? answer : answer.put("doubt", doubt);
   }
 
   private static ObjectNode faults(Form form) {

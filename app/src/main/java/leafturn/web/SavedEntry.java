@@ -1,7 +1,14 @@
 package leafturn.web;
 
+import java.util.List;
+import java.util.stream.Collectors;
+import java.util.stream.Stream;
 import leafturn.quantity.Units;
+import leafturn.records.book.BookReading;
+import leafturn.records.book.Sheet;
 import leafturn.records.sheet.Done;
+import leafturn.records.sheet.Kind;
+import leafturn.records.sheet.LogFit;
 import leafturn.records.sheet.LogSheet;
 import leafturn.reports.DayWords;
 import leafturn.reports.LogEntryWords;
@@ -15,7 +22,7 @@ import org.jspecify.annotations.Nullable;
  * @param words what was done
  * @param day when
  * @param lawn where
- * @param doubt what may be a slip in it, a sentence; may be empty
+ * @param doubt what may be a slip in it, in sentences; may be empty
  */
 public record SavedEntry(String id, String words, String day, LoggedLawn lawn, String doubt) {
   /**
@@ -24,16 +31,34 @@ public record SavedEntry(String id, String words, String day, LoggedLawn lawn, S
    */
   private static final double FAR = 2;
 
-  static SavedEntry of(String id, LogSheet entry, LoggedLawn lawn, Units units) {
+  static SavedEntry of(BookReading reading, Sheet<LogSheet> sheet, LoggedLawn lawn, Units units) {
+    LogSheet entry = sheet.content();
+    String doubt =
+        sheet.withdrawn()
+            ? ""
+            : Stream.of(farOff(entry, lawn.cutHeightMm(), units), twice(reading, sheet, units))
+                .filter(sentence -> !sentence.isEmpty())
+                .collect(Collectors.joining(" "));
     return new SavedEntry(
-        id,
-        LogEntryWords.headline(entry, units),
-        DayWords.day(entry.day()),
-        lawn,
-        doubt(entry, lawn.cutHeightMm(), units));
+        sheet.id(), LogEntryWords.headline(entry, units), DayWords.day(entry.day()), lawn, doubt);
   }
 
-  private static String doubt(LogSheet entry, @Nullable Double usualMm, Units units) {
+  private static String twice(BookReading reading, Sheet<LogSheet> sheet, Units units) {
+    LogSheet entry = sheet.content();
+    List<LogSheet> others =
+        reading.ofLawnSince(Kind.LOG, entry.lawn(), entry.day()).stream()
+            .filter(other -> !other.id().equals(sheet.id()))
+            .map(Sheet::content)
+            .toList();
+    return LogFit.perhapsTheSame(entry, others)
+        .map(
+            other ->
+                "The log has this for the same day too: %s. Both count; withdraw one of them if it was done only once."
+                    .formatted(LogEntryWords.line(other, units)))
+        .orElse("");
+  }
+
+  private static String farOff(LogSheet entry, @Nullable Double usualMm, Units units) {
     Double cutMm = entry.done() instanceof Done.Mown mown ? mown.heightAfterMm() : null;
     if (usualMm == null || cutMm == null || cutMm * FAR >= usualMm && cutMm <= usualMm * FAR) {
       return "";

@@ -95,6 +95,11 @@ final class LogJourney {
     return page.locator("[data-outcome]");
   }
 
+  /** What may be slips in what was sent. */
+  Locator doubts() {
+    return page.locator("[data-doubts] p");
+  }
+
   /** The entries that are shown as not sent yet. */
   Locator unsent() {
     return page.locator("[data-unsent] li");

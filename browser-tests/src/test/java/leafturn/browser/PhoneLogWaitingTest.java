@@ -38,6 +38,26 @@ class PhoneLogWaitingTest extends ServedPages {
   }
 
   @Test
+  void workThatWasLoggedTwiceIsSavedAndDoubtedOnceTheBookHasIt() throws Exception {
+    LogJourney journey = withoutConnection();
+    water(journey, "12");
+    water(journey, "12");
+    assertThat(journey.doubts()).hasCount(0);
+    phone.setOffline(false);
+    journey.awaitUnsent(0);
+    String doubt =
+        "The log has this for the same day too: Watered, 12\u202fmm. Both count; withdraw one of"
+            + " them if it was done only once. The entry";
+    assertThat(journey.doubts()).hasText(new String[] {doubt});
+    water(journey, "7");
+    assertThat(journey.outcome()).hasText("In the book: Watered, Thursday 28 May.");
+    assertThat(journey.doubts()).hasCount(0);
+    assertThat(book.newEntries())
+        .extracting(LogSheet::done)
+        .containsExactlyInAnyOrder(new Done.Watered(12), new Done.Watered(12), new Done.Watered(7));
+  }
+
+  @Test
   void whatWaitsIsCorrectedOrDiscardedWithoutAConnection() throws Exception {
     LogJourney journey = withoutConnection();
     water(journey, "12");

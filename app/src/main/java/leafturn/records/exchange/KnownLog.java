@@ -7,11 +7,9 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import leafturn.records.book.Sheet;
-import leafturn.records.sheet.Done;
 import leafturn.records.sheet.LogFit;
 import leafturn.records.sheet.LogSheet;
 import leafturn.records.sheet.What;
-import org.jspecify.annotations.Nullable;
 
 /**
  * The log of a lawn, to be asked whether it says something already: as the book has it, and with
@@ -39,7 +37,7 @@ final class KnownLog {
   KnownLog(List<Sheet<LogSheet>> entries) {
     for (Sheet<LogSheet> sheet : entries) {
       LogSheet entry = sheet.content();
-      times.merge(bare(entry), 1, Integer::sum);
+      times.merge(entry.bare(), 1, Integer::sum);
       if (!sheet.withdrawn()) {
         standing.putIfAbsent(new Work(entry.day(), entry.what()), new Said(BOOK, entry));
         noteMowing(new Said(BOOK, entry));
@@ -49,7 +47,7 @@ final class KnownLog {
 
   /** How often the book says what an entry says. */
   int times(LogSheet entry) {
-    return times.getOrDefault(bare(entry), 0);
+    return times.getOrDefault(entry.bare(), 0);
   }
 
   /** Takes note of an entry that a row would add. */
@@ -76,31 +74,5 @@ final class KnownLog {
     return mowings.getOrDefault(entry.day(), List.of()).stream()
         .filter(said -> LogFit.contradicted(entry, List.of(said.entry())).isPresent())
         .findFirst();
-  }
-
-  static boolean saysTheSame(LogSheet one, LogSheet other) {
-    return bare(one).equals(bare(other));
-  }
-
-  /** What an entry says: photographs are in no table, and none of an element is 0 g/m2 of it. */
-  static LogSheet bare(LogSheet entry) {
-    Done done = entry.done();
-    if (done instanceof Done.Fed fed) {
-      done =
-          new Done.Fed(
-              orNull(fed.fastNGPerM2()),
-              orNull(fed.slowNGPerM2()),
-              orNull(fed.pGPerM2()),
-              orNull(fed.kGPerM2()),
-              fed.product(),
-              fed.wateredIn(),
-              fed.feedForm(),
-              fed.waterInMm());
-    }
-    return new LogSheet(entry.lawn(), entry.day(), entry.time(), done, entry.note(), List.of());
-  }
-
-  private static @Nullable Double orNull(@Nullable Double amount) {
-    return amount == null || amount == 0 ? null : amount;
   }
 }

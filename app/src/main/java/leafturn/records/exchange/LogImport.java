@@ -143,8 +143,8 @@ public final class LogImport {
   }
 
   private void entry(Table.Row row, String givenId, LogSheet entry) {
-    int times = saidBefore.merge(KnownLog.bare(entry), 1, Integer::sum);
-    Table.Row first = firstRow.putIfAbsent(KnownLog.bare(entry), row);
+    int times = saidBefore.merge(entry.bare(), 1, Integer::sum);
+    Table.Row first = firstRow.putIfAbsent(entry.bare(), row);
     Optional<Sheet<?>> known = find(givenId);
     if (known.isPresent()) {
       known(row, known.get(), entry);
@@ -204,7 +204,7 @@ public final class LogImport {
   }
 
   private void known(Table.Row row, Sheet<?> sheet, LogSheet entry) {
-    if (sheet.content() instanceof LogSheet kept && KnownLog.saysTheSame(kept, entry)) {
+    if (sheet.content() instanceof LogSheet kept && kept.bare().equals(entry.bare())) {
       look.alreadyThere++;
     } else {
       conflict(row, sheet);

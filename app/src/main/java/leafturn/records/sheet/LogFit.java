@@ -5,7 +5,7 @@ import java.util.List;
 import java.util.Optional;
 import org.jspecify.annotations.Nullable;
 
-/** Whether the mowings of a day can have followed one another in any order. */
+/** How the entries of a day stand beside one another. */
 public final class LogFit {
   /** Two readings of one sward differ by as much, mm; common practice, no source. */
   private static final double READINGS_DIFFER_MM = 10;
@@ -27,6 +27,39 @@ public final class LogFit {
             .filter(other -> !fits(entry, mown, other, (Done.Mown) other.done()))
             .findFirst()
         : Optional.empty();
+  }
+
+  /**
+   * Another entry of the same day that may tell of the same work, which would then count twice: a
+   * mowing to the same height with as much returned, or other work told alike but for the note.
+   * Empty where there is none, and for what was only seen, which does not add up.
+   *
+   * @param others of the same lawn, without the entry itself
+   */
+  public static Optional<LogSheet> perhapsTheSame(LogSheet entry, List<LogSheet> others) {
+    return entry.what() == What.OBSERVED
+        ? Optional.empty()
+        : others.stream()
+            .filter(other -> other.day().equals(entry.day()))
+            .filter(
+                other ->
+                    entry.done() instanceof Done.Mown mown
+                            && other.done() instanceof Done.Mown before
+                        ? mownAlike(entry, mown, other, before)
+                        : entry.withoutNote().equals(other.withoutNote()))
+            .findFirst();
+  }
+
+  private static boolean mownAlike(LogSheet one, Done.Mown mown, LogSheet other, Done.Mown before) {
+    return mayBeEqual(one.time(), other.time())
+        && mayBeEqual(mown.heightBeforeMm(), before.heightBeforeMm())
+        && mayBeEqual(mown.heightAfterMm(), before.heightAfterMm())
+        && mown.returnedShare() == before.returnedShare();
+  }
+
+  /** Nobody is held to tell everything twice. */
+  private static boolean mayBeEqual(@Nullable Object one, @Nullable Object other) {
+    return one == null || other == null || one.equals(other);
   }
 
   private static boolean fits(LogSheet one, Done.Mown mown, LogSheet other, Done.Mown before) {

@@ -74,6 +74,37 @@ public record LogSheet(
         new LogSheet(lawn, entry.day(), null, done(entry), line.note(), List.of()));
   }
 
+  /** What it says: photographs are in no table, and none of an element is 0 g/m2 of it. */
+  public LogSheet bare() {
+    return bare(note);
+  }
+
+  /** What it says beside its note. */
+  LogSheet withoutNote() {
+    return bare(null);
+  }
+
+  private LogSheet bare(@Nullable String kept) {
+    Done said = done;
+    if (done instanceof Done.Fed fed) {
+      said =
+          new Done.Fed(
+              noneAsNull(fed.fastNGPerM2()),
+              noneAsNull(fed.slowNGPerM2()),
+              noneAsNull(fed.pGPerM2()),
+              noneAsNull(fed.kGPerM2()),
+              fed.product(),
+              fed.wateredIn(),
+              fed.feedForm(),
+              fed.waterInMm());
+    }
+    return new LogSheet(lawn, day, time, said, kept, List.of());
+  }
+
+  private static @Nullable Double noneAsNull(@Nullable Double amount) {
+    return amount == null || amount == 0 ? null : amount;
+  }
+
   private static Done done(LogEntry entry) {
     if (entry instanceof LogEntry.Mown mown) {
       return new Done.Mown(

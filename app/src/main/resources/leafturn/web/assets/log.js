@@ -54,6 +54,7 @@ async function save(details, form) {
   button.disabled = true;
   try {
     const entry = await entryOf(details, form);
+    find("doubts").replaceChildren();
     await queue.keep(entry);
     // A browser asked to persist does not clear this site when its disk runs full.
     navigator.storage?.persist?.();
@@ -138,6 +139,20 @@ function tellWhetherKept(left, what, outcome) {
   }
   setAdviceAside(Boolean(left));
   toldLater = left ? { id: left.id, what } : null;
+}
+
+/** What may be a slip in an entry is told once the book has it, also of one that waited. */
+function tellDoubt({ data }) {
+  if (!data.doubt) {
+    return;
+  }
+  const sentence = document.createElement("p");
+  sentence.className = "against";
+  const link = document.createElement("a");
+  link.href = `/sheets/${data.sent}`;
+  link.textContent = "The entry";
+  sentence.append(`${data.doubt} `, link);
+  find("doubts").append(sentence);
 }
 
 /** While the page stays open an entry that it kept for later may be sent, refused or discarded. */
@@ -231,7 +246,10 @@ async function start() {
   page.querySelectorAll("details[data-as]").forEach(prepare);
   offerSearch(page);
   await showUnsent(find("unsent"), () => person?.id);
-  queue.onChange(tellWhatBecame);
+  queue.onChange((change) => {
+    tellDoubt(change);
+    tellWhatBecame(change);
+  });
   await correct();
 }
 

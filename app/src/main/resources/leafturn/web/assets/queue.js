@@ -51,7 +51,7 @@ function changed(how = {}) {
   channel.close();
 }
 
-/** Calls back whenever something was kept, sent or discarded, here or in another tab; data.sent is what was sent. */
+/** Calls back whenever something was kept, sent or discarded, here or in another tab; data.sent is what was sent, data.doubt what may be a slip in it. */
 export function onChange(callback) {
   new BroadcastChannel(DATABASE).onmessage = callback;
 }
@@ -77,8 +77,8 @@ export function remove(entry) {
 }
 
 /** Removes an entry that the book acknowledged, unless it was corrected since. */
-export function sent(entry) {
-  return replace(entry, (store) => store.delete(entry.id), { sent: entry.id });
+export function sent(entry, doubt) {
+  return replace(entry, (store) => store.delete(entry.id), { sent: entry.id, doubt });
 }
 
 /** Notes what the book said to an entry, unless it was corrected since. */

@@ -58,7 +58,7 @@ async function sendOne(entry, token) {
   }
   const said = await fromTheBook(answer);
   if (answer.status === 200 && said?.id === entry.id) {
-    await queue.sent(entry);
+    await queue.sent(entry, said.doubt);
     return DONE;
   }
   if (answer.status === 409 && said) {
