@@ -7,6 +7,7 @@ import leafturn.records.InputException;
 import leafturn.records.LawnFile;
 import leafturn.records.SourceText;
 import leafturn.records.book.BookReading;
+import leafturn.records.book.ProgrammeInForce;
 import leafturn.records.book.Sheet;
 import leafturn.records.sheet.Content;
 import leafturn.records.sheet.IntakeSheet;
@@ -33,6 +34,9 @@ final class SheetCheck {
     keep(faults, () -> PlaceCheck.check(reading, id, content));
     if (content instanceof Property property) {
       keep(faults, () -> NameCheck.check(reading, id, property));
+    }
+    if (content instanceof ProgrammeSheet programme && begins(reading, id, programme)) {
+      keep(faults, () -> beginsAlone(reading, id, programme));
     }
     keep(faults, () -> withOthers(reading, id, content));
     if (!faults.isEmpty()) {
@@ -65,6 +69,30 @@ final class SheetCheck {
         && station(reading, property) == null) {
       String sentence = "there is no such station in this book; choose one of those listed.";
       throw InputException.of(List.of(fault("station", sentence)));
+    }
+  }
+
+  /** False for a correction that leaves the day as it is: what the book has already stays. */
+  private static boolean begins(BookReading reading, String id, ProgrammeSheet programme) {
+    return reading
+        .find(Kind.PROGRAMME, id)
+        .filter(before -> before.content().from().equals(programme.from()))
+        .isEmpty();
+  }
+
+  /**
+   * Checks that no other programme of its lawn begins on the same day.
+   *
+   * @throws InputException when one does
+   */
+  static void beginsAlone(BookReading reading, String id, ProgrammeSheet programme) {
+    List<Sheet<ProgrammeSheet>> others =
+        reading.ofLawn(Kind.PROGRAMME, programme.lawn()).stream()
+            .filter(sheet -> !sheet.id().equals(id))
+            .toList();
+    String sentence = ProgrammeInForce.taken(programme.from(), others);
+    if (!sentence.isEmpty()) {
+      throw InputException.of(List.of(fault("from", sentence)));
     }
   }
 

@@ -5,12 +5,14 @@ import java.util.List;
 import java.util.Map;
 import leafturn.records.InputException;
 import leafturn.records.book.BookReading;
+import leafturn.records.book.BookWriting;
 import leafturn.records.book.Sheet;
 import leafturn.records.book.StaleSheetException;
 import leafturn.records.round.BookRules;
 import leafturn.records.sheet.Content;
 import leafturn.records.sheet.Kind;
 import leafturn.records.sheet.LogSheet;
+import leafturn.records.sheet.ProgrammeSheet;
 import leafturn.web.SheetDesk.Found;
 import leafturn.web.form.Form;
 import leafturn.web.sheet.Change;
@@ -158,8 +160,17 @@ final class SheetRoom implements Room {
                     writing,
                     withdraw
                         ? writing.withdraw(found.kind(), id, version)
-                        : writing.restore(found.kind(), id, version)));
+                        : restored(writing, found, version)));
     Answers.goTo(context, found.address());
+  }
+
+  private static <C extends Content> Sheet<C> restored(
+      BookWriting writing, Found<C> found, int version) {
+    Sheet<C> sheet = writing.restore(found.kind(), found.sheet().id(), version);
+    if (sheet.content() instanceof ProgrammeSheet programme) {
+      SheetCheck.beginsAlone(writing, sheet.id(), programme);
+    }
+    return sheet;
   }
 
   private static int version(Context context) {

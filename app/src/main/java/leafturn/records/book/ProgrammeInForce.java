@@ -2,6 +2,7 @@ package leafturn.records.book;
 
 import java.time.LocalDate;
 import java.util.List;
+import leafturn.records.Dates;
 import leafturn.records.sheet.ProgrammeSheet;
 import org.jspecify.annotations.Nullable;
 
@@ -21,6 +22,23 @@ public final class ProgrammeInForce {
       }
     }
     return found;
+  }
+
+  /**
+   * That another programme begins on a day already, in a sentence: of two that do, one would never
+   * hold. Empty where none does.
+   */
+  public static String taken(LocalDate day, List<Sheet<ProgrammeSheet>> others) {
+    return others.stream()
+        .map(Sheet::content)
+        .filter(other -> other.from().equals(day))
+        .findFirst()
+        .map(
+            other ->
+                "Another programme of this lawn%s begins on %s already; correct or withdraw that one, or give another day."
+                    .formatted(
+                        other.name() == null ? "" : ", “" + other.name() + "”,", Dates.words(day)))
+        .orElse("");
   }
 
   /** The programmes that held before that of a day, in order; each until the next one's day. */

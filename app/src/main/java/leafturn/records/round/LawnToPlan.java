@@ -146,7 +146,7 @@ public record LawnToPlan(
     return from.isAfter(last)
         ? "%s is too far ahead for a plan of one year; give %s at the latest."
             .formatted(Dates.words(from), Dates.words(last))
-        : "";
+        : ProgrammeInForce.taken(from, reading.ofLawn(Kind.PROGRAMME, placed.lawn().id()));
   }
 
   /**
