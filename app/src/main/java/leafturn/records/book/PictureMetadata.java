@@ -10,7 +10,7 @@ import leafturn.records.sheet.PhotographSheet.MediaType;
 
 /**
  * Takes out of a picture what tells where, when and with what it was taken, and leaves the picture
- * itself as it is. The way up of a JPEG is kept.
+ * itself as it is. The way up of a JPEG is kept; what follows its end is left out.
  */
 public final class PictureMetadata {
   private static final int JPEG_APP0 = 0xE0;
@@ -20,6 +20,7 @@ public final class PictureMetadata {
   private static final int JPEG_APP15 = 0xEF;
   private static final int JPEG_COMMENT = 0xFE;
   private static final int JPEG_SCAN = 0xDA;
+  private static final int JPEG_END = 0xD9;
   private static final int PNG_HEADER = 8;
   private static final int PNG_CHUNK = 12;
   private static final int RIFF_HEADER = 12;
@@ -34,7 +35,8 @@ public final class PictureMetadata {
   /**
    * The picture without them.
    *
-   * @throws InputException when the bytes are no such picture
+   * @throws InputException when the bytes are no such picture, lack its end, or tell of more pixels
+   *     than can be shown
    */
   public static byte[] removed(MediaType type, byte[] picture) {
     try {
@@ -51,28 +53,58 @@ public final class PictureMetadata {
   private static byte[] jpeg(ByteBuffer picture) {
     ByteArrayOutputStream kept = new ByteArrayOutputStream(picture.capacity());
     copy(picture, 0, 2, kept);
+    boolean sized = false;
     int at = 2;
-    while (true) {
-      if ((picture.get(at) & 0xFF) != 0xFF) {
-        throw new IllegalArgumentException("no marker");
-      }
-      int marker = picture.get(at + 1) & 0xFF;
-      if (marker == JPEG_SCAN) {
-        copy(picture, at, picture.capacity(), kept);
-        return kept.toByteArray();
-      }
+    int marker = marker(picture, at);
+    while (marker != JPEG_END) {
       int end = at + 2 + (picture.getShort(at + 2) & 0xFFFF);
-      if (end < at + 4) {
-        throw new IllegalArgumentException("a segment of no length");
+      if (end < at + 4 || (marker == JPEG_SCAN && !sized)) {
+        throw new IllegalArgumentException("a segment of no length, or a scan before its frame");
       }
-      if (marker == JPEG_APP1) {
-        int wayUp = ExifWayUp.of(picture, at + 4, end);
-        kept.writeBytes(wayUp > 1 ? ExifWayUp.segment(wayUp) : new byte[0]);
-      } else if (keptInJpeg(marker)) {
-        copy(picture, at, end, kept);
+      if (PictureSize.isFrame(marker)) {
+        PictureSize.ofJpeg(picture, at + 4);
+        sized = true;
       }
+      segment(picture, at, end, kept);
       at = end;
+      if (marker == JPEG_SCAN) {
+        at = endOfScan(picture, end);
+        copy(picture, end, at, kept);
+      }
+      marker = marker(picture, at);
     }
+    copy(picture, at, at + 2, kept);
+    return kept.toByteArray();
+  }
+
+  private static int marker(ByteBuffer picture, int at) {
+    if ((picture.get(at) & 0xFF) != 0xFF) {
+      throw new IllegalArgumentException("no marker");
+    }
+    return picture.get(at + 1) & 0xFF;
+  }
+
+  private static void segment(ByteBuffer picture, int at, int end, ByteArrayOutputStream kept) {
+    int marker = marker(picture, at);
+    if (marker == JPEG_APP1) {
+      int wayUp = ExifWayUp.of(picture, at + 4, end);
+      kept.writeBytes(wayUp > 1 ? ExifWayUp.segment(wayUp) : new byte[0]);
+    } else if (keptInJpeg(marker)) {
+      copy(picture, at, end, kept);
+    }
+  }
+
+  /** Where the next marker stands that is no part of the scan; a picture cut short has none. */
+  private static int endOfScan(ByteBuffer picture, int from) {
+    int at = from;
+    while ((picture.get(at) & 0xFF) != 0xFF || withinScan(picture.get(at + 1) & 0xFF)) {
+      at++;
+    }
+    return at;
+  }
+
+  private static boolean withinScan(int marker) {
+    return marker == 0 || marker == 0xFF || (marker >= 0xD0 && marker <= 0xD7);
   }
 
   private static boolean keptInJpeg(int marker) {
@@ -85,6 +117,7 @@ public final class PictureMetadata {
     ByteArrayOutputStream kept = new ByteArrayOutputStream(picture.capacity());
     copy(picture, 0, PNG_HEADER, kept);
     String name = "";
+    PictureSize.ofPng(picture, PNG_HEADER);
     for (int at = PNG_HEADER; !name.equals("IEND"); ) {
       int end = Math.addExact(at, Math.addExact(length(picture.getInt(at)), PNG_CHUNK));
       name = name(picture, at + 4);
@@ -104,6 +137,7 @@ public final class PictureMetadata {
       String name = name(picture, at);
       int size = length(picture.getInt(at + 4));
       int end = Math.addExact(at, Math.addExact(8, size + size % 2));
+      PictureSize.ofWebp(name, picture.slice(at + 8, size).order(ByteOrder.LITTLE_ENDIAN));
       if (!name.equals("EXIF") && !name.equals("XMP ")) {
         copy(picture, at, end, kept);
       }

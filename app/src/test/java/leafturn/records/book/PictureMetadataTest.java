@@ -13,11 +13,17 @@ import java.nio.charset.StandardCharsets;
 import java.util.Arrays;
 import java.util.Random;
 import java.util.zip.CRC32;
+import javax.imageio.IIOImage;
 import javax.imageio.ImageIO;
+import javax.imageio.ImageWriteParam;
+import javax.imageio.ImageWriter;
+import javax.imageio.stream.ImageOutputStream;
 import leafturn.records.InputException;
 import leafturn.records.book.Photographs.Picture;
 import leafturn.records.sheet.PhotographSheet.MediaType;
 import org.junit.jupiter.api.Test;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.ValueSource;
 
 class PictureMetadataTest {
   private static final String PLACE = "51.4778N 0.0015W";
@@ -38,6 +44,22 @@ class PictureMetadataTest {
   }
 
   @Test
+  void aJpegOfManyScansKeepsThemAll() throws IOException {
+    ImageWriter writer = ImageIO.getImageWritersByFormatName("jpeg").next();
+    ImageWriteParam param = writer.getDefaultWriteParam();
+    param.setProgressiveMode(ImageWriteParam.MODE_DEFAULT);
+    ByteArrayOutputStream bytes = new ByteArrayOutputStream();
+    try (ImageOutputStream output = ImageIO.createImageOutputStream(bytes)) {
+      writer.setOutput(output);
+      writer.write(null, new IIOImage(image(), null, null), param);
+    }
+    byte[] plain = bytes.toByteArray();
+    byte[] scans = {(byte) 0xFF, (byte) 0xDA};
+    assertThat(text(plain).split(text(scans), -1)).hasSizeGreaterThan(5);
+    assertThat(Picture.of(plain).bytes()).isEqualTo(plain);
+  }
+
+  @Test
   void aPngLosesItsTexts() throws IOException {
     byte[] plain = encoded("png");
     byte[] tagged = inserted(plain, 33, chunk("tEXt", PLACE));
@@ -52,7 +74,7 @@ class PictureMetadataTest {
     byte[] picture =
         concat(
             riff("VP8X", new byte[] {0x0C, 0, 0, 0, 0, 0, 0, 0, 0, 0}),
-            riff("VP8 ", new byte[] {1, 2, 3}),
+            riff("VP8 ", new byte[] {0, 0, 0, (byte) 0x9D, 1, 0x2A, 1, 0, 1, 0}),
             riff("EXIF", PLACE.getBytes(StandardCharsets.US_ASCII)));
     byte[] tagged =
         concat("RIFF".getBytes(StandardCharsets.US_ASCII), new byte[4], webp(), picture);
@@ -68,6 +90,48 @@ class PictureMetadataTest {
     assertThatThrownBy(() -> Picture.of("<svg onload=x>".getBytes(StandardCharsets.US_ASCII)))
         .isInstanceOf(InputException.class)
         .hasMessageContaining("no JPEG, PNG or WebP");
+  }
+
+  @Test
+  void whatFollowsTheEndOfAJpegIsLeftOut() throws IOException {
+    byte[] plain = encoded("jpg");
+    byte[] more = concat(plain, PLACE.getBytes(StandardCharsets.US_ASCII));
+    assertThat(Picture.of(more).bytes()).isEqualTo(plain);
+  }
+
+  @ParameterizedTest
+  @ValueSource(strings = {"jpg", "png"})
+  void aPictureWithoutItsEndIsRefused(String format) throws IOException {
+    byte[] plain = encoded(format);
+    for (int length = plain.length / 2; length < plain.length; length++) {
+      byte[] cut = Arrays.copyOf(plain, length);
+      assertThatThrownBy(() -> Picture.of(cut))
+          .isInstanceOf(InputException.class)
+          .hasMessage("The photograph is damaged or cut short; choose another file.");
+    }
+  }
+
+  @Test
+  void aPictureThatSaysItIsHugeIsRefusedWithoutBeingDecoded() throws IOException {
+    byte[] png = encoded("png");
+    ByteBuffer.wrap(png).putInt(16, 30000).putInt(20, 30000);
+    byte[] jpeg = encoded("jpg");
+    int frame = 0;
+    while ((jpeg[frame] & 0xFF) != 0xFF || (jpeg[frame + 1] & 0xFF) != 0xC0) {
+      frame++;
+    }
+    ByteBuffer.wrap(jpeg).putShort(frame + 5, (short) 30000).putShort(frame + 7, (short) 30000);
+    byte[] canvas = {0, 0, 0, 0, 0x2F, 0x75, 0, 0x2F, 0x75, 0};
+    byte[] webp =
+        concat(
+            "RIFF".getBytes(StandardCharsets.US_ASCII), new byte[4], webp(), riff("VP8X", canvas));
+    for (byte[] huge : new byte[][] {png, jpeg, webp}) {
+      assertThatThrownBy(() -> Picture.of(huge))
+          .isInstanceOf(InputException.class)
+          .hasMessage(
+              "The photograph is 30000 × 30000 pixels large; take one of at most 60 million"
+                  + " pixels.");
+    }
   }
 
   @Test
@@ -90,15 +154,19 @@ class PictureMetadataTest {
     assertThat(refused).isGreaterThan(1000);
   }
 
-  private static byte[] encoded(String format) throws IOException {
+  private static BufferedImage image() {
     BufferedImage image = new BufferedImage(24, 16, BufferedImage.TYPE_INT_RGB);
     for (int x = 0; x < 24; x++) {
       for (int y = 0; y < 16; y++) {
         image.setRGB(x, y, x * 10 << 16 | y * 15 << 8 | 90);
       }
     }
+    return image;
+  }
+
+  private static byte[] encoded(String format) throws IOException {
     ByteArrayOutputStream bytes = new ByteArrayOutputStream();
-    assertThat(ImageIO.write(image, format, bytes)).isTrue();
+    assertThat(ImageIO.write(image(), format, bytes)).isTrue();
     return bytes.toByteArray();
   }
 
