@@ -1,5 +1,6 @@
 package leafturn.advice.call;
 
+import java.time.LocalDate;
 import leafturn.advice.call.DaysAhead.Season;
 
 /** Says on which days a cut is due. */
@@ -56,8 +57,8 @@ final class Due {
   }
 
   /**
-   * The last of the usual days on which somebody can come and no more than a third would come off;
-   * -1 where there is none, or where no end of the safe days is in sight.
+   * The last of the usual days of the mowing season on which somebody can come and no more than a
+   * third would come off; -1 where there is none, or where no end of the safe days is in sight.
    */
   int lastSafeDay() {
     int last = -1;
@@ -66,7 +67,8 @@ final class Due {
       if (!safe(day)) {
         return last;
       }
-      last = usual.possible(prospect.date(day)) ? day : last;
+      LocalDate date = prospect.date(day);
+      last = usual.possible(date) && prospect.mowingSeason().contains(date) ? day : last;
     }
     return -1;
   }

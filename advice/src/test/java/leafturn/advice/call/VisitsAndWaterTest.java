@@ -129,4 +129,24 @@ class VisitsAndWaterTest {
     }
     assertThat(told).as("%s", told).contains("LEAVE_ALONE due", "LEAVE_ALONE least-growth");
   }
+
+  @Test
+  void theLastSafeDayLiesWithinTheMowingSeason() {
+    int told = 0;
+    for (int day = 1; day <= 10; day++) {
+      for (double heightMm : new double[] {84, 90, 96, 102, 108}) {
+        Call call =
+            Situation.of(Species.TALL_FESCUE, 76, 12, day)
+                .mown(7, heightMm)
+                .dry(3, 21, 10, 20)
+                .call();
+        LocalDate safe = call.particulars().lastSafeDay();
+        if (safe != null) {
+          told++;
+          assertThat(safe).as(call.sentence()).isBeforeOrEqualTo(LocalDate.of(2015, 12, 10));
+        }
+      }
+    }
+    assertThat(told).isGreaterThan(5);
+  }
 }
