@@ -23,6 +23,8 @@ import leafturn.web.sheet.SheetLines;
 final class SheetRoom implements Room {
   private static final int CONFLICT = 409;
   private static final int UNUSABLE = 422;
+  private static final String OTHER_LAWN =
+      " If it belongs to another lawn, withdraw it on its own page and log it at that lawn.";
   private static final String VERSION = "version";
 
   private final Desk desk;
@@ -184,7 +186,8 @@ final class SheetRoom implements Room {
         context,
         new SheetFormPage(
             "Correct: " + title,
-            "What it said before is kept, with who changed it and when.",
+            "What it said before is kept, with who changed it and when."
+                + (found.kind() == Kind.LOG ? OTHER_LAWN : ""),
             found.place(),
             form,
             found.address(),

@@ -12,7 +12,7 @@ import leafturn.records.sheet.Kind;
 import leafturn.records.sheet.LogSheet;
 import org.junit.jupiter.api.Test;
 
-/** Work that is logged a second time is saved and doubted. */
+/** Entries that may be slips: of work logged a second time, and of another lawn. */
 class LogDoubtTest extends DemoSite {
   private static final String LAWN = "linden-house-back";
   private static final String TWICE = "The log has this for the same day too: ";
@@ -31,6 +31,16 @@ class LogDoubtTest extends DemoSite {
     assertThat(entries()).extracting(Sheet::id).contains(first, second);
     withdraw(first);
     assertThat(asking.get("/log?saved=" + second).body()).doesNotContain(TWICE);
+  }
+
+  @Test
+  void theFormOfACorrectionSaysHowAnEntryComesToAnotherLawn() throws Exception {
+    String entry = logged(Map.of("as", "watered", "waterMm", "6"));
+    String other = "If it belongs to another lawn, withdraw it on its own page and log it at that";
+    assertThat(asking.get("/sheets/" + entry + "/correct").body()).contains(other);
+    assertThat(asking.get("/sheets/" + lawn() + "/correct").body())
+        .contains("What it said before is kept")
+        .doesNotContain(other);
   }
 
   @Test
