@@ -61,7 +61,9 @@ class PropertyRoomTest {
 
   @Test
   void anEmptyBookLeadsToTheFormAndTheFormToAdvice() throws Exception {
-    assertThat(visitor.read("/")).contains("holds no lawn yet", "href=\"/properties/new\"");
+    String units = "You read and write in metric units. <a href=\"/me\">Choose your units</a>";
+    assertThat(visitor.read("/")).contains("holds no lawn yet", "href=\"/properties/new\"", units);
+    assertThat(visitor.read("/properties/new")).contains(units);
     assertThat(visitor.read(NEW))
         .contains("value=\"530\"", "value=\"60\"", "value=\"4\"", "the usual one of the grass")
         .contains("common practice, no source", "Example record: New York");
