@@ -59,17 +59,29 @@ final class TableLook {
                 .map(heading -> " It is perhaps the one called " + Faults.quoted(heading) + ".")
                 .orElse("");
         faults.add(
-            "no column is taken for %s; choose it below, or add it.%s".formatted(name, near));
+            "no column is taken for %s; choose it below, or add it.%s"
+                .formatted(meaning(name), near));
       }
     }
     for (Column column : reading.doubled()) {
       faults.add(
-          "two columns are taken for %s; choose one of them below.".formatted(column.name()));
+          "two columns are taken for %s; choose one of them below."
+              .formatted(meaning(column.name())));
     }
     if (table.isEmpty()) {
       faults.add("it has headings but no rows under them.");
     }
     return faults.count() == before;
+  }
+
+  /** What a column holds and its name, where that is another: what was done (column "what"). */
+  private String meaning(String name) {
+    return reading
+        .column(name)
+        .map(Column::meaning)
+        .filter(meaning -> !meaning.equals(name))
+        .map(meaning -> "%s (column %s)".formatted(meaning, Faults.quoted(name)))
+        .orElse(name);
   }
 
   /** That the columns are rather those of another import, in a sentence; empty where not. */

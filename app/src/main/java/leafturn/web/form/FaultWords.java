@@ -6,6 +6,7 @@ import java.util.regex.Pattern;
 import leafturn.quantity.Measure;
 import leafturn.quantity.Units;
 import leafturn.records.FaultUnits;
+import leafturn.records.Faults;
 import leafturn.records.Faults.Fault;
 
 /**
@@ -13,17 +14,20 @@ import leafturn.records.Faults.Fault;
  * in the units that are kept; whoever fills in the form knows labels, and units of their own.
  */
 final class FaultWords {
+  private static final Pattern OUT_OF_RANGE = Pattern.compile("^\\S+(?= is out of range)");
   private static final Pattern CAPITAL_WITHIN = Pattern.compile("[a-z][A-Z]");
 
   /** A field of a row of a list: the row with its stop is its first group. */
   private static final Pattern ROW = Pattern.compile("(.*\\[\\d{1,3}]\\.)[^.\\[\\]]+");
 
+  private final Form form;
   private final FormShape shape;
   private final Units units;
 
-  FaultWords(FormShape shape, Units units) {
-    this.shape = shape;
-    this.units = units;
+  FaultWords(Form form) {
+    this.form = form;
+    this.shape = form.shape();
+    this.units = form.units();
   }
 
   Fault of(Fault fault) {
@@ -32,7 +36,18 @@ final class FaultWords {
       sentence = labelled(sentence, field.path(), field);
       sentence = labelled(sentence, field.path().replaceFirst(".*\\.", ""), field);
     }
-    return new Fault(shown(fault.field()), inUnits(sentence, fault.field()), fault.placed());
+    String told = inUnits(asTyped(sentence, fault.field()), fault.field());
+    return new Fault(shown(fault.field()), UsDates.told(told, units), fault.placed());
+  }
+
+  /** A share that was typed in per cent is told so, not as the number that it was taken for. */
+  private String asTyped(String sentence, String path) {
+    String typed = form.value(path);
+    return typed.endsWith("%")
+        ? OUT_OF_RANGE
+            .matcher(sentence)
+            .replaceFirst(Matcher.quoteReplacement(Faults.quoted(typed)))
+        : sentence;
   }
 
   /** The first field of its row stands for what a row lacks and the form does not show. */

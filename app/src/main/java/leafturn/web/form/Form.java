@@ -57,6 +57,7 @@ public record Form(
               // Browsers end lines as the web's forms do.
               .map(text -> text.strip().replace("\r\n", "\n"))
               .filter(text -> !text.isEmpty())
+              .map(text -> field.type() == Field.Type.DATE ? UsDates.read(text, units) : text)
               .toList();
       if (!kept.isEmpty()) {
         values.put(field.path(), kept);
@@ -137,7 +138,7 @@ public record Form(
   /** This form with the faults a reader found; what it tells already is not told again. */
   public Form faulted(InputException found) {
     List<Fault> all = new ArrayList<>(faults);
-    FaultWords words = new FaultWords(shape, units);
+    FaultWords words = new FaultWords(this);
     found.faultsByField().stream()
         .map(words::of)
         .filter(fault -> !all.contains(fault))

@@ -139,8 +139,8 @@ class LogImportTest extends ImportingTest {
     assertThat(book.log("day,whatt\n2015-05-28,mown", ImportBook.FRONT).faults().kept())
         .extracting(Finding::sentence)
         .containsExactly(
-            "No column is taken for what; choose it below, or add it. It is perhaps the one called"
-                + " \"whatt\".");
+            "No column is taken for what was done (column \"what\"); choose it below, or add it. It"
+                + " is perhaps the one called \"whatt\".");
     Table table = ImportBook.csv("date,what,a,b\n2015-05-28,watered,1,2");
     Column water = column("water_mm");
     Map<Integer, Pick> picks =
@@ -154,7 +154,8 @@ class LogImportTest extends ImportingTest {
                         reader, table, twice, ImportBook.ask(ImportBook.FRONT, ImportBook.TODAY)));
     assertThat(preview.faults().kept())
         .extracting(Finding::sentence)
-        .containsExactly("Two columns are taken for water_mm; choose one of them below.");
+        .containsExactly(
+            "Two columns are taken for water given (column \"water_mm\"); choose one of them below.");
   }
 
   @Test

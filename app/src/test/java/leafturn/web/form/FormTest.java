@@ -7,7 +7,9 @@ import java.util.List;
 import java.util.Map;
 import leafturn.quantity.Measure;
 import leafturn.quantity.Units;
+import leafturn.records.Dates;
 import leafturn.records.Faults;
+import leafturn.records.Faults.Fault;
 import leafturn.records.InputException;
 import leafturn.records.JsonObject;
 import leafturn.records.Numbers;
@@ -131,6 +133,35 @@ class FormTest {
             "heightMm", List.of("60%"));
     assertThat(Form.sent(shape, Units.METRIC, typed).document("form").text())
         .isEqualTo("{\"percent\":60,\"fraction\":0.625,\"share\":0.6,\"heightMm\":\"60%\"}");
+  }
+
+  @Test
+  void aShareOutOfRangeIsToldAsItWasTyped() {
+    FormShape shape = FormShape.of(Field.number("share", "Share returned", ""));
+    Form sent = Form.sent(shape, Units.METRIC, Map.of("share", List.of("150 %")));
+    String sentence = "1.5 is out of range; give a number from 0 to 1.";
+    InputException found = InputException.of(List.of(new Fault("share", sentence, sentence)));
+    assertThat(sent.faulted(found).fault(shape.fields().get(0)))
+        .isEqualTo("\"150 %\" is out of range; give a number from 0 to 1.");
+  }
+
+  @Test
+  void whoUsesUsUnitsMayTypeTheMonthFirst() {
+    FormShape shape = FormShape.of(Field.date("day", "Day"));
+    assertThat(day(shape, Units.US, "5/28/2015").value("day")).isEqualTo("2015-05-28");
+    assertThat(day(shape, Units.METRIC, "5/28/2015").value("day")).isEqualTo("5/28/2015");
+    Form wrong = day(shape, Units.US, "05/32/2026");
+    assertThat(wrong.value("day")).isEqualTo("05/32/2026");
+    String sentence = Dates.fault("05/32/2026");
+    InputException found = InputException.of(List.of(new Fault("day", sentence, sentence)));
+    assertThat(wrong.faulted(found).fault(shape.fields().get(0)))
+        .isEqualTo("\"05/32/2026\" is not a date; write month, day and year as in 05/28/2015.");
+    assertThat(day(shape, Units.METRIC, "05/32/2026").faulted(found).fault(shape.fields().get(0)))
+        .endsWith("write year, month and day as in 2015-05-28.");
+  }
+
+  private static Form day(FormShape shape, Units units, String typed) {
+    return Form.sent(shape, units, Map.of("day", List.of(typed)));
   }
 
   @Test
