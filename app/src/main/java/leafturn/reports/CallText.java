@@ -191,7 +191,7 @@ public final class CallText {
         line("N of the year's feed", o -> feed(o.nitrogenShareOfYearsFeed())),
         line("P of the year's feed", o -> feed(o.phosphorusShareOfYearsFeed())),
         line("K of the year's feed", o -> feed(o.potassiumShareOfYearsFeed())),
-        line("These nutrients", o -> o.nutrientsStay() ? "stay" : "leave"),
+        line("These nutrients", OutcomeWords::whereTo),
         line("Thatch in " + run + ", mm", CallText::thatch),
         line("Thatch in a year, mm", CallText::thatchInAYear),
         line("N leached in " + run + ", g/m²", o -> number(o.leachedNGPerM2())),
@@ -221,7 +221,7 @@ public final class CallText {
   }
 
   private static String broken(Outcome outcome, @Nullable Spread days) {
-    return outcome.nutrientsStay() ? whole(days) : "taken away";
+    return outcome.nutrientsStay() ? whole(days) : OutcomeWords.takenAway(outcome);
   }
 
   private static String ofTheLawn(Outcome outcome) {

@@ -88,10 +88,12 @@ public final class OutcomeWords {
     if (verdict == null) {
       return "nothing is cut";
     }
-    if (!outcome.nutrientsStay()) {
-      return "taken away";
-    }
-    return atFirst(verdict);
+    return outcome.nutrientsStay() ? atFirst(verdict) : takenAway(outcome);
+  }
+
+  /** Said instead of what becomes of clippings in the turf, where they or a part leave it. */
+  public static String takenAway(Outcome outcome) {
+    return outcome.collectedInPart() ? "taken away in part" : "taken away";
   }
 
   /** A past cut whose clippings still lie on the turf, in a line. */
@@ -125,8 +127,22 @@ public final class OutcomeWords {
     if (option.outcome().nutrientsStay()) {
       return "stays; about a third feeds the grass again";
     }
+    if (option.outcome().collectedInPart()) {
+      return QuantityWords.percent(option.outcome().collectedFraction())
+          + " leaves with the clippings, the rest stays";
+    }
     return option.choice() == Choice.MOW_AND_COLLECT
         ? "goes to the heap or a bed"
         : "leaves with the clippings";
+  }
+
+  /** Whether what is in the clippings stays in the turf: "stay", "leave", "38 % leave". */
+  public static String whereTo(Outcome outcome) {
+    if (outcome.nutrientsStay()) {
+      return "stay";
+    }
+    return outcome.collectedInPart()
+        ? QuantityWords.percent(outcome.collectedFraction()) + " leave"
+        : "leave";
   }
 }

@@ -144,7 +144,9 @@ final class ChoiceTables {
   }
 
   private static Cell days(Outcome outcome, @Nullable Spread days) {
-    return outcome.nutrientsStay() ? Cell.of(OutcomeWords.days(days)) : Cell.of("taken away");
+    return outcome.nutrientsStay()
+        ? Cell.of(OutcomeWords.days(days))
+        : Cell.of(OutcomeWords.takenAway(outcome));
   }
 
   private static Cell nineTenths(Outcome outcome, RangeMark mark) {
@@ -187,7 +189,16 @@ final class ChoiceTables {
           : Cell.of("none to carry", litres + " stay", fresh(outcome));
     }
     SpreadWords bags = OutcomeWords.bags(outcome.bags());
-    return litres.isEmpty() ? Cell.of(bags) : Cell.of(bags, litres, fresh(outcome));
+    if (litres.isEmpty()) {
+      return Cell.of(bags);
+    }
+    return outcome.collectedInPart()
+        ? Cell.of(
+            bags,
+            litres + " in all",
+            fresh(outcome),
+            QuantityWords.percent(outcome.collectedFraction()) + " of it collected")
+        : Cell.of(bags, litres, fresh(outcome));
   }
 
   /** Fresh mass of the clippings; litres are known only where it is. */
@@ -205,7 +216,8 @@ final class ChoiceTables {
   private static Cell brokenDown(Outcome outcome, RangeMark mark) {
     Spread half = outcome.daysToHalf();
     if (half == null) {
-      return Cell.of(outcome.nutrientsStay() ? OutcomeWords.NOT_KNOWN : "taken away");
+      return Cell.of(
+          outcome.nutrientsStay() ? OutcomeWords.NOT_KNOWN : OutcomeWords.takenAway(outcome));
     }
     SpreadWords words = OutcomeWords.days(half);
     Spread most = outcome.daysToNineTenths();

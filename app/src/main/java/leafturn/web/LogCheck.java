@@ -13,6 +13,7 @@ import leafturn.records.sheet.Done;
 import leafturn.records.sheet.Kind;
 import leafturn.records.sheet.LogFit;
 import leafturn.records.sheet.LogSheet;
+import leafturn.records.sheet.Sight;
 import leafturn.reports.DayWords;
 import leafturn.reports.LogEntryWords;
 
@@ -43,6 +44,14 @@ final class LogCheck {
     List<Fault> faults = new ArrayList<>();
     if (entry.day().isAfter(today)) {
       faults.add(fault("day", notYet(entry.day(), today)));
+    }
+    if (entry.done() instanceof Done.Observed seen
+        && seen.things().containsAll(List.of(Sight.WET, Sight.DRY_LEAVES))) {
+      faults.add(
+          fault(
+              "things",
+              "leaves are wet or dry, not both at once: keep one, or make an entry of each with"
+                  + " its time."));
     }
     List<LogSheet> others =
         reading.ofLawn(Kind.LOG, entry.lawn()).stream()

@@ -64,6 +64,7 @@ final class RuleGroups {
             "cut-twice-days",
             "most-cuts",
             "first-cut",
+            "first-cut-days",
             "seedling-ground",
             "green-up-days",
             "green-up-frost",

@@ -59,4 +59,13 @@ class CallOutputTest {
         .contains("Do not mow, and keep off", "More than a third of the height would come off")
         .doesNotContain("No day in sight");
   }
+
+  @Test
+  void ofAPlanThatIsCollectedInPartOnlyThatPartLeaves(@TempDir Path folder) throws IOException {
+    Path log = written(folder, "2015-05-28,observed,130,12:00,dry leaves");
+    assertThat(called("2015-05-28", log).words())
+        .contains("collect the first")
+        .containsPattern("These nutrients .*\\d.% leave")
+        .contains("taken away in part");
+  }
 }

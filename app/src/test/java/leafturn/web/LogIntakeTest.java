@@ -1,13 +1,19 @@
 package leafturn.web;
 
 import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.api.Assertions.assertThatThrownBy;
 
 import java.net.http.HttpResponse;
+import java.time.LocalDate;
 import java.util.HashMap;
 import java.util.Map;
 import java.util.UUID;
+import leafturn.quantity.Units;
+import leafturn.records.InputException;
+import leafturn.records.SourceText;
 import leafturn.records.sheet.Done;
 import leafturn.records.sheet.Kind;
+import leafturn.records.sheet.LogSheet;
 import org.jspecify.annotations.Nullable;
 import org.junit.jupiter.api.Test;
 
@@ -42,6 +48,26 @@ class LogIntakeTest extends DemoSite {
         .contains("900 is out of range; give a number from 3 to 500, mm.");
     assertThat(log("returned", Map.of("day", "yesterday", "heightAfterMm", "900")).body())
         .contains("2 things are to be put right", "f-day-fault", "900 is out of range");
+  }
+
+  @Test
+  void leavesAreWetOrDryNotBoth() {
+    String json =
+        """
+        {"lawn": "%s", "day": "2015-05-27", "what": "observed", "things": ["wet", "dry leaves"]}
+        """
+            .formatted(id);
+    LogSheet both = Kind.LOG.read(new SourceText("entry", json));
+    LocalDate today = LocalDate.of(2015, 5, 28);
+    assertThatThrownBy(
+            () ->
+                book.read(
+                    reading -> {
+                      new LogCheck(reading, today, Units.METRIC).check(id, both);
+                      return id;
+                    }))
+        .isInstanceOf(InputException.class)
+        .hasMessageContaining("leaves are wet or dry, not both at once");
   }
 
   @Test

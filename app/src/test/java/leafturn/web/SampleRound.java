@@ -261,7 +261,7 @@ public final class SampleRound {
         around(dry * 0.0042, 0.12),
         around(dry * 0.024, 0.12),
         around(dry * 0.042 / 14.7, 0.12),
-        stay,
+        stay ? 0 : 1,
         stay ? new Spread(-0.04, 0.06, 0.15) : new Spread(-0.09, -0.02, 0.05),
         around(stay ? 0.21 : 0.17, 0.4),
         around(stay ? 24 : 38, 0.06),

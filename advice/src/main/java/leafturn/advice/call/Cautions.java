@@ -10,6 +10,9 @@ import java.util.List;
  * machine's handbook, the product's label and local codes come first.
  */
 final class Cautions {
+  /** 15 degrees, where the handbooks of many mowers stop; common practice, no source. */
+  private static final double TOO_STEEP_PERCENT = 27;
+
   private final Prospect prospect;
   private final Known known;
   private final CallRules rules;
@@ -33,6 +36,12 @@ final class Cautions {
           say(
               "A slope of %s %%: never mow it wet, push across it, drive up and down; the machine's handbook gives its limits.",
               Words.figure(known.facts().place().slopePercent())));
+    }
+    if (known.facts().place().slopePercent() > TOO_STEEP_PERCENT) {
+      cautions.add(
+          say(
+              "Handbooks of many mowers stop at 15 degrees, %s %% (common practice, no source): where yours does, this slope is work for a trimmer from firm footing, or for somebody with the machine for it.",
+              Words.figure(TOO_STEEP_PERCENT)));
     }
     cautions.add(
         "Walk the lawn first: stones, toys and wire leave the deck as missiles. Keep children, other people and pets well away while the blade turns.");

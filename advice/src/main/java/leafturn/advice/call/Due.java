@@ -1,6 +1,7 @@
 package leafturn.advice.call;
 
 import java.time.LocalDate;
+import java.util.Optional;
 import leafturn.advice.call.DaysAhead.Season;
 
 /** Says on which days a cut is due. */
@@ -86,12 +87,24 @@ final class Due {
   boolean on(Season season, int day) {
     double taken = Prospect.takenFraction(season.heightMm()[day], prospect.cutHeightMm());
     if (prospect.known().newlySeeded()) {
-      return season.heightMm()[day]
-          >= rules.threshold(CallRule.FIRST_CUT) * prospect.cutHeightMm() - READING_MM;
+      return rooted(day)
+          && season.heightMm()[day]
+              >= rules.threshold(CallRule.FIRST_CUT) * prospect.cutHeightMm() - READING_MM;
     }
     return taken >= rules.threshold(CallRule.ONE_THIRD)
         || lastChance(season, day)
         || byProgramme(season, day);
+  }
+
+  /** First day on which the roots of new seed hold; empty where nobody told when it was sown. */
+  Optional<LocalDate> seedHoldsFrom() {
+    return Optional.ofNullable(prospect.known().facts().place().sown())
+        .map(sown -> sown.plusDays(Math.round(rules.threshold(CallRule.FIRST_CUT_DAYS))));
+  }
+
+  /** False where seed lies too short a time for its roots to hold, whatever stands beside it. */
+  boolean rooted(int day) {
+    return seedHoldsFrom().filter(prospect.date(day)::isBefore).isEmpty();
   }
 
   /** True when by the next day of mowing more than a third would come off. */

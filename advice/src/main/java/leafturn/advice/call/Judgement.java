@@ -7,6 +7,7 @@ import java.util.EnumSet;
 import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.OptionalInt;
 import java.util.Set;
 import java.util.stream.IntStream;
 import leafturn.advice.call.Plan.PlannedCut;
@@ -97,12 +98,19 @@ final class Judgement {
     add(taken > rules.threshold(CallRule.HALF) || outgrown(plan.day()), CallRule.HALF, broken);
   }
 
+  /** The first day up to one on which somebody can come and no rule forbids mowing, if any. */
+  OptionalInt firstMowable(int lastDay) {
+    return IntStream.rangeClosed(0, lastDay).filter(this::mowable).findFirst();
+  }
+
+  private boolean mowable(int day) {
+    return Collections.disjoint(ofDay.computeIfAbsent(day, this::onDay), Weighing.NEVER_MOWN);
+  }
+
   /** True of a later visit by which so much has grown that more than half would come off. */
   private boolean outgrown(int day) {
-    int first = prospect.nextVisit(0);
     return !known.facts().visits().anyDay()
-        && first >= 0
-        && first < day
+        && firstMowable(day - 1).isPresent()
         && Prospect.takenFraction(prospect.tallestMm(day), prospect.cutHeightMm())
             > rules.threshold(CallRule.HALF);
   }
@@ -110,10 +118,7 @@ final class Judgement {
   /** True of a day long after the last safe one, where somebody could come and mow before. */
   private boolean missesSafeVisit(int day) {
     int lastSafe = due.lastSafeDay();
-    return day > lastSafe + LATE_DAYS
-        && IntStream.rangeClosed(0, lastSafe)
-            .mapToObj(each -> ofDay.computeIfAbsent(each, this::onDay))
-            .anyMatch(broken -> Collections.disjoint(broken, Weighing.NEVER_MOWN));
+    return day > lastSafe + LATE_DAYS && firstMowable(lastSafe).isPresent();
   }
 
   /** What lies on the turf afterwards. */

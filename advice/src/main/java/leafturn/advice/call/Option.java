@@ -33,7 +33,7 @@ public record Option(
    * @param phosphorusG P in the clippings, g for 1 m2
    * @param potassiumG K in the clippings, g for 1 m2
    * @param nitrogenShareOfYearsFeed N in the clippings over the year's fertiliser N, 0-1 or more
-   * @param nutrientsStay true when the clippings stay in the turf
+   * @param collectedFraction share of the clippings' dry mass that is collected, 0-1
    * @param thatchChangeMm change of thatch over the run, mm, against today
    * @param leachedNGPerM2 N leached over the run, g/m2
    * @param minutes work for the cut(s), minutes
@@ -63,7 +63,7 @@ public record Option(
       Spread phosphorusG,
       Spread potassiumG,
       @Nullable Spread nitrogenShareOfYearsFeed,
-      boolean nutrientsStay,
+      double collectedFraction,
       Spread thatchChangeMm,
       Spread leachedNGPerM2,
       @Nullable Spread minutes,
@@ -73,7 +73,17 @@ public record Option(
       @Nullable ThatchInAYear thatchInAYear,
       @Nullable Spread phosphorusShareOfYearsFeed,
       @Nullable Spread potassiumShareOfYearsFeed,
-      @Nullable Nutrients nutrientsOfTheLawn) {}
+      @Nullable Nutrients nutrientsOfTheLawn) {
+    /** True when all clippings stay in the turf. */
+    public boolean nutrientsStay() {
+      return collectedFraction == 0;
+    }
+
+    /** True when a part of the clippings is collected, and a part stays. */
+    public boolean collectedInPart() {
+      return collectedFraction > 0 && collectedFraction < 1;
+    }
+  }
 
   /** N, P and K, g. */
   public record Nutrients(Spread nitrogenG, Spread phosphorusG, Spread potassiumG) {}

@@ -83,7 +83,7 @@ final class Outcomes {
         spread(runs, PlanRun::phosphorusG),
         spread(runs, PlanRun::potassiumG),
         share(nitrogen, Outcomes::nitrogenGPerM2),
-        returned,
+        collectedFraction(plan, runs),
         spread(runs, PlanRun::thatchChangeMm),
         spread(runs, PlanRun::leachedNGPerM2),
         work.minutes(passes(plan), carried),
@@ -166,6 +166,15 @@ final class Outcomes {
       sum += (1 - plan.cuts().get(cut).returnedShare()) * run.cuts().get(cut).dryG();
     }
     return sum;
+  }
+
+  /** Share of the dry clippings that is collected, over all seasons. */
+  private static double collectedFraction(Plan plan, List<PlanRun> runs) {
+    if (plan.returned() || plan.collected()) {
+      return plan.returned() ? 0 : 1;
+    }
+    double carried = runs.stream().mapToDouble(run -> carriedG(plan, run)).sum();
+    return carried / runs.stream().mapToDouble(PlanRun::dryG).sum();
   }
 
   private static int passes(Plan plan) {

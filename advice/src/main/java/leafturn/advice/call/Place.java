@@ -1,5 +1,8 @@
 package leafturn.advice.call;
 
+import java.time.LocalDate;
+import org.jspecify.annotations.Nullable;
+
 /**
  * What is special about a lawn's ground, mower and stand.
  *
@@ -7,9 +10,14 @@ package leafturn.advice.call;
  * @param deck where the mower puts the clippings
  * @param annualBluegrass whether annual bluegrass grows there and is wanted
  * @param newlySeeded true for an area at its first cut
+ * @param sown the day it was sown, or null where nobody said; never of an area past its first cut
  */
 public record Place(
-    double slopePercent, Deck deck, AnnualBluegrass annualBluegrass, boolean newlySeeded) {
+    double slopePercent,
+    Deck deck,
+    AnnualBluegrass annualBluegrass,
+    boolean newlySeeded,
+    @Nullable LocalDate sown) {
   /** A place nobody has described. */
   public static final Place UNKNOWN =
       new Place(Double.NaN, Deck.NOT_KNOWN, AnnualBluegrass.NOT_KNOWN, false);
@@ -21,6 +29,17 @@ public record Place(
       throw new IllegalArgumentException(
           "a slope must lie from 0 to 100 %, but is " + slopePercent);
     }
+  }
+
+  /** A place of which nobody said when it was sown. */
+  public Place(
+      double slopePercent, Deck deck, AnnualBluegrass annualBluegrass, boolean newlySeeded) {
+    this(slopePercent, deck, annualBluegrass, newlySeeded, null);
+  }
+
+  /** The same place, sown on a day and not mown since. */
+  public Place sownOn(LocalDate day) {
+    return new Place(slopePercent, deck, annualBluegrass, true, day);
   }
 
   /** Where a mower puts the clippings. */

@@ -111,6 +111,17 @@ final class ReasonWords {
   }
 
   private Reason firstCut(int day, boolean against) {
+    if (!prospect.due().rooted(day)) {
+      LocalDate holds = prospect.due().seedHoldsFrom().orElseThrow();
+      return written(
+          CallRule.FIRST_CUT_DAYS,
+          "Its seed is young",
+          say(
+              "A mower pulls seedlings up or presses them into the soil before their roots hold: no cut before %s, however tall the grass beside them.",
+              DayNames.date(holds)),
+          say("from %s days after sowing", figure(rules.threshold(CallRule.FIRST_CUT_DAYS))),
+          against);
+    }
     double times = rules.threshold(CallRule.FIRST_CUT);
     return Reason.of(
         rules.entry(CallRule.FIRST_CUT),

@@ -50,8 +50,8 @@ record StepsNotTaken(Prospect prospect, Weighing weighing) {
             Math.round(100 * most) > Math.round(100 * one)
                 ? say("more at once than the %s of one cut", Words.percent(one))
                 : say(
-                    "hardly less at once than the %s of one cut, and more work",
-                    Words.percent(one))),
+                    "hardly less at once than the %s of one cut, for %s mowings instead of one",
+                    Words.percent(one), Words.count(steps.cuts().size()))),
         "limit " + prospect.rules().third(),
         false);
   }

@@ -4,6 +4,7 @@ import java.util.Comparator;
 import java.util.EnumSet;
 import java.util.List;
 import java.util.Optional;
+import java.util.OptionalInt;
 import java.util.Set;
 import java.util.function.Predicate;
 import java.util.stream.Stream;
@@ -43,12 +44,13 @@ final class Weighing {
 
   private final Prospect prospect;
   private final CallRules rules;
+  private final Judgement judgement;
   private final List<Weighed> plans;
 
   Weighing(Prospect prospect) {
     this.prospect = prospect;
     this.rules = prospect.rules();
-    Judgement judgement = new Judgement(prospect);
+    this.judgement = new Judgement(prospect);
     List<Plan> all = new Plans(prospect).all();
     double least =
         all.stream()
@@ -68,14 +70,16 @@ final class Weighing {
   }
 
   /**
-   * What comes off more on a plan's day than at the first visit, where somebody comes on some days
-   * only: steps from a later visit take no more at once, but the grass stands longer until then.
+   * What comes off more on a plan's day than at the first visit on which the lawn may be mown,
+   * where somebody comes on some days only: steps from a later visit take no more at once, but the
+   * grass stands longer until then.
    */
   private double grownOnFraction(Plan plan) {
-    int first = prospect.nextVisit(0);
-    return prospect.known().facts().visits().anyDay() || first < 0 || first > plan.day()
-        ? 0
-        : whole(plan.day()) - whole(first);
+    if (prospect.known().facts().visits().anyDay()) {
+      return 0;
+    }
+    OptionalInt first = judgement.firstMowable(plan.day());
+    return first.isEmpty() ? 0 : whole(plan.day()) - whole(first.getAsInt());
   }
 
   private double whole(int day) {

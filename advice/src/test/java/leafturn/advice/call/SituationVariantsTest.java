@@ -119,6 +119,20 @@ class SituationVariantsTest {
   }
 
   @Test
+  void youngSeedIsNotMownHoweverTallTheGrassBesideIt() {
+    LocalDate on = LocalDate.of(2015, 5, 10);
+    Situation tall =
+        Situation.of(Species.PERENNIAL_RYEGRASS, 64, 5, 10)
+            .logged(new LogEntry.Measured(on, 110))
+            .dry(5, 12, 8, 19);
+    Call young = tall.facts(NOTHING.withPlace(Place.UNKNOWN.sownOn(on.minusDays(5)))).call();
+    assertThat(young.choice()).isEqualTo(Choice.LEAVE_ALONE);
+    assertThat(Situation.all(young)).contains("no cut before 19 May");
+    Call rooted = tall.facts(NOTHING.withPlace(Place.UNKNOWN.sownOn(on.minusDays(20)))).call();
+    assertThat(rooted.choice()).isEqualTo(Choice.RAISE_AND_CUT_TWICE);
+  }
+
+  @Test
   void onThursdayTheContractorIsWaitedFor() {
     Call thursday =
         Situation.of(Species.TALL_FESCUE, 76, 5, 7)

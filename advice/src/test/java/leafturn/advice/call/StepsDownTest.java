@@ -35,6 +35,7 @@ class StepsDownTest {
       assertThat(cuts.subList(1, cuts.size())).allMatch(Particulars.Cut::returned);
       assertThat(1 - cuts.get(0).toMm() / 138).isLessThanOrEqualTo(THIRD);
       assertThat(best(call).title()).endsWith("collect the first");
+      assertThat(best(call).outcome().collectedFraction()).isBetween(0.2, 0.6);
       assertThat(best(call).remark()).doesNotContain("over");
       assertThat(all(call)).doesNotContain("at most");
     }
@@ -167,5 +168,21 @@ class StepsDownTest {
           .extracting(Option::title)
           .noneMatch(title -> title.contains("to 65 mm"));
     }
+  }
+
+  @Test
+  void aVisitThatTheLabelForbidsDoesNotHoldStepsFromTheNextOneAgainstThem() {
+    LocalDate on = LocalDate.of(2015, 5, 20);
+    Situation treated =
+        Situation.of(Species.TALL_FESCUE, 76, 5, 20)
+            .mown(8, 118)
+            .dry(5, 1, 12, 22)
+            .logged(new LogEntry.Watered(on.minusDays(2), 9));
+    Circumstances wednesdays =
+        Treated.withHerbicide(on.minusDays(1), 3).withVisits(Visits.every(DayOfWeek.WEDNESDAY));
+    Call call = treated.facts(wednesdays).call();
+    assertThat(call.mowOn()).isEqualTo(on.plusDays(7));
+    assertThat(call.particulars().cuts()).hasSizeGreaterThan(1);
+    assertThat(best(call).remark()).doesNotContain("over");
   }
 }

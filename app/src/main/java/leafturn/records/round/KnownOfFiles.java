@@ -19,13 +19,12 @@ public final class KnownOfFiles {
   public static Circumstances of(Circumstances described, List<LogSheet> log, LocalDate on) {
     LoggedSights logged = new LoggedSights(log, on);
     Place place = described.place();
-    boolean newlySeeded = place.newlySeeded() || logged.newlySeeded();
     return new Circumstances(
         logged.sightings(),
         logged.treatments(),
         logged.dryFeed(),
         logged.fallenLeaves(),
-        new Place(place.slopePercent(), place.deck(), place.annualBluegrass(), newlySeeded),
+        logged.sown().map(place::sownOn).orElse(place),
         described.visits(),
         described.wateringLimits(),
         described.wishes());

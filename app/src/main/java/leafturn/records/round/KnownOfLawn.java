@@ -98,8 +98,8 @@ final class KnownOfLawn {
 
   private Place place() {
     Double slope = lawn.slopePercent();
-    return new Place(
-        slope == null ? Double.NaN : slope, deck(), annualBluegrass(), logged.newlySeeded());
+    Place place = new Place(slope == null ? Double.NaN : slope, deck(), annualBluegrass(), false);
+    return logged.sown().map(place::sownOn).orElse(place);
   }
 
   private Place.Deck deck() {

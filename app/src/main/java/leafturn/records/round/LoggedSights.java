@@ -159,17 +159,17 @@ final class LoggedSights {
     return Optional.empty();
   }
 
-  /** Whether the lawn was sown lately and not mown since. */
-  boolean newlySeeded() {
+  /** The day on which the lawn was sown, if that was lately and it was not mown since. */
+  Optional<LocalDate> sown() {
     for (int i = log.size() - 1; i >= 0; i--) {
       LogSheet entry = log.get(i);
       if (entry.what() == What.MOWN || entry.day().isBefore(on.minusDays(FIRST_CUT_DAYS))) {
-        return false;
+        return Optional.empty();
       }
       if (entry.what() == What.SEEDED) {
-        return true;
+        return Optional.of(entry.day());
       }
     }
-    return false;
+    return Optional.empty();
   }
 }

@@ -145,6 +145,7 @@ class KnownOfLawnTest {
   void seedWaitsForItsFirstCut() {
     logged("seeded", "\"day\": \"2015-05-25\", \"seed\": \"Ryegrass\"");
     assertThat(known().place().newlySeeded()).isTrue();
+    assertThat(known().place().sown()).isEqualTo("2015-05-25");
     logged("mown", "\"day\": \"2015-05-27\", \"returnedShare\": 1");
     assertThat(known().place().newlySeeded()).isFalse();
   }
