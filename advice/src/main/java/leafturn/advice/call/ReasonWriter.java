@@ -190,7 +190,8 @@ final class ReasonWriter {
       told(List.of(CallRule.CLUMPS), plan.day(), false, told, reasons);
     }
     double lengthMm = prospect.lengthMm(plan.day(), plan.cuts().get(0).toMm());
-    if (Math.round(lengthMm) > rules.threshold(CallRule.SHORT_PIECES)) {
+    boolean shorter = Math.round(lengthMm) <= rules.threshold(CallRule.SHORT_PIECES);
+    if (!shorter && !told.contains(CallRule.LENGTH)) {
       reasons.add(shortPieces(lengthMm));
     }
     if (outcome != null) {

@@ -97,6 +97,7 @@ public final class SeasonPlanner {
         new SeasonPlan.Basis(
             request.draws(),
             request.rules().third(),
+            request.lawn().ground().grass(),
             weather.source().recordYears(),
             notes(results),
             request.lawn().spinUpYears(),

@@ -9,6 +9,7 @@ import java.util.List;
 import java.util.Map;
 import leafturn.advice.call.Spread;
 import leafturn.advice.season.PlannedProgramme.Origin;
+import leafturn.model.grass.Species;
 import org.junit.jupiter.api.Test;
 
 /** Which of some made-up programmes no other beats, and which comes nearest to the aims. */
@@ -77,7 +78,16 @@ final class RankingClosedFormTest {
     return new SeasonPlan(
         results,
         new SeasonPlan.Basis(
-            new PlanRequest.Draws(10, 1), "a third", List.of(2012), List.of(), 4, 2, 10, 10, 1));
+            new PlanRequest.Draws(10, 1),
+            "a third",
+            Species.TALL_FESCUE,
+            List.of(2012),
+            List.of(),
+            4,
+            2,
+            10,
+            10,
+            1));
   }
 
   private static ProgrammeOutcome outcome(double litresPerM2, double thatchMm) {

@@ -9,6 +9,7 @@ import leafturn.advice.season.PlannedProgramme;
 import leafturn.advice.season.PlannedProgramme.Origin;
 import leafturn.advice.season.ProgrammeOutcome;
 import leafturn.advice.season.SeasonPlan;
+import leafturn.model.grass.Species;
 import leafturn.model.lawn.Programme;
 import leafturn.reports.DayWords;
 import leafturn.reports.QuantityWords;
@@ -47,6 +48,10 @@ public final class ProgrammeWarnings {
       String scalped = scalped(planned.programme().mowing(), units);
       if (!scalped.isEmpty()) {
         warnings.add(name + scalped);
+      }
+      String low = low(planned.programme().mowing(), plan.basis().grass(), units);
+      if (!low.isEmpty()) {
+        warnings.add(name + low);
       }
       double highestMm = highestMm(planned.programme().mowing());
       String highest = units.height(highestMm);
@@ -89,6 +94,17 @@ public final class ProgrammeWarnings {
       }
     }
     return told;
+  }
+
+  /** The lowest cut height, where lawns of the grass are not kept so low. */
+  private static String low(Programme.Mowing mowing, Species grass, UnitWords units) {
+    double lowestMm = days(mowing).stream().mapToDouble(mowing.heights()::on).min().orElseThrow();
+    String told = units.height(lowestMm);
+    String usual = units.height(grass.lowestHeightMm());
+    return lowestMm < grass.lowestHeightMm() && !told.equals(usual)
+        ? " cuts at %s: home lawns of %s are kept at %s or more (extension services); lower, the turf thins and weeds come in, which the model does not reckon with."
+            .formatted(told, grass.commonName(), usual)
+        : "";
   }
 
   /** Highest cut height on a day of the mowing season; nobody mows to those of other months. */

@@ -85,10 +85,19 @@ class ProgrammeWarningsTest {
   @Test
   void aDropOfMoreThanAThirdFromMonthToMonthIsTold() {
     assertThat(own(METRIC, new CutHeights(76, Map.of(Month.JUNE, 110.0)), 28)).isEmpty();
-    assertThat(own(METRIC, new CutHeights(76, Map.of(Month.JUNE, 110.0, Month.JULY, 40.0)), 28))
+    assertThat(own(METRIC, new CutHeights(76, Map.of(Month.JUNE, 110.0, Month.JULY, 60.0)), 28))
         .containsExactly(
-            "“Mine” goes down from 110\u202fmm in June to 40\u202fmm in July: lowering by more than a third at once scalps the turf; go down in steps some days apart (common practice, no source).");
+            "“Mine” goes down from 110\u202fmm in June to 60\u202fmm in July: lowering by more than a third at once scalps the turf; go down in steps some days apart (common practice, no source).");
     assertThat(own(METRIC, new CutHeights(76, Map.of(Month.DECEMBER, 20.0)), 28)).isEmpty();
+  }
+
+  @Test
+  void aHeightBelowThatOfHomeLawnsOfTheGrassIsTold() {
+    assertThat(own(METRIC, CutHeights.always(50), 28)).isEmpty();
+    assertThat(own(METRIC, CutHeights.always(45), 28))
+        .containsExactly(
+            "“Mine” cuts at 45\u202fmm: home lawns of tall fescue are kept at 50\u202fmm or more (extension services); lower, the turf thins and weeds come in, which the model does not reckon with.");
+    assertThat(own(US, CutHeights.always(49.8), 28)).isEmpty();
   }
 
   @Test

@@ -8,6 +8,7 @@ import leafturn.advice.season.PlannedProgramme;
 import leafturn.advice.season.PlannedProgramme.Origin;
 import leafturn.advice.season.ProgrammeOutcome;
 import leafturn.advice.season.SeasonPlan;
+import leafturn.model.grass.Species;
 import leafturn.model.lawn.CalendarDay;
 import leafturn.model.lawn.CutHeights;
 import leafturn.model.lawn.Programme;
@@ -59,7 +60,16 @@ final class SamplePlan {
     return new SeasonPlan(
         List.of(results),
         new SeasonPlan.Basis(
-            new PlanRequest.Draws(10, 1), "a third", List.of(2014), List.of(), 4, 2, 10, 10, 1));
+            new PlanRequest.Draws(10, 1),
+            "a third",
+            Species.TALL_FESCUE,
+            List.of(2014),
+            List.of(),
+            4,
+            2,
+            10,
+            10,
+            1));
   }
 
   /** A result with an outcome of its own. */
