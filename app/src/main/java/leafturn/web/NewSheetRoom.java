@@ -7,12 +7,14 @@ import java.time.LocalDate;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.Objects;
 import java.util.UUID;
 import java.util.function.Function;
 import leafturn.records.Ids;
 import leafturn.records.InputException;
 import leafturn.records.book.BookReading;
 import leafturn.records.book.BookWriting;
+import leafturn.records.book.ProgrammeInForce;
 import leafturn.records.book.Sheet;
 import leafturn.records.people.Visitor;
 import leafturn.records.sheet.Address;
@@ -77,16 +79,22 @@ final class NewSheetRoom implements Room {
     show(context, asked, begun(asked));
   }
 
-  private static Form begun(Asked<?> asked) {
+  private Form begun(Asked<?> asked) {
     if (asked.form().kind() != Kind.PROGRAMME || !asked.base().contains("mowing")) {
       return asked.form().begun(asked.setting());
     }
-    LocalDate today = asked.setting().today();
+    Sheet<LawnSheet> lawn = Objects.requireNonNull(asked.place().lawn());
+    LocalDate from =
+        desk.book()
+            .read(
+                reading ->
+                    ProgrammeInForce.firstFree(
+                        asked.setting().today(), reading.ofLawn(Kind.PROGRAMME, lawn.id())));
     return Form.of(
             asked.form().shape(asked.setting(), asked.base()),
             asked.setting().units(),
             asked.base())
-        .with("from", today.toString());
+        .with("from", from.toString());
   }
 
   private void add(Context context) {

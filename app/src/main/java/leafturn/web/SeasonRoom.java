@@ -12,11 +12,13 @@ import leafturn.quantity.Units;
 import leafturn.records.Dates;
 import leafturn.records.InputException;
 import leafturn.records.ProgrammesFile.Programmes;
+import leafturn.records.book.ProgrammeInForce;
 import leafturn.records.book.Sheet;
 import leafturn.records.people.Visitor;
 import leafturn.records.round.BookRules;
 import leafturn.records.round.LawnToPlan;
 import leafturn.records.round.PlacedLawn;
+import leafturn.records.sheet.Kind;
 import leafturn.records.sheet.ProgrammeSheet;
 import leafturn.reports.UnitWords;
 import leafturn.web.form.Form;
@@ -73,8 +75,13 @@ final class SeasonRoom implements Room {
   }
 
   private void show(Context context, PlacedLawn placed, Form form, String fault) {
-    String today = desk.rounds().dayOf(placed).toString();
-    show(context, placed, form, fault, new Unadopted("", today, ""));
+    LocalDate today = desk.rounds().dayOf(placed);
+    String lawn = placed.lawn().id();
+    LocalDate from =
+        desk.book()
+            .read(
+                reading -> ProgrammeInForce.firstFree(today, reading.ofLawn(Kind.PROGRAMME, lawn)));
+    show(context, placed, form, fault, new Unadopted("", from.toString(), ""));
   }
 
   private void show(

@@ -31,6 +31,14 @@ class ProgrammeDaysTest extends HeronBankSite {
   }
 
   @Test
+  void formsBeginWithTheFirstDayThatIsFree() throws Exception {
+    added("programme", "lawn", programme("Summer", "2015-05-28"));
+    added("programme", "lawn", programme("High", "2015-05-29"));
+    String lawn = "/lawns/heron-bank-play";
+    assertThat(visitor.read(lawn + "/programme")).contains("value=\"2015-05-30\"");
+  }
+
+  @Test
   void oneThatWasWithdrawnIsNotRestoredBesideAnotherOfItsDay() throws Exception {
     String first = added("programme", "lawn", programme("High", "2015-06-01"));
     HttpResponse<String> gone =

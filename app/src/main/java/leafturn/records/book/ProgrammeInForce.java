@@ -41,6 +41,15 @@ public final class ProgrammeInForce {
         .orElse("");
   }
 
+  /** The first day, from one on, on which none of a lawn's programmes begins. */
+  public static LocalDate firstFree(LocalDate from, List<Sheet<ProgrammeSheet>> programmes) {
+    LocalDate day = from;
+    while (!taken(day, programmes).isEmpty()) {
+      day = day.plusDays(1);
+    }
+    return day;
+  }
+
   /** The programmes that held before that of a day, in order; each until the next one's day. */
   public static List<ProgrammeSheet> before(LocalDate day, List<Sheet<ProgrammeSheet>> byDay) {
     List<ProgrammeSheet> begun =
