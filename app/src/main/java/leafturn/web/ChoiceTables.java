@@ -197,7 +197,10 @@ final class ChoiceTables {
             bags,
             litres + " in all",
             fresh(outcome),
-            QuantityWords.percent(outcome.collectedFraction()) + " of it collected")
+            "%s of it %s"
+                .formatted(
+                    QuantityWords.percent(outcome.collectedFraction()),
+                    units.units().told("collected")))
         : Cell.of(bags, litres, fresh(outcome));
   }
 
