@@ -64,6 +64,9 @@ final class LeaveWords {
   }
 
   private String notYet() {
+    if (!prospect.due().rooted(0)) {
+      return "its new seed is not rooted yet";
+    }
     double lengthMm = prospect.lengthMm(0, prospect.cutHeightMm());
     return lengthMm < prospect.rules().threshold(CallRule.LEAST_GROWTH)
         ? "nothing to cut yet"
