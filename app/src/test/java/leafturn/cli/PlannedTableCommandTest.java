@@ -7,6 +7,8 @@ import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.List;
 import java.util.Random;
+import java.util.stream.Collectors;
+import java.util.stream.IntStream;
 import leafturn.records.SourceText;
 import leafturn.records.trial.TrialPlanFile;
 import leafturn.trials.design.layout.LaidPlot;
@@ -104,5 +106,45 @@ class PlannedTableCommandTest {
     assertThat(analysed(", \"trial\": {\"plot\": \"plot\"}", true))
         .startsWith("2 ")
         .contains("by the plan, but the table says");
+  }
+
+  @Test
+  void lawnsOfThePlanWithoutAReadingAreNamedAndCountAsStarted() throws IOException {
+    StringBuilder csv = new StringBuilder("yard,practice,quality\n");
+    for (int yard = 1; yard <= 4; yard++) {
+      csv.append(
+          "L%d,collected,%s%nL%d,returned,%s%n"
+              .formatted(yard, 5 + yard, yard, 6.2 + yard + 0.1 * yard * yard));
+    }
+    String lawns =
+        IntStream.rangeClosed(1, 5)
+            .mapToObj(
+                yard ->
+                    "{\"name\": \"L%d\", \"outline\": \"20 x 12\", \"mower\": {\"deckWidthMm\": 530, \"discharge\": \"rear\"}}"
+                        .formatted(yard))
+            .collect(Collectors.joining(", "));
+    String plan =
+        """
+        {"name": "Halves", "question": "Does returning clippings change density?",
+         "design": "split-yard", "sides": "coin", "factor": "practice",
+         "arms": [{"name": "collected", "clippings": "collected"},
+                  {"name": "returned", "clippings": "returned"}],
+         "lawns": [%s],
+         "season": {"from": "2026-04-01", "to": "2026-10-31"}, "dates": ["2026-05-01"],
+         "outcomes": [{"name": "quality", "kind": "measurement", "unit": "g", "margin": 0.5, "primary": true}],
+         "protocol": {"feed": "equal"}, "seed": 20260401}
+        """
+            .formatted(lawns);
+    String model =
+        """
+        {"response": "quality", "factors": ["yard", "practice"], "fixed": ["practice"],
+         "random": [{"within": ["yard"]}], "compare": {"factor": "practice"},
+         "trial": {"yard": "yard", "arm": "practice"}}
+        """;
+    assertThat(
+            AnalysedTable.findings(
+                folder, Files.writeString(folder.resolve("plan.json"), plan), csv, model))
+        .contains("Yards: 5 started, 4 with a whole season; 1 left out, for the reasons given.")
+        .contains("The table has no reading of L5, which the plan has.");
   }
 }

@@ -28,10 +28,11 @@ public final class PlannedTable {
    */
   public static AskedTrial of(
       TrialPlan plan, ModelAndTrial model, AskedTrial asked, TrialTable table, Path file) {
-    return PlannedDates.dated(plan, of(plan, model.model(), asked, file), table, file);
+    return PlannedDates.dated(plan, of(plan, model.model(), asked, table, file), table, file);
   }
 
-  private static AskedTrial of(TrialPlan plan, TrialModel model, AskedTrial asked, Path file) {
+  private static AskedTrial of(
+      TrialPlan plan, TrialModel model, AskedTrial asked, TrialTable table, Path file) {
     Outcome outcome =
         plan.observing().outcomes().stream()
             .filter(each -> each.name().equals(model.response()))
@@ -43,7 +44,7 @@ public final class PlannedTable {
           "%s: %s is planned on the scale %s, but the model says %s; use the planned one."
               .formatted(file, outcome.name(), outcome.scale().word(), model.scale().word()));
     }
-    AskedTrial.Scope scope = asked.scope();
+    PlannedUnits units = PlannedUnits.of(plan, asked, table);
     return new AskedTrial(
         plan.name(),
         plan.question(),
@@ -52,10 +53,10 @@ public final class PlannedTable {
         null,
         outcome,
         new AskedTrial.Scope(
-            plan.lawns().size(), scope.started(), plan.observing().from().toEpochDay()),
+            plan.lawns().size(), units.started(), plan.observing().from().toEpochDay()),
         plan.seed(),
         new PlanRecord(
-            TrialPlanText.sha256(plan), asked.record().deviations(), plan.observing().exclusions()),
+            TrialPlanText.sha256(plan), units.deviations(), plan.observing().exclusions()),
         laid(plan, asked, file));
   }
 

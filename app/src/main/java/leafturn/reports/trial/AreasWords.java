@@ -26,9 +26,12 @@ record AreasWords(TrialFacts facts, Outcome outcome) {
             facts.unitWord());
   }
 
-  private static String known(AreasDifference areas, EffectWords words) {
+  private String known(AreasDifference areas, EffectWords words) {
     if (areas.interval() == null) {
-      return (areas.dates() > 1 ? "the same on every date" : "read on one date")
+      boolean line = areas.dates() == 2 && outcome.summary() == Outcome.Summary.SLOPE;
+      return (areas.dates() < 2
+              ? "read on one date"
+              : line ? "read on two dates" : "the same on every date")
           + ", so that how well it is known cannot be told";
     }
     return "95\u00a0%% interval %s from the measuring alone"

@@ -37,7 +37,7 @@ final class OutcomeAnalysis {
     Support support = Support.NONE;
     if (facts.ended() && readings.mayBeTested(warnings)) {
       if (isSplitOnce(table, pairs)) {
-        areas = AreasDifference.of(facts.mainContrast(), table, pairs);
+        areas = AreasDifference.of(facts.mainContrast(), outcome, table, pairs);
       } else {
         ModelColumns columns = new ModelColumns(facts, table, readings.baseline());
         effects = effects(columns, summaries.values(), pairs, warnings);

@@ -187,4 +187,27 @@ class NewUnitClosedFormTest {
     NewUnit.Interval own = Objects.requireNonNull(first(analysis).newUnit());
     assertThat(own.unit()).containsExactly("yard");
   }
+
+  /** A plot has one practice only, so that no plot and rater tells how practices differ in it. */
+  @Test
+  void plotsCrossedWithRatersAreNoUnits() {
+    StringBuilder csv = new StringBuilder("plot,rater,practice,score\n");
+    double[] plots = {-3, 1, 4, -2, 3, -1};
+    for (int plot = 0; plot < plots.length; plot++) {
+      for (int rater = 0; rater < 3; rater++) {
+        double together = (plot + 2 * rater) % 3 - 1;
+        double value = 5 + plots[plot] + 0.3 * rater + 0.1 * together;
+        csv.append("p%d,r%d,%d,%s%n".formatted(plot, rater, plot % 2, value));
+      }
+    }
+    Models models =
+        Models.of("score")
+            .factors("practice")
+            .fixed("practice")
+            .random("plot")
+            .random("rater")
+            .compare("practice", null, Multiplicity.NONE);
+    TrialAnalysis analysis = TrialAnalysis.of(ReferenceCase.table(csv.toString()), models.model());
+    assertThat(first(analysis).newUnit()).isNull();
+  }
 }

@@ -1,9 +1,11 @@
 package leafturn.trials.analysis.inference;
 
 import java.util.ArrayList;
+import java.util.HashMap;
 import java.util.HashSet;
 import java.util.LinkedHashSet;
 import java.util.List;
+import java.util.Map;
 import java.util.Set;
 import leafturn.trials.analysis.fixed.FixedColumns;
 import leafturn.trials.analysis.mixed.MixedFit;
@@ -95,18 +97,23 @@ public final class NewUnit {
     return effect.startsWith(comparison.factor() + "[");
   }
 
+  /** Whether units have each treatment once; where most have a single one, plots are no units. */
   private boolean isOncePerUnit() {
     List<String> names = new ArrayList<>(unit);
-    names.add(comparison.factor());
     names.addAll(comparison.within());
+    int[] units = RandomEffects.groups(names, fit.frame());
+    names.add(comparison.factor());
     int[] groups = RandomEffects.groups(names, fit.frame());
+    Map<Integer, Integer> treatments = new HashMap<>();
     Set<Integer> met = new HashSet<>();
-    for (int group : groups) {
-      if (!met.add(group)) {
+    for (int row = 0; row < groups.length; row++) {
+      if (!met.add(groups[row])) {
         return false;
       }
+      treatments.merge(units[row], 1, Integer::sum);
     }
-    return fit.model().overTime() == null;
+    long single = treatments.values().stream().filter(count -> count == 1).count();
+    return fit.model().overTime() == null && 2 * single < treatments.size();
   }
 
   /**
