@@ -4,6 +4,7 @@ import java.util.ArrayList;
 import java.util.Collections;
 import java.util.List;
 import java.util.OptionalInt;
+import java.util.stream.IntStream;
 
 /** All plans that are compared: on each day of the coming week, and on the next day of mowing. */
 final class Plans {
@@ -34,16 +35,18 @@ final class Plans {
     return plans;
   }
 
-  /** The days of the coming week, and the next visit where that lies beyond. */
+  /** The days of the coming week, and the next visit that no label forbids where it lies beyond. */
   private List<Integer> days() {
     List<Integer> days = new ArrayList<>();
     for (int day = 0; day <= LONGEST_WAIT_DAYS; day++) {
       days.add(day);
     }
-    int visit = prospect.nextVisit(0);
-    if (visit > LONGEST_WAIT_DAYS) {
-      days.add(visit);
-    }
+    IntStream.rangeClosed(0, Visits.LOOK_AHEAD_DAYS)
+        .filter(prospect::visit)
+        .filter(day -> prospect.known().labelWait(prospect.date(day)).isEmpty())
+        .limit(1)
+        .filter(day -> day > LONGEST_WAIT_DAYS)
+        .forEach(days::add);
     return days;
   }
 
