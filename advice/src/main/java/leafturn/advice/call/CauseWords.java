@@ -64,6 +64,7 @@ record CauseWords(Prospect prospect) {
     }
     return MowingHours.has(plan.day())
         ? "wet clippings cling and clump, and no dry hours are in sight"
+            + (plan.day() > 0 && !prospect.wet(0) ? " that day" : "")
         : "wet clippings cling and clump, and the leaves are likely wet that day";
   }
 

@@ -243,8 +243,8 @@ public final class MowingCall {
   private List<Reason> reasons(Weighed best, List<Option> options) {
     Option.Outcome outcome =
         options.stream().filter(Option::best).map(Option::outcome).findFirst().orElse(null);
-    ReasonWriter.Returned returned =
-        new ReasonWriter.Returned(
+    Returned returned =
+        new Returned(
             weighing.of(Choice.MOW_AND_RETURN, 0), weighing.returnedOn(best.plan().day()));
     List<Reason> reasons = new ArrayList<>(new ReasonWriter(prospect).of(best, returned, outcome));
     new StepsNotTaken(prospect, weighing).reason(best).ifPresent(reasons::add);

@@ -41,14 +41,6 @@ final class ReasonWriter {
   }
 
   /**
-   * What mowing and returning would break.
-   *
-   * @param today if it were done today
-   * @param thatDay if it were done on the day of the plan
-   */
-  record Returned(Weighed today, Weighed thatDay) {}
-
-  /**
    * Reasons for a plan. Where it is to mow and return today and takes no more than a third, what it
    * keeps comes first; else what speaks against mowing and returning today.
    */
@@ -81,14 +73,16 @@ final class ReasonWriter {
     if (plan.choice() == Choice.CHOP_LEAVES_AND_RETURN) {
       told(List.of(CallRule.LEAF_COVER), plan.day(), false, told, against);
     }
-    List<CallRule> thatDay = decidedThatDay(best, returned.thatDay());
+    List<CallRule> thatDay = returned.decidedThatDay(best);
     for (CallRule rule : returnToday.broken()) {
       int day = thatDay.contains(rule) ? plan.day() : 0;
       if (toldByHeavier(rule, thatDay)
           || (rule == CallRule.WET_RETURN && returnToday.breaks(CallRule.WET))) {
         told.add(rule);
-      } else {
+      } else if (!returned.onlyWetNow(rule, best, prospect)) {
         told(List.of(rule), day, true, told, against);
+      } else if (best.breaks(rule)) {
+        told(List.of(rule), plan.day(), true, told, against);
       }
     }
     told(thatDay, plan.day(), true, told, against);
@@ -101,11 +95,6 @@ final class ReasonWriter {
     return thatDay.stream()
         .filter(other -> rules.entry(other).rank() < rules.entry(rule).rank())
         .anyMatch(other -> TOLD_WITH.getOrDefault(other, Set.of()).contains(rule));
-  }
-
-  /** What the plan does not break, and returning all in one cut on its day would. */
-  private static List<CallRule> decidedThatDay(Weighed best, Weighed returnThatDay) {
-    return returnThatDay.broken().stream().filter(rule -> !best.breaks(rule)).toList();
   }
 
   private List<Reason> kept(Plan plan, Set<CallRule> told, @Nullable Outcome outcome) {

@@ -1,0 +1,47 @@
+package leafturn.advice.call;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import java.time.DayOfWeek;
+import java.time.LocalTime;
+import leafturn.model.grass.Species;
+import leafturn.model.weather.generator.WeatherForecast.Day;
+import org.junit.jupiter.api.Test;
+
+/** What is told of a day is of that day: wetness, hours, leaves on the turf and young seed. */
+class ReportedDaysTest {
+  private static final Day RAIN = new Day(12, 18, 22, 0.95, 4);
+
+  /** A Sunday, wet in the morning and dry later; somebody comes on Mondays, and it will rain. */
+  private static Situation sunday() {
+    Situation sunday =
+        Situation.of(Species.TALL_FESCUE, 76, 5, 31)
+            .mown(8, 101)
+            .every(7)
+            .dry(6, 6, 12, 24)
+            .rainToday(0.6)
+            .forecast(RAIN, RAIN);
+    return sunday.facts(Circumstances.NONE.withVisits(Visits.every(DayOfWeek.MONDAY)));
+  }
+
+  private static Reason reason(Call call, String ruleId) {
+    return call.reasons().stream()
+        .filter(reason -> reason.ruleId().equals(ruleId))
+        .findFirst()
+        .orElseThrow();
+  }
+
+  @Test
+  void wetLeavesAreToldOfTheDayOfThePlan() {
+    Call call = sunday().call();
+    assertThat(call.today().possiblyWet()).isFalse();
+    assertThat(call.choice()).isEqualTo(Choice.MOW_AND_COLLECT);
+    assertThat(call.sentence()).contains("until tomorrow", "no dry hours are in sight that day");
+    Reason wet = reason(call, "wet");
+    assertThat(wet.headline()).isEqualTo("Leaves likely wet tomorrow");
+    assertThat(wet.meaning())
+        .matches("2\\d\\.\\d mm of rain or water tomorrow, 0\\.6 mm the day before\\. .*");
+    assertThat(wet.against()).isTrue();
+    assertThat(call.reasons()).noneMatch(one -> one.headline().contains("wet today"));
+  }
+}
