@@ -106,10 +106,14 @@ final class Conditions {
     }
   }
 
-  /** What a visit between the usual ones would spare, where the next one comes too late. */
+  /** What a visit between the usual ones would spare, where the next one is late or wet. */
   private void anotherDay(Plan plan, List<String> changes) {
     Due due = prospect.due();
-    if (known.facts().visits().anyDay() || plan.day() < 2 || due.safe(plan.day())) {
+    if (known.facts().visits().anyDay()) {
+      return;
+    }
+    if (plan.day() < 2 || due.safe(plan.day())) {
+      new DryDayBefore(prospect).change(plan).ifPresent(changes::add);
       return;
     }
     int safe = 0;

@@ -244,8 +244,7 @@ public final class MowingCall {
     Option.Outcome outcome =
         options.stream().filter(Option::best).map(Option::outcome).findFirst().orElse(null);
     Returned returned =
-        new Returned(
-            weighing.of(Choice.MOW_AND_RETURN, 0), weighing.returnedOn(best.plan().day()));
+        new Returned(weighing.of(Choice.MOW_AND_RETURN, 0), weighing.returnedOn(best.plan().day()));
     List<Reason> reasons = new ArrayList<>(new ReasonWriter(prospect).of(best, returned, outcome));
     new StepsNotTaken(prospect, weighing).reason(best).ifPresent(reasons::add);
     new DroughtLook(prospect).reason(best.plan()).ifPresent(reasons::add);

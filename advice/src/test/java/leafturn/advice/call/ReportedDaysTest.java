@@ -3,7 +3,6 @@ package leafturn.advice.call;
 import static org.assertj.core.api.Assertions.assertThat;
 
 import java.time.DayOfWeek;
-import java.time.LocalTime;
 import leafturn.model.grass.Species;
 import leafturn.model.weather.generator.WeatherForecast.Day;
 import org.junit.jupiter.api.Test;
@@ -13,10 +12,10 @@ class ReportedDaysTest {
   private static final Day RAIN = new Day(12, 18, 22, 0.95, 4);
 
   /** A Sunday, wet in the morning and dry later; somebody comes on Mondays, and it will rain. */
-  private static Situation sunday() {
+  private static Situation sunday(double nowMm) {
     Situation sunday =
         Situation.of(Species.TALL_FESCUE, 76, 5, 31)
-            .mown(8, 101)
+            .mown(8, nowMm)
             .every(7)
             .dry(6, 6, 12, 24)
             .rainToday(0.6)
@@ -33,7 +32,7 @@ class ReportedDaysTest {
 
   @Test
   void wetLeavesAreToldOfTheDayOfThePlan() {
-    Call call = sunday().call();
+    Call call = sunday(101).call();
     assertThat(call.today().possiblyWet()).isFalse();
     assertThat(call.choice()).isEqualTo(Choice.MOW_AND_COLLECT);
     assertThat(call.sentence()).contains("until tomorrow", "no dry hours are in sight that day");
@@ -43,5 +42,16 @@ class ReportedDaysTest {
         .matches("2\\d\\.\\d mm of rain or water tomorrow, 0\\.6 mm the day before\\. .*");
     assertThat(wet.against()).isTrue();
     assertThat(call.reasons()).noneMatch(one -> one.headline().contains("wet today"));
+  }
+
+  @Test
+  void whoeverCouldComeBeforeTheRainIsToldTheDryHours() {
+    assertThat(sunday(101).call().wouldChange())
+        .anyMatch(
+            text ->
+                text.matches(
+                    "If somebody can come today in the dry hours, about \\d+ to \\d+: mow and return then\\."));
+    assertThat(sunday(130).call().wouldChange())
+        .noneMatch(text -> text.contains("in the dry hours"));
   }
 }
