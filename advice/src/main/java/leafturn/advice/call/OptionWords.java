@@ -3,6 +3,7 @@ package leafturn.advice.call;
 import static leafturn.advice.call.Words.say;
 
 import java.time.LocalDate;
+import java.util.EnumSet;
 import java.util.stream.Collectors;
 import leafturn.advice.call.Option.Outcome;
 import leafturn.advice.call.Weighing.Weighed;
@@ -31,7 +32,7 @@ final class OptionWords {
 
   private String title(Plan plan) {
     String name = days.name(plan.day());
-    String day = Character.toUpperCase(name.charAt(0)) + name.substring(1);
+    String day = Character.toUpperCase(name.charAt(0)) + name.substring(1) + later(plan);
     return switch (plan.choice()) {
       case MOW_AND_COLLECT -> day + ", " + reader.take();
       case WAIT_FOR_DRY_HOURS -> day + " in the dry hours, " + reader.giveBackAlone();
@@ -51,6 +52,14 @@ final class OptionWords {
               + (plan.collected() ? each(plan) : first(plan.collectedCuts()));
       default -> day + ", " + reader.giveBackAlone();
     };
+  }
+
+  /** Whatever is done today, but to mow and return at once, waits for its dry hours. */
+  private String later(Plan plan) {
+    boolean named =
+        EnumSet.of(Choice.MOW_AND_RETURN, Choice.WAIT_FOR_DRY_HOURS).contains(plan.choice());
+    boolean waits = plan.day() == 0 && prospect.laterToday() && prospect.dryHours(0).isPresent();
+    return waits && !named ? " in the dry hours" : "";
   }
 
   private static String first(int cuts) {

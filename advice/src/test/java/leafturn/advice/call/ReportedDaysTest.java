@@ -1,5 +1,6 @@
 package leafturn.advice.call;
 
+import static leafturn.advice.call.Situation.best;
 import static org.assertj.core.api.Assertions.assertThat;
 
 import java.time.DayOfWeek;
@@ -53,5 +54,28 @@ class ReportedDaysTest {
                     "If somebody can come today in the dry hours, about \\d+ to \\d+: mow and return then\\."));
     assertThat(sunday(130).call().wouldChange())
         .noneMatch(text -> text.contains("in the dry hours"));
+  }
+
+  /** A November lawn under fallen leaves on a morning that may be frozen. */
+  private static Situation leaves(double coverFraction, double minimumC) {
+    Situation lawn =
+        Situation.of(Species.PERENNIAL_RYEGRASS, 60, 11, 24)
+            .mown(18, 84)
+            .every(7)
+            .dry(6, 6, minimumC, 12);
+    return lawn.facts(
+        Circumstances.NONE.withFallenLeaves(
+            new Circumstances.FallenLeaves(lawn.on(), coverFraction)));
+  }
+
+  @Test
+  void whatWaitsForTheDryHoursOfTodayIsTitledSo() {
+    Call frosty = leaves(0.7, -0.5).call();
+    assertThat(frosty.sentence()).startsWith("Wait until the frost has gone").contains("collect");
+    assertThat(best(frosty).title()).isEqualTo("Today in the dry hours, collect");
+    assertThat(frosty.options()).anyMatch(option -> option.title().equals("Today, return"));
+    Call mild = leaves(0.7, 6).call();
+    assertThat(mild.sentence()).startsWith("Mow today");
+    assertThat(best(mild).title()).isEqualTo("Today, collect");
   }
 }
