@@ -238,6 +238,14 @@ final class CallNotes {
                 Words.percent(heads.windowFraction()), DayNames.date(looked)));
   }
 
+  /** That figures leave out the tree leaves on the turf, where some lie there. */
+  void fallenLeaves(Known known) {
+    if (known.leafCoverFraction() > 0) {
+      notes.add(
+          "Bags, litres, minutes, carbon and days are those of the grass alone: fallen leaves add to what is collected (or to what lies on the turf).");
+    }
+  }
+
   /** What no daily model of weather and grass can tell. */
   void unknown() {
     notes.add(

@@ -134,6 +134,7 @@ public final class MowingCall {
     call.notes.growth(today.ownGrowth());
     call.notes.weather(lawn, today, climate, toCome);
     call.notes.seedHeads(prospect);
+    call.notes.fallenLeaves(prospect.known());
     return call.made();
   }
 

@@ -78,4 +78,12 @@ class ReportedDaysTest {
     assertThat(mild.sentence()).startsWith("Mow today");
     assertThat(best(mild).title()).isEqualTo("Today, collect");
   }
+
+  @Test
+  void figuresOfALawnUnderLeavesAreSaidToBeThoseOfTheGrass() {
+    assertThat(leaves(0.3, 6).call().notes())
+        .anyMatch(note -> note.contains("those of the grass alone: fallen leaves add"));
+    assertThat(leaves(0, 6).call().notes())
+        .noneMatch(note -> note.contains("those of the grass alone"));
+  }
 }
