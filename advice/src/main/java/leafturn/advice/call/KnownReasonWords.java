@@ -46,7 +46,9 @@ final class KnownReasonWords {
       case SEEDLINGS ->
           written(
               rule,
-              "First cut of a new lawn",
+              known.facts().place().sown() == null
+                  ? "First cut of a new lawn"
+                  : "First cut after sowing",
               say(
                   "Bag and suction pull seedlings. Cut dry soil with a sharp blade, and %s what is short.",
                   reader.giveBack()),

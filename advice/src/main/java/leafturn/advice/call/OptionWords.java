@@ -133,7 +133,7 @@ final class OptionWords {
       case CLUMPS -> "clumps likely";
       case SEED_HEADS -> "annual bluegrass in seed";
       case NO_CLIPPINGS -> "clippings would be seen";
-      case DUE -> "not due yet";
+      case DUE -> prospect.due().rooted(plan.day()) ? "not due yet" : "new seed not rooted";
       case FEED_DRY -> "feed lies dry";
       case WET_RETURN, WET -> "leaves likely wet";
       default -> "";

@@ -86,4 +86,22 @@ class ReportedDaysTest {
     assertThat(leaves(0, 6).call().notes())
         .noneMatch(note -> note.contains("those of the grass alone"));
   }
+
+  @Test
+  void aStandingLawnThatWasOverseededIsNoNewLawnThatIsNotDue() {
+    Situation lawn = Situation.of(Species.TALL_FESCUE, 76, 9, 25).mown(11, 101).dry(6, 20, 12, 24);
+    Call call =
+        lawn.facts(Circumstances.NONE.withPlace(Place.UNKNOWN.sownOn(lawn.on().minusDays(10))))
+            .call();
+    assertThat(call.options())
+        .filteredOn(option -> option.title().equals("Today, return"))
+        .singleElement()
+        .satisfies(option -> assertThat(option.remark()).isEqualTo("new seed not rooted"));
+    assertThat(reason(call, "seedlings").headline()).isEqualTo("First cut after sowing");
+    Place untold =
+        new Place(Double.NaN, Place.Deck.NOT_KNOWN, Place.AnnualBluegrass.NOT_KNOWN, true);
+    Call young = lawn.facts(Circumstances.NONE.withPlace(untold)).call();
+    assertThat(reason(young, "seedlings").headline()).isEqualTo("First cut of a new lawn");
+    assertThat(young.options()).noneMatch(option -> option.remark().contains("rooted"));
+  }
 }
