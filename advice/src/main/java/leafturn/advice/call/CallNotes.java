@@ -59,11 +59,11 @@ final class CallNotes {
     }
   }
 
-  /** That logged feed takes the place of the programme's, where both have some. */
-  void feed(Lawn lawn, List<LogEntry> log) {
-    boolean logged = log.stream().anyMatch(LogEntry.Fed.class::isInstance);
+  /** That replayed feed takes the place of the programme's, where both have some. */
+  void feed(Lawn lawn, List<LogEntry> replayed) {
+    boolean logged = replayed.stream().anyMatch(LogEntry.Fed.class::isInstance);
     if (logged && !lawn.programme().feedings().isEmpty()) {
-      log.stream()
+      replayed.stream()
           .map(LogEntry::day)
           .min(LocalDate::compareTo)
           .map(
@@ -75,14 +75,9 @@ final class CallNotes {
     }
   }
 
-  /** Stretches without a logged mowing, of the entries that the replay uses. */
-  void gaps(Lawn lawn, List<LogEntry> log, WeatherSeries weather, LocalDate on) {
-    List<LogEntry> used =
-        log.stream()
-            .filter(entry -> !entry.day().isAfter(on))
-            .filter(entry -> !entry.day().isBefore(weather.firstDay()))
-            .toList();
-    notes.addAll(new LogGaps(new MowingSeason(lawn.programme().mowing()), used, on).notes());
+  /** Stretches without a logged mowing, of the entries that are replayed. */
+  void gaps(Lawn lawn, List<LogEntry> replayed, LocalDate on) {
+    notes.addAll(new LogGaps(new MowingSeason(lawn.programme().mowing()), replayed, on).notes());
   }
 
   private static String entries(long count) {

@@ -110,7 +110,10 @@ public final class MowingCall {
       Lawn lawn, SiteClimate climate, List<LogEntry> log, Asked asked, SharedSeasons shared) {
     LocalDate on = asked.on();
     List<LogEntry> done = log.stream().filter(entry -> !entry.day().isAfter(on)).toList();
-    LawnToday today = Replay.to(lawn, climate, done, on);
+    // What lies before the record cannot be replayed, so it does not end the programme's keeping.
+    LocalDate first = climate.weather().firstDay();
+    List<LogEntry> replayed = done.stream().filter(entry -> !entry.day().isBefore(first)).toList();
+    LawnToday today = Replay.to(lawn, climate, replayed, on);
     WeatherToCome toCome =
         shared.after(
             new WeatherToCome.Start(climate, on, today.firstDayToCome(), today.state().soilC()),
@@ -128,8 +131,8 @@ public final class MowingCall {
     MowingCall call = new MowingCall(lawn, today, toCome, prospect, outcomes);
     call.notes.cutHeight(lawn, prospect.cutHeightMm(), prospect.rules().third());
     call.notes.log(log, climate.weather(), on);
-    call.notes.gaps(lawn, log, climate.weather(), on);
-    call.notes.feed(lawn, log);
+    call.notes.gaps(lawn, replayed, on);
+    call.notes.feed(lawn, replayed);
     call.notes.corrections(today.corrections(), lawn);
     call.notes.growth(today.ownGrowth());
     call.notes.weather(lawn, today, climate, toCome);

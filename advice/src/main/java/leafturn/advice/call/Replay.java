@@ -50,7 +50,7 @@ final class Replay implements DayListener {
    * The lawn on a day: as described up to the last logged height, which sets it right, and from
    * there on with the growth that its logged heights tell of.
    *
-   * @param log entries up to that day
+   * @param log entries from the record's first day up to that day
    * @throws NoCallException when the record does not reach the day
    */
   static LawnToday to(Lawn lawn, SiteClimate climate, List<LogEntry> log, LocalDate on) {

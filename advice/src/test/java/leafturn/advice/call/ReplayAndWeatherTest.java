@@ -189,6 +189,28 @@ class ReplayAndWeatherTest {
   }
 
   @Test
+  void whatLiesBeforeTheRecordDoesNotEndTheKeepingByTheProgramme() {
+    List<LogEntry> old =
+        List.of(
+            new LogEntry.Mown(LocalDate.of(1999, 5, 1), Double.NaN, 76, 1),
+            new LogEntry.Fed(LocalDate.of(1999, 5, 2), 5, 0, 0, 0));
+    Call kept = call(WEATHER, List.of(), ON);
+    Call call = call(WEATHER, old, ON);
+    assertThat(call.today()).isEqualTo(kept.today());
+    assertThat(call.outlook().past()).isEqualTo(kept.outlook().past());
+    assertThat(call.notes())
+        .contains("2 log entries before the weather record begins on 2012-01-01 left out.")
+        .noneMatch(note -> note.startsWith("Feed is in the log"));
+
+    List<LogEntry> both = new ArrayList<>(old);
+    both.addAll(LOG);
+    assertThat(call(WEATHER, both, ON).today()).isEqualTo(call(WEATHER, LOG, ON).today());
+    both.add(new LogEntry.Fed(LocalDate.of(2014, 4, 25), 5, 0, 0, 0));
+    assertThat(call(WEATHER, both, ON).notes())
+        .anyMatch(note -> note.contains("from its first entry on, 24 April 2014,"));
+  }
+
+  @Test
   void aLeapDayHasItsPossibleSeasonsToo() {
     LocalDate leapDay = LocalDate.of(2012, 2, 29);
     assertThat(call(WEATHER, List.of(), leapDay).possibleSeasons().count()).isEqualTo(200);
