@@ -1,5 +1,6 @@
 package leafturn.web;
 
+import java.time.LocalDate;
 import java.util.List;
 import java.util.stream.Collectors;
 import java.util.stream.Stream;
@@ -40,7 +41,13 @@ public record SavedEntry(String id, String words, String day, LoggedLawn lawn, S
                 .filter(sentence -> !sentence.isEmpty())
                 .collect(Collectors.joining(" "));
     return new SavedEntry(
-        sheet.id(), LogEntryWords.headline(entry, units), DayWords.day(entry.day()), lawn, doubt);
+        sheet.id(), LogEntryWords.headline(entry, units), day(entry.day(), lawn), lawn, doubt);
+  }
+
+  /** The day, with its year where that is not the present one at the lawn. */
+  private static String day(LocalDate day, LoggedLawn lawn) {
+    String words = DayWords.day(day);
+    return day.getYear() == lawn.today().getYear() ? words : words + " " + day.getYear();
   }
 
   private static String twice(BookReading reading, Sheet<LogSheet> sheet, Units units) {

@@ -34,6 +34,12 @@ class LogDoubtTest extends DemoSite {
   }
 
   @Test
+  void aDayOfAnotherYearIsToldWithItsYear() throws Exception {
+    String entry = logged(Map.of("as", "watered", "waterMm", "6", "day", "2014-05-27"));
+    assertThat(asking.get("/log?saved=" + entry).body()).contains(", Tuesday 27 May 2014.");
+  }
+
+  @Test
   void theFormOfACorrectionSaysHowAnEntryComesToAnotherLawn() throws Exception {
     String entry = logged(Map.of("as", "watered", "waterMm", "6"));
     String other = "If it belongs to another lawn, withdraw it on its own page and log it at that";
@@ -85,7 +91,7 @@ class LogDoubtTest extends DemoSite {
     entry.put("lawn", lawn());
     entry.put("as", "returned");
     entry.put("units", "metric");
-    entry.put("day", "2015-05-28");
+    entry.putIfAbsent("day", "2015-05-28");
     return entry;
   }
 
@@ -93,7 +99,7 @@ class LogDoubtTest extends DemoSite {
     Map<String, String> entry = new HashMap<>(fields);
     String id = UUID.randomUUID().toString();
     entry.put("id", id);
-    entry.put("day", "2015-05-28");
+    entry.putIfAbsent("day", "2015-05-28");
     assertThat(asking.post("/lawns/" + LAWN + "/log", entry).statusCode()).isEqualTo(303);
     return id;
   }
