@@ -19,13 +19,14 @@ final class BookCounts {
     spec.commandLine()
         .getOut()
         .printf(
-            "%s: %d sheets, %d versions, %d days of weather, %d photographs, %s.%n",
+            "%s: %s.%n",
             where,
-            manifest.count("sheets"),
-            manifest.count("versions"),
-            manifest.count("weatherDays"),
-            manifest.count("photographs"),
-            CheckResult.people(manifest.count("people")));
+            CheckResult.counts(
+                manifest.count("sheets"),
+                manifest.count("versions"),
+                manifest.count("weatherDays"),
+                manifest.count("photographs"),
+                manifest.count("people")));
     if (manifest.setAside().isEmpty()) {
       return ExitCode.DONE;
     }

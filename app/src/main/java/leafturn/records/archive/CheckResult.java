@@ -38,19 +38,27 @@ public record CheckResult(
 
   /** What was checked, in a sentence. */
   public String summary() {
-    return "checked %d sheets, %d versions, %d days of weather, %d photographs, %s: %s"
-        .formatted(
-            sheets,
-            versions,
-            weatherDays,
-            photographs,
-            people(people),
-            sound() ? "no damage" : damages.size() == 1 ? "1 damage" : damages.size() + " damages");
+    return "checked "
+        + counts(sheets, versions, weatherDays, photographs, people)
+        + ": "
+        + (sound() ? "no damage" : plain(damages.size(), "damage"));
   }
 
-  /** How many people, in words. */
-  public static String people(long people) {
-    return people == 1 ? "1 person" : people + " people";
+  /** How much a book or an archive holds, in words. */
+  public static String counts(
+      long sheets, long versions, long weatherDays, long photographs, long people) {
+    return String.join(
+        ", ",
+        plain(sheets, "sheet"),
+        plain(versions, "version"),
+        weatherDays == 1 ? "1 day of weather" : weatherDays + " days of weather",
+        plain(photographs, "photograph"),
+        people == 1 ? "1 person" : people + " people");
+  }
+
+  /** Without grouping, as scripts may read the numbers. */
+  private static String plain(long count, String one) {
+    return count + " " + one + (count == 1 ? "" : "s");
   }
 
   /** As a JSON document. */

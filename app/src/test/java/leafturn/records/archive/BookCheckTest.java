@@ -10,6 +10,7 @@ import leafturn.records.book.Book;
 import leafturn.records.book.Engine;
 import leafturn.records.sheet.AnySheet;
 import leafturn.records.sheet.Kind;
+import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.EnumSource;
@@ -36,6 +37,12 @@ class BookCheckTest {
           .startsWith("checked 6 sheets, 8 versions, 2 days of weather, 2 photographs, 1 person")
           .endsWith("no damage");
     }
+  }
+
+  @Test
+  void oneOfAThingIsToldInTheSingular() {
+    assertThat(new CheckResult(1, 1, 1, 1, 1, List.of("lost")).summary())
+        .isEqualTo("checked 1 sheet, 1 version, 1 day of weather, 1 photograph, 1 person: 1 damage");
   }
 
   @ParameterizedTest
