@@ -30,12 +30,16 @@ record SentPhotograph(String id, Picture picture) {
    * The photograph of a request, or null where none was chosen.
    *
    * @param entry id of the entry it comes with
-   * @throws InputException when it is no picture, or too large
+   * @throws InputException when it is empty, no picture, or too large
    */
   static @Nullable SentPhotograph of(Context context, String entry) {
     UploadedFile file = context.isMultipartFormData() ? context.uploadedFile(FIELD) : null;
-    if (file == null || file.size() == 0) {
+    // A field left blank is sent as a file without a name.
+    if (file == null || (file.size() == 0 && file.filename().isEmpty())) {
       return null;
+    }
+    if (file.size() == 0) {
+      throw new InputException("The photograph is empty; choose another file.");
     }
     if (file.size() > MOST_BYTES) {
       throw new InputException(

@@ -65,6 +65,9 @@ class VisitPhotographRoomTest extends DemoSite {
     HttpResponse<String> noPicture = add("North gate", "<svg/>".getBytes());
     assertThat(noPicture.statusCode()).isEqualTo(422);
     assertThat(noPicture.body()).contains("no JPEG, PNG or WebP picture", "value=\"North gate\"");
+    HttpResponse<String> empty = add("North gate", new byte[0]);
+    assertThat(empty.statusCode()).isEqualTo(422);
+    assertThat(empty.body()).contains("The photograph is empty; choose another file.");
     assertThat(add("x".repeat(81), jpeg(8)).statusCode()).isEqualTo(422);
     assertThat(visit().version()).isEqualTo(1);
     List<?> kept = book.read(reading -> reading.ofLawn(Kind.PHOTOGRAPH, lawn));
