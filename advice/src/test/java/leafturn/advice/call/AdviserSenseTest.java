@@ -69,10 +69,13 @@ class AdviserSenseTest {
   void theVisitAfterALabelsWaitIsNamed() {
     Situation june = Situation.of(Species.KENTUCKY_BLUEGRASS, 64, 6, 11).mown(7, 82);
     Circumstances treated = Treated.withHerbicide(june.on().minusDays(1), 3);
-    assertThat(june.facts(treated.withVisits(Visits.every(DayOfWeek.FRIDAY))).call().sentence())
+    Call fridays = june.facts(treated.withVisits(Visits.every(DayOfWeek.FRIDAY))).call();
+    assertThat(fridays.sentence()).startsWith("Wait until Friday 19 June, then mow");
+    assertThat(Situation.all(fridays)).contains("its label asks not to mow before 13 June");
+    Circumstances lasting = Treated.withHerbicide(june.on().minusDays(1), 30);
+    assertThat(june.facts(lasting.withVisits(Visits.every(DayOfWeek.FRIDAY))).call().sentence())
         .startsWith(
-            "Do not mow yet: the label of a broad-leaf herbicide asks to wait until 13 June")
-        .contains("the first day after it on which whoever mows can come is 19 June");
+            "Do not mow yet: the label of a broad-leaf herbicide asks to wait until 10 July");
   }
 
   @Test

@@ -43,6 +43,11 @@ import org.jspecify.annotations.Nullable;
 /** Makes the calls for the lawns of a book from its sheets. */
 final class LawnCalls {
   /** Sites whose possible seasons are kept at a time, a few megabytes each. */
+  /** The entries that can be replayed: what lies before the record begins no log. */
+  private static List<LogSheet> since(LocalDate firstDay, List<LogSheet> log) {
+    return log.stream().filter(entry -> !entry.day().isBefore(firstDay)).toList();
+  }
+
   private static final int SITES_AT_WORK = 6;
 
   private static final DateTimeFormatter DATE =
@@ -120,7 +125,8 @@ final class LawnCalls {
                     programme,
                     ProgrammeInForce.before(on, programmes),
                     log,
-                    new VisitHeights(visits(reading, placed.lawn().id()), log),
+                    new VisitHeights(
+                        visits(reading, placed.lawn().id()), since(weather.firstDay(), log)),
                     by.known().apply(KnownOfLawn.of(reading, placed, programme, log, on)),
                     by.rules().apply(reading),
                     weather,

@@ -42,7 +42,8 @@ class BookCheckTest {
   @Test
   void oneOfAThingIsToldInTheSingular() {
     assertThat(new CheckResult(1, 1, 1, 1, 1, List.of("lost")).summary())
-        .isEqualTo("checked 1 sheet, 1 version, 1 day of weather, 1 photograph, 1 person: 1 damage");
+        .isEqualTo(
+            "checked 1 sheet, 1 version, 1 day of weather, 1 photograph, 1 person: 1 damage");
   }
 
   @ParameterizedTest
