@@ -1,6 +1,7 @@
 package leafturn.advice.call;
 
 import static java.util.Objects.requireNonNull;
+import static leafturn.advice.call.Situation.reason;
 import static org.assertj.core.api.Assertions.assertThat;
 
 import java.time.LocalDate;
@@ -15,13 +16,6 @@ import org.junit.jupiter.api.Test;
 /** Words that agree with the figures beside them and with what was logged. */
 class AdviserWordsTest {
   private static final Circumstances NOTHING = Circumstances.NONE;
-
-  private static Reason reason(Call call, String ruleId) {
-    return call.reasons().stream()
-        .filter(reason -> reason.ruleId().equals(ruleId))
-        .findFirst()
-        .orElseThrow();
-  }
 
   @Test
   void aMowingThatNobodyLoggedIsNoFact() {

@@ -1,5 +1,6 @@
 package leafturn.advice.call;
 
+import static leafturn.advice.call.Situation.reason;
 import static org.assertj.core.api.Assertions.assertThat;
 
 import java.time.LocalDate;
@@ -11,13 +12,6 @@ import org.junit.jupiter.api.Test;
 class DayWeatherTest {
   private static Situation july() {
     return Situation.of(Species.KENTUCKY_BLUEGRASS, 64, 7, 15).mown(6, 86).dry(8, -1, 14, 24);
-  }
-
-  private static Reason reason(Call call, String rule) {
-    return call.reasons().stream()
-        .filter(reason -> reason.ruleId().equals(rule))
-        .findFirst()
-        .orElseThrow();
   }
 
   @Test

@@ -1,6 +1,7 @@
 package leafturn.advice.call;
 
 import static leafturn.advice.call.Situation.best;
+import static leafturn.advice.call.Situation.reason;
 import static org.assertj.core.api.Assertions.assertThat;
 
 import java.time.DayOfWeek;
@@ -22,13 +23,6 @@ class ReportedDaysTest {
             .rainToday(0.6)
             .forecast(RAIN, RAIN);
     return sunday.facts(Circumstances.NONE.withVisits(Visits.every(DayOfWeek.MONDAY)));
-  }
-
-  private static Reason reason(Call call, String ruleId) {
-    return call.reasons().stream()
-        .filter(reason -> reason.ruleId().equals(ruleId))
-        .findFirst()
-        .orElseThrow();
   }
 
   @Test

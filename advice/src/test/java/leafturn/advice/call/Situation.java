@@ -177,6 +177,14 @@ final class Situation {
         .collect(Collectors.joining("\n"));
   }
 
+  /** The reason of a rule. */
+  static Reason reason(Call call, String ruleId) {
+    return call.reasons().stream()
+        .filter(reason -> reason.ruleId().equals(ruleId))
+        .findFirst()
+        .orElseThrow();
+  }
+
   static Option best(Call call) {
     return call.options().stream().filter(Option::best).findFirst().orElseThrow();
   }
