@@ -137,8 +137,10 @@ public final class LawnRun {
     }
     double aboveMm = heightMm() - stores[CUT_HEIGHT_MM];
     double leafFraction = aboveMm > 0 ? Math.max(0, (heightMm() - toHeightMm) / aboveMm) : 0;
+    EarlierCuts earlier = EarlierCuts.of(flows);
     judge(toHeightMm);
     equations.cut.cut(stores, flows, leafFraction, returnedShare);
+    earlier.countIn(flows);
   }
 
   private void judge(double toHeightMm) {

@@ -111,6 +111,45 @@ class LawnRunClosedFormTest {
   }
 
   @Test
+  void twoCutsOfADayAreToldTogether() {
+    double[] first = new double[3];
+    LawnRun run =
+        afterOneDay(
+            lawn -> {
+              lawn.cut(90, 1);
+              first[0] = lawn.flow(Flows.CLIPPINGS_G);
+              first[1] = lawn.flow(Flows.CUT_LENGTH_MM);
+              first[2] = lawn.heightMm();
+              lawn.cut(80, 0);
+            });
+
+    double share = first[0] / run.flow(Flows.CLIPPINGS_G);
+    assertThat(share).isBetween(0.4, 0.9);
+    assertThat(run.flow(Flows.RETURNED_SHARE)).isCloseTo(share, within(1e-12));
+    assertThat(run.flow(Flows.RETURNED_G)).isCloseTo(first[0], within(1e-12));
+    assertThat(run.flow(Flows.CUT_N_FRACTION))
+        .isCloseTo(run.flow(Flows.CLIPPINGS_N) / run.flow(Flows.CLIPPINGS_G), within(1e-12));
+    assertThat(run.flow(Flows.CUT_LENGTH_MM))
+        .isCloseTo(share * first[1] + (1 - share) * (first[2] - 80), within(1e-9));
+  }
+
+  @Test
+  void aSecondRoundThatFindsNothingLeavesWhatIsToldOfTheFirst() {
+    LawnRun once = afterOneDay(lawn -> lawn.cut(90, 1));
+    LawnRun twice =
+        afterOneDay(
+            lawn -> {
+              lawn.cut(90, 1);
+              lawn.cut(90, 0);
+            });
+
+    for (int flow = Flows.CUT_FAST_FRACTION; flow <= Flows.CUT_STALK_FRACTION; flow++) {
+      assertThat(twice.flow(flow)).isEqualTo(once.flow(flow));
+    }
+    assertThat(twice.flow(Flows.RETURNED_SHARE)).isEqualTo(1);
+  }
+
+  @Test
   void aCutAtTheCutHeightTakesAllLeafAndAHigherOneNothing() {
     assertThat(afterOneDay(lawn -> lawn.cut(76, 0)).store(Stores.LEAF_C)).isZero();
     LawnRun above = afterOneDay(lawn -> lawn.cut(150, 0));
