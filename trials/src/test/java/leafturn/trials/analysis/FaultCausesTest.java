@@ -23,7 +23,7 @@ class FaultCausesTest {
     faults(
         "yard,arm,y\n1,a,1\n1,b,2\n",
         oneWay().random("yard").random("yard", "arm"),
-        "The random term within yard has a single group; a variance needs at least two.");
+        "The random term within yard has a single group; a variance needs at least two. Leave the term out, or observe another group.");
     faults(
         "yard,arm,y\n1,a,1\n2,b,2\n3,c,4\n",
         oneWay().random("yard").random("yard", "arm"),

@@ -81,7 +81,7 @@ public final class FitChecks {
     for (RandomEffects set : effects) {
       if (set.groupCount() < 2) {
         faults.add(
-            "The random term within %s has a single group; a variance needs at least two."
+            "The random term within %s has a single group; a variance needs at least two. Leave the term out, or observe another group."
                 .formatted(set.label()));
       }
     }
