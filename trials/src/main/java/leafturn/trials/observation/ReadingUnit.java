@@ -1,6 +1,7 @@
 package leafturn.trials.observation;
 
 import java.util.Locale;
+import java.util.Objects;
 import java.util.Optional;
 import leafturn.quantity.LabelNutrient;
 import leafturn.quantity.SoilLayer;
@@ -76,18 +77,21 @@ public record ReadingUnit(
       return value;
     }
     double element = inForm(target, value);
+    if (unit == null && target.unit == null && text.equalsIgnoreCase(target.text)) {
+      return element;
+    }
     if (unit == null || target.unit == null) {
-      if (unit == null && target.unit == null && text.equalsIgnoreCase(target.text)) {
-        return element;
-      }
-      throw new IllegalArgumentException(
-          "%s cannot be turned into %s; give the values in %s"
-              .formatted(text, target.text, target.text));
+      throw unlike(target);
     }
     if (unit.dimension() != target.unit.dimension()) {
-      return throughLayer(target, element, layer);
+      return throughLayer(unit, target, element, layer);
     }
     return unit.to(target.unit, element);
+  }
+
+  private IllegalArgumentException unlike(ReadingUnit target) {
+    return new IllegalArgumentException(
+        "%s cannot be turned into %s; give the values in %2$s".formatted(text, target.text));
   }
 
   private double inForm(ReadingUnit target, double value) {
@@ -107,15 +111,18 @@ public record ReadingUnit(
     return oxide ? of.elementFromOxide(value) : of.oxideFromElement(value);
   }
 
-  private double throughLayer(ReadingUnit target, double value, @Nullable SoilLayer layer) {
-    boolean share = target.unit != null && target.unit.dimension() == Unit.Dimension.FRACTION;
-    boolean area = unit != null && unit.dimension() == Unit.Dimension.MASS_PER_AREA;
-    if (unit == null || target.unit == null || !share || !area || layer == null) {
+  private double throughLayer(
+      Unit given, ReadingUnit target, double value, @Nullable SoilLayer layer) {
+    Unit wanted = Objects.requireNonNull(target.unit);
+    if (given.dimension() != Unit.Dimension.MASS_PER_AREA
+        || wanted.dimension() != Unit.Dimension.FRACTION) {
+      throw unlike(target);
+    }
+    if (layer == null) {
       throw new IllegalArgumentException(
           "the value is in %s, the plan's in %s: the one is an amount on an area, the other a share of the soil, which only the depth of the cores and the bulk density join; give it in %2$s"
               .formatted(text, target.text));
     }
-    double mgPerKg = layer.ppm(unit.to(Unit.GRAM_PER_M2, value));
-    return Unit.PART_PER_MILLION.to(target.unit, mgPerKg);
+    return Unit.PART_PER_MILLION.to(wanted, layer.ppm(given.to(Unit.GRAM_PER_M2, value)));
   }
 }

@@ -37,6 +37,8 @@ class ReadingUnitPublishedTest {
         .hasMessageContaining("tells of P");
     assertThatThrownBy(() -> ReadingUnit.of("mg/L").to(ReadingUnit.of("mg/kg"), 1, null))
         .hasMessageContaining("mg/L cannot be turned into mg/kg");
+    assertThatThrownBy(() -> ReadingUnit.of("kg").to(ReadingUnit.of("mm"), 1, null))
+        .hasMessage("kg cannot be turned into mm; give the values in mm");
     assertThat(ReadingUnit.of("g").to(ReadingUnit.of("g"), 3, null)).isEqualTo(3);
   }
 }
