@@ -65,6 +65,7 @@ final class RuleGroups {
             "most-cuts",
             "first-cut",
             "first-cut-days",
+            "saturated-water",
             "seedling-ground",
             "green-up-days",
             "green-up-frost",

@@ -47,9 +47,16 @@ record DayWeather(Prospect prospect) {
     double value = quantity(rule, day).applyAsDouble(season);
     return switch (rule) {
       case FROST -> value <= prospect.rules().threshold(rule);
+      case SATURATED -> value >= prospect.rules().threshold(rule) && filled(season, day);
       case SOFT_GROUND -> value > prospect.rules().threshold(softRule());
       default -> value >= prospect.rules().threshold(rule);
     };
+  }
+
+  /** Rain fills soil beyond what it holds against gravity; watering to need does not. */
+  private boolean filled(Season season, int day) {
+    double waterMm = season.waterMm(day) + season.waterOfThreeDaysBeforeMm(day);
+    return waterMm >= prospect.rules().threshold(CallRule.SATURATED_WATER);
   }
 
   /** What a rule of the weather is judged by on a day. */

@@ -2,6 +2,7 @@ package leafturn.advice.call;
 
 import java.time.LocalDate;
 import java.util.Optional;
+import java.util.stream.IntStream;
 import leafturn.advice.call.DaysAhead.Season;
 
 /** Says on which days a cut is due. */
@@ -28,7 +29,7 @@ final class Due {
 
   /**
    * True when a cut is due on a day: by the programme, or because on the next day of mowing more
-   * than a third may come off; today also where the cut that is due tomorrow would be a wet one.
+   * than a third may come off; today also where the next cut that is due would be a wet one.
    */
   boolean on(int day) {
     return lastSafe(day) || inMost(day) || (day == 0 && beforeWet());
@@ -38,13 +39,31 @@ final class Due {
     return prospect.inMost(season -> on(prospect.seasons().get(season), day));
   }
 
+  /** True on a dry day before a wet one of a cut that is due, if that is tomorrow or now worth it. */
   private boolean beforeWet() {
-    return !prospect.known().newlySeeded()
-        && prospect.visit(0)
-        && prospect.visit(1)
-        && !prospect.wet(0)
-        && prospect.wet(1)
-        && inMost(1);
+    if (prospect.known().newlySeeded() || !prospect.visit(0) || prospect.wet(0)) {
+      return false;
+    }
+    int next = firstDueVisit();
+    return next > 0 && prospect.wet(next) && (next == 1 || worthIt());
+  }
+
+  /** True when a cut is due today for no other reason than that the next one would be wet. */
+  boolean aheadOfWet() {
+    return !lastSafe(0) && !inMost(0) && beforeWet();
+  }
+
+  /** First visit from tomorrow on with a cut that is due; -1 when none is near. */
+  int firstDueVisit() {
+    return IntStream.rangeClosed(1, Visits.LOOK_AHEAD_DAYS)
+        .filter(day -> prospect.visit(day) && inMost(day))
+        .findFirst()
+        .orElse(-1);
+  }
+
+  private boolean worthIt() {
+    double today = prospect.today().heightMm();
+    return Prospect.takenFraction(today, prospect.cutHeightMm()) >= rules.threshold(CallRule.DUE);
   }
 
   /** True on a safe visit after which the next one comes when it is no longer safe. */

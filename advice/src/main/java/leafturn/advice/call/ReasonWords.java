@@ -86,6 +86,9 @@ final class ReasonWords {
       return firstCut(day, against);
     }
     String taken = taken(prospect.heightMm(day), prospect.cutHeightMm());
+    if (day == 0 && !against && prospect.due().aheadOfWet()) {
+      return aheadOfWet(taken);
+    }
     if (prospect.mowing().byOneThirdRule()) {
       return written(
           CallRule.DUE,
@@ -108,6 +111,20 @@ final class ReasonWords {
             days.when(day)),
         say("mown every %d days", prospect.mowing().everyDays()),
         against);
+  }
+
+  private Reason aheadOfWet(String taken) {
+    int next = prospect.due().firstDueVisit();
+    return written(
+        CallRule.DUE,
+        "Dry before a wet day",
+        say(
+            "%s of the height comes off today. The next cut would be due %s, on leaves that are likely wet.",
+            taken, days.when(next)),
+        next == 1
+            ? "no limit on the day before"
+            : "from " + percent(rules.threshold(CallRule.DUE)) + " on",
+        false);
   }
 
   private Reason firstCut(int day, boolean against) {

@@ -104,7 +104,7 @@ final class ReasonWriter {
     } else if (plan.choice() != Choice.LOWER_ONCE_AND_COLLECT) {
       told(List.of(CallRule.ONE_THIRD), plan.day(), false, told, kept);
     }
-    if (intervalUp(plan)) {
+    if (intervalUp(plan) || (plan.day() == 0 && prospect.due().aheadOfWet())) {
       told(List.of(CallRule.DUE), plan.day(), false, told, kept);
     }
     if (plan.returned()) {

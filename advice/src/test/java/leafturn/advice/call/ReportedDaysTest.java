@@ -50,6 +50,41 @@ class ReportedDaysTest {
         .noneMatch(text -> text.contains("in the dry hours"));
   }
 
+  /** A Thursday five days after the last cut of a lawn mown weekly; rain is told for days. */
+  private static Situation beforeRain(double nowMm) {
+    return Situation.of(Species.TALL_FESCUE, 76, 5, 14)
+        .mown(5, nowMm)
+        .every(7)
+        .dry(6, 0, 12, 22)
+        .forecast(RAIN, RAIN, RAIN, RAIN, RAIN);
+  }
+
+  @Test
+  void theLastDryDayIsTakenWhereTheNextCutWouldBeAWetOne() {
+    Call call = beforeRain(100).call();
+    assertThat(call.choice()).isEqualTo(Choice.MOW_AND_RETURN);
+    assertThat(call.mowOn()).isEqualTo(call.on());
+    Reason due = reason(call, "due");
+    assertThat(due.headline()).isEqualTo("Dry before a wet day");
+    assertThat(due.meaning()).contains("24 % of the height comes off today", "due on Saturday");
+    assertThat(beforeRain(86).call().mowOn()).isNotEqualTo(call.on());
+  }
+
+  @Test
+  void soilThatSprinklersKeepMoistCarriesAMower() {
+    Situation july =
+        Situation.of(Species.TALL_FESCUE, 76, 7, 17)
+            .mown(7, 95)
+            .every(7)
+            .dry(10, 3, 16, 28)
+            .irrigated(1)
+            .rule("saturated", 0.9);
+    assertThat(july.call().today().soilWaterFraction()).isGreaterThan(0.9);
+    assertThat(july.call().choice()).isEqualTo(Choice.MOW_AND_RETURN);
+    assertThat(july.rule("saturated-water", 0).call().reasons())
+        .anyMatch(reason -> reason.ruleId().equals("saturated"));
+  }
+
   /** A November lawn under fallen leaves on a morning that may be frozen. */
   private static Situation leaves(double coverFraction, double minimumC) {
     Situation lawn =

@@ -32,6 +32,7 @@ final class Situation {
   private final LocalDate on;
   private WeatherSeries weather = NEW_YORK;
   private int everyDays;
+  private double irrigationShare;
   private CallRules rules = CallRules.standard();
   private SeasonsAsked seasons = SeasonsAsked.USUAL;
   private Circumstances facts = Circumstances.NONE;
@@ -66,6 +67,12 @@ final class Situation {
 
   Situation every(int days) {
     everyDays = days;
+    return this;
+  }
+
+  /** Watered by its programme, to a share of what the grass asks for. */
+  Situation irrigated(double shareOfDemand) {
+    irrigationShare = shareOfDemand;
     return this;
   }
 
@@ -158,7 +165,7 @@ final class Situation {
             List.of(
                 new Programme.Feeding(CalendarDay.ofYear(100), 4.9, 0, 0, 0),
                 new Programme.Feeding(CalendarDay.ofYear(245), 4.9, 0, 0, 0)),
-            0),
+            irrigationShare),
         2,
         Map.of());
   }
