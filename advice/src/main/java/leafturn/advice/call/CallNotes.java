@@ -163,7 +163,7 @@ final class CallNotes {
     }
     return climate.measuredDays() < climate.weather().days()
         ? "Nobody measured yesterday's weather: heights rest on days that stand in, and today's weather is that of the possible seasons."
-        : "The weather record ends yesterday: heights are those of last evening, and today's weather is that of the possible seasons.";
+        : "The weather record ends yesterday: heights are those of last evening, and today's weather is that of the possible seasons. A cut of today comes before today's growth, one of a later day after that day's.";
   }
 
   /** Outcomes at the end of the run. */

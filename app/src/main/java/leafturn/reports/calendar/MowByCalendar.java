@@ -51,11 +51,14 @@ public final class MowByCalendar {
   }
 
   /**
-   * The last safe day of a lawn that is to be mown, as its page tells it: by the day in half of the
-   * possible seasons too much would come off in the other half. Null where there is none.
+   * The last safe day, as the lawn's page tells it: by the day in half of the possible seasons too
+   * much would come off in the other half. Null where there is none, and where it is past for a
+   * lawn that is left alone.
    */
   private static @Nullable LocalDate safeDay(Call call) {
-    return call.choice() == Choice.LEAVE_ALONE ? null : call.particulars().lastSafeDay();
+    LocalDate day = call.particulars().lastSafeDay();
+    boolean past = day != null && !day.isAfter(call.on());
+    return past && call.choice() == Choice.LEAVE_ALONE ? null : day;
   }
 
   private static boolean wantsMowing(Call call, Spread mowBy) {
@@ -72,12 +75,12 @@ public final class MowByCalendar {
 
   private static String summary(LawnOnRound lawn) {
     String share = ShareWords.of(lawn.call().limits().heightTakenFraction());
-    String what =
-        lawn.call().choice() == Choice.LEAVE_ALONE
-            ? share + " of the height would come off"
-            : safeDay(lawn.call()) == null
-                ? "mow by this day"
-                : "mow by this day, the last safe one";
+    String what = share + " of the height would come off";
+    if (safeDay(lawn.call()) != null) {
+      what = "mow by this day, the last safe one";
+    } else if (lawn.call().choice() != Choice.LEAVE_ALONE) {
+      what = "mow by this day";
+    }
     return lawn.lawnName() + ", " + lawn.propertyName() + ": " + what;
   }
 

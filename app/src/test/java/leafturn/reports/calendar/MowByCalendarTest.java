@@ -45,6 +45,18 @@ class MowByCalendarTest {
   }
 
   @Test
+  void aLawnToBeLeftAloneStandsOnItsLastSafeDayToo() {
+    ChangedCall alone =
+        ChangedCall.of("tern-cottage-back")
+            .because(new Reason(CallRule.DUE.id(), "Why", "", "", "", "", true))
+            .mowBy(Spread.of(new double[] {9}));
+    assertThat(unfolded(calendarOf(alone.safeUntil(LocalDate.of(2015, 6, 1)).lawn())))
+        .contains("DTSTART;VALUE=DATE:20150601", "mow by this day\\, the last safe one");
+    assertThat(unfolded(calendarOf(alone.safeUntil(LocalDate.of(2015, 5, 29)).lawn())))
+        .contains("DTSTART;VALUE=DATE:20150607", "a third of the height would come off");
+  }
+
+  @Test
   void theEventOfALawnIsAlwaysTheSameOneAndEachChangeCountsUp() {
     String before = calendarOf("sallow-house-south", 3);
     String after = calendarOf("sallow-house-south", 4);
