@@ -1,7 +1,9 @@
 package leafturn.web;
 
+import java.time.LocalDate;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Optional;
 import leafturn.records.Faults.Fault;
 import leafturn.records.InputException;
 import leafturn.records.LawnFile;
@@ -81,9 +83,10 @@ final class SheetCheck {
   }
 
   /**
-   * Checks that no other programme of its lawn begins on the same day.
+   * Checks that no other programme of its lawn begins on the same day, and that it does not come
+   * before the first one, which holds for all days before it.
    *
-   * @throws InputException when one does
+   * @throws InputException when it does
    */
   static void beginsAlone(BookReading reading, String id, ProgrammeSheet programme) {
     List<Sheet<ProgrammeSheet>> others =
@@ -91,6 +94,11 @@ final class SheetCheck {
             .filter(sheet -> !sheet.id().equals(id))
             .toList();
     String sentence = ProgrammeInForce.taken(programme.from(), others);
+    if (sentence.isEmpty()) {
+      Optional<LocalDate> before =
+          reading.find(Kind.PROGRAMME, id).map(sheet -> sheet.content().from());
+      sentence = ProgrammeInForce.beforeFirst(before.orElse(LocalDate.MAX), programme, others);
+    }
     if (!sentence.isEmpty()) {
       throw InputException.of(List.of(fault("from", sentence)));
     }

@@ -3,6 +3,7 @@ package leafturn.web;
 import static org.assertj.core.api.Assertions.assertThat;
 
 import java.net.http.HttpResponse;
+import java.time.LocalDate;
 import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
@@ -28,6 +29,22 @@ class ProgrammeDaysTest extends HeronBankSite {
     assertThat(moved.statusCode()).isEqualTo(422);
     assertThat(moved.body()).contains("id=\"f-from-fault\"", TAKEN);
     assertThat(correct(other, programme("Higher", "2015-06-02")).statusCode()).isEqualTo(303);
+  }
+
+  @Test
+  void nothingComesBeforeTheFirstWhichHoldsForTheDaysBeforeIt() throws Exception {
+    LocalDate first = programmes().get(0).content().from();
+    Map<String, String> early = programme("Early", first.minusDays(9).toString());
+    HttpResponse<String> before = send("programme", "lawn", early);
+    assertThat(before.statusCode()).isEqualTo(422);
+    assertThat(before.body())
+        .contains("id=\"f-from-fault\"", "holds for the days before it too; correct its first day");
+
+    String page = "/sheets/" + programmes().get(0).id();
+    String sooner = first.minusDays(20).toString();
+    assertThat(correct(page, programme("First", sooner)).statusCode()).isEqualTo(303);
+    added("programme", "lawn", early);
+    assertThat(programmes()).extracting(sheet -> sheet.content().name()).contains("Early");
   }
 
   @Test

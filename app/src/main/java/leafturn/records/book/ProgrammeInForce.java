@@ -1,7 +1,9 @@
 package leafturn.records.book;
 
 import java.time.LocalDate;
+import java.util.Comparator;
 import java.util.List;
+import java.util.Optional;
 import leafturn.records.Dates;
 import leafturn.records.sheet.ProgrammeSheet;
 import org.jspecify.annotations.Nullable;
@@ -41,9 +43,33 @@ public final class ProgrammeInForce {
         .orElse("");
   }
 
-  /** The first day, from one on, on which none of a lawn's programmes begins. */
+  /**
+   * That a programme would begin before a lawn's first one, in a sentence: the first holds for all
+   * days before its own, so another in front of it would change them. Empty where it does not.
+   *
+   * @param begun day on which it begins by now; the last of all days for a new one
+   */
+  public static String beforeFirst(
+      LocalDate begun, ProgrammeSheet programme, List<Sheet<ProgrammeSheet>> others) {
+    return first(others)
+        .filter(first -> programme.from().isBefore(first) && !begun.isBefore(first))
+        .map(
+            first ->
+                "The first programme of this lawn, from %s, holds for the days before it too; correct its first day, or give a later day here."
+                    .formatted(Dates.words(first)))
+        .orElse("");
+  }
+
+  private static Optional<LocalDate> first(List<Sheet<ProgrammeSheet>> programmes) {
+    return programmes.stream()
+        .map(programme -> programme.content().from())
+        .min(Comparator.naturalOrder());
+  }
+
+  /** The first day, from one on, on which another of a lawn's programmes may begin. */
   public static LocalDate firstFree(LocalDate from, List<Sheet<ProgrammeSheet>> programmes) {
-    LocalDate day = from;
+    LocalDate first = first(programmes).orElse(from);
+    LocalDate day = first.isAfter(from) ? first : from;
     while (!taken(day, programmes).isEmpty()) {
       day = day.plusDays(1);
     }
