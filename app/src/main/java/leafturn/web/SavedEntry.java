@@ -5,6 +5,7 @@ import java.util.List;
 import java.util.stream.Collectors;
 import java.util.stream.Stream;
 import leafturn.quantity.Units;
+import leafturn.records.Dates;
 import leafturn.records.book.BookReading;
 import leafturn.records.book.Sheet;
 import leafturn.records.sheet.Done;
@@ -37,7 +38,10 @@ public record SavedEntry(String id, String words, String day, LoggedLawn lawn, S
     String doubt =
         sheet.withdrawn()
             ? ""
-            : Stream.of(farOff(entry, lawn.cutHeightMm(), units), twice(reading, sheet, units))
+            : Stream.of(
+                    farOff(entry, lawn.cutHeightMm(), units),
+                    twice(reading, sheet, units),
+                    longAgo(reading, sheet, lawn.today()))
                 .filter(sentence -> !sentence.isEmpty())
                 .collect(Collectors.joining(" "));
     return new SavedEntry(
@@ -63,6 +67,22 @@ public record SavedEntry(String id, String words, String day, LoggedLawn lawn, S
                 "The log has this for the same day too: %s. Both count; withdraw one of them if it was done only once."
                     .formatted(LogEntryWords.line(other, units)))
         .orElse("");
+  }
+
+  /** The year is easily mistyped, and from its first entry on the log keeps a lawn alone. */
+  private static String longAgo(BookReading reading, Sheet<LogSheet> sheet, LocalDate today) {
+    LocalDate day = sheet.content().day();
+    LocalDate earliest = day.minusYears(1);
+    LocalDate latest = day.plusYears(1);
+    boolean alone =
+        latest.isBefore(today)
+            && reading.ofLawnSince(Kind.LOG, sheet.content().lawn(), earliest).stream()
+                .filter(other -> !other.id().equals(sheet.id()))
+                .allMatch(other -> other.content().day().isAfter(latest));
+    return alone
+        ? "%s lies more than a year from today and from every other entry of this lawn; look whether the year is right."
+            .formatted(Dates.words(day))
+        : "";
   }
 
   private static String farOff(LogSheet entry, @Nullable Double usualMm, Units units) {

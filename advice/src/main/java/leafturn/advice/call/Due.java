@@ -39,7 +39,9 @@ final class Due {
     return prospect.inMost(season -> on(prospect.seasons().get(season), day));
   }
 
-  /** True on a dry day before a wet one of a cut that is due, if that is tomorrow or now worth it. */
+  /**
+   * True on a dry day before a wet one of a cut that is due, if that is tomorrow or now worth it.
+   */
   private boolean beforeWet() {
     if (prospect.known().newlySeeded() || !prospect.visit(0) || prospect.wet(0)) {
       return false;

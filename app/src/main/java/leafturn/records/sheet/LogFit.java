@@ -31,8 +31,9 @@ public final class LogFit {
 
   /**
    * Another entry of the same day that may tell of the same work, which would then count twice: a
-   * mowing to the same height with as much returned, or other work told alike but for the note.
-   * Empty where there is none, and for what was only seen, which does not add up.
+   * mowing that may have been to the same height, whatever was told of its clippings, or other work
+   * told alike but for the note. Empty where there is none, and for what was only seen, which does
+   * not add up.
    *
    * @param others of the same lawn, without the entry itself
    */
@@ -53,8 +54,7 @@ public final class LogFit {
   private static boolean mownAlike(LogSheet one, Done.Mown mown, LogSheet other, Done.Mown before) {
     return mayBeEqual(one.time(), other.time())
         && mayBeEqual(mown.heightBeforeMm(), before.heightBeforeMm())
-        && mayBeEqual(mown.heightAfterMm(), before.heightAfterMm())
-        && mown.returnedShare() == before.returnedShare();
+        && mayBeEqual(mown.heightAfterMm(), before.heightAfterMm());
   }
 
   /** Nobody is held to tell everything twice. */
