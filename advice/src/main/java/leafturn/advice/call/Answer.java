@@ -33,6 +33,7 @@ final class Answer {
     return chosen
         + (chosen.contains("of the height") ? "" : breachInOne(best.plan()))
         + breach(best.plan())
+        + new HeldCuts(prospect).sentence(best.plan())
         + ifDry(best.plan())
         + new FeedWords(prospect).before(best)
         + aboveAnyDeck(best.plan())
@@ -217,7 +218,7 @@ final class Answer {
           cut(plan),
           heights(plan, 0),
           held ? "spread what lies thick, " + reader.giveBack() : reader.giveBack(),
-          held ? ", for the clippings have nowhere to go" : "");
+          new HeldCuts(prospect).nowhereToGo(plan));
     }
     return say(
         "%s to %s and %s: %s. Then step down: %s%s.",

@@ -37,8 +37,10 @@ record Beside(Prospect prospect, Weighing weighing, @Nullable CallRule left) {
             : DryHours.of(prospect.hours(), prospect.reader(), prospect.rules()),
         conflicts,
         new WateringAdvice(prospect).sentences(left == null ? plan.day() : -1, atRest()),
-        new PlacingRules(prospect.known(), prospect.known().inSeed())
-            .placing(prospect.today().on()),
+        new HeldCuts(prospect)
+            .placing(
+                left == null ? plan : Plan.unmown(),
+                new PlacingRules(prospect.known(), prospect.known().inSeed())),
         lying());
   }
 

@@ -211,7 +211,7 @@ final class Conditions {
       return changes;
     }
     changes.add(
-        known.holds(prospect.date(0)).any()
+        known.holds(prospect.date(plan.day())).any()
             ? say(
                 "If it stands above %s: step it down in three cuts; nothing leaves the lawn.",
                 reader.height(prospect.cutHeightMm() / (1 - rules.threshold(CallRule.HALF))))
@@ -251,8 +251,9 @@ final class Conditions {
   private double returnableMm() {
     double cutMm = prospect.cutHeightMm();
     double byShare = cutMm / (1 - rules.threshold(CallRule.ONE_THIRD));
-    double byLength = cutMm + rules.threshold(CallRule.LENGTH);
-    double gPerMm = prospect.dryGPerM2(1) * known.deckFactor();
+    double byLength =
+        cutMm + rules.threshold(CallRule.LENGTH) / prospect.passes().pieceMm(1, false);
+    double gPerMm = prospect.dryGPerM2(1) * prospect.passes().thickest(false);
     double byLoad =
         cutMm
             + rules.threshold(CallRule.CLUMPS) * rules.threshold(CallRule.CLUMP_LIMIT_DRY) / gPerMm;

@@ -61,7 +61,8 @@ final class Conflicts {
 
   /** At 76 mm a third is 38 mm, longer than the pieces that a rule of thumb lets lie. */
   private void pieces(Plan plan, List<String> conflicts) {
-    double lengthMm = prospect.lengthMm(plan.day(), plan.cuts().get(0).toMm());
+    double cutMm = prospect.lengthMm(plan.day(), plan.cuts().get(0).toMm());
+    double lengthMm = prospect.passes().pieceMm(cutMm, false);
     double thirdMm = prospect.cutHeightMm() * third() / (1 - third());
     double shortMm = rules.threshold(CallRule.SHORT_PIECES);
     if (lengthMm > shortMm && thirdMm > shortMm) {

@@ -3,6 +3,7 @@ package leafturn.advice.call;
 import static leafturn.advice.call.Words.say;
 
 import java.time.LocalDate;
+import java.time.temporal.ChronoUnit;
 import java.util.ArrayList;
 import java.util.List;
 
@@ -10,10 +11,11 @@ import java.util.List;
  * Everything that keeps clippings on the lawn on a day, in words: each product and each condition
  * counts until it is over.
  *
+ * @param today day of the call, from which days are counted
  * @param on that day
  * @param all the treatments that hold, the one that does longest first
  */
-record Holds(LocalDate on, List<Hold> all) {
+record Holds(LocalDate today, LocalDate on, List<Hold> all) {
   private static final String LASTING =
       "It lasts in clippings, compost and manure: they leave the lawn for no heap, bed or animal.";
 
@@ -81,12 +83,12 @@ record Holds(LocalDate on, List<Hold> all) {
               hold.mowingsLeft(), hold.mowingsLeft() == 1 ? "mowing has" : "mowings have"));
     }
     if (hold.daysLeft() > 0) {
+      LocalDate end = on.plusDays(hold.daysLeft());
+      long days = ChronoUnit.DAYS.between(today, end);
       open.add(
           say(
               "%d more %s to pass (until %s)",
-              hold.daysLeft(),
-              hold.daysLeft() == 1 ? "day has" : "days have",
-              DayNames.date(on.plusDays(hold.daysLeft()))));
+              days, days == 1 ? "day has" : "days have", DayNames.date(end)));
     }
     return String.join(" and ", open);
   }

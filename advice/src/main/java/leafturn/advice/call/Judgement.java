@@ -166,9 +166,7 @@ final class Judgement {
   }
 
   private double pieceMm(Plan plan, double lengthMm) {
-    return plan.choice() == Choice.DOUBLE_PASS
-        ? rules.threshold(CallRule.SECOND_PASS_FACTOR) * lengthMm
-        : lengthMm;
+    return prospect.passes().pieceMm(lengthMm, plan.choice() == Choice.DOUBLE_PASS);
   }
 
   private double index(Plan plan, double dryGPerM2, boolean wet) {

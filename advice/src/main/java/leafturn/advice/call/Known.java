@@ -147,7 +147,7 @@ final class Known {
 
   /** What keeps clippings on the lawn on a day. */
   Holds holds(LocalDate day) {
-    return new Holds(day, Hold.on(day, facts.treatments(), mowings(), rules));
+    return new Holds(on(), day, Hold.on(day, facts.treatments(), mowings(), rules));
   }
 
   /** The treatment whose label forbids mowing on a day, the longest of several. */

@@ -136,7 +136,7 @@ final class KnownReasonWords {
         say(
             "seen on %s. Grass at rest does not grow; wheels and feet break its crowns. The model has no rest in drought, so what was seen counts.",
             known.dormant().map(seen -> DayNames.date(seen.on())).orElse("that day")),
-        say("counts for %s days", figure(rules.threshold(CallRule.DORMANT))),
+        "counts for " + Words.days(rules.threshold(CallRule.DORMANT)),
         against);
   }
 
@@ -201,8 +201,8 @@ final class KnownReasonWords {
           CallRule.GREEN_UP,
           "Frost in " + Words.ofSeasons(frost),
           say(
-              "within %d days of %s. Straw shelters what turns green; lowered too soon, frost takes it.",
-              greenUp.lookDays(), days.name(day)),
+              "within %s of %s. Straw shelters what turns green; lowered too soon, frost takes it.",
+              Words.days(greenUp.lookDays()), days.name(day)),
           say("past in %s of them", percent(rules.threshold(CallRule.GREEN_UP_FREE))),
           against);
     }
@@ -221,13 +221,13 @@ final class KnownReasonWords {
   private Reason stemmy(int day, boolean against) {
     return written(
         CallRule.STEMMY,
-        say("%d days unmown", known.daysUnmown().orElse(0L) + day),
+        Words.days(known.daysUnmown().orElse(0L) + day) + " unmown",
         say(
             "Growth after a gap is long and stemmy and slow to break down: %s the first cut, or cut in steps.",
             reader.take()),
         say(
-            "from %s days and over %s",
-            figure(rules.threshold(CallRule.STEMMY)), prospect.rules().third()),
+            "from %s and over %s",
+            Words.days(rules.threshold(CallRule.STEMMY)), prospect.rules().third()),
         against);
   }
 

@@ -20,7 +20,9 @@ public record Option(
    * The computed outcome of one choice; a null component is not known to the model or needs a
    * description the lawn lacks (bags and minutes need the mower, kilograms need the area).
    *
-   * @param heightTakenFraction share of the grass height taken by the cut, 0-1
+   * @param heightTakenFraction share of the grass height taken by the cut, 0-1; of steps that of
+   *     the cut with the largest median, by what the unmown lawn grows between them, as the rule
+   *     judges
    * @param dryGPerM2 dry clippings of the cut, g/m2 (sum of both cuts when cut twice)
    * @param dryKg dry clippings, kg for the lawn
    * @param freshKg fresh clippings, kg for the lawn

@@ -70,7 +70,7 @@ final class Outcomes {
     Spread carried = returned ? null : work.bags(spread(runs, run -> carriedG(plan, run)));
     Spread nitrogen = spread(runs, PlanRun::nitrogenG);
     return new Outcome(
-        spread(runs, PlanRun::takenFraction),
+        plan.inSteps() ? plan.largestTaken(prospect) : spread(runs, PlanRun::takenFraction),
         dry,
         work.dryKg(dry),
         work.freshKg(dry),
@@ -130,7 +130,7 @@ final class Outcomes {
   }
 
   private Sinking chopped(Plan plan) {
-    return plan.choice() == Choice.DOUBLE_PASS
+    return prospect.passes().second(plan)
         ? sinking.chopped(prospect.rules().threshold(CallRule.SECOND_PASS_FACTOR))
         : sinking;
   }

@@ -101,6 +101,25 @@ record Plan(Choice choice, List<PlannedCut> cuts) {
     return takenFractions(prospect).stream().mapToDouble(Double::doubleValue).max().orElse(0);
   }
 
+  /**
+   * That largest share with its range: of the cut that takes it, by what the unmown lawn grows in
+   * each possible season up to that cut from the one before.
+   */
+  Spread largestTaken(Prospect prospect) {
+    List<Double> taken = takenFractions(prospect);
+    int cut = taken.indexOf(largestTakenFraction(prospect));
+    int to = Math.min(cuts.get(cut).day(), WeatherToCome.DAYS);
+    int from = cut == 0 ? 0 : Math.min(cuts.get(cut - 1).day(), WeatherToCome.DAYS);
+    double leftMm = cut == 0 ? prospect.heightMm(0) : cuts.get(cut - 1).toMm();
+    double toMm = cuts.get(cut).toMm();
+    Spread grown = prospect.spreadOf(season -> season.heightMm()[to] - season.heightMm()[from]);
+    double middle = taken.get(cut);
+    return new Spread(
+        Math.min(middle, Prospect.takenFraction(leftMm + grown.low(), toMm)),
+        middle,
+        Math.max(middle, Prospect.takenFraction(leftMm + grown.high(), toMm)));
+  }
+
   /** True when its first cut, at the highest that decks go to, takes the largest share. */
   boolean breaksByDeck(Prospect prospect) {
     List<Double> taken = takenFractions(prospect);

@@ -62,7 +62,7 @@ record PlanRun(
         left.daysToUnseen());
   }
 
-  /** Largest share of the height that one cut took. */
+  /** Share of the height that its cut took; of several the largest. */
   double takenFraction() {
     return cuts.stream().mapToDouble(PlanKeeper.CutMade::takenFraction).max().orElse(0);
   }

@@ -65,7 +65,9 @@ final class Plans {
       plans.add(Plan.oneReturned(Choice.WATER_IN_FIRST, day, cutHeightMm));
     }
     if (prospect.lengthMm(day, cutHeightMm) >= 2 * rules.threshold(CallRule.LEAST_GROWTH)) {
-      plans.add(Plan.oneReturned(Choice.DOUBLE_PASS, day, cutHeightMm));
+      if (!prospect.passes().always()) {
+        plans.add(Plan.oneReturned(Choice.DOUBLE_PASS, day, cutHeightMm));
+      }
       addSteps(plans, day);
     }
     if (new GreenUp(prospect).mayBeLowered(day)) {

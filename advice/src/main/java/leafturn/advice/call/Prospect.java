@@ -204,20 +204,20 @@ final class Prospect {
 
   /** The same, perhaps after a second pass that chops and spreads the clippings. */
   double clumpIndex(double dryGPerM2, boolean wet, boolean secondPass) {
-    double factor = known().deckFactor();
-    double spread = secondPass ? rules().threshold(CallRule.SECOND_PASS_FACTOR) : 1;
     return ClumpRisk.index(
         dryGPerM2,
-        1 + spread * (factor - 1),
+        passes().thickest(secondPass),
         rules().threshold(wet ? CallRule.CLUMP_LIMIT_WET : CallRule.CLUMP_LIMIT_DRY));
   }
 
-  /** When a cut is due. */
+  Passes passes() {
+    return new Passes(lawn.ground(), known(), rules());
+  }
+
   Due due() {
     return due;
   }
 
-  /** What the weather rules out. */
   DayWeather weather() {
     return weather;
   }

@@ -102,14 +102,16 @@ final class ReasonWords {
     long since = Math.round(prospect.today().daysSinceMowing()) + day;
     return written(
         CallRule.DUE,
-        say("%d days since the last mowing", since),
+        say("%s since the last mowing", Words.days(since)),
         say(
             "%s%s of the height %s %s.",
             against ? "" : "its interval is over. ",
             taken,
             against ? "would come off" : "comes off",
             days.when(day)),
-        say("mown every %d days", prospect.mowing().everyDays()),
+        prospect.mowing().everyDays() == 1
+            ? "mown every day"
+            : say("mown every %d days", prospect.mowing().everyDays()),
         against);
   }
 
@@ -136,7 +138,7 @@ final class ReasonWords {
           say(
               "A mower pulls seedlings up or presses them into the soil before their roots hold: no cut before %s, however tall the grass beside them.",
               DayNames.date(holds)),
-          say("from %s days after sowing", figure(rules.threshold(CallRule.FIRST_CUT_DAYS))),
+          say("from %s after sowing", Words.days(rules.threshold(CallRule.FIRST_CUT_DAYS))),
           against);
     }
     double times = rules.threshold(CallRule.FIRST_CUT);
@@ -199,7 +201,7 @@ final class ReasonWords {
   private Reason length(int day, boolean against) {
     return written(
         CallRule.LENGTH,
-        "Pieces up to " + reader.height(lengthMm(day)),
+        "Pieces up to " + reader.height(prospect.passes().pieceMm(lengthMm(day), false)),
         "Such long pieces lie on top of the turf instead of falling between the leaves.",
         "limit " + reader.height(rules.threshold(CallRule.LENGTH)),
         against);
@@ -216,7 +218,7 @@ final class ReasonWords {
             "%s %s, %s times as much where they lie thickest, against the %s that %s turf takes up.",
             reader.load(dry),
             days.when(day),
-            figure(prospect.known().deckFactor()),
+            figure(prospect.passes().thickest(false)),
             reader.loadLimit(limit),
             wet ? "wet" : "dry"),
         say("limit %s at %s", figure(rules.threshold(rule)), reader.loadLimit(limit)),

@@ -7,6 +7,7 @@ import java.util.ArrayList;
 import java.util.EnumSet;
 import java.util.List;
 import java.util.Map;
+import java.util.Optional;
 import java.util.Set;
 import leafturn.advice.call.Option.Outcome;
 import leafturn.advice.call.Weighing.Weighed;
@@ -53,7 +54,7 @@ final class ReasonWriter {
     boolean keptFirst = against.isEmpty() || keptFirst(plan, returnToday);
     List<Reason> reasons = new ArrayList<>(keptFirst ? kept : against);
     reasons.addAll(keptFirst ? against : kept);
-    aside(told, reasons);
+    aside(plan, told, reasons);
     return reasons;
   }
 
@@ -137,9 +138,11 @@ final class ReasonWriter {
   }
 
   /** What was seen or done and decides nothing, but should be known. */
-  private void aside(Set<CallRule> told, List<Reason> reasons) {
+  private void aside(Plan plan, Set<CallRule> told, List<Reason> reasons) {
     Known known = prospect.known();
-    if (known.holds(prospect.today().on()).any()) {
+    Optional<Reason> over = new HeldCuts(prospect).reason(plan);
+    over.ifPresent(reasons::add);
+    if (over.isEmpty() && known.holds(prospect.today().on()).any()) {
       told(List.of(CallRule.HELD), 0, false, told, reasons);
     }
     if (known.newlySeeded()) {
@@ -178,7 +181,8 @@ final class ReasonWriter {
     if (!plan.inSteps()) {
       told(List.of(CallRule.CLUMPS), plan.day(), false, told, reasons);
     }
-    double lengthMm = prospect.lengthMm(plan.day(), plan.cuts().get(0).toMm());
+    double cutMm = prospect.lengthMm(plan.day(), plan.cuts().get(0).toMm());
+    double lengthMm = prospect.passes().pieceMm(cutMm, false);
     boolean shorter = Math.round(lengthMm) <= rules.threshold(CallRule.SHORT_PIECES);
     if (!shorter && !told.contains(CallRule.LENGTH)) {
       reasons.add(shortPieces(lengthMm));
@@ -199,7 +203,7 @@ final class ReasonWriter {
   List<Reason> leave(CallRule rule, int day) {
     Set<CallRule> told = EnumSet.of(rule);
     List<Reason> reasons = new ArrayList<>(List.of(words.reason(rule, day, true)));
-    aside(told, reasons);
+    aside(Plan.unmown(), told, reasons);
     return reasons;
   }
 
@@ -268,7 +272,7 @@ final class ReasonWriter {
             : say("between %s and %s days in eight of ten possible seasons.", low, high);
     return Reason.of(
         rules.entry(CallRule.BREAKDOWN),
-        say("Half broken down in %.0f days", half.middle()),
+        "Half broken down in " + Words.days(Math.round(half.middle())),
         "gone to the soil and the air, " + range,
         "no limit",
         false);

@@ -34,6 +34,11 @@ final class Words {
     return part + " the water it can hold";
   }
 
+  /** "1 day", "9 days". */
+  static String days(double days) {
+    return figure(days) + (days == 1 ? " day" : " days");
+  }
+
   /** A small count: "two". */
   static String count(int count) {
     return switch (count) {

@@ -53,6 +53,15 @@ class AdviserWordsTest {
   }
 
   @Test
+  void oneDayIsToldInTheSingular() {
+    Call call =
+        Situation.of(Species.TALL_FESCUE, 76, 5, 20).mown(1, 90).dry(3, 8, 10, 21).every(1).call();
+    Reason due = Situation.reason(call, "due");
+    assertThat(due.headline()).isEqualTo("1 day since the last mowing");
+    assertThat(due.threshold()).isEqualTo("mown every day");
+  }
+
+  @Test
   void anIntervalThatIsOverIsGivenAsTheReason() {
     Call call =
         Situation.of(Species.TALL_FESCUE, 76, 5, 20).mown(7, 90).every(7).dry(3, 8, 9, 20).call();

@@ -3,6 +3,7 @@ package leafturn.advice.call;
 import static org.assertj.core.api.Assertions.assertThat;
 
 import java.time.LocalDate;
+import java.time.LocalTime;
 import java.util.ArrayList;
 import java.util.List;
 import leafturn.advice.call.Treatment.Group;
@@ -28,7 +29,7 @@ class HoldsTest {
 
   private static Holds holds(List<LocalDate> mowings, Treatment... treatments) {
     List<Hold> all = Hold.on(ON, List.of(treatments), mowings, CallRules.standard());
-    return new Holds(ON, all);
+    return new Holds(ON, ON, all);
   }
 
   @Test
@@ -43,6 +44,54 @@ class HoldsTest {
         .contains("10 May. 11 more days have to pass (until 31 May) before")
         .doesNotContain("mowing");
     assertThat(holds(mowings, treatment(1, "sedge-ex", 3, 19)).none()).isTrue();
+  }
+
+  @Test
+  void daysOfALaterCutAreCountedFromTheDayOfTheCall() {
+    LocalDate cut = ON.plusDays(3);
+    List<Hold> all =
+        Hold.on(cut, List.of(treatment(10, "sedge-ex", 0, 16)), List.of(), CallRules.standard());
+    assertThat(new Holds(ON, cut, all).until())
+        .contains(" 6 more days have to pass (until 26 May)");
+  }
+
+  @Test
+  void onlyTheCutsThatAProductStillHoldsAreSaidToHaveNowhereToGo() {
+    Situation lawn = Situation.of(Species.TALL_FESCUE, 51, 5, 28).mown(20, 138).dry(3, 14, 12, 24);
+    for (int mowings : new int[] {1, 5}) {
+      Call call =
+          lawn.facts(
+                  Circumstances.NONE.withTreatments(
+                      List.of(treatment(10, "sedge-ex", mowings, null))))
+              .call();
+      assertThat(call.particulars().cuts()).hasSizeGreaterThan(1);
+      assertThat(call.sentence())
+          .contains(
+              mowings == 1
+                  ? "for the clippings of the first have nowhere to go"
+                  : "for the clippings have nowhere to go");
+    }
+  }
+
+  @Test
+  void aHoldThatIsOverByTheDayOfMowingIsToldWithItsEnd() {
+    Situation lawn =
+        Situation.of(Species.KENTUCKY_BLUEGRASS, 64, 5, 21).mown(9, 88).dry(3, 9, 10, 21);
+    Call call =
+        lawn.facts(Circumstances.NONE.withTreatments(List.of(treatment(10, "sedge-ex", null, 14))))
+            .saw(
+                new Sighting(
+                    lawn.on(), LocalTime.of(13, 0), Sight.ANNUAL_BLUEGRASS_SEED_HEADS, true))
+            .call();
+    assertThat(call.choice()).isEqualTo(Choice.MOW_AND_COLLECT);
+    assertThat(call.mowOn()).isEqualTo(LocalDate.of(2015, 5, 24));
+    assertThat(call.sentence()).contains("Until Sunday the clippings are held by sedge-ex.");
+    assertThat(Situation.reason(call, "held").headline())
+        .isEqualTo("Clippings held by sedge-ex until Sunday");
+    assertThat(call.particulars().placing().offTheLawn()).isTrue();
+    assertThat(call.particulars().placing().sentence())
+        .startsWith("Clippings have nowhere to go until Sunday: sedge-ex keeps them on the lawn.")
+        .contains("After that: ");
   }
 
   @Test

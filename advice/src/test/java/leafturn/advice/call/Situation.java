@@ -33,6 +33,7 @@ final class Situation {
   private WeatherSeries weather = NEW_YORK;
   private int everyDays;
   private double irrigationShare;
+  private boolean twiceOver;
   private CallRules rules = CallRules.standard();
   private SeasonsAsked seasons = SeasonsAsked.USUAL;
   private Circumstances facts = Circumstances.NONE;
@@ -73,6 +74,12 @@ final class Situation {
   /** Watered by its programme, to a share of what the grass asks for. */
   Situation irrigated(double shareOfDemand) {
     irrigationShare = shareOfDemand;
+    return this;
+  }
+
+  /** With a mower that goes over the lawn twice each time. */
+  Situation twiceOver() {
+    twiceOver = true;
     return this;
   }
 
@@ -154,7 +161,7 @@ final class Situation {
   private Lawn lawn() {
     return new Lawn(
         Site.at(40.78, 40),
-        new Lawn.Ground(grass, LOAM, 0, 640.0, new Lawn.Mower(530.0, 55.0, 4.0, false)),
+        new Lawn.Ground(grass, LOAM, 0, 640.0, new Lawn.Mower(530.0, 55.0, 4.0, twiceOver)),
         new Programme(
             new Programme.Mowing(
                 cutMm,

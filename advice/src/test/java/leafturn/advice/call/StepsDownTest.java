@@ -52,6 +52,20 @@ class StepsDownTest {
         .orElseThrow();
   }
 
+  @Test
+  void whatStepsTakeIsOneFigureInWordsAndInTheTable() {
+    for (int heightMm : new int[] {138, 150, 170, 235, 300}) {
+      Call call = grownLong(heightMm).call();
+      Spread taken = best(call).outcome().heightTakenFraction();
+      String largest = Words.percent(taken.middle());
+      assertThat(steps(call).headline()).contains(largest);
+      assertThat(steps(call).against()).isEqualTo(taken.middle() > THIRD);
+      if (taken.middle() > THIRD) {
+        assertThat(call.sentence()).contains("Up to " + largest + " of the height");
+      }
+    }
+  }
+
   /** Common practice, no source: at most three cuts, and none of more than half. */
   @Test
   void grassGrownLongComesDownInThreeCutsAndByHowMuchThatBreaksTheThirdIsTold() {
