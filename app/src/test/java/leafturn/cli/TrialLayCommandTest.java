@@ -113,7 +113,7 @@ class TrialLayCommandTest {
     assertThat(text(paper)).contains("returned", "collected", "Corners, with two tapes", "1 / ");
     assertThat(text(sheets))
         .contains("12 October 2026", "B8-2", "quality (1-9)", "Cores on 20 April 2026")
-        .contains("R2DJ3YW", "second half", "half of the soil of 4AS43DQ")
+        .contains("D8954Z4", "second half", "half of the soil of B7K8XTP")
         .doesNotContain("returned", "collected");
   }
 

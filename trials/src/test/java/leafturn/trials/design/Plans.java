@@ -102,6 +102,25 @@ public final class Plans {
     return with(plan, plan.treatments(), plan.arrangement(), observing(perPlot, dates));
   }
 
+  /** The same plan observed and sampled on these days, with so many bags of a plot. */
+  public static TrialPlan sampled(TrialPlan plan, List<LocalDate> days, int bags) {
+    Observing was = plan.observing();
+    CoreRule rule = was.cores();
+    CoreRule cores =
+        new CoreRule(
+            rule.perPlot(),
+            rule.depthCm(),
+            bags,
+            rule.blindDuplicateFraction(),
+            rule.fromOldHolesM(),
+            days);
+    return with(
+        plan,
+        plan.treatments(),
+        plan.arrangement(),
+        new Observing(was.from(), was.to(), days, cores, was.outcomes(), was.exclusions()));
+  }
+
   private static TrialPlan with(
       TrialPlan plan, Treatments treatments, Arrangement arrangement, Observing observing) {
     return new TrialPlan(

@@ -1,8 +1,5 @@
 package leafturn.trials.design.layout;
 
-import java.util.ArrayList;
-import java.util.LinkedHashSet;
-import java.util.List;
 import java.util.Locale;
 import java.util.Set;
 
@@ -17,17 +14,17 @@ public final class BlindCodes {
 
   private BlindCodes() {}
 
-  /** Codes, all different from each other and from those that are given already. */
-  static List<String> of(Chance chance, int number, List<String> given) {
-    Set<String> codes = new LinkedHashSet<>(given);
-    while (codes.size() < given.size() + number) {
-      StringBuilder code = new StringBuilder();
+  /** The first code that chance gives and that is not given already. */
+  static String of(Chance chance, Set<String> given) {
+    String code;
+    do {
+      StringBuilder drawn = new StringBuilder();
       for (int i = 0; i < RANDOM; i++) {
-        code.append(ALPHABET.charAt(chance.below(ALPHABET.length())));
+        drawn.append(ALPHABET.charAt(chance.below(ALPHABET.length())));
       }
-      codes.add(code.append(check(code)).toString());
-    }
-    return new ArrayList<>(codes).subList(given.size(), codes.size());
+      code = drawn.append(check(drawn)).toString();
+    } while (given.contains(code));
+    return code;
   }
 
   /** True for a text that is one of these codes, whatever its case, as far as its check tells. */

@@ -2,8 +2,9 @@ package leafturn.trials.design.layout;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
-import java.util.HashSet;
+import java.util.LinkedHashSet;
 import java.util.List;
+import java.util.Set;
 import org.junit.jupiter.api.Test;
 
 /** What a check character promises. */
@@ -11,17 +12,30 @@ class BlindCodesClosedFormTest {
   private static final String ALPHABET = "23456789ABCDEFGHJKMNPQRSTWXYZ";
 
   private static List<String> codes() {
-    return BlindCodes.of(Chance.of(5, Purpose.CODES), 300, List.of());
+    Chance chance = Chance.of(5, Purpose.CODES);
+    Set<String> codes = new LinkedHashSet<>();
+    for (int i = 0; i < 300; i++) {
+      codes.add(BlindCodes.of(chance, codes));
+    }
+    return List.copyOf(codes);
   }
 
   @Test
   void codesAreDifferentAndKnownAgainInAnyCase() {
     List<String> codes = codes();
-    assertThat(new HashSet<>(codes)).hasSize(300);
+    assertThat(codes).hasSize(300);
     assertThat(codes)
         .allMatch(code -> code.matches("[%s]{7}".formatted(ALPHABET)))
         .allMatch(BlindCodes::isCode)
         .allMatch(code -> BlindCodes.isCode(" " + code.toLowerCase(java.util.Locale.ROOT)));
+  }
+
+  @Test
+  void aCodeThatIsGivenIsNotGivenAgain() {
+    String first = BlindCodes.of(Chance.of(5, Purpose.CODES), Set.of());
+    assertThat(BlindCodes.of(Chance.of(5, Purpose.CODES), Set.of(first)))
+        .isNotEqualTo(first)
+        .isEqualTo(codes().get(1));
   }
 
   @Test
