@@ -151,8 +151,8 @@ public final class ImportPage {
     add(
         sentences,
         preview.conflicts().count(),
-        "One says something else than the book, which stays as it is.",
-        "%,d say something else than the book, which stays as it is.");
+        "One is not as the book has it, which stays as it is.",
+        "%,d are not as the book has them, which stays as it is.");
     sentences.addAll(preview.notes());
     return sentences;
   }

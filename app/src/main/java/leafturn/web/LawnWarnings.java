@@ -5,13 +5,16 @@ import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.Objects;
 import java.util.Optional;
 import java.util.TreeMap;
 import java.util.stream.Stream;
 import leafturn.advice.call.LawnOnRound;
 import leafturn.records.book.BookReading;
+import leafturn.records.book.Sheet;
 import leafturn.records.round.PlacedLawn;
 import leafturn.records.sheet.Kind;
+import leafturn.records.sheet.Nearness;
 import leafturn.records.sheet.Property;
 import leafturn.records.sheet.WeatherStation;
 import leafturn.reports.DayWords;
@@ -26,6 +29,8 @@ final class LawnWarnings {
 
   /** So many properties are named; of more the number is told. */
   private static final int MOST_TOLD = 3;
+
+  private static final String ANOTHER = " Choose another record on the property’s page.";
 
   private LawnWarnings() {}
 
@@ -49,16 +54,33 @@ final class LawnWarnings {
           .property()
           .content()
           .oppositeSeasons(record)
-          .ifPresent(
-              sentence ->
-                  sentences.add(
-                      Character.toUpperCase(sentence.charAt(0))
-                          + sentence.substring(1)
-                          + " Choose another record on the property’s page."));
+          .map(LawnWarnings::sentence)
+          .ifPresent(sentences::add);
+      far(reading, placed, record).map(LawnWarnings::sentence).ifPresent(sentences::add);
     }
     LawnForm.twoAreas(placed.lawn().content(), new UnitWords(lawn.call().units()))
         .ifPresent(sentences::add);
     return sentences;
+  }
+
+  private static String sentence(String told) {
+    return Character.toUpperCase(told.charAt(0)) + told.substring(1) + ANOTHER;
+  }
+
+  /** That the weather of a lawn was measured too far away to be its own. */
+  private static Optional<String> far(
+      BookReading reading, PlacedLawn placed, WeatherStation record) {
+    Property here = placed.property().content();
+    return Nearness.far(here, record)
+        .or(
+            () ->
+                record.latitudeDeg() != null || record.standIn()
+                    ? Optional.empty()
+                    : reading.all(Kind.PROPERTY).stream()
+                        .map(Sheet::content)
+                        .filter(other -> Objects.equals(other.station(), here.station()))
+                        .flatMap(other -> Nearness.apart(here, record, other).stream())
+                        .findFirst());
   }
 
   /**
@@ -94,7 +116,7 @@ final class LawnWarnings {
     }
     return told.isEmpty()
         ? List.of()
-        : List.of(String.join(" ", told) + " Choose another record on the property’s page.");
+        : List.of(String.join(" ", told) + ANOTHER);
   }
 
   private static Optional<String> ahead(

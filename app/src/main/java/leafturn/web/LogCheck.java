@@ -53,11 +53,7 @@ final class LogCheck {
               "leaves are wet or dry, not both at once: keep one, or make an entry of each with"
                   + " its time."));
     }
-    List<LogSheet> others =
-        reading.ofLawn(Kind.LOG, entry.lawn()).stream()
-            .filter(sheet -> !sheet.id().equals(id))
-            .map(Sheet::content)
-            .toList();
+    List<LogSheet> others = others(id, entry);
     Optional<LogSheet> before = reading.find(Kind.LOG, id).map(Sheet::content);
     if (before.flatMap(old -> LogFit.contradicted(old, others)).isEmpty()) {
       LogFit.contradicted(entry, others).ifPresent(other -> faults.add(besides(entry, other)));
@@ -65,6 +61,29 @@ final class LogCheck {
     if (!faults.isEmpty()) {
       throw InputException.of(faults);
     }
+  }
+
+  /**
+   * Checks an entry that was withdrawn and is to count again.
+   *
+   * @param id of its sheet
+   * @throws InputException when it cannot stand beside another one of its day
+   */
+  void restored(String id, LogSheet entry) {
+    Optional<LogSheet> other = LogFit.contradicted(entry, others(id, entry));
+    if (other.isPresent()) {
+      throw new InputException(
+          "This entry stays withdrawn: the log has this for the same day: %s. Both cannot be, whichever came first: correct or withdraw that entry first."
+              .formatted(LogEntryWords.line(other.get(), units)));
+    }
+  }
+
+  /** The other entries of its lawn that count. */
+  private List<LogSheet> others(String id, LogSheet entry) {
+    return reading.ofLawn(Kind.LOG, entry.lawn()).stream()
+        .filter(sheet -> !sheet.id().equals(id))
+        .map(Sheet::content)
+        .toList();
   }
 
   /** That a day of an entry is one to come. */

@@ -49,14 +49,26 @@ final class NewPropertyForm {
   private NewPropertyForm() {}
 
   /**
+   * The time zone that is filled in.
+   *
+   * @param of whose it is, in words
+   */
+  record Zone(ZoneId id, String of) {}
+
+  /** Whether a record of the book can be chosen; then none is chosen before somebody does. */
+  static boolean hasOwn(List<Sheet<WeatherStation>> stations) {
+    return stations.stream().anyMatch(station -> !station.content().standIn());
+  }
+
+  /**
    * The form with its defaults filled in.
    *
    * @param third largest share of the height that one cut should take, in words
    */
-  static Form begun(List<Sheet<WeatherStation>> stations, ZoneId zone, Units units, String third) {
-    return Form.blank(shape(stations, units, third), units)
-        .with("property.timeZone", zone.getId())
-        .with(STATION, stations.isEmpty() ? EXAMPLE : stations.get(0).id())
+  static Form begun(List<Sheet<WeatherStation>> stations, Zone zone, Units units, String third) {
+    return Form.blank(shape(stations, zone, units, third), units)
+        .with("property.timeZone", zone.id().getId())
+        .with(STATION, hasOwn(stations) ? "" : EXAMPLE)
         .with("lawn.name", "Lawn")
         .with("lawn.grass", Species.TALL_FESCUE.commonName())
         .with("lawn.soil.texture", "loam")
@@ -74,11 +86,12 @@ final class NewPropertyForm {
   /**
    * @param third largest share of the height that one cut should take, in words
    */
-  static FormShape shape(List<Sheet<WeatherStation>> stations, Units units, String third) {
-    return new FormShape(List.of(place(), weather(stations), lawn(), keeping(units, third)));
+  static FormShape shape(
+      List<Sheet<WeatherStation>> stations, Zone zone, Units units, String third) {
+    return new FormShape(List.of(place(zone), weather(stations), lawn(), keeping(units, third)));
   }
 
-  private static Group place() {
+  private static Group place(Zone zone) {
     return new Group(
         "The property",
         "",
@@ -92,15 +105,19 @@ final class NewPropertyForm {
             Field.number("property.elevationM", "Height above sea level", Measure.DISTANCE)
                 .hint("Left empty: sea level. It changes evaporation by a few per cent."),
             Field.text("property.timeZone", "Time zone")
-                .hint("Taken from this computer. It says when a day begins there.")
+                .hint("Filled in: that of %s. It says when a day begins there.".formatted(zone.of()))
                 .needed()));
   }
 
   private static Group weather(List<Sheet<WeatherStation>> stations) {
     List<Choice> choices = new ArrayList<>();
+    if (hasOwn(stations)) {
+      choices.add(new Choice("", "Choose one"));
+    }
     for (Sheet<WeatherStation> station : stations) {
       if (!station.content().standIn()) {
-        choices.add(new Choice(station.id(), station.content().name()));
+        choices.add(
+            new Choice(station.id(), station.content().name() + whence(station.content())));
       }
     }
     choices.add(new Choice(EXAMPLE, "Example record: " + ExampleStation.ORIGIN));
@@ -118,6 +135,17 @@ final class NewPropertyForm {
                 .hint(
                     "CSV or XLSX with date, tmin_c, tmax_c and rain_mm (tmin_f, tmax_f, rain_in"
                         + " too), or GHCN-Daily. It wins over the choice above.")));
+  }
+
+  private static String whence(WeatherStation record) {
+    Double latitude = record.latitudeDeg();
+    Double longitude = record.longitudeDeg();
+    return latitude == null
+        ? " (nobody said where it lies)"
+        : " (latitude %s%s)"
+            .formatted(
+                Numbers.plain(latitude),
+                longitude == null ? "" : ", longitude " + Numbers.plain(longitude));
   }
 
   private static Group lawn() {

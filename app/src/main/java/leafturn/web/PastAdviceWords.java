@@ -44,8 +44,7 @@ final class PastAdviceWords {
                 part(past, Outcome.ANOTHER_DAY, "mown on another day"),
                 part(past, Outcome.CLIPPINGS_OTHERWISE, "mown, the clippings otherwise"),
                 part(past, Outcome.HEIGHT_OTHERWISE, "mown to another height"),
-                part(past, Outcome.NOT_MOWN, "not mown"),
-                part(past, Outcome.MOWN_ALL_THE_SAME, "mown though nothing was to be cut"))
+                part(past, Outcome.NOT_MOWN, "not mown"))
             .stream()
             .filter(part -> !part.isEmpty())
             .collect(Collectors.joining(", "));

@@ -69,8 +69,8 @@ final class PlaceCheck {
                       "station",
                       sentence
                           + " Choose a record from the property’s side of the equator, give a daily"
-                          + " file of its own, or choose none for now; or correct the latitude,"
-                          + " which is negative in the south."));
+                          + " file of its own, or choose none for now; or correct the latitude here"
+                          + " or on the record’s page, which is negative in the south."));
     }
   }
 

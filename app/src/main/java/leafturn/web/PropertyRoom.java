@@ -20,6 +20,7 @@ import leafturn.records.round.ExampleStation;
 import leafturn.records.sheet.Kind;
 import leafturn.records.sheet.NewProperty;
 import leafturn.records.sheet.WeatherStation;
+import leafturn.web.NewPropertyForm.Zone;
 import leafturn.web.form.Form;
 import org.jspecify.annotations.Nullable;
 
@@ -28,6 +29,9 @@ final class PropertyRoom implements Room {
   private static final int UNUSABLE = 422;
   private static final String CHOOSE_AGAIN =
       "choose the file once more: it was right, but browsers do not keep it.";
+
+  private static final String CHOOSE_RECORD =
+      "choose the record of weather near this property, or none yet.";
 
   private final Desk desk;
 
@@ -50,13 +54,21 @@ final class PropertyRoom implements Room {
     Visitor visitor = Guest.visitor(context);
     Units units = visitor.person().units();
     Form form =
-        Form.sent(NewPropertyForm.shape(stations(), units, third()), units, context.formParamMap());
+        Form.sent(
+            NewPropertyForm.shape(stations(), zone(), units, third()),
+            units,
+            context.formParamMap());
     List<Fault> faults = new ArrayList<>();
     String name = form.value(NewPropertyForm.NAME);
     desk.book()
         .read(reading -> NameCheck.taken(reading, name, ""))
         .ifPresent(taken -> faults.add(new Fault(NewPropertyForm.NAME, taken, taken)));
     WeatherUpload weather = weather(context, faults);
+    if (!context.uploadedFiles(NewPropertyForm.FILE).stream().anyMatch(file -> file.size() > 0)
+        && form.value(NewPropertyForm.STATION).isEmpty()
+        && NewPropertyForm.hasOwn(stations())) {
+      faults.add(new Fault(NewPropertyForm.STATION, CHOOSE_RECORD, CHOOSE_RECORD));
+    }
     try {
       // What is wrong beside a faulty file is told at once with it.
       desk.book().read(reading -> read(reading, form, null));
@@ -98,7 +110,7 @@ final class PropertyRoom implements Room {
     @Nullable String station = station(writing, form, weather);
     NewProperty begun = read(writing, form, station);
     if (weather != null) {
-      weather.write(writing, begun.property().name());
+      weather.write(writing, begun.property());
     }
     SheetCheck.together(writing, begun.propertyId(), begun.property());
     writing.add(Kind.PROPERTY, begun.propertyId(), begun.property());
@@ -141,11 +153,12 @@ final class PropertyRoom implements Room {
   }
 
   /** The time zone of the latest property, else that of this computer. */
-  private ZoneId zone() {
+  private Zone zone() {
     return desk.rounds().register().properties().stream()
         .reduce((earlier, later) -> later)
-        .map(property -> ZoneId.of(property.content().timeZone()))
-        .orElse(desk.clock().getZone());
+        .map(Sheet::content)
+        .map(property -> new Zone(ZoneId.of(property.timeZone()), property.name()))
+        .orElse(new Zone(desk.clock().getZone(), "this computer"));
   }
 
   private void show(Context context, Form form) {

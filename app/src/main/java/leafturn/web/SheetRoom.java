@@ -37,7 +37,7 @@ final class SheetRoom implements Room {
 
   @Override
   public void open(Routes routes) {
-    routes.read("/sheets/{id}", Right.READ, context -> show(context, "sheet.jte", ""));
+    routes.read("/sheets/{id}", Right.READ, this::showSheet);
     routes.read(
         "/sheets/{id}/correct", Right.LOG, context -> correct(context, context.pathParam("id")));
     routes.write("/sheets/{id}", Right.LOG, Intake.SHAPE, context -> save(context, open(context)));
@@ -46,7 +46,7 @@ final class SheetRoom implements Room {
         Right.LOG,
         context -> {
           open(context);
-          show(context, "withdraw.jte", "Withdraw: ");
+          showWithdraw(context);
         });
     routes.write(
         "/sheets/{id}/withdraw",
@@ -64,9 +64,30 @@ final class SheetRoom implements Room {
     return sheets.toChange(context, context.pathParam("id"));
   }
 
-  private void show(Context context, String template, String before) {
+  private void showWithdraw(Context context) {
     SheetPage page = SheetPage.of(sheets.found(context), desk.clock().getZone());
-    desk.show(context, template, before + page.title(), Map.of("page", page));
+    desk.show(context, "withdraw.jte", "Withdraw: " + page.title(), Map.of("page", page));
+  }
+
+  private void showSheet(Context context) {
+    Found<?> found = sheets.found(context);
+    SheetPage page = SheetPage.of(found, desk.clock().getZone());
+    desk.show(context, "sheet.jte", page.title(), Map.of("page", page, "doubt", doubt(found)));
+  }
+
+  /** That an entry of the log may tell of work that another one tells too; empty for all else. */
+  private String doubt(Found<?> found) {
+    String id = found.sheet().id();
+    return found.kind() != Kind.LOG || found.sheet().withdrawn()
+        ? ""
+        : desk.book()
+            .read(
+                reading ->
+                    reading
+                        .find(Kind.LOG, id)
+                        .map(
+                            sheet -> SavedEntry.twice(reading, sheet, found.setting().units()))
+                        .orElse(""));
   }
 
   /** Shows the form of a sheet as it stands. */
@@ -171,6 +192,10 @@ final class SheetRoom implements Room {
     Sheet<C> sheet = writing.restore(found.kind(), found.sheet().id(), version);
     if (sheet.content() instanceof ProgrammeSheet programme) {
       SheetCheck.beginsAlone(writing, sheet.id(), programme);
+    }
+    if (sheet.content() instanceof LogSheet entry) {
+      new LogCheck(writing, found.setting().today(), found.setting().units())
+          .restored(sheet.id(), entry);
     }
     return sheet;
   }

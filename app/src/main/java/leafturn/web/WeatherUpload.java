@@ -23,6 +23,7 @@ import leafturn.records.exchange.Reading;
 import leafturn.records.exchange.WeatherColumns;
 import leafturn.records.exchange.WeatherImport;
 import leafturn.records.sheet.Kind;
+import leafturn.records.sheet.Property;
 import leafturn.records.sheet.WeatherStation;
 import leafturn.records.table.Table;
 import leafturn.records.table.TableFile;
@@ -112,20 +113,20 @@ record WeatherUpload(String station, String fileName, Arrivals days) {
   /**
    * Writes the station and its days.
    *
-   * @param property name of the property it is for
+   * @param property the property it is for, whose place is taken for that of the record
    */
-  void write(BookWriting writing, String property) {
-    String name = "Record of " + property;
+  void write(BookWriting writing, Property property) {
+    String name = "Record of " + property.name();
     writing.add(
         Kind.STATION,
         station,
         new WeatherStation(
             Body.shortened(name, MOST_CHARACTERS),
-            "own record, file " + fileName,
+            "daily file %s, given with %s".formatted(fileName, property.name()),
             USUAL_WIND_HEIGHT_M,
-            null,
-            null,
-            null,
+            property.latitudeDeg(),
+            property.longitudeDeg(),
+            property.elevationM(),
             false));
     days.write(writing);
   }

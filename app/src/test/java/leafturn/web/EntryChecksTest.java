@@ -155,7 +155,7 @@ class EntryChecksTest extends HeronBankSite {
 
   @Test
   void twoSpacesMakeNoOtherNameOfAProperty() throws Exception {
-    Map<String, String> second = NewProperty.fields(Map.of("property.name", "HERON \u00a0 bank"));
+    Map<String, String> second = NewProperty.fields(Map.of("property.name", "HERON \u00a0 bank", "station", "none"));
     HttpResponse<String> answer =
         visitor.sendWithFile("/properties/new", second, NewPropertyForm.FILE, "", null);
     assertThat(answer.statusCode()).isEqualTo(422);
@@ -183,7 +183,7 @@ class EntryChecksTest extends HeronBankSite {
     assertThat(lawn).contains("in the other hemisphere");
     assertThat(visitor.read("/"))
         .containsOnlyOnce("in the other hemisphere")
-        .contains("Heron Bank: the record of");
+        .contains("Heron Bank: the record “New York” comes");
     assertThat(lawn.indexOf("in the other hemisphere")).isLessThan(lawn.indexOf("<h1"));
     fields.put("version", "2");
     fields.put("note", "The gate sticks.");

@@ -35,6 +35,12 @@ class LogDoubtTest extends DemoSite {
     assertThat(entries()).extracting(Sheet::id).contains(first, second);
     withdraw(first);
     assertThat(asking.get("/log?saved=" + second).body()).doesNotContain(TWICE);
+    assertThat(asking.get("/sheets/" + second).body()).doesNotContain(TWICE);
+    HttpResponse<String> restored =
+        asking.postForm("/sheets/" + first + "/restore", Map.of("version", "2"));
+    assertThat(restored.statusCode()).isEqualTo(303);
+    assertThat(asking.get("/sheets/" + first).body())
+        .contains(TWICE + "Mown, returned, from 98\u202fmm to 76\u202fmm. " + WITHDRAW);
   }
 
   @Test

@@ -9,6 +9,7 @@ import java.nio.file.Path;
 import java.time.Clock;
 import java.time.Instant;
 import java.time.ZoneOffset;
+import java.util.HashMap;
 import java.util.Map;
 import java.util.stream.Collectors;
 import leafturn.records.SourceText;
@@ -83,8 +84,36 @@ class PropertyRoomTest {
   void aDailyFileOfItsOwnIsTakenWithTheForm() throws Exception {
     HttpResponse<String> begun = begin(Map.of("station", "example"), weather());
     assertThat(begun.statusCode()).isEqualTo(303);
-    assertThat(visitor.read("/lawns/sallow-house-lawn")).contains("own record, file rain.csv");
+    assertThat(visitor.read("/lawns/sallow-house-lawn")).contains("daily file rain.csv, given with Sallow House");
     assertThat(count(Kind.STATION)).isEqualTo(1);
+    assertThat(book.read(reading -> reading.all(Kind.STATION)).get(0).content().latitudeDeg())
+        .isEqualTo(40.8);
+  }
+
+  @Test
+  void aRecordOfTheBookIsChosenBySomebodyAndFarFromItsPropertyTheLawnsPageSaysSo()
+      throws Exception {
+    assertThat(visitor.read(NEW)).contains("Filled in: that of this computer.");
+    begin(Map.of("property.longitudeDeg", "-73.9"), weather());
+    assertThat(visitor.read(NEW))
+        .contains("Filled in: that of Sallow House.", "value=\"America/New_York\"")
+        .contains("<option value=\"\" selected>Choose one</option>")
+        .contains("Record of Sallow House (latitude 40.8, longitude -73.9)");
+    Map<String, String> fjord =
+        Map.of(
+            "property.name", "Fjord",
+            "property.latitudeDeg", "60.2",
+            "property.longitudeDeg", "10.7",
+            "station", "");
+    HttpResponse<String> answer = begin(fjord, null);
+    assertThat(answer.statusCode()).isEqualTo(422);
+    assertThat(answer.body()).contains("id=\"f-station-fault\"", "Choose the record of weather");
+    Map<String, String> chosen = new HashMap<>(fjord);
+    chosen.put("station", book.read(reading -> reading.all(Kind.STATION)).get(0).id());
+    assertThat(begin(chosen, null).statusCode()).isEqualTo(303);
+    String far = "The record “Record of Sallow House” was measured";
+    assertThat(visitor.read("/lawns/fjord-lawn")).contains(far, "miles) away: beyond 100 km");
+    assertThat(visitor.read("/lawns/sallow-house-lawn")).doesNotContain(far);
   }
 
   @Test

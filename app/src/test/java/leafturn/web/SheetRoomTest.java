@@ -145,6 +145,15 @@ class SheetRoomTest extends DemoSite {
     assertThat(answer.statusCode()).as("140 to 30, and 50 to 40").isEqualTo(422);
     assertThat(answer.body())
         .contains("id=\"f-heightBeforeMm-fault\"", "The log has this for the same day: Mown");
+    String path = "/sheets/" + beside;
+    book.write("Ada", writing -> writing.withdraw(Kind.LOG, beside, 1));
+    assertThat(send(mowing, fields).statusCode()).as("140 to 30 alone").isEqualTo(303);
+    HttpResponse<String> restored =
+        visitor.send(path, path + "/restore", Map.of("version", "2"));
+    assertThat(restored.statusCode()).as("50 to 40 beside 140 to 30").isEqualTo(422);
+    assertThat(restored.body())
+        .contains("This entry stays withdrawn: the log has this for the same day: Mown");
+    assertThat(visitor.read(path)).contains("it no longer counts");
   }
 
   @Test

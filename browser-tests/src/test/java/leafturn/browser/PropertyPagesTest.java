@@ -70,6 +70,7 @@ class PropertyPagesTest extends DemoPages {
       page.waitForURL("**/properties/new");
       type(page, "property.name", "Sallow House");
       type(page, "property.latitudeDeg", "40.8");
+      type(page, "station", "Exa");
       type(page, "lawn.areaM2", "640");
       page.keyboard().press("Enter");
       page.waitForURL("**/lawns/sallow-house-lawn");

@@ -19,6 +19,7 @@ final class KnownLog {
   private static final String BOOK = "the book";
 
   private final Map<LogSheet, Integer> times = new HashMap<>();
+  private final Map<LogSheet, Integer> withdrawn = new HashMap<>();
   private final Map<Work, Said> standing = new HashMap<>();
   private final Map<LocalDate, List<Said>> mowings = new HashMap<>();
 
@@ -32,20 +33,27 @@ final class KnownLog {
   record Said(String where, LogSheet entry) {}
 
   /**
-   * @param entries withdrawn ones too: they were said once
+   * @param entries withdrawn ones too: they were said once, but no longer count
    */
   KnownLog(List<Sheet<LogSheet>> entries) {
     for (Sheet<LogSheet> sheet : entries) {
       LogSheet entry = sheet.content();
-      times.merge(entry.bare(), 1, Integer::sum);
-      if (!sheet.withdrawn()) {
+      if (sheet.withdrawn()) {
+        withdrawn.merge(entry.bare(), 1, Integer::sum);
+      } else {
+        times.merge(entry.bare(), 1, Integer::sum);
         standing.putIfAbsent(new Work(entry.day(), entry.what()), new Said(BOOK, entry));
         noteMowing(new Said(BOOK, entry));
       }
     }
   }
 
-  /** How often the book says what an entry says. */
+  /** How often the book says what an entry says, in entries that were withdrawn. */
+  int timesWithdrawn(LogSheet entry) {
+    return withdrawn.getOrDefault(entry.bare(), 0);
+  }
+
+  /** How often the book says what an entry says, in entries that count. */
   int times(LogSheet entry) {
     return times.getOrDefault(entry.bare(), 0);
   }

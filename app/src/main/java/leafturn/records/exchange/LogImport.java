@@ -150,8 +150,14 @@ public final class LogImport {
       known(row, known.get(), entry);
       return;
     }
-    if (times <= log(entry.lawn()).times(entry)) {
+    int counting = log(entry.lawn()).times(entry);
+    if (times <= counting) {
       look.alreadyThere++;
+      return;
+    }
+    // A row with an id of its own is another entry than the one that was withdrawn.
+    if (givenId.isEmpty() && times <= counting + log(entry.lawn()).timesWithdrawn(entry)) {
+      withdrawn(row, entry);
       return;
     }
     String id =
@@ -205,14 +211,26 @@ public final class LogImport {
 
   private void known(Table.Row row, Sheet<?> sheet, LogSheet entry) {
     if (sheet.content() instanceof LogSheet kept && kept.bare().equals(entry.bare())) {
-      look.alreadyThere++;
+      if (sheet.withdrawn()) {
+        withdrawn(row, kept);
+      } else {
+        look.alreadyThere++;
+      }
     } else {
       conflict(row, sheet);
     }
   }
 
+  private void withdrawn(Table.Row row, LogSheet entry) {
+    look.conflicts.add(
+        row,
+        "this entry is in the book but withdrawn, so it does not count: %s. It stays so; to bring it back, restore it on its own page."
+            .formatted(words(entry)));
+  }
+
   private void conflict(Table.Row row, Sheet<?> sheet) {
-    String standing = sheet.withdrawn() ? "was withdrawn" : "says something else";
+    String standing =
+        sheet.withdrawn() ? "was changed and withdrawn since" : "says something else";
     String words = sheet.content() instanceof LogSheet kept ? ": " + words(kept) : "";
     look.conflicts.add(
         row, "this entry %s in the book%s. The book stays as it is.".formatted(standing, words));

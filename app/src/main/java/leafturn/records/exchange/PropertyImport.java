@@ -68,7 +68,17 @@ public final class PropertyImport {
     if (look.hasColumns("property")) {
       table.rows().forEach(properties::row);
     }
-    return look.preview(Arrivals.of(properties.sheets), List.of());
+    String notes = properties.stations.notes(properties.added());
+    return look.preview(
+        Arrivals.of(properties.sheets), notes.isEmpty() ? List.of() : List.of(notes));
+  }
+
+  private List<Property> added() {
+    return sheets.stream()
+        .map(NewSheet::content)
+        .filter(Property.class::isInstance)
+        .map(Property.class::cast)
+        .toList();
   }
 
   private void row(Table.Row row) {
@@ -115,18 +125,22 @@ public final class PropertyImport {
     if (known.isPresent()) {
       return inBook(row, known.get(), document);
     }
-    stations.theOnlyOne(row, document);
-    Property property = document.read(Kind.PROPERTY::read);
-    if (property == null) {
+    Property told = document.read(Kind.PROPERTY::read);
+    if (told == null) {
       return null;
     }
-    stations.check(row, property);
+    Property property = stations.withTheOnlyOne(row, told);
+    stations.check(row, property, look.remarks);
     String id = Arrivals.idOf("property " + address);
     if (taken(row, id)) {
       return null;
     }
-    sheets.add(new NewSheet<>(Kind.PROPERTY, id, property, "Property " + property.name()));
+    sheets.add(new NewSheet<>(Kind.PROPERTY, id, property, words(property)));
     return new Place(id, property, row, document.json());
+  }
+
+  private String words(Property property) {
+    return "Property %s, %s".formatted(property.name(), stations.words(property));
   }
 
   /** The property of this name in the book, whatever its address; else the one at its address. */

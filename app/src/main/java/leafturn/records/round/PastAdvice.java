@@ -62,7 +62,7 @@ public record PastAdvice(List<Piece> pieces) {
 
     /** True for advice to mow that was put to the test. */
     public boolean counts() {
-      return this != LEFT_ALONE && this != REPLACED && this != OPEN;
+      return this != MOWN_ALL_THE_SAME && this != LEFT_ALONE && this != REPLACED && this != OPEN;
     }
   }
 

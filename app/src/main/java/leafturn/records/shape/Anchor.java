@@ -53,6 +53,12 @@ public record Anchor(double longitudeDeg, double latitudeDeg) {
    * @param latitude degrees north, -90 to 90
    */
   public double distanceKm(double longitude, double latitude) {
+    return distanceKm(longitudeDeg, latitudeDeg, longitude, latitude);
+  }
+
+  /** As {@link #distanceKm(double, double)}, of any two places; degrees east and north. */
+  public static double distanceKm(
+      double longitudeDeg, double latitudeDeg, double longitude, double latitude) {
     double north = Math.sin(Math.toRadians(latitude - latitudeDeg) / 2);
     double east = Math.sin(Math.toRadians(longitude - longitudeDeg) / 2);
     double shrink = Math.cos(Math.toRadians(latitude)) * Math.cos(Math.toRadians(latitudeDeg));

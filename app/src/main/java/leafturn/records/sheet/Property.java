@@ -43,6 +43,12 @@ public record Property(
     name = Names.tidied(name);
   }
 
+  /** This property with another station, whose id is given. */
+  public Property following(String stationId) {
+    return new Property(
+        name, address, latitudeDeg, longitudeDeg, elevationM, timeZone, stationId, note);
+  }
+
   /**
    * That an outline lies too far away to belong to this property, in a sentence; empty where it may
    * belong, or has no place on the earth. Without a longitude only latitudes are compared.
@@ -94,13 +100,13 @@ public record Property(
     return there == null || !hasOppositeSeasons(latitudeDeg, record)
         ? Optional.empty()
         : Optional.of(
-            "the record of %s comes from latitude %s, the property lies at latitude %s, in the other"
+            "the record “%s” comes from latitude %s, the property lies at latitude %s, in the other"
                     .formatted(record.name(), Numbers.plain(there), Numbers.plain(latitudeDeg))
                 + " hemisphere: its summer is winter there, so no advice would hold.");
   }
 
   /** Whether a record comes from the other side of the equator than a latitude, °, well apart. */
-  public static boolean hasOppositeSeasons(double latitudeDeg, WeatherStation record) {
+  private static boolean hasOppositeSeasons(double latitudeDeg, WeatherStation record) {
     Double there = record.latitudeDeg();
     return there != null && there * latitudeDeg < 0 && Math.abs(there - latitudeDeg) > TROPICS_DEG;
   }

@@ -42,7 +42,7 @@ final class ImportBook implements AutoCloseable {
               STATION,
               Kind.STATION.read(
                   json(
-                      "{'name': 'Hill', 'origin': 'our own gauge', 'windHeightM': 2, 'latitudeDeg': 40.4}")));
+                      "{'name': 'Hill', 'origin': 'our own gauge', 'windHeightM': 2, 'latitudeDeg': 40.4, 'longitudeDeg': -73.9, 'elevationM': 20}")));
           String site = "'latitudeDeg': 40.78, 'timeZone': 'America/New_York'}";
           writing.add(
               Kind.PROPERTY,

@@ -4,18 +4,15 @@ import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.assertThatList;
 
 import java.time.LocalDate;
-import java.util.List;
 import java.util.Map;
 import leafturn.quantity.Units;
 import leafturn.records.Examples;
 import leafturn.records.LogFile;
 import leafturn.records.SourceText;
-import leafturn.records.book.Sheet;
 import leafturn.records.exchange.Findings.Finding;
 import leafturn.records.exchange.Reading.DateOrder;
 import leafturn.records.exchange.Reading.Pick;
 import leafturn.records.sheet.Done;
-import leafturn.records.sheet.Kind;
 import leafturn.records.sheet.LogSheet;
 import leafturn.records.table.Table;
 import org.junit.jupiter.api.Test;
@@ -236,35 +233,6 @@ class LogImportTest extends ImportingTest {
         .isEqualTo(new Pick(column("height_before_mm"), Units.US, DateOrder.YEAR_FIRST));
     assertThat(reading.picks().get(3))
         .isEqualTo(new Pick(column("fast_n_g_m2"), Units.US, DateOrder.YEAR_FIRST));
-  }
-
-  @Test
-  void whatWasCorrectedOrWithdrawnSinceIsAConflictAndStays() {
-    String csv =
-        "date,what,water_mm\n2015-05-28,watered,5\n2015-05-29,watered,6\n2015-05-30,watered,7\n";
-    book.write(book.log(csv, ImportBook.FRONT));
-    List<Sheet<LogSheet>> entries = book.entries(ImportBook.FRONT);
-    LogSheet other =
-        Kind.LOG.read(
-            ImportBook.json(
-                "{'lawn': '%s', 'day': '2015-05-28', 'what': 'watered', 'waterMm': 9}"
-                    .formatted(ImportBook.FRONT)));
-    book.book()
-        .write(
-            "Bo",
-            writing -> {
-              writing.revise(Kind.LOG, entries.get(0).id(), 1, other);
-              return writing.withdraw(Kind.LOG, entries.get(1).id(), 1);
-            });
-    Preview again = book.log(csv, ImportBook.FRONT);
-    assertThat(again.arrivals().count()).isZero();
-    assertThat(again.alreadyThere()).isEqualTo(2);
-    assertThat(again.conflicts().kept())
-        .containsExactly(
-            new Finding(
-                "line 2",
-                "This entry says something else in the book: 28 May 2015 watered, 9 mm. The book"
-                    + " stays as it is."));
   }
 
   private static Column column(String name) {

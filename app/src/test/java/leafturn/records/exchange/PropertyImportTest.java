@@ -28,7 +28,6 @@ class PropertyImportTest extends ImportingTest {
     String csv = Examples.text("properties.csv").text();
     Preview first = book.properties(csv);
     assertThat(first.faults().kept()).isEmpty();
-    assertThat(first.notes()).isEmpty();
     book.write(first);
     int rows = (int) csv.lines().count() - 1;
     assertThatList(book.book().read(reader -> reader.all(Kind.LAWN))).hasSize(3 + rows);
@@ -50,7 +49,7 @@ class PropertyImportTest extends ImportingTest {
     assertThat(preview.arrivals().sheets())
         .extracting(sheet -> sheet.words())
         .containsExactly(
-            "Property Fern Row",
+            "Property Fern Row, weather of Hill",
             "Lawn Front of Fern Row, tall fescue",
             "Programme of Front from 1 January 2015 on",
             "Lawn Back of Fern Row, fine fescue",
@@ -140,20 +139,6 @@ class PropertyImportTest extends ImportingTest {
     Preview again = book.properties(HEADER + "elm   house,,,,front   Green,fine fescue,,,,\n");
     assertThat(again.faults().kept()).isEmpty();
     assertThat(again.arrivals().sheets()).isEmpty();
-  }
-
-  @Test
-  void theOnlyStationIsNoneForAPropertyOfTheOtherHemisphere() {
-    for (double latitude : new double[] {40, -33.8}) {
-      Property property =
-          (Property)
-              book.properties(HEADER + "Fern," + latitude + ",UTC,,Front,fine fescue,,,,\n")
-                  .arrivals()
-                  .sheets()
-                  .get(0)
-                  .content();
-      assertThat(property.station() == null).isEqualTo(latitude < 0);
-    }
   }
 
   private static final String MIXED = "property,latitude,time_zone,lawn,grass,mixture\n";

@@ -156,6 +156,7 @@ class PastAdviceTest {
   void whoeverMowsWhatWasToBeLeftAloneDidNotFollow() {
     PastAdvice past = PastAdvice.of(List.of(given(0, -1, null)), List.of(mown(1, 1)), LONG_AFTER);
     assertThat(only(past).outcome()).isEqualTo(Outcome.MOWN_ALL_THE_SAME);
+    assertThat(past.tested()).isZero();
   }
 
   @Test
