@@ -114,9 +114,7 @@ final class LawnWarnings {
               ? "So it is with one more property."
               : "So it is with %d more properties.".formatted(more));
     }
-    return told.isEmpty()
-        ? List.of()
-        : List.of(String.join(" ", told) + ANOTHER);
+    return told.isEmpty() ? List.of() : List.of(String.join(" ", told) + ANOTHER);
   }
 
   private static Optional<String> ahead(

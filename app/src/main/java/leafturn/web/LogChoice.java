@@ -1,5 +1,7 @@
 package leafturn.web;
 
+import com.fasterxml.jackson.databind.node.JsonNodeFactory;
+import com.fasterxml.jackson.databind.node.ObjectNode;
 import java.util.ArrayList;
 import java.util.EnumMap;
 import java.util.LinkedHashMap;
@@ -8,6 +10,7 @@ import java.util.Map;
 import java.util.Optional;
 import leafturn.quantity.Measure;
 import leafturn.quantity.Units;
+import leafturn.records.Choice;
 import leafturn.records.sheet.What;
 import leafturn.web.form.Form;
 import leafturn.web.form.FormShape;
@@ -71,6 +74,16 @@ record LogChoice(
 
   boolean isMowing() {
     return what == What.MOWN;
+  }
+
+  /** What the choice itself says of an entry, for a lawn by its id. */
+  ObjectNode document(String lawn) {
+    ObjectNode document = JsonNodeFactory.instance.objectNode();
+    document.put("lawn", lawn).put("what", Choice.word(what));
+    if (returnedShare != null) {
+      document.put("returnedShare", returnedShare);
+    }
+    return document;
   }
 
   /** The form as it stands before anything was typed. */

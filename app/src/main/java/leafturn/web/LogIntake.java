@@ -1,12 +1,10 @@
 package leafturn.web;
 
-import com.fasterxml.jackson.databind.node.JsonNodeFactory;
 import com.fasterxml.jackson.databind.node.ObjectNode;
 import java.util.List;
 import java.util.Map;
 import leafturn.quantity.Measure;
 import leafturn.quantity.Units;
-import leafturn.records.Choice;
 import leafturn.records.Ids;
 import leafturn.records.InputException;
 import leafturn.records.SourceText;
@@ -158,12 +156,7 @@ final class LogIntake {
 
   /** What the choice itself says of the entry. */
   private static ObjectNode fixed(LoggedLawn lawn, Sent sent) {
-    LogChoice choice = sent.choice();
-    ObjectNode document = JsonNodeFactory.instance.objectNode();
-    document.put("lawn", lawn.id()).put("what", Choice.word(choice.what()));
-    if (choice.returnedShare() != null) {
-      document.put("returnedShare", choice.returnedShare());
-    }
+    ObjectNode document = sent.choice().document(lawn.id());
     SentPhotograph photograph = sent.photograph();
     if (photograph != null) {
       document.putArray("photographs").add(photograph.id());

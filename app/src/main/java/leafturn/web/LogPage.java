@@ -27,6 +27,7 @@ public record LogPage(@Nullable LoggedLawn lawn, Units units, List<Row> rows) {
    * @param caution what to mind; may be empty
    * @param form its form
    * @param id id of the entry that it would make, so that sending it twice makes one
+   * @param checks what the page says of its fields without asking the book
    */
   public record Row(
       String key,
@@ -35,7 +36,8 @@ public record LogPage(@Nullable LoggedLawn lawn, Units units, List<Row> rows) {
       String words,
       String caution,
       Form form,
-      String id) {
+      String id,
+      PhoneChecks checks) {
     /** True for the ways to mow, which come first. */
     public boolean isMowing() {
       return LogChoice.named(key, form.units()).map(LogChoice::isMowing).orElse(false);
@@ -65,7 +67,15 @@ public record LogPage(@Nullable LoggedLawn lawn, Units units, List<Row> rows) {
   private static Row row(LogChoice choice, @Nullable LoggedLawn lawn, Form form, String id) {
     boolean usual = lawn != null && LogChoice.usual(lawn.returnedShare()).equals(choice.key());
     String words = lawn == null ? "" : choice.words(form.units(), lawn);
-    return new Row(choice.key(), choice.heading(), usual, words, choice.caution(), form, id);
+    return new Row(
+        choice.key(),
+        choice.heading(),
+        usual,
+        words,
+        choice.caution(),
+        form,
+        id,
+        PhoneChecks.of(choice, form.units()));
   }
 
   /** The day it is at the lawn, in words; empty where that is not known yet. */

@@ -105,7 +105,8 @@ final class NewPropertyForm {
             Field.number("property.elevationM", "Height above sea level", Measure.DISTANCE)
                 .hint("Left empty: sea level. It changes evaporation by a few per cent."),
             Field.text("property.timeZone", "Time zone")
-                .hint("Filled in: that of %s. It says when a day begins there.".formatted(zone.of()))
+                .hint(
+                    "Filled in: that of %s. It says when a day begins there.".formatted(zone.of()))
                 .needed()));
   }
 
@@ -116,8 +117,7 @@ final class NewPropertyForm {
     }
     for (Sheet<WeatherStation> station : stations) {
       if (!station.content().standIn()) {
-        choices.add(
-            new Choice(station.id(), station.content().name() + whence(station.content())));
+        choices.add(new Choice(station.id(), station.content().name() + whence(station.content())));
       }
     }
     choices.add(new Choice(EXAMPLE, "Example record: " + ExampleStation.ORIGIN));

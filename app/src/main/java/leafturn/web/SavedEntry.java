@@ -54,7 +54,9 @@ public record SavedEntry(String id, String words, String day, LoggedLawn lawn, S
     return day.getYear() == lawn.today().getYear() ? words : words + " " + day.getYear();
   }
 
-  /** That another entry of its day may tell of the same work, in a sentence; empty where none does. */
+  /**
+   * That another entry of its day may tell of the same work, in a sentence; empty where none does.
+   */
   static String twice(BookReading reading, Sheet<LogSheet> sheet, Units units) {
     LogSheet entry = sheet.content();
     List<LogSheet> others =

@@ -85,8 +85,7 @@ final class SheetRoom implements Room {
                 reading ->
                     reading
                         .find(Kind.LOG, id)
-                        .map(
-                            sheet -> SavedEntry.twice(reading, sheet, found.setting().units()))
+                        .map(sheet -> SavedEntry.twice(reading, sheet, found.setting().units()))
                         .orElse(""));
   }
 

@@ -47,7 +47,8 @@ class ChosenDayTest extends DemoSite {
   void daysThatAreNoneAreFaultsWithWhatWouldBeRight() throws Exception {
     assertRefused("2015-06-19", "19 June 2015 is further than advice looks ahead");
     assertRefused("soon", "is not a date");
-    assertRefused("2009-05-01", "the day asked for is 2009-05-01, but must lie from");
+    assertRefused(
+        "2009-05-01", "the day asked for is 2009-05-01, but must lie on 2012-01-02 or later");
     assertThat(asking.get("/lawns/nowhere?day=2015-05-20").statusCode()).isEqualTo(404);
   }
 

@@ -155,7 +155,8 @@ class EntryChecksTest extends HeronBankSite {
 
   @Test
   void twoSpacesMakeNoOtherNameOfAProperty() throws Exception {
-    Map<String, String> second = NewProperty.fields(Map.of("property.name", "HERON \u00a0 bank", "station", "none"));
+    Map<String, String> second =
+        NewProperty.fields(Map.of("property.name", "HERON \u00a0 bank", "station", "none"));
     HttpResponse<String> answer =
         visitor.sendWithFile("/properties/new", second, NewPropertyForm.FILE, "", null);
     assertThat(answer.statusCode()).isEqualTo(422);

@@ -84,7 +84,8 @@ class PropertyRoomTest {
   void aDailyFileOfItsOwnIsTakenWithTheForm() throws Exception {
     HttpResponse<String> begun = begin(Map.of("station", "example"), weather());
     assertThat(begun.statusCode()).isEqualTo(303);
-    assertThat(visitor.read("/lawns/sallow-house-lawn")).contains("daily file rain.csv, given with Sallow House");
+    assertThat(visitor.read("/lawns/sallow-house-lawn"))
+        .contains("daily file rain.csv, given with Sallow House");
     assertThat(count(Kind.STATION)).isEqualTo(1);
     assertThat(book.read(reading -> reading.all(Kind.STATION)).get(0).content().latitudeDeg())
         .isEqualTo(40.8);

@@ -148,8 +148,7 @@ class SheetRoomTest extends DemoSite {
     String path = "/sheets/" + beside;
     book.write("Ada", writing -> writing.withdraw(Kind.LOG, beside, 1));
     assertThat(send(mowing, fields).statusCode()).as("140 to 30 alone").isEqualTo(303);
-    HttpResponse<String> restored =
-        visitor.send(path, path + "/restore", Map.of("version", "2"));
+    HttpResponse<String> restored = visitor.send(path, path + "/restore", Map.of("version", "2"));
     assertThat(restored.statusCode()).as("50 to 40 beside 140 to 30").isEqualTo(422);
     assertThat(restored.body())
         .contains("This entry stays withdrawn: the log has this for the same day: Mown");

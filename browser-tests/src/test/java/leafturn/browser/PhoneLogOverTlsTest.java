@@ -58,7 +58,7 @@ class PhoneLogOverTlsTest {
   @Test
   void signingOutLeavesNoLawnOnThePhoneAndLosesNoEntry() throws Exception {
     LogJourney journey = signedIn().prepare();
-    journey.openLawn(LAWN).choose("watered").type("watered", "waterMm", "a lot").save("watered");
+    journey.openLawn(LAWN).choose("watered").type("watered", "waterMm", "900").save("watered");
     Page page = journey.page();
     page.navigate(book.url("/me"));
     page.locator("form[action='/sign-out'] button").click();

@@ -116,12 +116,12 @@ class PhoneLogTest extends ServedPages {
   @Test
   void theLawnsPageTellsWhatIsNotSentYet() throws Exception {
     LogJourney journey = journey(book.url("")).prepare();
-    journey.openLawn(LAWN).choose("watered").type("watered", "waterMm", "none").save("watered");
+    journey.openLawn(LAWN).choose("watered").type("watered", "waterMm", "900").save("watered");
     journey.page().navigate(book.url("/lawns/" + LAWN));
     assertThat(journey.page().locator(".unsent-note > *"))
         .containsText(
             new String[] {
-              "1 entry is not sent yet", "Watered for Thursday 28 May · Water given: none mm"
+              "1 entry is not sent yet", "Watered for Thursday 28 May · Water given: 900 mm"
             });
     journey.page().navigate(book.url("/lawns/heron-bank-play"));
     assertThat(journey.page().locator(".unsent-note")).hasText("1 entry is not sent yet");
@@ -207,7 +207,7 @@ class PhoneLogTest extends ServedPages {
         .choose("treated")
         .type("treated", "product", "Sward Guard")
         .save("treated");
-    journey.openLawn(LAWN).choose("watered").type("watered", "waterMm", "a lot").save("watered");
+    journey.openLawn(LAWN).choose("watered").type("watered", "waterMm", "900").save("watered");
     phone.setOffline(false);
     journey.openLog();
     assertThat(journey.page().locator("[data-state=faulty]")).hasCount(2);
@@ -220,6 +220,25 @@ class PhoneLogTest extends ServedPages {
     journey.unsent().first().getByText("Yes, discard this entry").click();
     journey.awaitUnsent(0);
     assertThat(book.newEntries()).extracting(LogSheet::what).containsExactly(What.TREATED);
+  }
+
+  @Test
+  void whatTheBookIsSureToRefuseIsToldBesideItsFieldAndNotKept() throws Exception {
+    LogJourney journey = journey(book.url("")).prepare();
+    journey.openLawn(LAWN);
+    phone.setOffline(true);
+    journey.choose("watered").type("watered", "waterMm", "abc").save("watered");
+    Locator fault = journey.choice("watered").locator(".field .fault");
+    assertThat(fault).hasText("\"abc\" is not a number; give a number from 0 to 200, mm.");
+    journey.type("watered", "waterMm", "").save("watered");
+    assertThat(fault).hasText(Pattern.compile("^It is missing; give a number from 0 to 200.+"));
+    journey.type("watered", "waterMm", "12,5").save("watered");
+    assertThat(journey.outcome()).hasText(KEPT);
+    phone.setOffline(false);
+    journey.openLog().awaitUnsent(0);
+    assertThat(book.newEntries())
+        .extracting(LogSheet::done)
+        .containsExactly(new Done.Watered(12.5));
   }
 
   @Test

@@ -139,10 +139,15 @@ final class Replay implements DayListener {
 
   private static int checkedDay(WeatherSeries weather, LocalDate on) {
     int today = weather.indexOf(on);
-    if (today < 1 || today > weather.days()) {
+    if (today < 1) {
       throw new NoCallException(
-          "the day asked for is %s, but must lie from %s to %s, the day after the weather record ends"
-              .formatted(on, weather.firstDay().plusDays(1), weather.lastDay().plusDays(1)));
+          "the day asked for is %s, but must lie on %s or later, the day after the weather record begins"
+              .formatted(on, weather.firstDay().plusDays(1)));
+    }
+    if (today > weather.days()) {
+      throw new NoCallException(
+          "the day asked for is %s, but must lie on %s or earlier, the day after the weather record ends"
+              .formatted(on, weather.lastDay().plusDays(1)));
     }
     return today;
   }

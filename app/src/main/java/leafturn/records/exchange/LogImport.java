@@ -229,8 +229,7 @@ public final class LogImport {
   }
 
   private void conflict(Table.Row row, Sheet<?> sheet) {
-    String standing =
-        sheet.withdrawn() ? "was changed and withdrawn since" : "says something else";
+    String standing = sheet.withdrawn() ? "was changed and withdrawn since" : "says something else";
     String words = sheet.content() instanceof LogSheet kept ? ": " + words(kept) : "";
     look.conflicts.add(
         row, "this entry %s in the book%s. The book stays as it is.".formatted(standing, words));

@@ -59,10 +59,7 @@ record NamedStations(List<Sheet<WeatherStation>> all, Findings faults) {
   /** Where properties that follow none get their weather, in a sentence. */
   String notes(List<Property> added) {
     List<String> without =
-        added.stream()
-            .filter(property -> property.station() == null)
-            .map(Property::name)
-            .toList();
+        added.stream().filter(property -> property.station() == null).map(Property::name).toList();
     if (without.isEmpty()) {
       return "";
     }

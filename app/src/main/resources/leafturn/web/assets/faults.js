@@ -22,6 +22,20 @@ export function showFaults(form, faults) {
   summary.focus();
 }
 
+/** What the book counts as a number, a share of it perhaps in per cent. */
+const NUMBER = /^[-+]?(\d{1,15}([.,]\d{1,12})?|[.,]\d{1,12})\s*%?$/;
+
+/** What the book would surely refuse in a form, in its own words, which the page brought along. */
+export function faultsBeforehand(form, { missing = "{}", noNumber = "{}" }) {
+  const typed = (field) => form.elements.namedItem(field)?.value.trim() ?? "";
+  const empty = Object.entries(JSON.parse(missing)).filter(([field]) => typed(field) === "");
+  const wrong = Object.entries(JSON.parse(noNumber)).filter(([field]) => typed(field) && !NUMBER.test(typed(field)));
+  return [
+    ...empty.map(([field, sentence]) => ({ field, sentence })),
+    ...wrong.map(([field, sentence]) => ({ field, sentence: sentence.replace("?", () => typed(field)) })),
+  ];
+}
+
 /** The input of a path; a fault of a list's item belongs to the list. */
 function inputOf(form, path) {
   const found = path && form.elements.namedItem(path.replace(/\[.*$/, ""));

@@ -1,7 +1,7 @@
 // The log at the lawn. Every entry is kept on the phone first and then sent, so that saving is the
 // same with a connection and without one. Without this file the forms are sent as plain ones.
 
-import { showFaults } from "./faults.js";
+import { faultsBeforehand, showFaults } from "./faults.js";
 import { fillKeptPage, offerSearch } from "./kept.js";
 import { refreshNow, sendInTheBackground, sendNow } from "./phone.js";
 import { picture } from "./picture.js";
@@ -50,6 +50,12 @@ function closeOthers(opened) {
 
 async function save(details, form) {
   const button = form.querySelector("button.main");
+  const faults = faultsBeforehand(form, details.dataset);
+  if (faults.length > 0) {
+    // Without a connection nobody else would say so before the phone is pocketed.
+    showFaults(form, faults);
+    return;
+  }
   const typed = typedIn(form);
   button.disabled = true;
   try {

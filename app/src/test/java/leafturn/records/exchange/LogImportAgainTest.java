@@ -57,8 +57,7 @@ class LogImportAgainTest extends ImportingTest {
       assertThat(withdrawn.alreadyThere()).isZero();
       assertThat(withdrawn.ready()).isFalse();
       assertThat(withdrawn.conflicts().kept())
-          .containsExactly(
-              new Finding("line 2", WITHDRAWN.formatted("28 May 2015 watered, 5 mm")));
+          .containsExactly(new Finding("line 2", WITHDRAWN.formatted("28 May 2015 watered, 5 mm")));
     }
     String other = withId + "00000000-0000-4000-8000-00000000abcd\n";
     Preview another = book.log(other, ImportBook.FRONT);

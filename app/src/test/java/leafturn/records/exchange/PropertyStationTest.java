@@ -31,8 +31,7 @@ class PropertyStationTest extends ImportingTest {
                     longitude == null ? "" : longitude,
                     elevation == null ? "" : elevation));
     Arrivals.NewSheet<?> sheet = preview.arrivals().sheets().get(0);
-    assertThat(((Property) sheet.content()).station())
-        .isEqualTo(near ? ImportBook.STATION : null);
+    assertThat(((Property) sheet.content()).station()).isEqualTo(near ? ImportBook.STATION : null);
     assertThat(sheet.words())
         .isEqualTo(
             near ? "Property Fern, weather of Hill" : "Property Fern, no weather station yet");
