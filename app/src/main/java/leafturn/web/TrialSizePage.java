@@ -10,6 +10,7 @@ import leafturn.reports.trial.SizeWords;
 import leafturn.trials.power.SizeAnswer;
 import leafturn.trials.power.SizeAnswer.AtUnits;
 import leafturn.web.form.Form;
+import leafturn.web.trial.SizeForm;
 import org.jspecify.annotations.Nullable;
 
 /**
@@ -55,12 +56,14 @@ public record TrialSizePage(
       List<String> figures,
       String figureWords) {
     /**
-     * @param ofList what a list of allowed layouts can show; none without one
+     * @param asked the question as it follows from the plan
      */
-    static Answer of(SizeDocument document, SizeAnswer answer, List<String> ofList) {
+    static Answer of(SizeDocument document, SizeAnswer answer, SizeForm asked) {
       SizeWords wording = new SizeWords(document);
       List<String> words = new ArrayList<>(wording.of(answer));
-      words.addAll(ofList);
+      words.addAll(asked.ofList());
+      List<String> warnings = new ArrayList<>(asked.apart());
+      warnings.addAll(wording.warnings(answer));
       List<PowerFigure.Line> lines = lines(answer.table());
       PowerFigure figure =
           new PowerFigure(
@@ -68,7 +71,7 @@ public record TrialSizePage(
       return new Answer(
           words.get(0),
           words.subList(1, words.size()),
-          wording.warnings(answer),
+          warnings,
           wording.power(),
           wording.convention(),
           SizeTable.of(document, answer),

@@ -106,7 +106,7 @@ final class TrialSizeRoom implements Room {
       SizeDocument document =
           SizeFile.read(question.changed(form).document("size", question.base()));
       TrialSizePage.Answer answer =
-          TrialSizePage.Answer.of(document, TrialSize.of(document.size()), question.ofList());
+          TrialSizePage.Answer.of(document, TrialSize.of(document.size()), question);
       return new TrialSizePage(id, trial.name(), outcome, form, List.of(), answer);
     } catch (InputException faults) {
       return new TrialSizePage(id, trial.name(), outcome, form.faulted(faults), List.of(), null);

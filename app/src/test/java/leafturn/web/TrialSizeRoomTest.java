@@ -88,6 +88,46 @@ class TrialSizeRoomTest extends DemoSite {
   }
 
   @Test
+  void whereNothingVariesNoSizeIsReckoned() throws Exception {
+    String nothing =
+        "?of=visual+rating&outcome=visual+rating&difference=0.5&margin=0.5&units=8&dates=5&cores=1"
+            + "&spread.plot=0&spread.plotByDate=0&spread.core=0&spread.laboratory=0";
+    for (String asked : List.of(nothing, nothing.replace("&margin=0.5", "&margin="))) {
+      HttpResponse<String> refused = visitor.ask(PAGE + asked);
+      assertThat(refused.statusCode()).isEqualTo(422);
+      assertThat(refused.body()).contains("all are 0; where nothing varies no trial is needed.");
+    }
+  }
+
+  @Test
+  void aPlanOfTheLastDateAsksForOneDate() throws Exception {
+    assertThat(visitor.read(PAGE)).contains(dates(5)).doesNotContain("The plan compares");
+    summedUp("last-date");
+    assertThat(visitor.read(PAGE))
+        .contains(dates(1), "The plan compares the last date alone, so one date is asked for");
+  }
+
+  @Test
+  void theMarginOfAChangeADayIsNoDifferenceOfMeans() throws Exception {
+    summedUp("slope");
+    assertThat(visitor.read(PAGE))
+        .contains("The plan compares the change of quality through the season.")
+        .doesNotContain("a difference of 0.5", "yards. To find");
+  }
+
+  private static String dates(int dates) {
+    return "name=\"dates\" type=\"text\" inputmode=\"decimal\" value=\"%d\"".formatted(dates);
+  }
+
+  private void summedUp(String summary) {
+    TrialSheet planned = book.read(book -> book.find(Kind.TRIAL, ID)).orElseThrow().content();
+    ObjectNode plan = planned.plan().deepCopy();
+    ((ObjectNode) plan.get("outcomes").get(0)).put("summary", summary);
+    book.write(
+        "Owner", writing -> writing.revise(Kind.TRIAL, ID, 1, planned.with(plan, planned.lawns())));
+  }
+
+  @Test
   void aFrozenMarginStaysInTheQuestion() throws Exception {
     TrialSheet planned = book.read(book -> book.find(Kind.TRIAL, ID)).orElseThrow().content();
     TrialSheet frozen =

@@ -163,8 +163,10 @@ final class SizeVariances {
           "outcome",
           "the name of an outcome with starting values (%s), or variances, sd, cv or sdOfDifference of your own"
               .formatted(String.join(", ", Spread.outcomes())));
-    } else if (starting.isEmpty() && !given.isEmpty() && total() == 0) {
-      root.fault("variances", "all are 0; where nothing varies no trial is needed.");
+    } else if (!given.isEmpty() && total(values()) == 0) {
+      root.fault(
+          root.has("spread") ? "spread" : "variances",
+          "all are 0; where nothing varies no trial is needed.");
     } else if (starting.isEmpty() && root.has("variances") && given.isEmpty()) {
       root.fault(
           "variances",
@@ -172,11 +174,8 @@ final class SizeVariances {
     }
   }
 
-  private double total() {
-    return given.entrySet().stream()
-        .filter(entry -> entry.getKey() != Part.DATE_CORRELATION)
-        .mapToDouble(Map.Entry::getValue)
-        .sum();
+  private static double total(PlotVariance all) {
+    return all.plot() + all.plotByDate() + all.core() + all.laboratory();
   }
 
   /** The outcome whose starting values are used, or null. */

@@ -126,7 +126,35 @@ public final class SizeForm {
 
   /** Whether the difference that it fills in is the margin of the plan. */
   public boolean asksForMargin() {
-    return plan.primary().margin() != null && log == (plan.primary().scale() == Outcome.Scale.LOG);
+    return plan.primary().margin() != null
+        && plan.primary().summary() != Outcome.Summary.SLOPE
+        && log == (plan.primary().scale() == Outcome.Scale.LOG);
+  }
+
+  /** In what the question is another one than the plan's, in sentences. */
+  public List<String> apart() {
+    Outcome primary = plan.primary();
+    List<String> apart = new ArrayList<>();
+    if (primary.summary() == Outcome.Summary.SLOPE) {
+      apart.add(
+          "The plan compares the change of %s through the season. What is told here is of means over the season: it does not tell how many %s a change needs, and the plan's margin a day is not asked for."
+              .formatted(primary.name(), unit()));
+    } else if (primary.summary() == Outcome.Summary.LAST_DATE) {
+      apart.add(
+          "The plan compares the last date alone, so one date is asked for; more dates would help only a mean over them.");
+    }
+    if (primary.kind() == Outcome.Kind.MEASUREMENT && outcome.equals(outcomeOf(plan))) {
+      apart.add(
+          "There are no starting values for %s: those of %s stand in. Give your own."
+              .formatted(primary.name(), outcome));
+    }
+    if (primary.margin() != null
+        && primary.summary() != Outcome.Summary.SLOPE
+        && !asksForMargin()) {
+      apart.add(
+          "The plan's margin is on another scale than these values and is not asked for; give the difference that matters on this one.");
+    }
+    return apart;
   }
 
   /** The form as the plan fills it. */
@@ -160,7 +188,8 @@ public final class SizeForm {
     }
     boolean soil = primary.kind() == Outcome.Kind.SOIL;
     int dates = soil ? plan.observing().cores().dates().size() : plan.observing().dates().size();
-    values.put("dates", Integer.toString(Math.max(1, dates)));
+    boolean one = primary.summary() == Outcome.Summary.LAST_DATE;
+    values.put("dates", Integer.toString(one ? 1 : Math.max(1, dates)));
     int cores = soil ? plan.observing().cores().perPlot() : 1;
     values.put("cores", Integer.toString(Math.max(1, cores)));
     return values;

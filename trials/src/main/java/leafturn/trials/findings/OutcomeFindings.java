@@ -62,12 +62,13 @@ public record OutcomeFindings(
   /**
    * Units each of whose plots was read on as many dates as were planned.
    *
-   * @param plannedDays 0 where nobody knows: then every unit that is used
+   * @param plannedDays 0 where nobody knows: then all on which any plot was read
    */
   public int unitsWhole(int plannedDays) {
+    int wanted = plannedDays > 0 ? plannedDays : table.dates().size();
     return (int)
         table.units().stream()
-            .filter(unit -> isUsed(unit) && datesRead(unit) >= plannedDays)
+            .filter(unit -> isUsed(unit) && datesRead(unit) >= wanted)
             .count();
   }
 
