@@ -44,6 +44,16 @@ class TrialReportCommandTest {
   }
 
   @Test
+  void aYardReadOnFewerDaysThanOthersHasNoWholeSeason() throws IOException {
+    String fewer = Files.readString(DATA).replaceFirst("yard 3,returned,2026-06-15,.*\n", "");
+    Path data = Files.writeString(folder.resolve("fewer.csv"), fewer);
+    assertThat(html(data, Files.readString(MODEL)))
+        .contains(
+            "Yards: 8 started, 7 with a whole season, 1 read on fewer days than others.",
+            "yard 3: the season is summed up over the 3 of 4 dates");
+  }
+
+  @Test
   void thePdfIsReadableAndItsTypeFacesAreEmbedded() throws IOException {
     Path report = folder.resolve("findings.pdf");
     assertThat(analyse(DATA, MODEL, report).exitCode()).isZero();

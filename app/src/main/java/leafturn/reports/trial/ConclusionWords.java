@@ -44,8 +44,9 @@ final class ConclusionWords {
     int whole = findings.unitsWhole();
     int used = findings.outcomes().get(0).unitsUsed();
     int lost = facts.unitsStarted() - used;
+    String days = findings.standing().plannedDays() > 0 ? "planned" : "others";
     String part =
-        used > whole ? ", %d read on fewer days than planned".formatted(used - whole) : "";
+        used > whole ? ", %d read on fewer days than %s".formatted(used - whole, days) : "";
     String tail = lost > 0 ? "; %d left out, for the reasons given".formatted(lost) : "";
     return "%s: %d started, %d with a whole season%s%s."
         .formatted(

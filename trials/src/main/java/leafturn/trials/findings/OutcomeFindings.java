@@ -67,9 +67,7 @@ public record OutcomeFindings(
   public int unitsWhole(int plannedDays) {
     int wanted = plannedDays > 0 ? plannedDays : table.dates().size();
     return (int)
-        table.units().stream()
-            .filter(unit -> isUsed(unit) && datesRead(unit) >= wanted)
-            .count();
+        table.units().stream().filter(unit -> isUsed(unit) && datesRead(unit) >= wanted).count();
   }
 
   private boolean isUsed(String unit) {
