@@ -74,7 +74,7 @@ final class ReasonWriter {
     if (plan.choice() == Choice.CHOP_LEAVES_AND_RETURN) {
       told(List.of(CallRule.LEAF_COVER), plan.day(), false, told, against);
     }
-    List<CallRule> thatDay = returned.decidedThatDay(best);
+    List<CallRule> thatDay = returned.decidedThatDay(best, TOLD_WITH);
     for (CallRule rule : returnToday.broken()) {
       int day = thatDay.contains(rule) ? plan.day() : 0;
       if (toldByHeavier(rule, thatDay)

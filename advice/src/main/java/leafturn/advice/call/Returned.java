@@ -1,6 +1,8 @@
 package leafturn.advice.call;
 
 import java.util.List;
+import java.util.Map;
+import java.util.Set;
 import leafturn.advice.call.Weighing.Weighed;
 
 /**
@@ -11,9 +13,20 @@ import leafturn.advice.call.Weighing.Weighed;
  */
 record Returned(Weighed today, Weighed thatDay) {
 
-  /** What the plan does not break, and returning all in one cut on its day would. */
-  List<CallRule> decidedThatDay(Weighed best) {
-    return thatDay.broken().stream().filter(rule -> !best.breaks(rule)).toList();
+  /**
+   * What the plan does not break, and returning all in one cut on its day would.
+   *
+   * @param lighter rules of which nothing is left to say beside a heavier one: where the plan
+   *     breaks the heavier one alone, that is told, of the same day
+   */
+  List<CallRule> decidedThatDay(Weighed best, Map<CallRule, Set<CallRule>> lighter) {
+    return thatDay.broken().stream()
+        .filter(
+            rule ->
+                !best.breaks(rule)
+                    || lighter.getOrDefault(rule, Set.of()).stream()
+                        .anyMatch(other -> thatDay.breaks(other) && !best.breaks(other)))
+        .toList();
   }
 
   /**

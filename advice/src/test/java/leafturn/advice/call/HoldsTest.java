@@ -74,6 +74,29 @@ class HoldsTest {
   }
 
   @Test
+  void clumpsOfHeldStepsAreOneReasonByTheLimitTheyBreak() {
+    for (int heightMm : new int[] {150, 160, 170, 180}) {
+      Situation lawn =
+          Situation.of(Species.KENTUCKY_BLUEGRASS, 64, 6, 3).mown(22, heightMm).dry(2, 8, 12, 24);
+      Call call =
+          lawn.facts(
+                  Treated.withClopyralid(lawn.on().minusDays(26), Treatment.Label.UNREAD)
+                      .withVisits(Visits.on(lawn.on().plusDays(2))))
+              .call();
+      assertThat(call.reasons())
+          .filteredOn(reason -> reason.headline().startsWith("Clump index"))
+          .singleElement()
+          .satisfies(
+              reason -> {
+                double index = Double.parseDouble(reason.headline().substring(12));
+                assertThat(reason.against()).isTrue();
+                assertThat(reason.threshold())
+                    .startsWith(index > 1.5 ? "limit 1.5 at" : "limit 1 at");
+              });
+    }
+  }
+
+  @Test
   void aHoldThatIsOverByTheDayOfMowingIsToldWithItsEnd() {
     Situation lawn =
         Situation.of(Species.KENTUCKY_BLUEGRASS, 64, 5, 21).mown(9, 88).dry(3, 9, 10, 21);

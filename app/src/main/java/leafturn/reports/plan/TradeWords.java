@@ -2,6 +2,7 @@ package leafturn.reports.plan;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Optional;
 import leafturn.advice.season.AimWeights;
 import leafturn.advice.season.PlanAim;
 import leafturn.advice.season.PlannedProgramme;
@@ -14,11 +15,20 @@ import leafturn.reports.UnitWords;
 
 /** What is gained and what is given up between the programmes of a plan, in sentences. */
 public final class TradeWords {
+  /**
+   * A change over this share of the larger value is told whatever its aim weighs; our judgement.
+   */
+  private static final double LARGE_FRACTION = 0.25;
+
+  /** A change of water below this is not worth telling, mm a year; our judgement. */
+  private static final double WATER_STEP_MM = 10;
+
   private final SeasonPlan plan;
   private final Ranking ranking;
   private final AimWeights weights;
   private final ProgrammeWords programmes;
   private final AimWords aims;
+  private final UnitWords units;
 
   /**
    * @param units of the reader
@@ -27,6 +37,7 @@ public final class TradeWords {
     this.plan = plan;
     this.ranking = ranking;
     this.weights = weights;
+    this.units = units;
     this.programmes = new ProgrammeWords(units, plan.basis().third());
     this.aims = new AimWords(units, plan.basis().third());
   }
@@ -73,7 +84,8 @@ public final class TradeWords {
   }
 
   /**
-   * What a programme gains against now, and what it costs.
+   * What a programme gains against now, and what it costs: by the aims that count and growth, and
+   * by whatever else changes much.
    *
    * @param number of the programme in the plan
    */
@@ -82,7 +94,7 @@ public final class TradeWords {
     Result now = plan.present();
     List<String> gains = new ArrayList<>();
     List<String> costs = new ArrayList<>();
-    for (PlanAim aim : chosenAndGrowth()) {
+    for (PlanAim aim : told(other, now)) {
       int sign = aim.compare(other.outcome(), now.outcome(), now.outcome());
       String its = aims.figure(aim, other.outcome());
       String before = aims.figure(aim, now.outcome());
@@ -90,12 +102,14 @@ public final class TradeWords {
       if (its.equals(before)) {
         continue;
       }
-      if (sign < 0 && weights.of(aim) > 0) {
+      if (sign < 0 && (weights.of(aim) > 0 || aim != PlanAim.GROWTH)) {
         gains.add("%s (%s)".formatted(aims.wish(aim), figures));
       } else if (sign > 0) {
         costs.add("%s (%s)".formatted(aims.cost(aim), figures));
       }
     }
+    water(other.outcome().irrigationMm().middle(), now.outcome().irrigationMm().middle())
+        .ifPresent(figures -> (figures.startsWith("less") ? gains : costs).add(figures));
     List<String> sentences = new ArrayList<>();
     if (!gains.isEmpty()) {
       sentences.add("Against now it gives " + ProgrammeWords.joined(gains) + ".");
@@ -107,6 +121,33 @@ public final class TradeWords {
               + ".");
     }
     return sentences;
+  }
+
+  /** Water is no aim of its own, and may change much all the same. */
+  private Optional<String> water(double mm, double beforeMm) {
+    return Math.abs(mm - beforeMm) >= WATER_STEP_MM && large(mm, beforeMm)
+        ? Optional.of(
+            "%s water (%s instead of %s)"
+                .formatted(mm < beforeMm ? "less" : "more", given(mm), given(beforeMm)))
+        : Optional.empty();
+  }
+
+  private String given(double mm) {
+    return mm > 0 ? units.water(mm) : "none";
+  }
+
+  private static boolean large(double value, double before) {
+    return Math.abs(value - before) > LARGE_FRACTION * Math.max(Math.abs(value), Math.abs(before));
+  }
+
+  private List<PlanAim> told(Result other, Result now) {
+    List<PlanAim> told = chosenAndGrowth();
+    for (PlanAim aim : PlanAim.values()) {
+      if (!told.contains(aim) && large(value(aim, other), value(aim, now))) {
+        told.add(aim);
+      }
+    }
+    return told;
   }
 
   /** Grass that grows less is a price whatever somebody weighs. */

@@ -81,6 +81,38 @@ class TradeWordsTest {
     assertThat(words.against(0)).isEmpty();
   }
 
+  private static String against(double mm, double litresPerM2) {
+    ProgrammeOutcome plain = outcome(20, 0.6);
+    ProgrammeOutcome other =
+        new ProgrammeOutcome(
+            plain.mowings(),
+            plain.growthGPerM2(),
+            Spread.exactly(mm),
+            new ProgrammeOutcome.Work(null, Spread.exactly(litresPerM2), null, null),
+            plain.kept(),
+            plain.feed(),
+            Spread.exactly(0.2),
+            plain.thatch(),
+            plain.risks());
+    SeasonPlan plan =
+        SamplePlan.plan(
+            SamplePlan.result(Origin.PRESENT, "", plain),
+            SamplePlan.result(Origin.GIVEN, "Mine", other));
+    return String.join(
+        "\n",
+        new TradeWords(plan, Ranking.of(plan, WEIGHTS), WEIGHTS, new UnitWords(Units.METRIC))
+            .against(1));
+  }
+
+  @Test
+  void whatChangesMuchIsToldWhateverItsAimWeighs() {
+    assertThat(against(174, 5.7))
+        .contains("Against now it gives less nitrate lost")
+        .contains(
+            "It costs more to carry away (", " and more water (174\u202fmm instead of none).");
+    assertThat(against(9, 0.4)).doesNotContain("costs", "water", "carry");
+  }
+
   @Test
   void usReadersLeaveTheirClippings() {
     assertThat(new AimWords(new UnitWords(Units.US), "a third").measure(PlanAim.KEEPING))
