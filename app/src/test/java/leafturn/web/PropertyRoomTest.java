@@ -113,7 +113,7 @@ class PropertyRoomTest {
     chosen.put("station", book.read(reading -> reading.all(Kind.STATION)).get(0).id());
     assertThat(begin(chosen, null).statusCode()).isEqualTo(303);
     String far = "The record “Record of Sallow House” was measured";
-    assertThat(visitor.read("/lawns/fjord-lawn")).contains(far, "miles) away: beyond 100 km");
+    assertThat(visitor.read("/lawns/fjord-lawn")).contains(far, "miles) away: beyond 100\u00a0km");
     assertThat(visitor.read("/lawns/sallow-house-lawn")).doesNotContain(far);
   }
 
