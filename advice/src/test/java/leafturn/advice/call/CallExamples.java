@@ -76,6 +76,10 @@ final class CallExamples {
   }
 
   /** The same without years before the record. */
+  static Call fescueOn(WeatherSeries weather, LocalDate day) {
+    return MowingCall.of(fescue(), weather, List.of(), day);
+  }
+
   static Lawn withoutSpinUp() {
     Lawn lawn = fescue();
     return new Lawn(lawn.site(), lawn.ground(), lawn.programme(), 0, lawn.parameters());

@@ -291,9 +291,9 @@ class MowingCallTest {
 
   @Test
   void daysThatCannotBeAnsweredSayWhichCan() {
-    assertThatThrownBy(
-            () -> MowingCall.of(CallExamples.fescue(), MILD, List.of(), LocalDate.of(2016, 1, 2)))
-        .hasMessageContaining("2016-01-02")
-        .hasMessageContaining("from 2012-01-02 to 2016-01-01");
+    assertThatThrownBy(() -> CallExamples.fescueOn(MILD, LocalDate.of(2016, 1, 2)))
+        .hasMessageContaining("must lie on 2016-01-01 or earlier");
+    assertThatThrownBy(() -> CallExamples.fescueOn(MILD, LocalDate.of(2012, 1, 1)))
+        .hasMessageContaining("must lie on 2012-01-02 or later");
   }
 }
