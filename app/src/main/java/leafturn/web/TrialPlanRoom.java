@@ -22,9 +22,11 @@ import leafturn.records.sheet.Property;
 import leafturn.records.sheet.TrialSheet;
 import leafturn.records.trial.BookPlan;
 import leafturn.records.trial.FixedLayout;
+import leafturn.records.trial.KeptReadings;
 import leafturn.records.trial.PlanLawns;
 import leafturn.records.trial.TrialPlanFile;
 import leafturn.records.trial.TrialShelf;
+import leafturn.trials.observation.Reading;
 import leafturn.web.form.Field.Choice;
 import leafturn.web.form.Form;
 import leafturn.web.trial.PlanDocument;
@@ -87,7 +89,7 @@ final class TrialPlanRoom implements Room {
     }
     try {
       TrialSheet changed = desk.book().read(reading -> trial(reading, form, trial.content()));
-      FixedLayout.check(trial.content(), changed, isRead(trial.id()));
+      checkReadings(trial, changed);
       TrialSheet noted = noted(trial.content(), changed, context.formParam("why"));
       desk.book()
           .write(
@@ -102,8 +104,19 @@ final class TrialPlanRoom implements Room {
     }
   }
 
-  private boolean isRead(String id) {
-    return desk.book().read(reading -> !reading.ofTrial(Kind.TRIAL_READINGS, id).isEmpty());
+  /** The layout stays once it is frozen or read, and what readings stand for stays with them. */
+  private void checkReadings(Sheet<TrialSheet> trial, TrialSheet changed) {
+    List<Reading> readings =
+        desk.book()
+            .read(
+                reading ->
+                    reading.ofTrial(Kind.TRIAL_READINGS, trial.id()).stream()
+                        .flatMap(sheet -> sheet.content().readings().stream())
+                        .toList());
+    FixedLayout.check(trial.content(), changed, !readings.isEmpty());
+    if (!readings.isEmpty()) {
+      KeptReadings.check(desk.grounds().of(trial.content()), desk.grounds().of(changed), readings);
+    }
   }
 
   /** Why a frozen plan was changed is asked for. */

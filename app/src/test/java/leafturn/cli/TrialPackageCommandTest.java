@@ -54,6 +54,31 @@ class TrialPackageCommandTest {
     assertThat(analysed.out()).contains("64 observations");
   }
 
+  /** A plan may get a date, and bags more of a plot, when results under its codes are in. */
+  @Test
+  void readingsUnderPrintedCodesAreReadAlikeWhenThePlanHasGotADateAndBags() throws IOException {
+    String longer =
+        Files.readString(Path.of(PLAN))
+            .replace("\"2026-10-12\"]", "\"2026-10-12\", \"2026-10-26\"]")
+            .replace("\"composites\": 2", "\"composites\": 3");
+    assertThat(longer).contains("2026-10-26").contains("\"composites\": 3");
+    Path plan = Files.writeString(folder.resolve("longer.json"), longer);
+    String byCode = readings(line -> line.replaceFirst("^B.*?,.*?,(.*,[2-9A-Z]{7},,.*)", ",,$1"));
+    assertThat(Path.of(byCode)).content().contains("\n,,soil_potassium");
+    List<String> rows = new ArrayList<>();
+    for (String readings : List.of(READINGS, byCode)) {
+      String file = "after" + rows.size();
+      Ran packed = Ran.of("trial", "package", plan.toString(), readings, at(file + ".zip"));
+      assertThat(packed.exitCode()).as(packed.err()).isZero();
+      Ran unpacked = Ran.of("trial", "unpack", at(file + ".zip"), at(file));
+      assertThat(unpacked.exitCode()).as(unpacked.err()).isZero();
+      rows.add(Files.readString(folder.resolve(file).resolve("readings.csv")));
+    }
+    assertThat(Ran.of("trial", "package", PLAN, READINGS, at("before.zip")).exitCode()).isZero();
+    assertThat(Ran.of("trial", "unpack", at("before.zip"), at("before")).exitCode()).isZero();
+    assertThat(rows).containsOnly(Files.readString(folder.resolve("before/readings.csv")));
+  }
+
   @Test
   void faultsOfAllFilesAreToldAndNothingIsWritten() throws IOException {
     Path wrong =
