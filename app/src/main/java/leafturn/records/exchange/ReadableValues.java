@@ -11,6 +11,7 @@ import leafturn.records.Faults;
 import leafturn.records.table.Table;
 import leafturn.trials.analysis.data.Spelling;
 import leafturn.trials.design.Outcome;
+import leafturn.trials.observation.CleanReading;
 import leafturn.trials.observation.OutcomeReadings;
 import leafturn.trials.observation.Reading;
 import leafturn.trials.observation.ReadingValue;
@@ -20,10 +21,12 @@ import org.jspecify.annotations.Nullable;
 /** Whether the readings of a table can be read; a wrong unit of many rows is told once. */
 final class ReadableValues {
   private final TableLook look;
+  private final TrialGround ground;
   private final Map<List<String>, Set<String>> spellings = new HashMap<>();
 
-  ReadableValues(TableLook look) {
+  ReadableValues(TableLook look, TrialGround ground) {
     this.look = look;
+    this.ground = ground;
   }
 
   /** Takes note of how a reading of the book writes its names. */
@@ -40,6 +43,11 @@ final class ReadableValues {
   boolean isReadable(Table.Row row, Column of, Outcome outcome, Reading reading) {
     try {
       var clean = OutcomeReadings.clean(outcome, reading, null);
+      String other = otherSample(outcome, reading);
+      if (other != null || hasNoLogarithm(outcome, clean)) {
+        look.faults.add(row, of, other != null ? other : noLogarithm(outcome, reading));
+        return false;
+      }
       if (!clean.belowDetection()) {
         List<String> doubts = UsualRange.faults(outcome, clean.value());
         if (outcome.kind() == Outcome.Kind.RATING && !doubts.isEmpty()) {
@@ -61,6 +69,30 @@ final class ReadableValues {
       look.faults.add(row, ReadingColumns.atFault(look.reading, of, e), e.getMessage() + ".");
       return false;
     }
+  }
+
+  /** That a bag holds another kind of sample than what was measured, in a sentence. */
+  private @Nullable String otherSample(Outcome outcome, Reading reading) {
+    String code = reading.sample();
+    TrialGround.Bag bag = code == null ? null : ground.bag(code);
+    boolean sampled = outcome.kind() == Outcome.Kind.SOIL || outcome.kind() == Outcome.Kind.TISSUE;
+    return bag == null || !sampled || bag.holds() == outcome.kind()
+        ? null
+        : "%s is the code of a bag of %s, but %s is measured in %s; put one right."
+            .formatted(code, material(bag.holds()), outcome.name(), material(outcome.kind()));
+  }
+
+  private static String material(Outcome.Kind kind) {
+    return kind == Outcome.Kind.SOIL ? "soil" : "leaf";
+  }
+
+  private static boolean hasNoLogarithm(Outcome outcome, CleanReading clean) {
+    return outcome.scale() == Outcome.Scale.LOG && !clean.belowDetection() && clean.value() <= 0;
+  }
+
+  private static String noLogarithm(Outcome outcome, Reading reading) {
+    return "%s has no logarithm, on which the plan compares %s; write what lies below the detection limit with its limit, as <5, or leave it out."
+        .formatted(reading.value(), outcome.name());
   }
 
   private static Map<String, String> names(Reading reading) {

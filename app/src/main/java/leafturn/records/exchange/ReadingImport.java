@@ -49,7 +49,7 @@ public final class ReadingImport {
     this.ground = ground;
     this.look = look;
     this.decimalComma = new DecimalComma(look.table.decimalCommas());
-    this.values = new ReadableValues(look);
+    this.values = new ReadableValues(look, ground);
   }
 
   /**

@@ -21,6 +21,7 @@ import leafturn.records.sheet.TrialSheet;
 import leafturn.records.table.Table;
 import leafturn.records.table.TableFile;
 import leafturn.records.trial.TrialGrounds;
+import leafturn.trials.design.Outcome;
 import org.jspecify.annotations.Nullable;
 import org.junit.jupiter.api.AfterEach;
 import org.junit.jupiter.api.BeforeEach;
@@ -201,17 +202,16 @@ class ReadingImportTest {
 
   @Test
   void aCodeOnABagStandsForItsPlotAndDay() {
-    var bag = ground.bags().entrySet().iterator().next();
-    Preview preview =
-        look(
-            "Bag,Plot,Taken,K2O ppm\n%s,,,150\nNOCODE,,,150\n".formatted(bag.getKey()), LABORATORY);
+    String bag = SampleBags.of(ground, Outcome.Kind.SOIL).getKey();
+    String rows = "Bag,Plot,Taken,K2O ppm\n" + bag + ",,,150\nNOCODE,,,150\n";
+    Preview preview = look(rows, LABORATORY);
     assertThatList(sentences(preview.faults()))
         .satisfiesExactly(each -> assertThat(each).contains("NOCODE", "no code of a bag"));
   }
 
   @Test
   void aRowThatContradictsItsBagIsRefused() {
-    var bag = ground.bags().entrySet().iterator().next();
+    var bag = SampleBags.of(ground, Outcome.Kind.SOIL);
     String plot = bag.getValue().plot();
     String other = plot.equals("B1-1") ? "B1-2" : "B1-1";
     String day = bag.getValue().date().toString();

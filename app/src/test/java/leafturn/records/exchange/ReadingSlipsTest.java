@@ -26,10 +26,14 @@ import org.junit.jupiter.api.Test;
 
 /** Slips of a whole column, and of one name. */
 class ReadingSlipsTest {
-  private static ListAssert<String> faults(String csv) throws IOException {
+  private static TrialGround ground() throws IOException {
     var plan =
         new ObjectMapper().readTree(Files.readString(Examples.file("split-yards.trial.json")));
-    TrialGround ground = new TrialGrounds().of(TrialSheet.planned(plan, List.of()));
+    return new TrialGrounds().of(TrialSheet.planned(plan, List.of()));
+  }
+
+  private static ListAssert<String> faults(String csv) throws IOException {
+    TrialGround ground = ground();
     Table table = TableFile.read("r.csv", csv.getBytes(StandardCharsets.UTF_8), null);
     return assertThatThrownBy(() -> ReadingImport.read(table, ground))
         .asInstanceOf(type(InputException.class))
@@ -49,6 +53,23 @@ class ReadingSlipsTest {
                     .startsWith("r.csv, line 2, column E / unit: ")
                     .endsWith("So it is in 5 rows: line 2, line 3, line 4 and 2 more."),
             each -> assertThat(each).contains("line 7", "no outcome of the plan"));
+  }
+
+  @Test
+  void aBagOfLeafHoldsNoSoil() throws IOException {
+    String code = SampleBags.of(ground(), Outcome.Kind.TISSUE).getKey();
+    faults("sample,outcome,value,unit\n" + code + ",soil_potassium,120,mg/kg\n")
+        .singleElement()
+        .asString()
+        .contains("line 2", code + " is the code of a bag of leaf, but soil_potassium is measured");
+  }
+
+  @Test
+  void whatHasNoLogarithmIsNoValueOfALogScale() throws IOException {
+    faults("plot,date,outcome,value,unit\nB1-1,2026-06-02,soil_potassium,0,mg/kg\n")
+        .singleElement()
+        .asString()
+        .contains("line 2", "0 has no logarithm, on which the plan compares soil_potassium");
   }
 
   @Test
