@@ -251,7 +251,7 @@ class CallCommandsTest {
           call LAWN --weather WEATHER                       | --on is missing
           call LAWN --on 2015-05-28                         | --weather is missing
           call LAWN --weather WEATHER --on 2015-02-30       | give a day that exists
-          call LAWN --weather WEATHER --on 2019-01-01       | from 2012-01-02 to 2016-01-01
+          call LAWN --weather WEATHER --on 2019-01-01       | must lie on 2016-01-01 or earlier
           call LAWN --weather WEATHER --on 2015-05-28 --rule half=7 | half is 7, but must lie from 0.4 to 0.7
           call LAWN --weather WEATHER --on 2015-05-28 --rule hlf=0.5 | no rule named hlf
           season LAWN --weather WEATHER --daily .           | this is a folder
