@@ -72,6 +72,8 @@ class LogPagesTest extends ServedPages {
       Accessibility.check(visit.page());
       journey.choose("treated").save("treated");
       Accessibility.check(visit.page());
+      journey.choose("watered").type("watered", "waterMm", "900").save("watered");
+      Accessibility.check(visit.page());
       journey.page().navigate(book.url("/me/calendar"));
       Accessibility.check(visit.page());
       journey.page().getByText("Make an address").click();
