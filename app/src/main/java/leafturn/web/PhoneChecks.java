@@ -6,6 +6,7 @@ import java.util.ArrayList;
 import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.concurrent.ConcurrentHashMap;
 import java.util.function.Predicate;
 import leafturn.quantity.Units;
 import leafturn.records.InputException;
@@ -27,8 +28,15 @@ public record PhoneChecks(String missing, String noNumber) {
 
   private static final String ANY_LAWN = "00000000-0000-0000-0000-000000000000";
 
+  /** By key of the choice and units: every page of the log asks for all of them. */
+  private static final Map<List<Object>, PhoneChecks> KNOWN = new ConcurrentHashMap<>();
+
   /** The sentences for the form of a choice. */
   static PhoneChecks of(LogChoice choice, Units units) {
+    return KNOWN.computeIfAbsent(List.of(choice.key(), units), known -> reckoned(choice, units));
+  }
+
+  private static PhoneChecks reckoned(LogChoice choice, Units units) {
     Form blank = Form.blank(choice.shape(), units);
     Map<String, List<String>> typed = new HashMap<>();
     choice.shape().fields().stream()
